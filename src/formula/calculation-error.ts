@@ -1,0 +1,54 @@
+/**
+ * Why a calculation was refused.
+ *
+ * - `invalid-input`: the value can never be right (a negative wall, NaN).
+ * - `outside-validity`: the source forbids the equation beyond a limit.
+ * - `no-solution`: nothing satisfies the demand (no thickness holds this pressure).
+ */
+export type CalculationErrorCode = 'invalid-input' | 'outside-validity' | 'no-solution';
+
+/** What a refusal says: the parameter, its value, the constraint it breaks, and the source of the constraint. */
+export interface Refusal {
+  readonly code: CalculationErrorCode;
+  /** Name of the input in the function's argument. */
+  readonly parameter: string;
+  readonly value: unknown;
+  /** Unit of `value`; empty for plain numbers. */
+  readonly unit: string;
+  /** What would pass, as the end of a sentence: "must be above 0". */
+  readonly constraint: string;
+  readonly source?: string;
+}
+
+/** The only error that the calculations of this library throw. */
+export class CalculationError extends Error implements Refusal {
+  override readonly name = 'CalculationError';
+  readonly code: CalculationErrorCode;
+  readonly parameter: string;
+  readonly value: unknown;
+  readonly unit: string;
+  readonly constraint: string;
+  readonly source?: string;
+
+  constructor(refusal: Refusal) {
+    const { parameter, value, unit, constraint, source } = refusal;
+    const amount = unit === '' ? String(value) : `${String(value)} ${unit}`;
+    super(`${parameter} is ${amount}; ${constraint}${source === undefined ? '' : ` (${source})`}`);
+    this.code = refusal.code;
+    this.parameter = parameter;
+    this.value = value;
+    this.unit = unit;
+    this.constraint = constraint;
+    if (source !== undefined) this.source = source;
+  }
+}
+
+/** Whether a caught value is a `CalculationError`, also one thrown by another copy of this library. */
+export function isCalculationError(error: unknown): error is CalculationError {
+  return error instanceof Error && error.name === 'CalculationError' && 'constraint' in error;
+}
+
+/** Throws the refusal. A function of its own keeps the throw out of the formula's hot path. */
+export function refuse(refusal: Refusal): never {
+  throw new CalculationError(refusal);
+}

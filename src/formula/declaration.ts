@@ -1,0 +1,109 @@
+import type { Kind, KindOf } from '../quantity/index.js';
+import type { Evidence } from './evidence.js';
+import type { SourceKey } from './sources.js';
+
+/** What an input may be: a quantity by its kind, a plain number, a count, one of some words, a yes or no, or a list of rows. */
+export type InputKind = Kind | 'number' | 'count' | 'choice' | 'flag' | 'list';
+
+/** The kind that an input of type `T` must be declared with. */
+export type DeclaredKind<T> = T extends boolean
+  ? 'flag'
+  : T extends number
+    ? [KindOf<T>] extends [never]
+      ? 'number' | 'count'
+      : KindOf<T>
+    : T extends string
+      ? 'choice'
+      : 'list';
+
+export interface InputDeclaration<T = unknown> {
+  /** Symbol in the expression and on the sheet; Greek letters by name: `sigma_h`, `nu_ca`. */
+  readonly symbol: string;
+  readonly kind: DeclaredKind<T>;
+  /** What it is, in a few words. */
+  readonly name: string;
+  /** Span in SI that tests sample: the stated validity, or the part of it that is met on pipes. */
+  readonly sample?: readonly [low: number, high: number];
+  /** Default in SI, for a constant that callers rarely give. */
+  readonly default?: number | string | boolean;
+  /** The words of a choice. */
+  readonly choices?: readonly string[];
+  /** The columns of a list, as `name: kind`. */
+  readonly columns?: Readonly<Record<string, Kind | 'number' | 'count'>>;
+}
+
+export interface OutputDeclaration<T = unknown> {
+  readonly symbol: string;
+  readonly kind: DeclaredKind<T>;
+  readonly name: string;
+}
+
+/** A quantity that the equation defines on its way, evaluated before the equation itself. */
+export interface Definition {
+  readonly symbol: string;
+  readonly kind: Kind | 'number';
+  readonly expression: string;
+}
+
+/** One branch of a piecewise equation; the last branch has no `when`. */
+export interface Branch {
+  readonly when?: string;
+  readonly expression: string;
+  readonly where?: readonly Definition[];
+}
+
+/** How a declaration states its equation. */
+export type Equation =
+  | { readonly expression: string; readonly where?: readonly Definition[] }
+  | { readonly branches: readonly Branch[]; readonly where?: readonly Definition[] }
+  /** Zero at the result, which stands in it by the output's symbol. */
+  | { readonly residual: string; readonly where?: readonly Definition[] }
+  /** How the result is found, in words; a brute-force oracle in verification/ is then required. */
+  | { readonly algorithm: string };
+
+export interface SourceReference {
+  readonly key: SourceKey;
+  /** Clause, page, table or equation. */
+  readonly locator: string;
+}
+
+/** A limit of validity. A `stop` throws `outside-validity`; a `note` is a warning that `beyond` decides. */
+export interface Limit<I> {
+  readonly sort: 'stop' | 'note';
+  readonly text: string;
+  readonly beyond?: (input: I) => boolean;
+  readonly source?: SourceReference;
+}
+
+/** Everything about an equation that is not the equation: for people, for tests and for reports. */
+export interface Formula<I = never, O = unknown> {
+  /** Room and name: `pipe/hoop-stress`. */
+  readonly id: string;
+  /** Title on the sheet. */
+  readonly title: string;
+  readonly compute: (input: I) => O;
+  readonly equation: Equation;
+  readonly inputs: { readonly [K in keyof I]-?: InputDeclaration<NonNullable<I[K]>> };
+  /** The result; for a function that returns a record, one declaration for each member, the main one first. */
+  readonly output: O extends number | string | boolean
+    ? OutputDeclaration<O>
+    : { readonly [K in keyof O]: OutputDeclaration<O[K]> };
+  readonly sources: readonly SourceReference[];
+  /** Evidence for the form, and for each coefficient that is not part of the form, by its name. */
+  readonly evidence: { readonly form: Evidence } & Readonly<Record<string, Evidence>>;
+  readonly limits: readonly Limit<I>[];
+  /**
+   * Why scaling the base units does not scale the result: for the few empirical formulas that are tied to a unit.
+   * Everything else must pass the homogeneity test.
+   */
+  readonly inhomogeneous?: string;
+}
+
+/** A formula of any input and output, as the registry holds it. */
+// biome-ignore lint/suspicious/noExplicitAny: the registry mixes formulas of every input; only `any` is assignable both ways.
+export type AnyFormula = Formula<any, any>;
+
+/** Marks a declaration; call it with literals and named functions only, so that bundlers can drop it. */
+export function formula<I, O>(declaration: Formula<I, O>): Formula<I, O> {
+  return declaration;
+}

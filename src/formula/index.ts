@@ -1,0 +1,41 @@
+export {
+  CalculationError,
+  type CalculationErrorCode,
+  isCalculationError,
+  type Refusal,
+  refuse,
+} from './calculation-error.js';
+export {
+  type AnyFormula,
+  type Branch,
+  type Definition,
+  type Equation,
+  type Formula,
+  formula,
+  type InputDeclaration,
+  type InputKind,
+  type Limit,
+  type OutputDeclaration,
+  type SourceReference,
+} from './declaration.js';
+export { type Evidence, type SourceTag, sourceTags, weakest } from './evidence.js';
+export {
+  atMost,
+  below,
+  finite,
+  nonNegative,
+  oneOf,
+  positive,
+  properFraction,
+  wholeNumber,
+  within,
+} from './guards.js';
+export {
+  createRecorder,
+  decide,
+  heading,
+  type RecordedEntry,
+  type Recorder,
+  step,
+} from './recorder.js';
+export { type Source, type SourceKey, sources } from './sources.js';

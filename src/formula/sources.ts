@@ -1,0 +1,152 @@
+import type { SourceTag } from './evidence.js';
+
+/** A document that formulas and coefficients come from. */
+export interface Source {
+  readonly author: string;
+  readonly title: string;
+  readonly year: number;
+  readonly edition?: string;
+  readonly doi?: string;
+  /** How the document was reached while this library was written. */
+  readonly reached: Extract<SourceTag, 'published' | 'secondary' | 'recalled'>;
+  readonly note?: string;
+}
+
+/** Every source, by the key that declarations use. */
+export const sources = {
+  'iso-24817': {
+    author: 'ISO',
+    title: 'ISO 24817, Petroleum, petrochemical and natural gas industries: Composite repairs for pipework',
+    year: 2017,
+    reached: 'recalled',
+    note: 'No body page was seen; coefficients are recalled until a licensed reader confirms them.',
+  },
+  'asme-pcc-2': {
+    author: 'ASME',
+    title: 'PCC-2, Repair of Pressure Equipment and Piping, Part 4',
+    year: 2018,
+    reached: 'recalled',
+    note: 'Only the first page of Article 401 was seen as an excerpt.',
+  },
+  'asme-b31g': {
+    author: 'ASME',
+    title: 'B31G, Manual for Determining the Remaining Strength of Corroded Pipelines',
+    year: 2012,
+    reached: 'secondary',
+  },
+  'asme-b31g-1991': {
+    author: 'ASME',
+    title: 'B31G, Manual for Determining the Remaining Strength of Corroded Pipelines',
+    year: 1991,
+    reached: 'secondary',
+    note: 'Program runs of Appendix A as carried in an open data package.',
+  },
+  'asme-b31-3': { author: 'ASME', title: 'B31.3, Process Piping', year: 2018, reached: 'secondary' },
+  'asme-b31-4': {
+    author: 'ASME',
+    title: 'B31.4, Pipeline Transportation Systems for Liquids and Slurries',
+    year: 2009,
+    reached: 'secondary',
+  },
+  'asme-b31-8': {
+    author: 'ASME',
+    title: 'B31.8, Gas Transmission and Distribution Piping Systems',
+    year: 2010,
+    reached: 'secondary',
+  },
+  'asme-b36-10': {
+    author: 'ASME',
+    title: 'B36.10M, Welded and Seamless Wrought Steel Pipe',
+    year: 2018,
+    reached: 'secondary',
+  },
+  'asme-b36-19': { author: 'ASME', title: 'B36.19M, Stainless Steel Pipe', year: 2004, reached: 'secondary' },
+  'api-5l-43': {
+    author: 'API',
+    title: 'Specification 5L, Line Pipe',
+    year: 2004,
+    edition: '43rd',
+    reached: 'secondary',
+  },
+  'api-5l-44': {
+    author: 'API',
+    title: 'Specification 5L, Line Pipe',
+    year: 2007,
+    edition: '44th and later',
+    reached: 'secondary',
+  },
+  'api-570': { author: 'API', title: 'API 570, Piping Inspection Code', year: 2016, reached: 'secondary' },
+  'api-574': {
+    author: 'API',
+    title: 'RP 574, Inspection Practices for Piping System Components',
+    year: 2016,
+    reached: 'secondary',
+  },
+  'api-579': {
+    author: 'API and ASME',
+    title: 'API 579-1/ASME FFS-1, Fitness-For-Service',
+    year: 2016,
+    reached: 'secondary',
+  },
+  'dnv-rp-f101': { author: 'DNV', title: 'RP-F101, Corroded Pipelines', year: 2004, reached: 'secondary' },
+  'cfr-49-192': {
+    author: 'US Department of Transportation',
+    title: '49 CFR Part 192, Transportation of Natural and Other Gas by Pipeline',
+    year: 2025,
+    reached: 'published',
+  },
+  'cfr-49-195': {
+    author: 'US Department of Transportation',
+    title: '49 CFR Part 195, Transportation of Hazardous Liquids by Pipeline',
+    year: 2025,
+    reached: 'published',
+  },
+  'rules-of-thumb': {
+    author: 'McAllister, E. W. (ed.)',
+    title: 'Pipeline Rules of Thumb Handbook',
+    year: 2002,
+    reached: 'published',
+  },
+  'kiefner-vieth-1989': {
+    author: 'Kiefner, J. F.; Vieth, P. H.',
+    title: 'A Modified Criterion for Evaluating the Remaining Strength of Corroded Pipe, PRCI PR-3-805',
+    year: 1989,
+    reached: 'recalled',
+  },
+  hearn: { author: 'Hearn, E. J.', title: 'Mechanics of Materials 1', year: 1997, reached: 'recalled' },
+  timoshenko: { author: 'Timoshenko, S.', title: 'Strength of Materials, Part II', year: 1956, reached: 'secondary' },
+  bhandari: { author: 'Bhandari, V. B.', title: 'Design of Machine Elements', year: 2010, reached: 'secondary' },
+  roark: {
+    author: 'Young, W. C.; Budynas, R. G.',
+    title: "Roark's Formulas for Stress and Strain",
+    year: 2002,
+    reached: 'recalled',
+  },
+  'nasa-tm-83320': {
+    author: 'Chamis, C. C.',
+    title: 'Simplified Composite Micromechanics Equations, NASA TM-83320',
+    year: 1983,
+    reached: 'secondary',
+  },
+  'codata-2018': {
+    author: 'Tiesinga, E.; Mohr, P. J.; Newell, D. B.; Taylor, B. N.',
+    title: 'CODATA recommended values of the fundamental physical constants: 2018',
+    year: 2021,
+    doi: '10.1103/RevModPhys.93.025010',
+    reached: 'secondary',
+  },
+  'astm-c1074': {
+    author: 'ASTM',
+    title: 'C1074, Estimating Concrete Strength by the Maturity Method',
+    year: 2019,
+    reached: 'secondary',
+  },
+  'en-1992-1-1': {
+    author: 'CEN',
+    title: 'EN 1992-1-1, Eurocode 2: Design of concrete structures, Annex B',
+    year: 2004,
+    reached: 'secondary',
+  },
+} as const satisfies Readonly<Record<string, Source>>;
+
+export type SourceKey = keyof typeof sources;

@@ -1,0 +1,2 @@
+export { hoopStress } from './pipe/index.js';
+export * from './quantity/index.js';

@@ -1,0 +1,3 @@
+export { countDown, countUp } from './count.js';
+export { integrate } from './quadrature.js';
+export { bisect, type Root } from './root.js';

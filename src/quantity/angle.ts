@@ -1,0 +1,20 @@
+import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+
+/** A plane angle. */
+export type Angle = Quantity<'angle'>;
+
+/** Units in which an angle is written, each as an exact ratio to the SI unit. */
+export const angleUnits = {
+  rad: [1, 1],
+  deg: [Math.PI, 180],
+} as const satisfies UnitTable;
+
+/** An angle given in radians. */
+export const rad = (value: number): Angle => toSi(value, angleUnits.rad) as Angle;
+/** The number of radians in an angle. */
+export const inRad = (quantity: Angle): number => fromSi(quantity, angleUnits.rad);
+
+/** An angle given in degrees. */
+export const deg = (value: number): Angle => toSi(value, angleUnits.deg) as Angle;
+/** The number of degrees in an angle. */
+export const inDeg = (quantity: Angle): number => fromSi(quantity, angleUnits.deg);

@@ -1,0 +1,27 @@
+import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+
+/** A mass per area: fabric, coating, soluble salts. */
+export type ArealWeight = Quantity<'areal weight'>;
+
+/** Units in which an areal weight is written, each as an exact ratio to the SI unit. */
+export const arealWeightUnits = {
+  'kg/m2': [1, 1],
+  'g/m2': [1, 1000],
+  'mg/m2': [1, 1000000],
+  'oz/yd2': [45359237, 1337803776],
+} as const satisfies UnitTable;
+
+/** An areal weight given in kilograms per square metre. */
+export const kgPerM2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['kg/m2']) as ArealWeight;
+/** The number of kilograms per square metre in an areal weight. */
+export const inKgPerM2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['kg/m2']);
+
+/** An areal weight given in grams per square metre. */
+export const gPerM2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['g/m2']) as ArealWeight;
+/** The number of grams per square metre in an areal weight. */
+export const inGPerM2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['g/m2']);
+
+/** An areal weight given in ounces per square yard. */
+export const ozPerYd2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['oz/yd2']) as ArealWeight;
+/** The number of ounces per square yard in an areal weight. */
+export const inOzPerYd2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['oz/yd2']);

@@ -1,0 +1,46 @@
+import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+
+/** A length: diameter, wall thickness, defect length, axial extent. */
+export type Length = Quantity<'length'>;
+
+/** Units in which a length is written, each as an exact ratio to the SI unit. */
+export const lengthUnits = {
+  m: [1, 1],
+  mm: [1, 1000],
+  cm: [1, 100],
+  km: [1000, 1],
+  um: [1, 1000000],
+  in: [254, 10000],
+  ft: [3048, 10000],
+  mil: [254, 10000000],
+} as const satisfies UnitTable;
+
+/** A length given in metres. */
+export const m = (value: number): Length => toSi(value, lengthUnits.m) as Length;
+/** The number of metres in a length. */
+export const inM = (quantity: Length): number => fromSi(quantity, lengthUnits.m);
+
+/** A length given in millimetres. */
+export const mm = (value: number): Length => toSi(value, lengthUnits.mm) as Length;
+/** The number of millimetres in a length. */
+export const inMm = (quantity: Length): number => fromSi(quantity, lengthUnits.mm);
+
+/** A length given in micrometres. */
+export const um = (value: number): Length => toSi(value, lengthUnits.um) as Length;
+/** The number of micrometres in a length. */
+export const inUm = (quantity: Length): number => fromSi(quantity, lengthUnits.um);
+
+/** A length given in inches. */
+export const inch = (value: number): Length => toSi(value, lengthUnits.in) as Length;
+/** The number of inches in a length. */
+export const inInch = (quantity: Length): number => fromSi(quantity, lengthUnits.in);
+
+/** A length given in feet. */
+export const ft = (value: number): Length => toSi(value, lengthUnits.ft) as Length;
+/** The number of feet in a length. */
+export const inFt = (quantity: Length): number => fromSi(quantity, lengthUnits.ft);
+
+/** A length given in thousandths of an inch. */
+export const mil = (value: number): Length => toSi(value, lengthUnits.mil) as Length;
+/** The number of thousandths of an inch in a length. */
+export const inMil = (quantity: Length): number => fromSi(quantity, lengthUnits.mil);

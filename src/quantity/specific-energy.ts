@@ -1,0 +1,21 @@
+import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+
+/** An energy per mass: heat of reaction. */
+export type SpecificEnergy = Quantity<'specific energy'>;
+
+/** Units in which a specific energy is written, each as an exact ratio to the SI unit. */
+export const specificEnergyUnits = {
+  'J/kg': [1, 1],
+  'kJ/kg': [1000, 1],
+  'J/g': [1000, 1],
+} as const satisfies UnitTable;
+
+/** A specific energy given in joules per kilogram. */
+export const JPerKg = (value: number): SpecificEnergy => toSi(value, specificEnergyUnits['J/kg']) as SpecificEnergy;
+/** The number of joules per kilogram in a specific energy. */
+export const inJPerKg = (quantity: SpecificEnergy): number => fromSi(quantity, specificEnergyUnits['J/kg']);
+
+/** A specific energy given in kilojoules per kilogram. */
+export const kJPerKg = (value: number): SpecificEnergy => toSi(value, specificEnergyUnits['kJ/kg']) as SpecificEnergy;
+/** The number of kilojoules per kilogram in a specific energy. */
+export const inKJPerKg = (quantity: SpecificEnergy): number => fromSi(quantity, specificEnergyUnits['kJ/kg']);

@@ -1,0 +1,26 @@
+import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+
+/** A temperature on the absolute scale. */
+export type Temperature = Quantity<'temperature'>;
+
+/** Units in which a temperature is written, each as an exact ratio to the SI unit. */
+export const temperatureUnits = {
+  K: [1, 1],
+  degC: [1, 1, 273.15],
+  degF: [5, 9, 459.67],
+} as const satisfies UnitTable;
+
+/** A temperature given in kelvin. */
+export const kelvin = (value: number): Temperature => toSi(value, temperatureUnits.K) as Temperature;
+/** The number of kelvin in a temperature. */
+export const inKelvin = (quantity: Temperature): number => fromSi(quantity, temperatureUnits.K);
+
+/** A temperature given in degrees Celsius. */
+export const degC = (value: number): Temperature => toSi(value, temperatureUnits.degC) as Temperature;
+/** The number of degrees Celsius in a temperature. */
+export const inDegC = (quantity: Temperature): number => fromSi(quantity, temperatureUnits.degC);
+
+/** A temperature given in degrees Fahrenheit. */
+export const degF = (value: number): Temperature => toSi(value, temperatureUnits.degF) as Temperature;
+/** The number of degrees Fahrenheit in a temperature. */
+export const inDegF = (quantity: Temperature): number => fromSi(quantity, temperatureUnits.degF);

@@ -1,0 +1,32 @@
+import * as acceptance from '../acceptance/index.js';
+import * as cure from '../cure/index.js';
+import type { AnyFormula } from '../formula/index.js';
+import * as laminate from '../laminate/index.js';
+import * as mechanics from '../mechanics/index.js';
+import * as pipe from '../pipe/index.js';
+import * as resin from '../resin/index.js';
+import * as seal from '../seal/index.js';
+import * as site from '../site/index.js';
+import * as wrap from '../wrap/index.js';
+
+const rooms: readonly object[] = [mechanics, pipe, laminate, wrap, resin, cure, site, seal, acceptance];
+
+function isFormula(value: unknown): value is AnyFormula {
+  return typeof value === 'object' && value !== null && 'compute' in value && 'equation' in value;
+}
+
+/** Every declared formula, room by room. A formula is listed by exporting its file from the index of its room. */
+export const formulas: readonly AnyFormula[] = rooms.flatMap((room) => Object.values(room).filter(isFormula));
+
+const byId = new Map(formulas.map((formula) => [formula.id, formula]));
+const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown, formula]));
+
+/** The formula with this id, such as `pipe/hoop-stress`. */
+export function formulaById(id: string): AnyFormula | undefined {
+  return byId.get(id);
+}
+
+/** The declaration of a function, if it is one of this library's formulas. */
+export function formulaOf(compute: unknown): AnyFormula | undefined {
+  return byFunction.get(compute);
+}

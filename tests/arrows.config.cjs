@@ -1,0 +1,49 @@
+/**
+ * Which room may import which. An arrow that runs the other way fails the test command.
+ * The order is that of DEVELOPERS.md; each room may import the rooms that stand before it.
+ */
+const middle = ['pipe', 'laminate', 'wrap', 'resin', 'cure', 'site', 'seal', 'acceptance'];
+const order = [
+  ['numeric'],
+  ['quantity'],
+  ['formula'],
+  ['rules'],
+  ['mechanics'],
+  middle,
+  ['repair'],
+  ['registry'],
+  ['report', 'json'],
+  ['cli'],
+];
+
+const forbidden = order.flatMap((rooms, level) =>
+  rooms.map((room) => {
+    const allowed = [room, ...order.slice(0, level).flat()];
+    return {
+      name: `${room}-imports-only-what-stands-before-it`,
+      severity: 'error',
+      from: { path: `^src/${room}/` },
+      to: { path: '^src/', pathNot: `^src/(${allowed.join('|')})/` },
+    };
+  }),
+);
+
+module.exports = {
+  forbidden: [
+    ...forbidden,
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    {
+      name: 'only-the-shell-knows-node',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/cli/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'only-json-and-cli-use-packages',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/(json|cli)/' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'unknown'] },
+    },
+  ],
+  options: { tsConfig: { fileName: 'tsconfig.json' }, tsPreCompilationDeps: true },
+};
