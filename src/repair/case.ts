@@ -1,0 +1,329 @@
+import type {
+  ActivationEnergy,
+  ArealWeight,
+  CorrosionRate,
+  Density,
+  EnergyReleaseRate,
+  Force,
+  GaugePressure,
+  Length,
+  Mass,
+  MassFlow,
+  Modulus,
+  Moment,
+  Ratio,
+  Strain,
+  Stress,
+  Temperature,
+  ThermalExpansion,
+  Time,
+} from '../quantity/index.js';
+
+/** The rule sets a case may name. */
+export type Basis = 'ISO 24817' | 'ASME PCC-2';
+
+/**
+ * What was measured on the pipe, what it carries, what material is at hand and what the weather is.
+ *
+ * Fields that bear on safety are required and take `none` as a value: a load that nobody wrote down is not a load of zero.
+ */
+export interface RepairCase {
+  readonly title: string;
+  /** Line number, drawing, work order: whatever the site calls it. */
+  readonly reference?: string | undefined;
+  /** Day of the survey, as text. */
+  readonly date?: string | undefined;
+  readonly basis: Basis;
+  readonly pipe: PipeAsBuilt;
+  readonly service: Service;
+  readonly defect: Defect;
+  readonly loads: Loads;
+  readonly fitting: Fitting;
+  readonly assessment?: Assessment | undefined;
+  readonly repair: Demands;
+  readonly laminate: LaminateSystem;
+  readonly wrap: TapeStock | SheetStock;
+  /** Resin mixed on site for the laminate; `none` when the tape or sheet brings its own. */
+  readonly resin: WetLayUp | 'none';
+  readonly filler: Filler | 'none';
+  readonly site: Site;
+}
+
+export interface PipeAsBuilt {
+  /** The outside diameter; or give the circumference. */
+  readonly outsideDiameter?: Length | undefined;
+  /** Circumference measured round the bare pipe. */
+  readonly circumference?: Length | undefined;
+  /** Nominal wall of the undamaged pipe. */
+  readonly wallThickness: Length;
+  /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
+  readonly size?: string | undefined;
+  readonly material: PipeMaterial;
+}
+
+export interface PipeMaterial {
+  readonly name: string;
+  /** Specified minimum yield strength. */
+  readonly yieldStrength: Stress;
+  /** Specified minimum tensile strength. */
+  readonly tensileStrength?: Stress | undefined;
+  /** Allowable stress of the pipe at the design temperature under its own code. */
+  readonly allowableStress?: Stress | undefined;
+  readonly modulus?: Modulus | undefined;
+  readonly thermalExpansion?: ThermalExpansion | undefined;
+}
+
+export interface Service {
+  readonly contents: string;
+  readonly phase: 'liquid' | 'gas' | 'two-phase';
+  /** What the contents can do to people; an empty list says that somebody looked and found nothing. */
+  readonly hazards: readonly ('flammable' | 'toxic' | 'hot' | 'corrosive' | 'asphyxiant')[];
+  /** Firewater, deluge, emergency shutdown and the like. */
+  readonly safetyCritical: boolean;
+  readonly designPressure: GaugePressure;
+  readonly designTemperature: Temperature;
+}
+
+export type DefectKind =
+  | 'metal loss'
+  | 'through-wall hole'
+  | 'through-wall slot'
+  | 'crack'
+  | 'dent'
+  | 'gouge'
+  | 'lamination'
+  | 'bulge'
+  | 'seam defect';
+
+export type DefectCause =
+  | 'internal corrosion'
+  | 'external corrosion'
+  | 'internal erosion'
+  | 'mechanical damage'
+  | 'unknown';
+
+export interface Defect {
+  readonly kind: DefectKind;
+  readonly cause: DefectCause;
+  /** Extent along the pipe. */
+  readonly axialLength: Length;
+  /** Extent round the pipe. */
+  readonly circumferentialWidth: Length;
+  /** The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole. */
+  readonly remainingWall: Length;
+  /** Diameter of the circle that encloses a through-wall hole. */
+  readonly holeDiameter?: Length | undefined;
+  /** Depth of the metal loss along the pipe, in order of position. */
+  readonly profile?: readonly ProfilePoint[] | undefined;
+  readonly growth: Growth | 'none';
+}
+
+export interface ProfilePoint {
+  readonly position: Length;
+  readonly depth: Length;
+}
+
+/** How fast the defect goes on growing under the repair. */
+export interface Growth {
+  /** Wall loss per time. */
+  readonly depth: CorrosionRate;
+  /** Growth of the extent at each end, and of the radius of a hole, per time. */
+  readonly length: CorrosionRate;
+}
+
+export interface Loads {
+  /** Tension along the pipe beside that of the pressure. */
+  readonly axialForce: Force | 'none';
+  readonly bendingMoment: Moment | 'none';
+  readonly torsion: Moment | 'none';
+  readonly shearForce: Force | 'none';
+  /** Pressure on the outside above that inside: vacuum, water over the pipe. */
+  readonly externalPressure: GaugePressure | 'none';
+  /** Soil or traffic over a buried pipe. */
+  readonly soil: 'present' | 'none';
+  readonly cycles: PressureCycles | 'none';
+}
+
+export interface PressureCycles {
+  /** Number over the life of the repair. */
+  readonly number: number;
+  readonly lowestPressure: GaugePressure;
+  readonly highestPressure: GaugePressure;
+}
+
+export type Fitting = 'none' | 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
+
+export type StrengthMethod =
+  | 'original B31G'
+  | 'modified B31G'
+  | 'effective area'
+  | 'DNV-RP-F101'
+  | 'API 579-1 Level 1'
+  | 'API 579-1 Level 2';
+
+export type FlowStressChoice = 'SMYS + 69 MPa' | '1.1 SMYS' | '(SMYS + SMTS) / 2';
+
+/** How the remaining strength of the pipe is to be judged; what is not named is chosen on the safe side. */
+export interface Assessment {
+  readonly method?: StrengthMethod | undefined;
+  readonly flowStress?: FlowStressChoice | undefined;
+  readonly safetyFactor?: number | undefined;
+  /** Design factor F of the pipeline code; the safety factor is at least 1/F. */
+  readonly designFactor?: number | undefined;
+}
+
+export type ThicknessMethod =
+  | 'substrate ignored'
+  | 'substrate sharing load'
+  | 'substrate yielded'
+  | 'long-term strength';
+
+export interface Demands {
+  readonly class: 1 | 2 | 3;
+  /** How long the repair has to last. */
+  readonly life: Time;
+  readonly method?: ThicknessMethod | undefined;
+  /** Pressure in the pipe while the laminate is put on and cures. */
+  readonly pressureDuringApplication?: GaugePressure | undefined;
+  /** Credit for that pressure in the yielded form: less conservative, see the warning it brings. */
+  readonly creditPressureDuringApplication?: boolean | undefined;
+  /** Poisson relief of the hoop line by the end load: only while that load is surely there. Less conservative. */
+  readonly axialRelief?: boolean | undefined;
+  /** Class 3 only: take the leak service factor by formula instead of the fixed 0.333. Less conservative. */
+  readonly leakFactorByFormula?: boolean | undefined;
+  /** Length of sound pipe free for the overlap on the shorter side, where something is in the way. */
+  readonly availableOverlap?: Length | undefined;
+}
+
+/** Properties of the cured laminate as qualified. */
+export interface LaminateSystem {
+  readonly name: string;
+  readonly hoopModulus: Modulus;
+  readonly axialModulus: Modulus;
+  /** Load round the pipe, contraction along it. */
+  readonly poissonRatio: number;
+  readonly shearModulus?: Modulus | undefined;
+  readonly plyThickness: Length;
+  /** Plies of the qualification test, the least that may be laid. */
+  readonly qualifiedPlies?: number | undefined;
+  /** Short-term strain to failure round the pipe. */
+  readonly strainToFailure?: Strain | undefined;
+  readonly hoopExpansion?: ThermalExpansion | undefined;
+  readonly axialExpansion?: ThermalExpansion | undefined;
+  /** One of the two fixes the highest design temperature. */
+  readonly glassTransition?: Temperature | undefined;
+  readonly heatDistortion?: Temperature | undefined;
+  /** Lower confidence limit of the energy release rate of the bond to the prepared pipe. */
+  readonly energyReleaseRate?: EnergyReleaseRate | undefined;
+  /** The same at the design temperature, with the moduli there. */
+  readonly atDesignTemperature?:
+    | {
+        readonly energyReleaseRate: EnergyReleaseRate;
+        readonly hoopModulus: Modulus;
+        readonly axialModulus: Modulus;
+      }
+    | undefined;
+  readonly lapShearStrength?: Stress | undefined;
+  /** Lower confidence limit of the long-term strength, and what kind of test gave it. */
+  readonly longTermStrength?:
+    | { readonly strength: Stress; readonly test: '1000 h survival' | 'design life regression' }
+    | undefined;
+  readonly cure: CureSheet;
+}
+
+export interface TapeStock {
+  readonly form: 'tape';
+  readonly width: Length;
+  /** Part of the width that the next turn covers. */
+  readonly overlap: Ratio;
+  readonly rollLength: Length;
+  readonly waste?: Ratio | undefined;
+}
+
+export interface SheetStock {
+  readonly form: 'sheet';
+  readonly width: Length;
+  readonly rollLength: Length;
+  /** Circumferential lap at the end of the last layer. */
+  readonly finalLap?: Length | undefined;
+  readonly waste?: Ratio | undefined;
+}
+
+/** Parts of a two-part material, by mass. */
+export interface Parts {
+  readonly base: number;
+  readonly hardener: number;
+}
+
+/** Fabric wetted out on site with two-part resin. */
+export interface WetLayUp {
+  readonly fabricWeight: ArealWeight;
+  /** Mass of fibre over mass of laminate. */
+  readonly fibreMassFraction: Ratio;
+  readonly parts: Parts;
+  readonly kitMass: Mass;
+  /** How much mixed resin the crew lays per time. */
+  readonly rate: MassFlow;
+  readonly waste?: Ratio | undefined;
+}
+
+/** Two-part filler that makes the surface even before wrapping. */
+export interface Filler {
+  readonly name: string;
+  /** Over the built-up length; it stops short of the bonded overlap. */
+  readonly thickness: Length;
+  /** Over the defect. */
+  readonly thicknessOverDefect: Length;
+  readonly density: Density;
+  readonly parts: Parts;
+  readonly kitMass: Mass;
+  readonly rate: MassFlow;
+  readonly waste?: Ratio | undefined;
+  readonly cure: CureSheet;
+}
+
+/** Times of a curing material from its maker, and how they may be moved to another temperature. */
+export type CureSheet = ReactionCureSheet | MoistureCureSheet;
+
+/** Two parts that react with each other: times move with temperature by the Arrhenius law. */
+export interface ReactionCureSheet {
+  readonly mechanism: 'two-part reaction';
+  readonly referenceTemperature: Temperature;
+  /** From mixing to full cure at the reference temperature. */
+  readonly cureTime: Time;
+  /** From mixing until the material can no longer be worked, at the reference temperature. */
+  readonly workingTime: Time;
+  readonly activationEnergy?: ActivationEnergy | undefined;
+  /** Span of temperature in which the maker tested. */
+  readonly testedFrom: Temperature;
+  readonly testedTo: Temperature;
+  /** Below this the reaction stalls. */
+  readonly minimumTemperature: Temperature;
+}
+
+/** Cured by moisture: the maker's own rows or nothing. */
+export interface MoistureCureSheet {
+  readonly mechanism: 'moisture';
+  readonly rows: readonly MoistureCureRow[];
+}
+
+export interface MoistureCureRow {
+  readonly temperature: Temperature;
+  readonly humidity: Ratio;
+  readonly cureTime: Time;
+  readonly workingTime: Time;
+}
+
+export interface Site {
+  /** Temperature of the steel where the repair goes on: the fluid sets it, not the air. */
+  readonly pipeTemperature: Temperature;
+  readonly airTemperature: Temperature;
+  readonly relativeHumidity: Ratio;
+  /** Temperature of the steel over the hours of the cure; without it the pipe temperature is taken as constant. */
+  readonly history?: readonly TemperatureStep[] | undefined;
+}
+
+export interface TemperatureStep {
+  readonly duration: Time;
+  readonly temperature: Temperature;
+}

@@ -1,0 +1,159 @@
+import type { RecordedEntry, SourceTag } from '../formula/index.js';
+import type { Area, GaugePressure, Kind, Length, Mass, Strain, Stress, Time, Volume } from '../quantity/index.js';
+import type { RepairCase, StrengthMethod, ThicknessMethod } from './case.js';
+
+/** A number for people: what it is, its kind, its value in the coherent SI unit. */
+export interface Amount {
+  readonly name: string;
+  readonly kind: Kind | 'number' | 'count';
+  readonly value: number;
+}
+
+/** Why the pipe cannot be repaired this way: the finding, and the limit that it breaks. */
+export interface Reason {
+  readonly text: string;
+  readonly found?: Amount;
+  readonly limit?: Amount;
+  readonly clause?: string;
+}
+
+/** What is missing, why it is needed and who has it. */
+export interface MissingInput {
+  /** Path in the case: `laminate.energyReleaseRate`. */
+  readonly field: string;
+  readonly why: string;
+  readonly askWhom: string;
+}
+
+/** A value that the library supplied because the case did not. */
+export interface Assumption {
+  readonly amount: Amount | { readonly name: string; readonly word: string };
+  readonly tag: SourceTag;
+  readonly because: string;
+}
+
+export interface Warning {
+  readonly text: string;
+  readonly clause?: string;
+}
+
+/** One candidate for a quantity, by the name of its criterion. */
+export interface Candidate<Q extends number = number> {
+  readonly criterion: string;
+  readonly value: Q;
+}
+
+/** Several candidates, and the one that governs. */
+export interface Governed<Q extends number = number> {
+  readonly candidates: readonly Candidate<Q>[];
+  readonly governing: string;
+  readonly value: Q;
+}
+
+export interface AsFound {
+  readonly outsideDiameter: Length;
+  readonly hoopStressSound: Stress;
+  readonly hoopStressThinned?: Stress;
+  readonly wallAtEndOfLife: Length;
+  readonly depthAtEndOfLife: Length;
+  readonly lengthAtEndOfLife: Length;
+  /** Through-wall now, or within the life of the repair by the 1 mm rule. */
+  readonly throughWall: boolean;
+  readonly holeAtEndOfLife?: Length;
+  /** Safe pressure of the thinned pipe at the end of life, with the method that gave it. */
+  readonly safePressure?: GaugePressure;
+  readonly safePressureMethod?: StrengthMethod;
+  readonly safetyFactor?: number;
+  /** Does the thinned pipe carry the design pressure without repair? */
+  readonly fitAsItIs?: boolean;
+}
+
+export interface LaminateDesign {
+  readonly method: ThicknessMethod;
+  readonly hoopStrain: Strain;
+  readonly axialStrain: Strain;
+  readonly thickness: Governed<Length>;
+  /** Thickness by the methods that were not chosen, for comparison. */
+  readonly alternatives: readonly Candidate<Length>[];
+  readonly plies: number;
+  readonly laidThickness: Length;
+  /** Pressure that the laid thickness resists by the criterion that governs. */
+  readonly resistance?: GaugePressure;
+}
+
+export interface ExtentDesign {
+  readonly overlap: Governed<Length>;
+  readonly taper: Length;
+  readonly totalLength: Length;
+}
+
+export interface TapeDesign {
+  readonly form: 'tape';
+  readonly layersPerPass: number;
+  readonly passes: number;
+  readonly overallLength: Length;
+  readonly tapeLength: Length;
+  readonly rolls: number;
+}
+
+export interface SheetDesign {
+  readonly form: 'sheet';
+  readonly layers: number;
+  readonly bands: number;
+  readonly sheetLength: Length;
+  readonly rolls: number;
+}
+
+export interface MixDesign {
+  readonly material: string;
+  readonly use: 'filler' | 'laminate resin';
+  readonly volume?: Volume;
+  readonly area?: Area;
+  readonly mass: Mass;
+  readonly base: Mass;
+  readonly hardener: Mass;
+  readonly batches: number;
+  readonly batchMass: Mass;
+  readonly limitedBy: 'working time' | 'kit size';
+  readonly kits: number;
+}
+
+export interface CureDesign {
+  readonly material: string;
+  readonly temperature: string;
+  /** Longest wait of the cases considered. */
+  readonly wait: Time;
+  /** Shortest working time of the cases considered. */
+  readonly workingTime: Time;
+}
+
+export type Verdict = 'designed' | 'not repairable' | 'needs input' | 'not covered';
+
+/** The whole design. Parts that were not reached are absent. */
+export interface RepairDesign {
+  readonly verdict: Verdict;
+  /** Why it is `not repairable` or `not covered`. */
+  readonly reasons: readonly Reason[];
+  readonly missing: readonly MissingInput[];
+  readonly case: RepairCase;
+  readonly options: DesignOptions;
+  readonly libraryVersion: string;
+  /** Rule set with its edition: "after ISO 24817:2017, as recalled". */
+  readonly ruleSet: string;
+  readonly asFound?: AsFound;
+  readonly laminate?: LaminateDesign;
+  readonly extent?: ExtentDesign;
+  readonly wrap?: TapeDesign | SheetDesign;
+  readonly mixes: readonly MixDesign[];
+  readonly cures: readonly CureDesign[];
+  readonly assumed: readonly Assumption[];
+  readonly warnings: readonly Warning[];
+  readonly cautions: readonly string[];
+  /** The steps, when recording was asked for. */
+  readonly record?: readonly RecordedEntry[];
+}
+
+export interface DesignOptions {
+  /** Keep every step of the arithmetic for the calculation sheet. */
+  readonly record?: boolean | undefined;
+}
