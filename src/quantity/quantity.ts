@@ -39,6 +39,9 @@ export interface SiUnits {
   'specific energy': 'J/kg';
   'specific heat': 'J/(kg K)';
   conductivity: 'S/m';
+  'molar heat capacity': 'J/(mol K)';
+  'temperature coefficient': '1/K';
+  'salt conductance factor': 'kg/(m2 S)';
 }
 
 export type Kind = keyof SiUnits;

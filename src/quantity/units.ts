@@ -15,17 +15,20 @@ import { lengthUnits } from './length.js';
 import { massUnits } from './mass.js';
 import { massFlowUnits } from './mass-flow.js';
 import { modulusUnits } from './modulus.js';
+import { molarHeatCapacityUnits } from './molar-heat-capacity.js';
 import { molarMassUnits } from './molar-mass.js';
 import { momentUnits } from './moment.js';
 import type { Kind, Unit, UnitTable } from './quantity.js';
 import { rateConstantUnits } from './rate-constant.js';
 import { ratioUnits } from './ratio.js';
+import { saltConductanceFactorUnits } from './salt-conductance-factor.js';
 import { specificEnergyUnits } from './specific-energy.js';
 import { specificHeatUnits } from './specific-heat.js';
 import { speedUnits } from './speed.js';
 import { strainUnits } from './strain.js';
 import { stressUnits } from './stress.js';
 import { temperatureUnits } from './temperature.js';
+import { temperatureCoefficientUnits } from './temperature-coefficient.js';
 import { temperatureDifferenceUnits } from './temperature-difference.js';
 import { thermalExpansionUnits } from './thermal-expansion.js';
 import { timeUnits } from './time.js';
@@ -66,6 +69,9 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   'specific energy': specificEnergyUnits,
   'specific heat': specificHeatUnits,
   conductivity: conductivityUnits,
+  'molar heat capacity': molarHeatCapacityUnits,
+  'temperature coefficient': temperatureCoefficientUnits,
+  'salt conductance factor': saltConductanceFactorUnits,
 };
 
 /** The unit of a kind by its written symbol, if the kind has it. */
