@@ -5,6 +5,9 @@ import type { SourceKey } from './sources.js';
 /** What an input may be: a quantity by its kind, a plain number, a count, one of some words, a yes or no, or a list of rows. */
 export type InputKind = Kind | 'number' | 'count' | 'choice' | 'flag' | 'list';
 
+/** What the column of a list may be. */
+export type ColumnKind = Exclude<InputKind, 'list'>;
+
 /** The kind that an input of type `T` must be declared with. */
 export type DeclaredKind<T> = T extends boolean
   ? 'flag'
@@ -28,14 +31,16 @@ export interface InputDeclaration<T = unknown> {
   readonly default?: number | string | boolean;
   /** The words of a choice. */
   readonly choices?: readonly string[];
-  /** The columns of a list, as `name: kind`. */
-  readonly columns?: Readonly<Record<string, Kind | 'number' | 'count'>>;
+  /** The columns of a list, as `name: kind`; a list of bare values has one column, `value`. */
+  readonly columns?: Readonly<Record<string, ColumnKind>>;
 }
 
 export interface OutputDeclaration<T = unknown> {
   readonly symbol: string;
   readonly kind: DeclaredKind<T>;
   readonly name: string;
+  /** The columns of a list, as `name: kind`. */
+  readonly columns?: Readonly<Record<string, ColumnKind>>;
 }
 
 /** A quantity that the equation defines on its way, evaluated before the equation itself. */
