@@ -32,7 +32,7 @@ describe.each(formulas.map((formula) => ({ id: formula.id, formula })))('$id', (
 
   it('has the unit of its kind in every branch and definition', (context) => {
     if (formula.inhomogeneous !== undefined) context.skip(`tied to a unit: ${formula.inhomogeneous}`);
-    const [draw] = drawCalls(formula, seeded(id), 1, 1);
+    const [draw] = drawCalls(formula, seeded(id), { wanted: 1 });
     if (draw === undefined) throw new Error('one draw was asked for');
     expect(unitProblems(formula, draw.bySymbol, draw.result), equationText(formula)).toEqual([]);
   });

@@ -79,7 +79,7 @@ const sag = formula<Sag, Angle>({
 
 const variant = (of: AnyFormula, change: Partial<AnyFormula>): AnyFormula => ({ ...of, ...change }) as AnyFormula;
 const units = (of: AnyFormula): string[] => {
-  const [draw] = drawCalls(of, seeded(of.id), 1, 1);
+  const [draw] = drawCalls(of, seeded(of.id), { wanted: 1 });
   return unitProblems(of, draw?.bySymbol ?? {}, draw?.result);
 };
 

@@ -1,6 +1,14 @@
 import { type AnyFormula, type InputDeclaration, isCalculationError } from '../../src/formula/index.js';
 import type { Random } from './random.js';
 
+/** Draws a value for a list; the caller knows what a list of that name may hold. */
+export type ListSource = (
+  random: Random,
+  id: string,
+  name: string,
+  input: InputDeclaration<never>,
+) => readonly unknown[];
+
 /** One accepted call: the argument as the function got it, the value behind each symbol, and what came back. */
 export interface Draw {
   /** What was passed; an input left to its default is absent. */
@@ -37,17 +45,29 @@ function fromDeclaration(random: Random, where: string, input: InputDeclaration<
 }
 
 /** Draws the inputs of one formula; an input with a default is left out of every fourth draw. */
-export function drawInput(formula: AnyFormula, random: Random): Pick<Draw, 'input' | 'bySymbol'> {
+export function drawInput(formula: AnyFormula, random: Random, lists?: ListSource): Pick<Draw, 'input' | 'bySymbol'> {
   const input: Record<string, unknown> = {};
   const bySymbol: Record<string, unknown> = {};
   for (const [name, declared] of Object.entries<InputDeclaration<never>>(formula.inputs)) {
     const fallback = declared.default;
     const left = fallback !== undefined && random() < 0.25;
-    const value = left ? fallback : fromDeclaration(random, `${formula.id}: ${name}`, declared);
+    const isList = (declared.kind as string) === 'list';
+    const value = left
+      ? fallback
+      : isList && lists !== undefined
+        ? lists(random, formula.id, name, declared)
+        : fromDeclaration(random, `${formula.id}: ${name}`, declared);
     if (!left) input[name] = value;
     bySymbol[declared.symbol] = value;
   }
   return { input, bySymbol };
+}
+
+export interface DrawOptions {
+  readonly wanted?: number;
+  readonly least?: number;
+  readonly most?: number;
+  readonly lists?: ListSource;
 }
 
 /**
@@ -55,11 +75,15 @@ export function drawInput(formula: AnyFormula, random: Random): Pick<Draw, 'inpu
  *
  * @throws Error when fewer than `least` of `most` draws are accepted
  */
-export function drawCalls(formula: AnyFormula, random: Random, wanted = 40, least = 10, most = 400): Draw[] {
+export function drawCalls(
+  formula: AnyFormula,
+  random: Random,
+  { wanted = 40, least = Math.min(10, wanted), most = 400, lists }: DrawOptions = {},
+): Draw[] {
   const accepted: Draw[] = [];
   let refusal = '';
   for (let drawn = 0; drawn < most && accepted.length < wanted; drawn++) {
-    const { input, bySymbol } = drawInput(formula, random);
+    const { input, bySymbol } = drawInput(formula, random, lists);
     try {
       accepted.push({ input, bySymbol, result: formula.compute(input) });
     } catch (error) {

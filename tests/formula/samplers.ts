@@ -1,0 +1,56 @@
+import type { InputDeclaration } from '../../src/formula/index.js';
+import type { Random } from '../../verification/oracles/random.js';
+
+/**
+ * Lists for the tests that draw inputs. A formula whose lists need more than rising positions and plausible values has a
+ * sampler of its own here, by its id and the name of the input.
+ */
+type Sampler = (random: Random) => readonly unknown[];
+
+/** Spans of columns, in SI, where the declaration of a list has none. */
+const SPANS: Readonly<Record<string, readonly [number, number]>> = {
+  length: [0.0005, 0.01],
+  time: [600, 86400],
+  temperature: [278, 318],
+  'temperature difference': [0, 10],
+  'gauge pressure': [1e5, 1e7],
+  'absolute pressure': [9e4, 1.1e5],
+  stress: [1e6, 4e8],
+  modulus: [1e9, 2e11],
+  mass: [0.1, 5],
+  volume: [1e-4, 5e-3],
+  ratio: [0.05, 0.9],
+  strain: [1e-4, 4e-3],
+  angle: [0, 1.5],
+  number: [60, 90],
+  count: [1, 12],
+};
+
+/** Columns that run along something: each row lies beyond the one before. */
+const RISING = /position|time|distance|start|end|station/iu;
+
+const between = (random: Random, [low, high]: readonly [number, number]): number => low + (high - low) * random();
+
+const SAMPLERS: Readonly<Record<string, Sampler>> = {};
+
+/** A list of three to nine rows, by the declared columns. */
+export function drawList(random: Random, id: string, name: string, input: InputDeclaration<never>): readonly unknown[] {
+  const own = SAMPLERS[`${id} ${name}`];
+  if (own !== undefined) return own(random);
+  const { columns } = input as InputDeclaration;
+  if (columns === undefined)
+    throw new Error(`${id}: ${name} is a list without columns, so nothing can be drawn for it`);
+  const rows = 3 + Math.floor(random() * 7);
+  const reached: Record<string, number> = {};
+  return Array.from({ length: rows }, () => {
+    const row: Record<string, unknown> = {};
+    for (const [column, kind] of Object.entries(columns)) {
+      const span = SPANS[kind];
+      if (span === undefined) throw new Error(`${id}: no span to draw ${kind} from, for column ${column} of ${name}`);
+      const drawn = kind === 'count' ? Math.floor(between(random, span)) : between(random, span);
+      reached[column] = (reached[column] ?? 0) + drawn;
+      row[column] = RISING.test(column) ? reached[column] : drawn;
+    }
+    return Object.keys(columns).join() === 'value' ? row['value'] : row;
+  });
+}
