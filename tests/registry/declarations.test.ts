@@ -1,0 +1,136 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import {
+  type AnyFormula,
+  type InputDeclaration,
+  type OutputDeclaration,
+  sources,
+  sourceTags,
+} from '../../src/formula/index.js';
+import { formulaById, formulaOf, formulas } from '../../src/registry/index.js';
+import { reservedNames, undeclaredSymbols } from '../../verification/oracles/equation.js';
+
+const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
+
+/** The files of a folder with their text, the index left out. */
+function filesOf(folder: string): { readonly name: string; readonly text: string }[] {
+  return readdirSync(at(folder))
+    .filter((name) => name.endsWith('.ts') && name !== 'index.ts')
+    .map((name) => ({ name: name.replace(/\.ts$/u, ''), text: readFileSync(at(`${folder}/${name}`), 'utf8') }));
+}
+
+const rooms = ['mechanics', 'pipe', 'laminate', 'wrap', 'resin', 'cure', 'site', 'seal', 'acceptance'];
+const idsIn = (text: string): string[] => [...text.matchAll(/^ {2}id: '(.+)',$/gmu)].map((match) => match[1] ?? '');
+const files = rooms.flatMap((room) => filesOf(`src/${room}`).map((file) => ({ ...file, room, ids: idsIn(file.text) })));
+const oracles = filesOf('verification/derivations').map(({ text }) => text);
+
+const inputsOf = (formula: AnyFormula): [string, InputDeclaration][] => Object.entries(formula.inputs);
+const outputsOf = ({ output }: AnyFormula): OutputDeclaration[] =>
+  typeof output.symbol === 'string' ? [output] : Object.values<OutputDeclaration>(output);
+
+describe('the rooms', () => {
+  it('list every file that declares a formula in their index', () => {
+    const hidden = files.filter(
+      ({ room, name, ids }) =>
+        ids.length > 0 && !readFileSync(at(`src/${room}/index.ts`), 'utf8').includes(`export * from './${name}.js';`),
+    );
+    expect(hidden.map(({ room, name }) => `src/${room}/index.ts lacks export * from './${name}.js';`)).toEqual([]);
+  });
+
+  it('give every formula an id that names its room and its file', () => {
+    const strays = files.flatMap(({ room, name, ids }) =>
+      ids.length === 0 || ids.includes(`${room}/${name}`) ? [] : [`src/${room}/${name}.ts declares ${ids.join(', ')}`],
+    );
+    expect(strays).toEqual([]);
+    const declared = new Map(files.flatMap(({ room, ids }) => ids.map((id) => [id, room] as const)));
+    const lost = formulas.filter(({ id }) => declared.get(id) !== id.split('/')[0]);
+    expect(lost.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('declare as many formulas as the registry lists', () => {
+    const registered = new Set(formulas.map(({ id }) => id));
+    expect(files.flatMap(({ ids }) => ids).filter((id) => !registered.has(id))).toEqual([]);
+  });
+});
+
+describe('the registry', () => {
+  it('has no id and no title twice', () => {
+    expect(new Set(formulas.map(({ id }) => id)).size).toBe(formulas.length);
+    const titles = formulas.map(({ title }) => title);
+    expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+  });
+
+  it('finds a formula by its id and by its function', () => {
+    for (const formula of formulas) {
+      expect(formulaById(formula.id)).toBe(formula);
+      expect(formulaOf(formula.compute)).toBe(formula);
+    }
+    expect(formulaById('pipe/none')).toBeUndefined();
+    expect(formulaOf(Math.sqrt)).toBeUndefined();
+  });
+});
+
+describe.each(formulas.map((formula) => ({ id: formula.id, formula })))('the declaration of $id', ({ id, formula }) => {
+  it('names every input with a symbol, and gives what is needed to draw it', () => {
+    const faults = inputsOf(formula).flatMap(([name, { symbol, kind, name: words, sample, choices, columns }]) => {
+      const sort = kind as string;
+      const drawable =
+        {
+          choice: (choices?.length ?? 0) > 1,
+          flag: true,
+          list: Object.keys(columns ?? {}).length > 0,
+        }[sort] ??
+        (sample !== undefined && sample[0] < sample[1]);
+      return [
+        ...(symbol === '' || words === '' ? [`${name} has no symbol or no name`] : []),
+        ...(drawable
+          ? []
+          : [`${name} is a ${sort} without ${{ choice: 'choices', list: 'columns' }[sort] ?? 'sample: [low, high]'}`]),
+      ];
+    });
+    expect(faults).toEqual([]);
+  });
+
+  it('has no symbol twice, and none that mathjs reads as something else', () => {
+    const { equation } = formula;
+    const where = 'where' in equation && equation.where !== undefined ? equation.where : [];
+    const symbols = [...inputsOf(formula).map(([, { symbol }]) => symbol), ...where.map(({ symbol }) => symbol)];
+    expect(symbols.filter((symbol, index) => symbols.indexOf(symbol) !== index)).toEqual([]);
+    const outputs = outputsOf(formula).map(({ symbol }) => symbol);
+    expect(outputs.filter((symbol, index) => outputs.indexOf(symbol) !== index)).toEqual([]);
+    expect([...symbols, ...outputs].filter((symbol) => !/^[A-Za-z][A-Za-z0-9_]*$/u.test(symbol))).toEqual([]);
+    expect([...symbols, ...outputs].filter((symbol) => reservedNames.has(symbol) || symbol === 'pi')).toEqual([]);
+  });
+
+  it('reads only declared symbols in its equation', () => {
+    expect(undeclaredSymbols(formula)).toEqual([]);
+  });
+
+  it('has an oracle that names it, if it is an algorithm', () => {
+    if (!('algorithm' in formula.equation)) return;
+    const named = oracles.some((text) => text.includes(`'${id}'`));
+    expect(named, `no test in verification/derivations/ names '${id}'`).toBe(true);
+  });
+
+  it('says where it comes from, and claims no more than its sources bear', () => {
+    const keys = formula.sources.map(({ key }) => key);
+    expect(keys.filter((key) => !Object.hasOwn(sources, key))).toEqual([]);
+    expect(formula.sources.filter(({ locator }) => locator === '')).toEqual([]);
+    const { form } = formula.evidence;
+    for (const { tag } of Object.values(formula.evidence)) expect(sourceTags).toContain(tag);
+    if (form.tag === 'practice' || form.tag === 'chosen') return;
+    expect(keys.length, `form is ${form.tag}, but no source is named`).toBeGreaterThan(0);
+    if (form.tag === 'published') {
+      expect(
+        keys.map((key) => sources[key].reached),
+        'form is published, but no named source was read in its own text',
+      ).toContain('published');
+    }
+  });
+
+  it('warns by a predicate at every limit that does not stop', () => {
+    expect(
+      formula.limits.filter(({ sort, beyond }) => sort === 'note' && beyond === undefined).map(({ text }) => text),
+    ).toEqual([]);
+  });
+});
