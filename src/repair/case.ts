@@ -1,3 +1,4 @@
+import type { SourceTag } from '../formula/index.js';
 import type {
   ActivationEnergy,
   ArealWeight,
@@ -6,6 +7,7 @@ import type {
   EnergyReleaseRate,
   Force,
   GaugePressure,
+  Kind,
   Length,
   Mass,
   MassFlow,
@@ -33,6 +35,8 @@ export interface RepairCase {
   readonly reference?: string | undefined;
   /** Day of the survey, as text. */
   readonly date?: string | undefined;
+  /** Anything a reader should know about this case. */
+  readonly note?: string | undefined;
   readonly basis: Basis;
   readonly pipe: PipeAsBuilt;
   readonly service: Service;
@@ -47,6 +51,18 @@ export interface RepairCase {
   readonly resin: WetLayUp | 'none';
   readonly filler: Filler | 'none';
   readonly site: Site;
+  /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
+  readonly lookedUp?: readonly LookedUp[] | undefined;
+}
+
+/** A value from a table of this library, for a row that the case names. */
+export interface LookedUp {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly value: number;
+  readonly tag: SourceTag;
+  /** Which row of which table. */
+  readonly because: string;
 }
 
 export interface PipeAsBuilt {
