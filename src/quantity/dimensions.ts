@@ -48,6 +48,8 @@ export const dimensions: Readonly<Record<Kind, Dimension>> = {
   'specific heat': { m: 2, s: -2, K: -1 },
   conductivity: { kg: -1, m: -3, s: 3, A: 2 },
   'molar heat capacity': { kg: 1, m: 2, s: -2, K: -1, mol: -1 },
+  'molar enthalpy': { kg: 1, m: 2, s: -2, mol: -1 },
+  'thermal conductivity': { kg: 1, m: 1, s: -3, K: -1 },
   'temperature coefficient': { K: -1 },
   'salt conductance factor': { kg: 2, s: -3, A: -2 },
 };

@@ -19,6 +19,7 @@ export { g, inG, inKg, inLb, inOz, kg, lb, type Mass, oz } from './mass.js';
 export { inKgPerMin, inKgPerS, kgPerMin, kgPerS, type MassFlow } from './mass-flow.js';
 export type { Modulus } from './modulus.js';
 export * as modulus from './modulus.js';
+export { inMolarJPerMol, inMolarKJPerMol, type MolarEnthalpy, molarJPerMol, molarKJPerMol } from './molar-enthalpy.js';
 export { inJPerMolK, JPerMolK, type MolarHeatCapacity } from './molar-heat-capacity.js';
 export { gPerMol, inGPerMol, inKgPerMol, kgPerMol, type MolarMass } from './molar-mass.js';
 export { inLbfFt, inNm, inNmm, lbfFt, type Moment, Nm, Nmm } from './moment.js';
@@ -38,6 +39,7 @@ export { degC, degF, inDegC, inDegF, inKelvin, kelvin, type Temperature } from '
 export { inPartsPerK, partsPerK, type TemperatureCoefficient } from './temperature-coefficient.js';
 export { deltaF, deltaK, inDeltaF, inDeltaK, type TemperatureDifference } from './temperature-difference.js';
 export { exampleOf, type QuantityReading, readQuantity, writeQuantity } from './text.js';
+export { inWPerMK, type ThermalConductivity, WPerMK } from './thermal-conductivity.js';
 export { inPerDegF, inPerK, perDegF, perK, type ThermalExpansion } from './thermal-expansion.js';
 export { day, hour, inDay, inHour, inMinute, inS, inYear, minute, s, type Time, year } from './time.js';
 export { siSymbol, unitOf, units } from './units.js';

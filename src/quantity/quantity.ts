@@ -40,6 +40,8 @@ export interface SiUnits {
   'specific heat': 'J/(kg K)';
   conductivity: 'S/m';
   'molar heat capacity': 'J/(mol K)';
+  'molar enthalpy': 'J/mol';
+  'thermal conductivity': 'W/(m K)';
   'temperature coefficient': '1/K';
   'salt conductance factor': 'kg/(m2 S)';
 }

@@ -15,6 +15,7 @@ import { lengthUnits } from './length.js';
 import { massUnits } from './mass.js';
 import { massFlowUnits } from './mass-flow.js';
 import { modulusUnits } from './modulus.js';
+import { molarEnthalpyUnits } from './molar-enthalpy.js';
 import { molarHeatCapacityUnits } from './molar-heat-capacity.js';
 import { molarMassUnits } from './molar-mass.js';
 import { momentUnits } from './moment.js';
@@ -30,6 +31,7 @@ import { stressUnits } from './stress.js';
 import { temperatureUnits } from './temperature.js';
 import { temperatureCoefficientUnits } from './temperature-coefficient.js';
 import { temperatureDifferenceUnits } from './temperature-difference.js';
+import { thermalConductivityUnits } from './thermal-conductivity.js';
 import { thermalExpansionUnits } from './thermal-expansion.js';
 import { timeUnits } from './time.js';
 import { volumeUnits } from './volume.js';
@@ -70,6 +72,8 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   'specific heat': specificHeatUnits,
   conductivity: conductivityUnits,
   'molar heat capacity': molarHeatCapacityUnits,
+  'molar enthalpy': molarEnthalpyUnits,
+  'thermal conductivity': thermalConductivityUnits,
   'temperature coefficient': temperatureCoefficientUnits,
   'salt conductance factor': saltConductanceFactorUnits,
 };
