@@ -234,6 +234,56 @@ export const sources = {
     year: 1969,
     reached: 'recalled',
   },
+  'mechanics-notes': {
+    author: 'various',
+    title: 'Open lecture notes and program documentation on cylinders, pipe stress and yield criteria',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Seen as excerpts; the year is that of reading.',
+  },
+  'restrained-line-sheet': {
+    author: 'anonymous',
+    title: 'Calculation sheet for a restrained gas line after ASME B31.8, 833 (public document store, no. 419684537)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'b31-3-thickness-sheet': {
+    author: 'anonymous',
+    title:
+      'Project calculation sheet, thickness calculation after ASME B31.3 (public document store, no. 68o2nn59rkop)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'b31-3-wall-sheet': {
+    author: 'anonymous',
+    title: 'Wall thickness sheet after ASME B31.3, version 2 (public document store, no. 26029660)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'cylinder-question': {
+    author: 'anonymous',
+    title: 'Worked question on a thick cylinder under pressure from both sides (public question site, no. 30129035)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'math-forum-117014': {
+    author: 'anonymous',
+    title: 'Mathematics forum, thread 117014: stresses in a thick cylinder',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'scilab-companion-3862': {
+    author: 'FOSSEE, IIT Bombay',
+    title: 'Scilab Textbook Companion 3862',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Worked examples of a strength-of-materials textbook as code; the year is that of reading.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;

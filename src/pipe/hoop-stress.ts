@@ -1,4 +1,4 @@
-import { below, formula, nonNegative, positive } from '../formula/index.js';
+import { below, finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { GaugePressure, Length, Stress } from '../quantity/index.js';
 
 export interface HoopStressInput {
@@ -27,7 +27,9 @@ export function hoopStress(input: HoopStressInput): Stress {
   positive(D, 'outsideDiameter', 'm');
   positive(t, 'wallThickness', 'm');
   below(t, D / 2, 'half the outside diameter', 'wallThickness', 'm');
-  return ((P * D) / (2 * t)) as Stress;
+  const stress = (P * D) / (2 * t);
+  finite(stress, 'hoop stress', 'Pa');
+  return stress as Stress;
 }
 
 export const hoopStressFormula = /* @__PURE__ */ formula<HoopStressInput, Stress>({
