@@ -4,7 +4,7 @@ import type { Ratio } from '../quantity/index.js';
 import { leastOverlap } from './least-overlap.js';
 import { minimumLayers } from './minimum-layers.js';
 
-export interface PassesInput {
+export interface TapePassesInput {
   readonly requiredLayers: number;
   readonly overlap: Ratio;
 }
@@ -21,7 +21,7 @@ export interface PassesInput {
  * @returns number of passes, whole
  * @throws CalculationError `invalid-input`
  */
-export function passes(input: PassesInput): number {
+export function tapePasses(input: TapePassesInput): number {
   const { requiredLayers: nR, overlap: o } = input;
   wholeNumber(nR, 1, 'requiredLayers');
   properFraction(o, 'overlap');
@@ -34,16 +34,16 @@ export function passes(input: PassesInput): number {
  * Whether widening the overlap by at most 5 % of the tape width reaches the next layer count and so saves a pass.
  * The overlap to lay is `leastOverlap({ layers: minimumLayers({ overlap }) + 1 })`.
  */
-export function slightlyMoreOverlapSavesPass(input: PassesInput): boolean {
+export function slightlyMoreOverlapSavesPass(input: TapePassesInput): boolean {
   const { requiredLayers, overlap } = input;
   const next = leastOverlap({ layers: minimumLayers({ overlap }) + 1 });
-  return next - overlap <= 0.05 && passes({ requiredLayers, overlap: next }) < passes(input);
+  return next - overlap <= 0.05 && tapePasses({ requiredLayers, overlap: next }) < tapePasses(input);
 }
 
-export const passesFormula = /* @__PURE__ */ formula<PassesInput, number>({
+export const tapePassesFormula = /* @__PURE__ */ formula<TapePassesInput, number>({
   id: 'wrap/passes',
   title: 'Passes of tape',
-  compute: passes,
+  compute: tapePasses,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',
     where: [

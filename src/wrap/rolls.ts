@@ -8,7 +8,7 @@ export interface Rolls {
   readonly leftOnLastRoll: Length;
 }
 
-export interface RollsInput {
+export interface RollsToOrderInput {
   readonly length: Length;
   readonly rollLength: Length;
   readonly waste?: Ratio | undefined;
@@ -26,7 +26,7 @@ export interface RollsInput {
  * @throws CalculationError `invalid-input`
  * @remarks Waste covers the 150 mm laps where one roll follows another; on short rolls check that it does.
  */
-export function rolls(input: RollsInput): Rolls {
+export function rollsToOrder(input: RollsToOrderInput): Rolls {
   const { length: L, rollLength: Lr, waste: omega = 0.1 as Ratio } = input;
   positive(L, 'length', 'm');
   positive(Lr, 'rollLength', 'm');
@@ -39,10 +39,10 @@ export function rolls(input: RollsInput): Rolls {
   return { rolls: n, lengthWithWaste: lengthWithWaste as Length, leftOnLastRoll: leftOnLastRoll as Length };
 }
 
-export const rollsFormula = /* @__PURE__ */ formula<RollsInput, Rolls>({
+export const rollsToOrderFormula = /* @__PURE__ */ formula<RollsToOrderInput, Rolls>({
   id: 'wrap/rolls',
   title: 'Rolls to order',
-  compute: rolls,
+  compute: rollsToOrder,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',
     where: [{ symbol: 'q', kind: 'number', expression: 'L * (1 + omega) / L_r' }],

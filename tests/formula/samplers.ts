@@ -18,6 +18,8 @@ const SPANS: Readonly<Record<string, readonly [number, number]>> = {
   stress: [1e6, 4e8],
   modulus: [1e9, 2e11],
   mass: [0.1, 5],
+  density: [700, 3000],
+  'molar mass': [0.02, 0.6],
   volume: [1e-4, 5e-3],
   ratio: [0.05, 0.9],
   strain: [1e-4, 4e-3],
