@@ -128,7 +128,10 @@ export function readQuantity<K extends Kind>(kind: K, text: string): QuantityRea
     };
   }
   if (kind === 'temperature' && quantity < 0) {
-    return { ok: false, problem: `${JSON.stringify(text)} is below absolute zero (0 K, -273.15 degC, -459.67 degF)` };
+    return {
+      ok: false,
+      problem: `${JSON.stringify(text)} is below absolute zero (0 K, -273.15 degC, -459.67 degF); a ${kind} looks like ${exampleOf(kind)}`,
+    };
   }
   return { ok: true, quantity: quantity as Quantity<K>, number, unit: symbol };
 }

@@ -1,0 +1,54 @@
+/** One thing that is wrong with a document. */
+export interface CaseIssue {
+  /** Where it stands: `defect.profile[3].depth`; empty for the document as a whole. */
+  readonly path: string;
+  /** What stands there; `undefined` where a field is missing. */
+  readonly value: unknown;
+  /** What would pass, in words. */
+  readonly expected: string;
+  /** A value that would pass at this place, where one can be given without knowing the rest of the case. */
+  readonly example?: unknown;
+  /** All of it as one sentence. */
+  readonly message: string;
+}
+
+/** What is wrong with a case, or with the arguments of a formula, as text: every issue at once, each a sentence. */
+export class CaseError extends Error {
+  override readonly name = 'CaseError';
+  readonly issues: readonly CaseIssue[];
+
+  constructor(issues: readonly CaseIssue[]) {
+    super(issues.map((issue) => issue.message).join('\n'));
+    this.issues = issues;
+  }
+}
+
+/** Whether a caught value is a `CaseError`, also one thrown by another copy of this library. */
+export function isCaseError(error: unknown): error is CaseError {
+  return error instanceof Error && error.name === 'CaseError' && 'issues' in error;
+}
+
+/** A value as it stands in a sentence: as JSON, cut where it is long. */
+export function shown(value: unknown): string {
+  const text = asText(value);
+  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
+}
+
+function asText(value: unknown): string {
+  if (typeof value === 'number' || typeof value === 'bigint' || value === undefined) return String(value);
+  try {
+    return JSON.stringify(value) ?? typeof value;
+  } catch {
+    return `a ${typeof value} that cannot be written as JSON`;
+  }
+}
+
+/** A path as it is written in JavaScript: `defect.profile[3].depth`. */
+export function writtenPath(path: readonly PropertyKey[]): string {
+  let text = '';
+  for (const key of path) {
+    if (typeof key === 'number') text += `[${key}]`;
+    else text += text === '' ? String(key) : `.${String(key)}`;
+  }
+  return text;
+}

@@ -1,0 +1,81 @@
+import { readQuantity } from '../quantity/index.js';
+import type { RepairCase } from '../repair/case.js';
+import { CaseError, shown, writtenPath } from './case-error.js';
+import { caseSchema } from './case-schema.js';
+import { contradictions } from './consistency.js';
+import { duplicateKeys } from './duplicate-keys.js';
+import { explain } from './explain.js';
+import { type LookUp, lookUp } from './look-up.js';
+import { eachQuantity } from './schema-walk.js';
+import type { Typed, TypedMap } from './typed.js';
+
+/** A case with what its document said beside it. */
+export interface DecodedCase {
+  readonly case: RepairCase;
+  /** Every quantity as it was typed, with the kind that its field gave it. */
+  readonly typed: TypedMap;
+  /** What was taken from tables. */
+  readonly lookUps: readonly LookUp[];
+}
+
+/**
+ * Reads a case from a parsed JSON document, quantities as text with units.
+ *
+ * @throws CaseError with every issue at once, each a sentence; nothing is decoded by half
+ */
+export function decodeCase(document: unknown): DecodedCase {
+  const parsed = caseSchema.safeParse(document);
+  if (!parsed.success) throw new CaseError(explain(caseSchema, document, parsed.error.issues));
+  const found = lookUp(parsed.data);
+  if (found.issues.length > 0) throw new CaseError(found.issues);
+  const issues = contradictions(found.case, document);
+  if (issues.length > 0) throw new CaseError(issues);
+  return { case: found.case, typed: typedIn(document), lookUps: found.lookUps };
+}
+
+/**
+ * Reads a case from JSON text.
+ *
+ * @throws CaseError where the text is not JSON, where an object holds a key twice, and as `decodeCase`
+ */
+export function parseCase(text: string): DecodedCase {
+  return decodeCase(parseJson(text));
+}
+
+/** Parses JSON text, and refuses a key that stands twice in one object. */
+export function parseJson(text: string): unknown {
+  const json = text.replace(/^\uFEFF/u, '');
+  const document = parsed(json);
+  const twice = duplicateKeys(json);
+  if (twice.length > 0) {
+    throw new CaseError(
+      twice.map(({ key, line }) => ({
+        path: key,
+        value: undefined,
+        expected: 'each field once',
+        message: `${shown(key)} stands twice in one object, the second time on line ${line}; give each field once`,
+      })),
+    );
+  }
+  return document;
+}
+
+function parsed(json: string): unknown {
+  try {
+    return JSON.parse(json);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    const expected = 'a JSON document';
+    const message = `the case is not a JSON document (${why}); it begins like {"title": "Cooling-water header"`;
+    throw new CaseError([{ path: '', value: json.slice(0, 80), expected, message }]);
+  }
+}
+
+function typedIn(document: unknown): TypedMap {
+  const typed = new Map<string, Typed>();
+  eachQuantity(caseSchema, document, (path, kind, text) => {
+    const reading = readQuantity(kind, text);
+    if (reading.ok) typed.set(writtenPath(path), { text, unit: reading.unit, kind });
+  });
+  return typed;
+}
