@@ -1,1 +1,5 @@
-export {};
+export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
+export type { SheetOptions, StepOptions } from './options.js';
+export { renderStep } from './render.js';
+export { type CalculationSheetOptions, calculationSheet } from './sheet.js';
+export type { UnitPreferences, UnitSystem } from './units.js';

@@ -1,0 +1,211 @@
+import type { Kind } from '../quantity/index.js';
+import type { CureSheet, Filler, RepairCase, SheetStock, TapeStock, WetLayUp } from '../repair/case.js';
+import type { Block } from './document.js';
+import { listBlocks } from './list.js';
+import type { ChosenOptions } from './options.js';
+import { shownValue } from './step.js';
+
+/** What the case says, as it was typed where that is known. */
+export interface CaseOptions extends ChosenOptions {
+  readonly typed?: ReadonlyMap<string, { readonly text: string }> | undefined;
+}
+
+/** A line of the case: where it stands in the document, what it is, its kind and its value. */
+type Entry = readonly [path: string, label: string, kind: Kind | 'number' | 'count' | 'word', value: unknown];
+
+function rowsOf(entries: readonly Entry[], options: CaseOptions): Block {
+  const rows = entries
+    .filter(([, , , value]) => value !== undefined)
+    .map(([path, label, kind, value]) => {
+      const name = path.split('.').at(-1) ?? '';
+      return [label, options.typed?.get(path)?.text.trim() ?? shownValue(kind, name, value, options, false)];
+    });
+  return { sort: 'rows', rows };
+}
+
+function pipeEntries({ pipe, service }: RepairCase): Entry[] {
+  const { material } = pipe;
+  return [
+    ['pipe.size', 'Size', 'word', pipe.size],
+    ['pipe.outsideDiameter', 'Outside diameter', 'length', pipe.outsideDiameter],
+    ['pipe.circumference', 'Circumference', 'length', pipe.circumference],
+    ['pipe.wallThickness', 'Nominal wall', 'length', pipe.wallThickness],
+    ['pipe.material.name', 'Material', 'word', material.name],
+    ['pipe.material.yieldStrength', 'Yield strength', 'stress', material.yieldStrength],
+    ['pipe.material.tensileStrength', 'Tensile strength', 'stress', material.tensileStrength],
+    ['pipe.material.allowableStress', 'Allowable stress', 'stress', material.allowableStress],
+    ['pipe.material.modulus', "Young's modulus", 'modulus', material.modulus],
+    ['pipe.material.thermalExpansion', 'Thermal expansion', 'thermal expansion', material.thermalExpansion],
+    ['service.contents', 'Contents', 'word', `${service.contents}, ${service.phase}`],
+    ['service.hazards', 'Hazards', 'word', service.hazards.join(', ') || 'none'],
+    ['service.safetyCritical', 'Safety-critical', 'word', service.safetyCritical],
+    ['service.designPressure', 'Design pressure', 'gauge pressure', service.designPressure],
+    ['service.designTemperature', 'Design temperature', 'temperature', service.designTemperature],
+  ];
+}
+
+function defectEntries({ defect, loads, fitting, assessment }: RepairCase): Entry[] {
+  const growth = defect.growth === 'none' ? undefined : defect.growth;
+  const cycles = loads.cycles === 'none' ? undefined : loads.cycles;
+  return [
+    ['defect.kind', 'Defect', 'word', `${defect.kind}, ${defect.cause}`],
+    ['defect.axialLength', 'Length along the pipe', 'length', defect.axialLength],
+    ['defect.circumferentialWidth', 'Width round the pipe', 'length', defect.circumferentialWidth],
+    ['defect.remainingWall', 'Least remaining wall', 'length', defect.remainingWall],
+    ['defect.holeDiameter', 'Diameter of the hole', 'length', defect.holeDiameter],
+    ['defect.growth', 'Growth', 'word', growth === undefined ? 'none' : undefined],
+    ['defect.growth.depth', 'Growth in depth', 'corrosion rate', growth?.depth],
+    ['defect.growth.length', 'Growth at each end', 'corrosion rate', growth?.length],
+    ['loads.axialForce', 'Axial force', 'force', loads.axialForce],
+    ['loads.bendingMoment', 'Bending moment', 'moment', loads.bendingMoment],
+    ['loads.torsion', 'Torsion', 'moment', loads.torsion],
+    ['loads.shearForce', 'Shear force', 'force', loads.shearForce],
+    ['loads.externalPressure', 'External pressure', 'gauge pressure', loads.externalPressure],
+    ['loads.soil', 'Soil or traffic', 'word', loads.soil],
+    ['loads.cycles', 'Pressure cycles', 'word', cycles === undefined ? 'none' : undefined],
+    ['loads.cycles.number', 'Pressure cycles', 'count', cycles?.number],
+    ['loads.cycles.lowestPressure', 'Lowest in a cycle', 'gauge pressure', cycles?.lowestPressure],
+    ['loads.cycles.highestPressure', 'Highest in a cycle', 'gauge pressure', cycles?.highestPressure],
+    ['fitting', 'Fitting', 'word', fitting],
+    ['assessment.method', 'Strength method named', 'word', assessment?.method],
+    ['assessment.flowStress', 'Flow stress named', 'word', assessment?.flowStress],
+    ['assessment.safetyFactor', 'Safety factor named', 'number', assessment?.safetyFactor],
+    ['assessment.designFactor', 'Design factor', 'number', assessment?.designFactor],
+  ];
+}
+
+function demandEntries({ repair, laminate }: RepairCase): Entry[] {
+  return [
+    ['repair.class', 'Repair class', 'count', repair.class],
+    ['repair.life', 'Life of the repair', 'time', repair.life],
+    ['repair.method', 'Thickness method named', 'word', repair.method],
+    ['repair.pressureDuringApplication', 'Pressure while applied', 'gauge pressure', repair.pressureDuringApplication],
+    [
+      'repair.creditPressureDuringApplication',
+      'Credit for that pressure',
+      'word',
+      repair.creditPressureDuringApplication,
+    ],
+    ['repair.axialRelief', 'Axial relief', 'word', repair.axialRelief],
+    ['repair.leakFactorByFormula', 'Leak factor by formula', 'word', repair.leakFactorByFormula],
+    ['repair.availableOverlap', 'Room for the overlap', 'length', repair.availableOverlap],
+    ['laminate.name', 'Laminate', 'word', laminate.name],
+    ['laminate.hoopModulus', 'Hoop modulus', 'modulus', laminate.hoopModulus],
+    ['laminate.axialModulus', 'Axial modulus', 'modulus', laminate.axialModulus],
+    ['laminate.poissonRatio', "Poisson's ratio", 'number', laminate.poissonRatio],
+    ['laminate.shearModulus', 'Shear modulus', 'modulus', laminate.shearModulus],
+    ['laminate.plyThickness', 'Ply thickness', 'length', laminate.plyThickness],
+    ['laminate.qualifiedPlies', 'Plies as qualified', 'count', laminate.qualifiedPlies],
+    ['laminate.strainToFailure', 'Strain to failure', 'strain', laminate.strainToFailure],
+    ['laminate.hoopExpansion', 'Hoop expansion', 'thermal expansion', laminate.hoopExpansion],
+    ['laminate.axialExpansion', 'Axial expansion', 'thermal expansion', laminate.axialExpansion],
+    ['laminate.glassTransition', 'Glass transition', 'temperature', laminate.glassTransition],
+    ['laminate.heatDistortion', 'Heat distortion', 'temperature', laminate.heatDistortion],
+    ['laminate.energyReleaseRate', 'Energy release rate', 'energy release rate', laminate.energyReleaseRate],
+    ...hotEntries(laminate.atDesignTemperature),
+    ['laminate.lapShearStrength', 'Lap shear strength', 'stress', laminate.lapShearStrength],
+    ['laminate.longTermStrength.strength', 'Long-term strength', 'stress', laminate.longTermStrength?.strength],
+    ['laminate.longTermStrength.test', 'Long-term test', 'word', laminate.longTermStrength?.test],
+    ...cureEntries('laminate.cure', laminate.cure),
+  ];
+}
+
+function hotEntries(hot: RepairCase['laminate']['atDesignTemperature']): Entry[] {
+  const path = 'laminate.atDesignTemperature';
+  return [
+    [`${path}.energyReleaseRate`, 'Energy release rate, hot', 'energy release rate', hot?.energyReleaseRate],
+    [`${path}.hoopModulus`, 'Hoop modulus, hot', 'modulus', hot?.hoopModulus],
+    [`${path}.axialModulus`, 'Axial modulus, hot', 'modulus', hot?.axialModulus],
+  ];
+}
+
+function cureEntries(path: string, cure: CureSheet): Entry[] {
+  if (cure.mechanism === 'moisture') return [[`${path}.mechanism`, 'Cures by', 'word', 'moisture']];
+  return [
+    [`${path}.mechanism`, 'Cures by', 'word', cure.mechanism],
+    [`${path}.referenceTemperature`, 'Times stated at', 'temperature', cure.referenceTemperature],
+    [`${path}.cureTime`, 'Full cure', 'time', cure.cureTime],
+    [`${path}.workingTime`, 'Working time', 'time', cure.workingTime],
+    [`${path}.activationEnergy`, 'Activation energy', 'activation energy', cure.activationEnergy],
+    [`${path}.testedFrom`, 'Tested from', 'temperature', cure.testedFrom],
+    [`${path}.testedTo`, 'Tested to', 'temperature', cure.testedTo],
+    [`${path}.minimumTemperature`, 'Stalls below', 'temperature', cure.minimumTemperature],
+  ];
+}
+
+function stockEntries(stock: TapeStock | SheetStock): Entry[] {
+  return [
+    ['wrap.form', 'Stock', 'word', stock.form],
+    ['wrap.width', 'Width', 'length', stock.width],
+    ['wrap.overlap', 'Overlap of turns', 'ratio', stock.form === 'tape' ? stock.overlap : undefined],
+    ['wrap.finalLap', 'Final lap', 'length', stock.form === 'sheet' ? stock.finalLap : undefined],
+    ['wrap.rollLength', 'Length of a roll', 'length', stock.rollLength],
+    ['wrap.waste', 'Waste', 'ratio', stock.waste],
+  ];
+}
+
+function mixEntries(path: string, stock: WetLayUp | Filler): Entry[] {
+  return [
+    [`${path}.parts`, 'Parts by mass', 'word', `${stock.parts.base} : ${stock.parts.hardener}`],
+    [`${path}.kitMass`, 'Mass of a kit', 'mass', stock.kitMass],
+    [`${path}.rate`, 'Rate of the crew', 'mass flow', stock.rate],
+    [`${path}.waste`, 'Waste', 'ratio', stock.waste],
+  ];
+}
+
+function resinEntries(resin: WetLayUp): Entry[] {
+  return [
+    ['resin.fabricWeight', 'Fabric weight', 'areal weight', resin.fabricWeight],
+    ['resin.fibreMassFraction', 'Fibre, by mass', 'ratio', resin.fibreMassFraction],
+    ...mixEntries('resin', resin),
+  ];
+}
+
+function fillerEntries(filler: Filler): Entry[] {
+  return [
+    ['filler.name', 'Filler', 'word', filler.name],
+    ['filler.thickness', 'Thickness', 'length', filler.thickness],
+    ['filler.thicknessOverDefect', 'Thickness over the defect', 'length', filler.thicknessOverDefect],
+    ['filler.density', 'Density', 'density', filler.density],
+    ...mixEntries('filler', filler),
+    ...cureEntries('filler.cure', filler.cure),
+  ];
+}
+
+function siteEntries({ site }: RepairCase): Entry[] {
+  return [
+    ['site.pipeTemperature', 'Temperature of the steel', 'temperature', site.pipeTemperature],
+    ['site.airTemperature', 'Temperature of the air', 'temperature', site.airTemperature],
+    ['site.relativeHumidity', 'Relative humidity', 'ratio', site.relativeHumidity],
+  ];
+}
+
+/** The case as it was given, part by part: what the design started from. */
+export function caseBlocks(repairCase: RepairCase, options: CaseOptions): Block[] {
+  const { defect, resin, filler, site, wrap } = repairCase;
+  const part = (text: string, entries: readonly Entry[]): Block[] => [
+    { sort: 'heading', level: 2, text },
+    rowsOf(entries, options),
+  ];
+  const profile = defect.profile ?? [];
+  const history = site.history ?? [];
+  return [
+    ...part('Pipe and service', pipeEntries(repairCase)),
+    ...part('Defect and loads', defectEntries(repairCase)),
+    ...(profile.length === 0
+      ? []
+      : listBlocks({ name: 'depth profile', columns: { position: 'length', depth: 'length' } }, profile, options)),
+    ...part('Repair and laminate', demandEntries(repairCase)),
+    ...part('Tape or sheet', stockEntries(wrap)),
+    ...(resin === 'none' ? [] : part('Resin mixed on site', resinEntries(resin))),
+    ...(filler === 'none' ? [] : part('Filler', fillerEntries(filler))),
+    ...part('Site', siteEntries(repairCase)),
+    ...(history.length === 0
+      ? []
+      : listBlocks(
+          { name: 'steel temperature over the cure', columns: { duration: 'time', temperature: 'temperature' } },
+          history,
+          options,
+        )),
+  ];
+}

@@ -1,0 +1,78 @@
+import { type AnyFormula, type Evidence, type SourceTag, sourceTags, weakest } from '../formula/index.js';
+import type { RepairDesign } from '../repair/design.js';
+import type { Block } from './document.js';
+import { tagOf } from './step.js';
+
+const MEANING: Readonly<Record<SourceTag, string>> = {
+  published: "read in the source's own open text",
+  secondary: 'read in a copy, a program or a web page',
+  recalled: 'written down from memory of the named document',
+  practice: 'common practice of the trade, no source',
+  chosen: "this library's own value or form",
+};
+
+interface Part {
+  readonly text: string;
+  readonly tag: SourceTag;
+}
+
+/** What in the formulas of a design rests on what: form and coefficients, each formula once. */
+function formulaParts(formulas: readonly AnyFormula[]): Part[] {
+  return [...new Set(formulas)].flatMap(({ title, evidence }) =>
+    Object.entries(evidence as Readonly<Record<string, Evidence>>).map(([part, { tag, derived }]) => ({
+      text: `${title}: ${part}${derived === undefined ? '' : ' (derived too)'}`,
+      tag,
+    })),
+  );
+}
+
+function suppliedParts({ assumed, case: { lookedUp } }: RepairDesign): Part[] {
+  return [
+    ...assumed.map(({ amount, tag }) => ({ text: amount.name, tag })),
+    ...(lookedUp ?? []).map(({ name, tag }) => ({ text: name, tag })),
+  ];
+}
+
+/** How much of this very design stands on what: counts by tag, and each part that is weaker than a copy of its source. */
+export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormula[]): Block[] {
+  const rules: Part[] = design.rules.map(({ name, clause, tag, derived }) => ({
+    text: `${name} [${clause}]${derived === undefined ? '' : ' (derived too)'}`,
+    tag,
+  }));
+  const supplied = suppliedParts(design);
+  const steps = formulas.map((formula) => tagOf(formula));
+  const count = (tags: readonly SourceTag[], tag: SourceTag): string =>
+    String(tags.filter((each) => each === tag).length);
+  const tagsOf = (parts: readonly Part[]): SourceTag[] => parts.map(({ tag }) => tag);
+  const all = [...steps, ...tagsOf(rules), ...tagsOf(supplied)];
+  const weak = [...rules, ...supplied, ...formulaParts(formulas)].filter(
+    ({ tag }) => tag !== 'published' && tag !== 'secondary',
+  );
+  const lists = sourceTags.flatMap((tag): Block[] => {
+    const items = weak.filter((part) => part.tag === tag).map(({ text }) => text);
+    if (items.length === 0) return [];
+    return [
+      { sort: 'paragraph', text: `${tag.charAt(0).toUpperCase()}${tag.slice(1)} in this design (${MEANING[tag]}):` },
+      { sort: 'list', items: [...new Set(items)] },
+    ];
+  });
+  return [
+    { sort: 'heading', level: 1, text: 'EVIDENCE' },
+    {
+      sort: 'paragraph',
+      text: all.length === 0 ? 'Nothing was computed.' : `The weakest evidence behind this design is: ${weakest(all)}.`,
+    },
+    {
+      sort: 'table',
+      head: ['tag', 'steps', 'rule values', 'supplied values', 'meaning'],
+      rows: sourceTags.map((tag) => [
+        tag,
+        count(steps, tag),
+        count(tagsOf(rules), tag),
+        count(tagsOf(supplied), tag),
+        MEANING[tag],
+      ]),
+    },
+    ...lists,
+  ];
+}

@@ -1,0 +1,94 @@
+import type { AnyFormula, Branch, Definition, InputDeclaration } from '../formula/index.js';
+import { siSymbol } from '../quantity/index.js';
+import { cite } from './citation.js';
+import type { Block } from './document.js';
+import { parseExpression } from './expression.js';
+import { chosen, type SheetOptions } from './options.js';
+import { givenOutputs, isKind } from './problem.js';
+import { render } from './render.js';
+import { backingRows, shownValue, tagOf } from './step.js';
+import { substitute } from './substitute.js';
+import { toTex } from './tex.js';
+import { preferredUnit, unitText } from './units.js';
+
+/** How the card of a formula is written. Its units are those in which the symbols are shown. */
+export type FormulaSheetOptions = SheetOptions;
+
+function even(expression: string): string {
+  return substitute(parseExpression(expression));
+}
+
+function equation(left: string, expression: string, note?: string): Block {
+  return {
+    sort: 'equation',
+    left,
+    lines: [{ text: even(expression), tex: toTex(parseExpression(expression)), note }],
+  };
+}
+
+function definitionBlocks(definitions: readonly Definition[] | undefined): Block[] {
+  return (definitions ?? []).map(({ symbol, expression }) => equation(symbol, expression));
+}
+
+function branchBlocks(symbol: string, { when, where, expression }: Branch): Block[] {
+  const note = when === undefined ? 'otherwise' : `if ${even(when)}`;
+  return [...definitionBlocks(where), equation(symbol, expression, note)];
+}
+
+function equationBlocks(formula: AnyFormula, symbol: string): Block[] {
+  const stated = formula.equation;
+  if ('algorithm' in stated) return [{ sort: 'paragraph', text: `${symbol}: ${stated.algorithm}` }];
+  const shared = definitionBlocks(stated.where);
+  if ('branches' in stated) return [...shared, ...stated.branches.flatMap((branch) => branchBlocks(symbol, branch))];
+  if ('residual' in stated)
+    return [...shared, equation('0', stated.residual, `${symbol} is the value that makes it so`)];
+  return [...shared, equation(symbol, stated.expression)];
+}
+
+/** What stands for the unit of an input: its unit, its words, or what sort of number it is. */
+function measure(kind: string, name: string, choices: readonly string[] | undefined, units: SheetOptions): string {
+  if (kind === 'choice') return (choices ?? []).join(', ');
+  if (kind === 'flag') return 'yes or no';
+  if (!isKind(kind)) return kind;
+  const { units: preferences } = chosen(units);
+  return unitText(preferredUnit(kind, name, preferences)) || siSymbol(kind);
+}
+
+function columnsText(columns: InputDeclaration['columns'], options: SheetOptions): string {
+  const parts = Object.entries(columns ?? {}).map(
+    ([column, kind]) => `${column} [${measure(kind, column, undefined, options)}]`,
+  );
+  return parts.length === 0 ? '' : `: ${parts.join(', ')}`;
+}
+
+/** The card of a formula as blocks: title, equation, symbols with their units, limits, evidence, sources. */
+export function formulaBlocks(formula: AnyFormula, options: FormulaSheetOptions = {}): Block[] {
+  const inputs = Object.entries(formula.inputs as Record<string, InputDeclaration>);
+  const outputs = givenOutputs(formula, {});
+  const all = chosen(options);
+  const inputRows = inputs.map(([name, { symbol, kind, choices, columns, name: words, default: fallback }]) => {
+    const otherwise = fallback === undefined ? '' : `; ${shownValue(kind, name, fallback, all, false)} unless given`;
+    return [symbol, measure(kind, name, choices, options), `${words}${columnsText(columns, options)}${otherwise}`];
+  });
+  const outputRows = outputs.map(({ name, declaration: { symbol, kind, name: words, columns } }) => [
+    symbol,
+    measure(kind, name, undefined, options),
+    `${words}${columnsText(columns, options)} (result)`,
+  ]);
+  const limits = formula.limits.map(({ sort, text, source }) => [
+    sort === 'stop' ? 'Limit' : 'Note',
+    source === undefined ? text : `${text} [${cite(source)}]`,
+  ]);
+  const tied = formula.inhomogeneous === undefined ? [] : [['Tied', formula.inhomogeneous]];
+  return [
+    { sort: 'heading', level: 3, text: formula.title, mark: `[${tagOf(formula)}]` },
+    ...equationBlocks(formula, outputs[0]?.declaration.symbol ?? 'result'),
+    { sort: 'rows', code: true, rows: [...inputRows, ...outputRows] },
+    { sort: 'rows', rows: [...limits, ...tied, ...backingRows(formula), ['Formula', formula.id]] },
+  ];
+}
+
+/** The card of a formula as text or Markdown. */
+export function formulaSheet(formula: AnyFormula, options: FormulaSheetOptions = {}): string {
+  return render(formulaBlocks(formula, options), options);
+}

@@ -1,0 +1,50 @@
+import type { OutputDeclaration } from '../formula/index.js';
+import type { Block } from './document.js';
+import { formatGiven } from './number.js';
+import type { ChosenOptions } from './options.js';
+import { isKind } from './problem.js';
+import { numberIn, preferredUnit, unitText } from './units.js';
+
+/** A list up to this length is printed whole; of a longer one the beginning and the end. */
+const WHOLE = 14;
+const BEGINNING = 8;
+const END = 4;
+
+/** A profile or a history as a table, each column in one unit. */
+export function listBlocks(
+  { columns, name }: Pick<OutputDeclaration, 'columns' | 'name'>,
+  rows: readonly unknown[],
+  options: ChosenOptions,
+): Block[] {
+  const first = rows[0];
+  const names = Object.keys(columns ?? (typeof first === 'object' && first !== null ? first : { value: first }));
+  const unitFor = (column: string): string | undefined => {
+    const kind = columns?.[column] ?? '';
+    return isKind(kind) ? preferredUnit(kind, column, options.units) : undefined;
+  };
+  const cell = (row: unknown, column: string): string => {
+    const value = typeof row === 'object' && row !== null ? (row as Record<string, unknown>)[column] : row;
+    const kind = columns?.[column] ?? '';
+    const unit = unitFor(column);
+    if (typeof value !== 'number') return String(value ?? '');
+    return formatGiven(isKind(kind) && unit !== undefined ? numberIn(kind, value, unit) : value, options.digits);
+  };
+  const head = names.map((column) => {
+    const unit = unitText(unitFor(column) ?? '1');
+    return unit === '' ? spaced(column) : `${spaced(column)} [${unit}]`;
+  });
+  const written = rows.map((row, index) => [String(index + 1), ...names.map((column) => cell(row, column))]);
+  const shown =
+    rows.length <= WHOLE
+      ? written
+      : [...written.slice(0, BEGINNING), ['..', ...names.map(() => '..')], ...written.slice(-END)];
+  return [
+    { sort: 'paragraph', text: `${name.charAt(0).toUpperCase()}${name.slice(1)}:` },
+    { sort: 'table', head: ['row', ...head], rows: shown },
+  ];
+}
+
+/** `relativeHumidity` in words. */
+function spaced(name: string): string {
+  return name.replaceAll(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+}

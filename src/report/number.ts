@@ -1,0 +1,43 @@
+/** The count of significant digits that a sheet shows when nobody asks for another. */
+export const DIGITS = 4;
+
+/**
+ * Writes a number with `digits` significant digits. Trailing zeros are kept, since they say how far the number is known.
+ * From 0.001 up to a million there is no exponent.
+ */
+export function formatNumber(value: number, digits = DIGITS): string {
+  if (value === 0) return '0';
+  const rounded = Number(value.toPrecision(digits));
+  const size = Math.abs(rounded);
+  if (size >= 1e6 || size < 1e-3) return value.toExponential(digits - 1).replace('e+', 'e');
+  return size >= 10 ** digits ? String(rounded) : value.toPrecision(digits);
+}
+
+/**
+ * Writes a number that was given rather than computed: in full where that takes at most `full` significant digits
+ * (8.38 stays 8.38), else rounded to `digits`.
+ */
+export function formatGiven(value: number, digits = DIGITS, full = digits + 2): string {
+  if (value === 0) return '0';
+  const shortest = Number(value.toPrecision(15));
+  const mantissa = shortest.toExponential().split('e')[0] ?? '';
+  const count = mantissa.replace(/[-.]/gu, '').length;
+  if (count > full) return formatNumber(value, digits);
+  const size = Math.abs(shortest);
+  if (size >= 1e6 || size < 1e-3) return shortest.toExponential().replace('e+', 'e');
+  return String(shortest);
+}
+
+/** Half a unit in the last of `digits` significant digits: how far a printed number may be from the one it stands for. */
+export function halfUnit(text: string, digits: number): number {
+  const size = Math.abs(Number(text));
+  return size === 0 ? 0 : 0.5 * 10 ** (Math.floor(Math.log10(size) + 1e-12) - digits + 1);
+}
+
+/**
+ * Whether a printed number is a rounding of `value` to so many digits. The smallest slack keeps exact halves out of the
+ * dispute.
+ */
+export function rounds(text: string, value: number, digits: number): boolean {
+  return Math.abs(Number(text) - value) <= halfUnit(text, digits) * (1 + 1e-6) + Math.abs(value) * 1e-14;
+}

@@ -1,0 +1,33 @@
+import { DIGITS } from './number.js';
+import type { UnitPreferences, UnitSystem } from './units.js';
+
+/** How a sheet or a step is written. */
+export interface SheetOptions {
+  readonly format?: 'text' | 'markdown' | undefined;
+  /** A system of units, or one with its exceptions. */
+  readonly units?: UnitSystem | UnitPreferences | undefined;
+  /** Significant digits of results, from 2 to 15; inputs of the arithmetic get as many as it takes. */
+  readonly digits?: number | undefined;
+}
+
+/** How one step is written. */
+export interface StepOptions extends SheetOptions {
+  /** The inputs as the user typed them, by name: the first substituted line then shows these very numbers and units. */
+  readonly typed?: Readonly<Record<string, { readonly text: string }>> | undefined;
+  /** Number of the step on its sheet. */
+  readonly number?: string | undefined;
+}
+
+/** Options with their defaults filled in. */
+export interface ChosenOptions {
+  readonly format: 'text' | 'markdown';
+  readonly units: UnitPreferences;
+  readonly digits: number;
+}
+
+/** @throws RangeError when the digits are not a whole number from 2 to 15 */
+export function chosen({ format = 'text', units = 'si', digits = DIGITS }: SheetOptions): ChosenOptions {
+  if (!(Number.isInteger(digits) && digits >= 2 && digits <= 15))
+    throw new RangeError(`digits is ${digits}; must be a whole number from 2 to 15`);
+  return { format, units: typeof units === 'string' ? { system: units } : units, digits };
+}

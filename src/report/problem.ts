@@ -1,0 +1,126 @@
+import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../formula/index.js';
+import type { RecordedStep } from '../formula/recorder.js';
+import { type Kind, units } from '../quantity/index.js';
+import { equationMet, type MetEquation, type Scope, withDefinitions } from './equation.js';
+import type { Value } from './evaluate.js';
+import { namesIn } from './expression.js';
+import { preferredUnit, type UnitPreferences } from './units.js';
+
+/** An input of a formula with the value it had in a step. */
+export interface GivenInput {
+  /** Its name in the code. */
+  readonly name: string;
+  readonly declaration: InputDeclaration;
+  readonly value: unknown;
+  /** The value is the declared default, not the caller's. */
+  readonly byDefault: boolean;
+}
+
+/** An output of a formula with its value. */
+export interface GivenOutput {
+  readonly name: string;
+  readonly declaration: OutputDeclaration;
+  readonly value: unknown;
+}
+
+/** A number of the calculation, in SI. */
+export interface Term {
+  readonly symbol: string;
+  readonly value: Value;
+  /** A pure number, a count or a word has none. */
+  readonly kind: Kind | undefined;
+  /** Given by the caller; a count, printed as the whole number it is; or computed on the way. */
+  readonly sort: 'given' | 'count' | 'computed';
+}
+
+/** A step as a problem on paper: the equation, the value of each of its symbols, the result. */
+export interface Problem {
+  readonly equation: MetEquation;
+  readonly terms: readonly Term[];
+  readonly result: Term & { readonly value: number };
+  /** The unit in which each kind is wanted. */
+  readonly wanted: ReadonlyMap<Kind, string>;
+}
+
+/** Whether a declared kind is a kind of quantity, and so has units. */
+export function isKind(kind: string): kind is Kind {
+  return Object.hasOwn(units, kind);
+}
+
+/** The inputs of a step in the order of the declaration, defaults filled in. */
+export function givenInputs(formula: AnyFormula, input: RecordedStep['input']): GivenInput[] {
+  return Object.entries(formula.inputs as Record<string, InputDeclaration>).map(([name, declaration]) => {
+    const given = input[name];
+    const byDefault = given === undefined && declaration.default !== undefined;
+    return { name, declaration, value: byDefault ? declaration.default : given, byDefault };
+  });
+}
+
+/** The outputs of a formula with their values, the main one first. */
+export function givenOutputs(formula: AnyFormula, result: unknown): GivenOutput[] {
+  const output: object = formula.output;
+  if ('symbol' in output && typeof output.symbol === 'string')
+    return [{ name: 'result', declaration: output as OutputDeclaration, value: result }];
+  return Object.entries(output as Record<string, OutputDeclaration>).map(([name, declaration]) => ({
+    name,
+    declaration,
+    value: (result as Record<string, unknown>)[name],
+  }));
+}
+
+function isValue(value: unknown): value is Value {
+  return ['number', 'string', 'boolean'].includes(typeof value);
+}
+
+/** The problem that a step poses, or nothing when its formula is an algorithm or its result no number. */
+export function problemOf(
+  formula: AnyFormula,
+  step: Pick<RecordedStep, 'input' | 'result'>,
+  preferences: UnitPreferences,
+): Problem | undefined {
+  const inputs = givenInputs(formula, step.input).filter(({ value }) => isValue(value));
+  const output = givenOutputs(formula, step.result)[0];
+  const scope: Scope = Object.fromEntries(inputs.map(({ declaration, value }) => [declaration.symbol, value as Value]));
+  const equation = equationMet(formula, scope);
+  if (equation === undefined || output === undefined || typeof output.value !== 'number') return undefined;
+
+  const { symbol, kind } = output.declaration;
+  const result = { symbol, value: output.value, kind: isKind(kind) ? kind : undefined, sort: sortOf(kind, 'computed') };
+  const solved = equation.sort === 'residual' ? { ...scope, [symbol]: output.value } : scope;
+  const values = withDefinitions(solved, equation.definitions);
+  const used = new Set(
+    [
+      equation.main,
+      ...equation.definitions.map((each) => each.expression),
+      ...equation.asked.map((each) => each.expression),
+    ].flatMap(namesIn),
+  );
+  const terms: Term[] = [
+    ...inputs.map(({ declaration: each, value }) => ({
+      symbol: each.symbol,
+      value: value as Value,
+      kind: isKind(each.kind) ? each.kind : undefined,
+      sort: sortOf(each.kind, 'given'),
+    })),
+    ...equation.definitions.map((each) => ({
+      symbol: each.symbol,
+      value: values[each.symbol] as Value,
+      kind: isKind(each.kind) ? each.kind : undefined,
+      sort: 'computed' as const,
+    })),
+  ].filter((term) => used.has(term.symbol));
+
+  const wanted = new Map<Kind, string>();
+  const want = (each: Kind | undefined, name: string): void => {
+    if (each !== undefined && !wanted.has(each)) wanted.set(each, preferredUnit(each, name, preferences));
+  };
+  for (const { name, declaration } of inputs)
+    if (used.has(declaration.symbol) && isKind(declaration.kind)) want(declaration.kind, name);
+  want(result.kind, output.name);
+  for (const term of terms) want(term.kind, term.symbol);
+  return { equation, terms, result, wanted };
+}
+
+function sortOf(kind: string, otherwise: 'given' | 'computed'): Term['sort'] {
+  return kind === 'count' ? 'count' : otherwise;
+}

@@ -1,0 +1,149 @@
+import type { AnyFormula, SourceKey, SourceReference } from '../formula/index.js';
+import type { RecordedEntry, RecordedStep } from '../formula/recorder.js';
+import type { Assumption, RepairDesign, Warning } from '../repair/design.js';
+import { amountText, answerBlocks } from './answer.js';
+import { caseBlocks } from './case.js';
+import { bibliographyEntry } from './citation.js';
+import type { Block } from './document.js';
+import { evidenceBlocks } from './evidence.js';
+import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
+import { render } from './render.js';
+import { declarationOf, shownValue, stepBlocks } from './step.js';
+
+/** How a calculation sheet is written. */
+export interface CalculationSheetOptions extends SheetOptions {
+  /** The fields of the case as they were typed, by path (`pipe.wallThickness`): the case is then shown in these words. */
+  readonly typed?: ReadonlyMap<string, { readonly text: string }> | undefined;
+}
+
+function identityBlocks({ case: repairCase, libraryVersion, ruleSet }: RepairDesign): Block[] {
+  const { title, reference, date, basis, note } = repairCase;
+  const rows = [
+    ['Reference', reference],
+    ['Survey', date],
+    ['Basis', `${basis}: ${ruleSet}`],
+    ['Library', `hoopwright ${libraryVersion}`],
+    ['Note', note],
+  ].filter((row): row is [string, string] => row[1] !== undefined);
+  return [
+    { sort: 'title', text: title },
+    { sort: 'paragraph', text: 'Composite repair of a pipe: calculation sheet' },
+    { sort: 'rows', rows },
+  ];
+}
+
+function assumedText({ amount }: Assumption, options: ChosenOptions): string {
+  return 'word' in amount ? `${amount.name}: ${amount.word}` : amountText(amount, options);
+}
+
+function suppliedBlocks({ assumed, case: { lookedUp } }: RepairDesign, options: ChosenOptions): Block[] {
+  const fromTables = (lookedUp ?? []).map(({ name, kind, value, tag, because }) => [
+    `[${tag}]`,
+    `${name} ${shownValue(kind, name, value, options, false)}`,
+    because,
+  ]);
+  const rows = assumed.map((each) => [`[${each.tag}]`, assumedText(each, options), each.because]);
+  return [
+    { sort: 'heading', level: 1, text: 'ASSUMED VALUES' },
+    ...(rows.length === 0
+      ? [{ sort: 'paragraph' as const, text: 'None: the case gave every value that the design used.' }]
+      : [{ sort: 'rows' as const, rows }]),
+    ...(fromTables.length === 0
+      ? []
+      : [
+          { sort: 'paragraph' as const, text: 'Taken from tables for rows that the case names:' },
+          { sort: 'rows' as const, rows: fromTables },
+        ]),
+  ];
+}
+
+function listOr(title: string, items: readonly string[], otherwise: string): Block[] {
+  return [
+    { sort: 'heading', level: 1, text: title },
+    items.length === 0 ? { sort: 'paragraph', text: otherwise } : { sort: 'list', items },
+  ];
+}
+
+function warningText({ text, clause }: Warning): string {
+  return clause === undefined ? text : `${text} [${clause}]`;
+}
+
+/** Every recorded entry in order: parts are numbered 1, 2, 3, the steps of a part 1.1, 1.2, 1.3. */
+function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions): Block[] {
+  let part = 0;
+  let step = 0;
+  return record.flatMap((entry): Block[] => {
+    if (entry.sort === 'heading') {
+      part += 1;
+      step = 0;
+      return [{ sort: 'heading', level: 2, text: `${part}  ${entry.title}` }];
+    }
+    if (entry.sort === 'decision') {
+      return [
+        { sort: 'heading', level: 3, text: 'Decision' },
+        {
+          sort: 'rows',
+          rows: [
+            ['Decided', entry.what],
+            ['Because', entry.because],
+          ],
+        },
+      ];
+    }
+    step += 1;
+    return stepBlocks(entry, { ...options, number: `${part}.${step}` });
+  });
+}
+
+/** Every source that the steps and their limits name, in full, in order of first mention. */
+function sourceBlocks(formulas: readonly AnyFormula[]): Block[] {
+  const references = formulas.flatMap(({ sources, limits }): (SourceReference | undefined)[] => [
+    ...sources,
+    ...limits.map(({ source }) => source),
+  ]);
+  const keys = new Set(
+    references.flatMap((reference): SourceKey[] => (reference === undefined ? [] : [reference.key])),
+  );
+  if (keys.size === 0) return [];
+  return [
+    { sort: 'heading', level: 1, text: 'SOURCES' },
+    { sort: 'list', items: [...keys].map(bibliographyEntry) },
+  ];
+}
+
+/** A whole design as blocks: the answer first, then what it rests on, then every step behind it. */
+export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptions = {}): Block[] {
+  const all = chosen(options);
+  const record = design.record ?? [];
+  const formulas = record.filter((entry): entry is RecordedStep => entry.sort === 'step').map(declarationOf);
+  return [
+    ...identityBlocks(design),
+    ...answerBlocks(design, all),
+    ...suppliedBlocks(design, all),
+    ...listOr('WARNINGS', design.warnings.map(warningText), 'None.'),
+    ...listOr('CAUTIONS', design.cautions, 'None.'),
+    ...evidenceBlocks(design, formulas),
+    { sort: 'heading', level: 1, text: 'THE CASE AS GIVEN' },
+    ...caseBlocks(design.case, { ...all, typed: options.typed }),
+    { sort: 'heading', level: 1, text: 'CALCULATION' },
+    ...(design.record === undefined
+      ? [
+          {
+            sort: 'paragraph' as const,
+            text: 'The steps were not recorded; ask for them with designRepair(case, { record: true }).',
+          },
+        ]
+      : recordBlocks(record, all)),
+    ...sourceBlocks(formulas),
+  ];
+}
+
+/**
+ * The calculation sheet of a design as text of at most 78 columns or as Markdown: an engineer's calculation that can be
+ * followed on paper, every number with unit, symbol, source and evidence tag. The same design gives the same text.
+ *
+ * @throws Error when the record holds a function that is not in the registry
+ */
+export function calculationSheet(design: RepairDesign, options: CalculationSheetOptions = {}): string {
+  return render(sheetBlocks(design, options), options);
+}

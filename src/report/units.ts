@@ -1,0 +1,118 @@
+import { type Kind, siSymbol, unitOf } from '../quantity/index.js';
+import { fromSi } from '../quantity/quantity.js';
+import { formatGiven, formatNumber } from './number.js';
+
+/** The two systems a sheet can be written in. */
+export type UnitSystem = 'si' | 'us';
+
+/** Units of a sheet: a system, and what is to differ from it. Nothing is ever scaled by its size. */
+export interface UnitPreferences {
+  readonly system: UnitSystem;
+  /** Unit for every quantity of a kind. */
+  readonly kinds?: Partial<Readonly<Record<Kind, string>>> | undefined;
+  /** Unit for one quantity, by the name of the input or output in the code: `{ life: 'day' }`. */
+  readonly names?: Readonly<Record<string, string>> | undefined;
+}
+
+const SI: Partial<Readonly<Record<Kind, string>>> = {
+  length: 'mm',
+  area: 'mm2',
+  volume: 'L',
+  time: 'h',
+  mass: 'g',
+  'gauge pressure': 'MPa',
+  'absolute pressure': 'kPa',
+  stress: 'MPa',
+  modulus: 'GPa',
+  density: 'g/cm3',
+  'areal weight': 'g/m2',
+  'leak severity': 'MPa m^(1/2)',
+  temperature: 'degC',
+  strain: '%',
+  angle: 'deg',
+  'corrosion rate': 'mm/year',
+  speed: 'm/min',
+  'volume flow': 'L/min',
+  'mass flow': 'g/min',
+  'activation energy': 'kJ/mol',
+  'rate constant': '1/h',
+  'molar mass': 'g/mol',
+  'molar enthalpy': 'kJ/mol',
+  'specific energy': 'kJ/kg',
+  'specific heat': 'kJ/(kg K)',
+  conductivity: 'uS/cm',
+};
+
+const US: Partial<Readonly<Record<Kind, string>>> = {
+  ...SI,
+  length: 'in',
+  area: 'in2',
+  volume: 'gal',
+  mass: 'lb',
+  force: 'lbf',
+  moment: 'lbf ft',
+  energy: 'ft lbf',
+  'gauge pressure': 'psi',
+  'absolute pressure': 'psi',
+  stress: 'ksi',
+  modulus: 'Msi',
+  density: 'lb/in3',
+  'areal weight': 'oz/yd2',
+  'energy release rate': 'in lbf/in2',
+  temperature: 'degF',
+  'temperature difference': 'deltaF',
+  'thermal expansion': '1/degF',
+  'corrosion rate': 'mil/year',
+  speed: 'ft/min',
+  'volume flow': 'gal/min',
+  'mass flow': 'lb/h',
+};
+
+/** Quantities that the trade counts in another unit than the rest of their kind. */
+const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
+  { kind: 'time', name: /life|years/iu, si: 'year', us: 'year' },
+  { kind: 'time', name: /pot|working|gel|mix/iu, si: 'min', us: 'min' },
+  { kind: 'length', name: /(?:tape|sheet|roll)Length|length on (?:the )?roll/iu, si: 'm', us: 'ft' },
+];
+
+const SYSTEMS: Readonly<Record<UnitSystem, Partial<Readonly<Record<Kind, string>>>>> = { si: SI, us: US };
+
+/** The unit in which a quantity is shown: by its name, else by its kind, else by the system. */
+export function preferredUnit(kind: Kind, name: string, preferences: UnitPreferences): string {
+  const wanted = preferences.names?.[name] ?? preferences.kinds?.[kind];
+  if (wanted !== undefined) {
+    if (unitOf(kind, wanted) === undefined) throw new RangeError(`a ${kind} is not written in ${wanted}`);
+    return wanted;
+  }
+  const byName = NAMES.find((each) => each.kind === kind && each.name.test(name))?.[preferences.system];
+  return byName ?? SYSTEMS[preferences.system][kind] ?? siSymbol(kind);
+}
+
+/** A unit as it stands after a number on the sheet; empty for a pure number. */
+export function unitText(symbol: string): string {
+  if (symbol === '1') return '';
+  return symbol.startsWith('1/') ? symbol.slice(1) : symbol;
+}
+
+/** A number and its unit, joined by a space. */
+export function joined(text: string, symbol: string): string {
+  const unit = unitText(symbol);
+  return unit === '' ? text : `${text} ${unit}`;
+}
+
+/** A computed quantity as text, in a unit of its kind. */
+export function quantityText(kind: Kind, value: number, symbol: string, digits: number): string {
+  return joined(formatNumber(numberIn(kind, value, symbol), digits), symbol);
+}
+
+/** A given quantity as text: in full when it is short. */
+export function givenText(kind: Kind, value: number, symbol: string, digits: number): string {
+  return joined(formatGiven(numberIn(kind, value, symbol), digits), symbol);
+}
+
+/** The number of `symbol` in a quantity. */
+export function numberIn(kind: Kind, value: number, symbol: string): number {
+  const unit = unitOf(kind, symbol);
+  if (unit === undefined) throw new RangeError(`a ${kind} is not written in ${symbol}`);
+  return fromSi(value, unit);
+}
