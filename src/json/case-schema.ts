@@ -16,12 +16,28 @@ const sizeName = words(
 
 const schedule = nameOrNumber('Schedule: 40, 80S, STD, XS, XXS', '40');
 
-const sizeByNps = z.strictObject({ nps: nameOrNumber('Nominal pipe size in inches', '8'), schedule });
+const sizeOptions = {
+  schedule,
+  standard: choice('Standard of the pipe; follows from the schedule where it is left out', [
+    'ASME B36.10M',
+    'ASME B36.19M',
+  ]).optional(),
+  measures: choice('Which printed measures to take; they differ by rounding; mm where it is left out', [
+    'mm',
+    'inch',
+  ]).optional(),
+};
 
-const sizeByDn = z.strictObject({ dn: count('Nominal diameter in millimetres', 6, 200), schedule });
+const sizeByNps = z.strictObject({ nps: nameOrNumber('Nominal pipe size in inches', '8'), ...sizeOptions });
+
+const sizeByDn = z.strictObject({ dn: count('Nominal diameter in millimetres', 6, 200), ...sizeOptions });
 
 const allowableRow = z.strictObject({
-  row: words('Material of the table of allowable stresses, by its specification', 'ASTM A106 B'),
+  row: words('Row of the table of allowable stresses', 'API 5L B'),
+  at: quantity(
+    'temperature',
+    'Temperature at which the row is read; the design temperature where it is left out',
+  ).optional(),
 });
 
 const materialFields = {

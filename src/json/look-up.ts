@@ -1,5 +1,10 @@
-import type { LookedUp, PipeMaterial, RepairCase } from '../repair/case.js';
-import type { CaseIssue } from './case-error.js';
+import { isCalculationError } from '../formula/index.js';
+import { allowableStress } from '../pipe/tables/allowable-stress.js';
+import { linePipeGrade } from '../pipe/tables/line-pipe-grade.js';
+import { pipeSize } from '../pipe/tables/pipe-size.js';
+import { type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
+import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case.js';
+import { type CaseIssue, shown } from './case-error.js';
 import type { CaseDocument } from './case-schema.js';
 
 /** What a document asked of a table, and what the table answered. */
@@ -15,6 +20,168 @@ export interface Entry {
   readonly value: unknown;
 }
 
+/** What the look-ups of one document bring together. */
+interface Findings {
+  readonly lookUps: LookUp[];
+  readonly values: LookedUp[];
+  readonly issues: CaseIssue[];
+}
+
+type PipeDocument = CaseDocument['pipe'];
+type MaterialDocument = PipeDocument['material'];
+
+/** Fills in what a document takes from tables. Rows are only ever named by the document, none is picked for it. */
 export function lookUp(document: CaseDocument): { case: RepairCase; lookUps: LookUp[]; issues: CaseIssue[] } {
-  return { case: document as unknown as RepairCase, lookUps: [], issues: [] };
+  const findings: Findings = { lookUps: [], values: [], issues: [] };
+  const { pipe, service, ...rest } = document;
+  const { size, material: _, ...measured } = pipe;
+  const material = materialOf(pipe.material, service.designTemperature, findings);
+  const built: PipeAsBuilt = { ...measured, ...dimensionsOf(pipe, findings), material };
+  const lookedUp = findings.values.length > 0 ? { lookedUp: findings.values } : {};
+  return { case: { ...rest, pipe: built, service, ...lookedUp }, lookUps: findings.lookUps, issues: findings.issues };
+}
+
+type Dimensions = Pick<PipeAsBuilt, 'wallThickness' | 'size'> & Partial<Pick<PipeAsBuilt, 'outsideDiameter'>>;
+
+const NO_DIMENSIONS = { wallThickness: Number.NaN } as unknown as Dimensions;
+
+function dimensionsOf(pipe: PipeDocument, findings: Findings): Dimensions {
+  const { outsideDiameter, circumference, wallThickness, size } = pipe;
+  const named = typeof size === 'object' ? size : undefined;
+  const given = Object.entries({ outsideDiameter, circumference, size: named }).filter(
+    ([, value]) => value !== undefined,
+  );
+  if (given.length !== 1) {
+    const names = given.map(([name]) => name).join(' and ');
+    const says = names === '' ? 'does not say how wide the pipe is' : `gives ${names}`;
+    const expected = 'one of outsideDiameter, circumference and a size with its schedule';
+    const example = { size: { nps: '8', schedule: '40' } };
+    const message = `pipe ${says}; expected ${expected}, for example ${JSON.stringify(example)}`;
+    findings.issues.push({ path: 'pipe', value: names, expected, example, message });
+    return NO_DIMENSIONS;
+  }
+  if (named !== undefined) return dimensionsBySize(named, wallThickness, findings);
+  if (wallThickness === undefined) {
+    const expected = 'a length above 0 as text with a unit, or a size with its schedule in its place';
+    const message = `pipe.wallThickness is missing; expected ${expected}, for example "8.18 mm"`;
+    findings.issues.push({ path: 'pipe.wallThickness', value: undefined, expected, example: '8.18 mm', message });
+    return NO_DIMENSIONS;
+  }
+  return { wallThickness, ...(typeof size === 'string' ? { size } : {}) };
+}
+
+function dimensionsBySize(
+  asked: Exclude<PipeDocument['size'], string | undefined>,
+  wallThickness: unknown,
+  findings: Findings,
+): Dimensions {
+  if (wallThickness !== undefined) {
+    const message = `pipe.wallThickness is given beside pipe.size (${shown(asked)}), which names the wall by its schedule; leave one of the two out`;
+    findings.issues.push({ path: 'pipe.wallThickness', value: wallThickness, expected: 'the wall once', message });
+    return NO_DIMENSIONS;
+  }
+  const found = attempt(findings, { nps: 'pipe.size.nps', dn: 'pipe.size.dn', schedule: 'pipe.size.schedule' }, () =>
+    pipeSize(asked),
+  );
+  if (found === undefined) return NO_DIMENSIONS;
+  const { nps, dn, schedule, standard, tag, outsideDiameter } = found;
+  const label = `NPS ${nps} (DN ${dn}) schedule ${schedule}, ${standard}`;
+  findings.lookUps.push({
+    asked: [{ path: 'pipe.size', value: asked }],
+    filled: [
+      { path: 'pipe.outsideDiameter', value: outsideDiameter },
+      { path: 'pipe.wallThickness', value: found.wallThickness },
+      { path: 'pipe.size', value: label },
+    ],
+  });
+  const because = `the case names ${label}`;
+  findings.values.push(
+    { name: 'outside diameter', kind: 'length', value: outsideDiameter, tag, because },
+    { name: 'nominal wall', kind: 'length', value: found.wallThickness, tag, because },
+  );
+  return { outsideDiameter, wallThickness: found.wallThickness, size: label };
+}
+
+function materialOf(material: MaterialDocument, temperature: Temperature, findings: Findings): PipeMaterial {
+  const { allowableStress: allowable, ...rest } = material;
+  const strengths = 'grade' in rest ? strengthsByGrade(rest, findings) : rest;
+  if (allowable === undefined) return strengths;
+  if (typeof allowable === 'number') return { ...strengths, allowableStress: allowable };
+  const found = allowableByRow(allowable, temperature, findings);
+  return found === undefined ? strengths : { ...strengths, allowableStress: found };
+}
+
+type GradeDocument = Extract<MaterialDocument, { grade: string }>;
+
+function strengthsByGrade(material: Omit<GradeDocument, 'allowableStress'>, findings: Findings): PipeMaterial {
+  const { grade, edition, ...rest } = material;
+  const found = attempt(findings, { grade: 'pipe.material.grade' }, () =>
+    linePipeGrade(grade.replace(/^API\s*5L\s*/iu, ''), edition),
+  );
+  if (found === undefined) return { name: grade, yieldStrength: Number.NaN as Stress };
+  const { yieldStrength, tensileStrength, tag } = found;
+  const name = rest.name ?? `API 5L ${found.grade}, edition ${edition}`;
+  findings.lookUps.push({
+    asked: [
+      { path: 'pipe.material.grade', value: grade },
+      { path: 'pipe.material.edition', value: edition },
+      ...(rest.name === undefined ? [] : [{ path: 'pipe.material.name', value: rest.name }]),
+    ],
+    filled: [
+      { path: 'pipe.material.name', value: name },
+      { path: 'pipe.material.yieldStrength', value: yieldStrength },
+      { path: 'pipe.material.tensileStrength', value: tensileStrength },
+    ],
+  });
+  const because = `the case names grade ${found.grade} of API 5L, edition ${edition}`;
+  findings.values.push(
+    { name: 'specified minimum yield strength', kind: 'stress', value: yieldStrength, tag, because },
+    { name: 'specified minimum tensile strength', kind: 'stress', value: tensileStrength, tag, because },
+  );
+  return { ...rest, name, yieldStrength, tensileStrength };
+}
+
+interface AllowableRow {
+  readonly row: string;
+  readonly at?: Temperature | undefined;
+}
+
+function allowableByRow(asked: AllowableRow, design: Temperature, findings: Findings): Stress | undefined {
+  const path = 'pipe.material.allowableStress';
+  const at = asked.at ?? design;
+  if (at < design) {
+    const expected = `at least the design temperature, ${writeQuantity('temperature', design, 'degC')}`;
+    const message = `${path}.at is ${writeQuantity('temperature', at, 'degC')}; it must be ${expected}`;
+    findings.issues.push({ path: `${path}.at`, value: at, expected, message });
+    return undefined;
+  }
+  const temperaturePath = asked.at === undefined ? 'service.designTemperature' : `${path}.at`;
+  const found = attempt(findings, { row: `${path}.row`, temperature: temperaturePath }, () =>
+    allowableStress(asked.row, at),
+  );
+  if (found === undefined) return undefined;
+  findings.lookUps.push({ asked: [{ path, value: asked }], filled: [{ path, value: found.value }] });
+  const note = found.note === undefined ? '' : ` ${found.note}`;
+  findings.values.push({
+    name: 'allowable stress of the pipe',
+    kind: 'stress',
+    value: found.value,
+    tag: found.tag,
+    because: `the case names the row ${found.row} at ${writeQuantity('temperature', at, 'degC')}.${note}`,
+  });
+  return found.value;
+}
+
+/** Asks a table; its refusal becomes an issue at the field that the refused parameter came from. */
+function attempt<T>(findings: Findings, paths: Readonly<Record<string, string>>, ask: () => T): T | undefined {
+  try {
+    return ask();
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    const path = paths[error.parameter] ?? 'pipe';
+    const value = error.unit === '' ? shown(error.value) : `${error.value} ${error.unit}`;
+    const message = `${path} is ${value}; ${error.constraint}`;
+    findings.issues.push({ path, value: error.value, expected: error.constraint, message });
+    return undefined;
+  }
 }

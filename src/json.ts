@@ -1,0 +1,2 @@
+/** `hoopwright/json`: cases as text with units, designs as plain JSON, and the JSON Schema of a case. */
+export * from './json/index.js';

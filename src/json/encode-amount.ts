@@ -1,0 +1,81 @@
+import type { AnyFormula, InputKind } from '../formula/index.js';
+import { type Kind, siSymbol, unitOf, units } from '../quantity/index.js';
+import { fromSi } from '../quantity/quantity.js';
+
+/** A quantity, a plain number, a count or a word as JSON. The unit of what has none is empty. */
+export interface EncodedAmount {
+  readonly value: unknown;
+  readonly unit: string;
+  readonly kind: string;
+}
+
+/** What of a declaration says how its value is written; the columns are those of a list. */
+export interface Declared {
+  readonly kind: InputKind;
+  readonly columns?: Readonly<Record<string, InputKind>>;
+}
+
+/** How numbers are written out: the unit of a quantity by its kind and its name, and the count of significant digits. */
+export interface AmountOptions {
+  /** The coherent SI unit where it is left out. */
+  readonly unit?: ((kind: Kind, name: string) => string) | undefined;
+  /** All digits of the float64 where it is left out. */
+  readonly digits?: number | undefined;
+}
+
+/** A quantity in the unit wanted for it. */
+export function encodeQuantity(kind: Kind, name: string, value: number, options: AmountOptions): EncodedAmount {
+  const symbol = options.unit?.(kind, name) ?? siSymbol(kind);
+  const unit = unitOf(kind, symbol);
+  if (unit === undefined) throw new RangeError(`a ${kind} is not written in ${symbol}`);
+  return { value: rounded(fromSi(value, unit), options), unit: symbol, kind };
+}
+
+/** A value by its declared kind: a quantity, a number, a count, a word, a flag, a list of rows. */
+export function encodeDeclared(
+  { kind, columns }: Declared,
+  name: string,
+  value: unknown,
+  options: AmountOptions,
+): EncodedAmount {
+  if (Array.isArray(value)) {
+    return { value: value.map((row) => encodeRow(columns ?? {}, row, options)), unit: '', kind };
+  }
+  if (typeof value === 'number' && isKind(kind)) return encodeQuantity(kind, name, value, options);
+  if (typeof value === 'number' && kind !== 'count') return { value: rounded(value, options), unit: '', kind };
+  return { value: value ?? null, unit: '', kind };
+}
+
+/** Every output of a formula by its name; a single output is called `result`. The main one stands first. */
+export function encodeResults(formula: AnyFormula, result: unknown, options: AmountOptions = {}) {
+  const output: object = formula.output;
+  const declarations: [string, Declared][] = isSingle(output)
+    ? [['result', output]]
+    : Object.entries(output as Record<string, Declared>);
+  return Object.fromEntries(
+    declarations.map(([name, declaration]) => {
+      const value = isSingle(output) ? result : (result as Record<string, unknown>)[name];
+      return [name, encodeDeclared(declaration, name, value, options)];
+    }),
+  );
+}
+
+function encodeRow(columns: NonNullable<Declared['columns']>, row: unknown, options: AmountOptions): unknown {
+  const kindOf = (name: string) => ({ kind: columns[name] ?? 'number' }) satisfies Declared;
+  if (typeof row !== 'object' || row === null) return encodeDeclared(kindOf('value'), 'value', row, options);
+  return Object.fromEntries(
+    Object.entries(row).map(([name, cell]) => [name, encodeDeclared(kindOf(name), name, cell, options)]),
+  );
+}
+
+function isSingle(output: object): output is Declared & { symbol: string } {
+  return 'symbol' in output && typeof output.symbol === 'string';
+}
+
+function isKind(kind: string): kind is Kind {
+  return Object.hasOwn(units, kind);
+}
+
+function rounded(value: number, { digits }: AmountOptions): number {
+  return digits === undefined ? value : Number(value.toPrecision(digits));
+}

@@ -1,0 +1,132 @@
+import type { RecordedEntry } from '../formula/index.js';
+import type { Kind, KindOf } from '../quantity/index.js';
+import { formulaOf } from '../registry/index.js';
+import type { Amount, RepairDesign } from '../repair/design.js';
+import { type AmountOptions, type Declared, encodeDeclared, encodeQuantity, encodeResults } from './encode-amount.js';
+import { encodeCase } from './encode-case.js';
+import type { LookUp } from './look-up.js';
+import type { TypedMap } from './typed.js';
+
+/** How a design is written out, and what its case said beside its numbers. */
+export interface DesignEncoding extends AmountOptions {
+  readonly typed?: TypedMap | undefined;
+  readonly lookUps?: readonly LookUp[] | undefined;
+}
+
+/**
+ * Writes a design as plain JSON. Each quantity becomes `{ value, unit, kind }`; the case becomes the document that it came
+ * from, so that it can be designed again.
+ */
+export function encodeDesign(design: RepairDesign, options: DesignEncoding = {}): Record<string, unknown> {
+  const { case: repairCase, record, ...rest } = design;
+  const { typed, lookUps } = options;
+  const encoded = encodeMembers(rest, designKinds, options) as Record<string, unknown>;
+  const { verdict, reasons, missing, ...others } = encoded;
+  return {
+    verdict,
+    reasons,
+    missing,
+    case: encodeCase({ case: repairCase, typed, lookUps }),
+    ...others,
+    ...(record === undefined ? {} : { record: record.map((entry) => encodeEntry(entry, options)) }),
+  };
+}
+
+type Member<T, K extends PropertyKey> = T extends unknown ? (K extends keyof T ? T[K] : never) : never;
+
+type KeysOf<T> = T extends unknown ? keyof T : never;
+
+/** Whether a type holds a quantity anywhere. */
+type Holds<T> = T extends number
+  ? [KindOf<T>] extends [never]
+    ? never
+    : true
+  : T extends readonly (infer Row)[]
+    ? Holds<Row>
+    : T extends object
+      ? { [K in keyof T]-?: Holds<NonNullable<T[K]>> }[keyof T]
+      : never;
+
+/**
+ * The kind of every quantity of a type, by its place. A design is plain numbers at run time, so its kinds are written down
+ * here; the compiler refuses this file until each quantity that a design gains has its kind.
+ */
+type KindsOf<T> = [T] extends [number]
+  ? KindOf<T>
+  : [T] extends [readonly (infer Row)[]]
+    ? KindsOf<Row>
+    : {
+        [K in KeysOf<T> as [Holds<NonNullable<Member<T, K>>>] extends [never] ? never : K]-?: KindsOf<
+          NonNullable<Member<T, K>>
+        >;
+      };
+
+const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = {
+  asFound: {
+    outsideDiameter: 'length',
+    hoopStressSound: 'stress',
+    hoopStressThinned: 'stress',
+    wallAtEndOfLife: 'length',
+    depthAtEndOfLife: 'length',
+    lengthAtEndOfLife: 'length',
+    holeAtEndOfLife: 'length',
+    designHole: 'length',
+    strength: { safePressure: 'gauge pressure', methods: { value: 'gauge pressure' } },
+  },
+  laminate: {
+    hoopStrain: 'strain',
+    axialStrain: 'strain',
+    thickness: { candidates: { value: 'length' }, value: 'length' },
+    alternatives: { value: 'length' },
+    laidThickness: 'length',
+    resistance: 'gauge pressure',
+  },
+  extent: {
+    overlap: { candidates: { value: 'length' }, value: 'length' },
+    taper: 'length',
+    totalLength: 'length',
+  },
+  wrap: { overallLength: 'length', tapeLength: 'length', sheetLength: 'length', leftOnLastRoll: 'length' },
+  mixes: { volume: 'volume', area: 'area', mass: 'mass', base: 'mass', hardener: 'mass', batchMass: 'mass' },
+  cures: { wait: 'time', workingTime: 'time' },
+};
+
+type Kinds = Kind | { readonly [name: string]: Kinds };
+
+function encodeMembers(value: unknown, kinds: Kinds | undefined, options: AmountOptions, name = ''): unknown {
+  if (Array.isArray(value)) return value.map((row) => encodeMembers(row, kinds, options, name));
+  if (typeof value === 'number' && typeof kinds === 'string') return encodeQuantity(kinds, name, value, options);
+  if (typeof value !== 'object' || value === null) return value;
+  if (isAmount(value)) return { name: value.name, ...encodeDeclared(value, value.name, value.value, options) };
+  return Object.fromEntries(
+    Object.entries(value).map(([key, member]) => {
+      const own = typeof kinds === 'object' && Object.hasOwn(kinds, key) ? kinds[key] : undefined;
+      // A candidate among several is called by what is chosen: the unit of a thickness does not hang on the word "value".
+      return [key, encodeMembers(member, own, options, key === 'value' || key === 'candidates' ? name : key)];
+    }),
+  );
+}
+
+function isAmount(value: object): value is Amount {
+  return 'name' in value && 'kind' in value && 'value' in value && typeof value.value === 'number';
+}
+
+function encodeEntry(entry: RecordedEntry, options: AmountOptions): unknown {
+  if (entry.sort !== 'step') return entry;
+  const formula = formulaOf(entry.compute);
+  if (formula === undefined) throw new Error(`the recorded function ${entry.compute.name} is not a formula`);
+  const inputs = formula.inputs as Readonly<Record<string, Declared & { readonly default?: unknown }>>;
+  return {
+    sort: 'step',
+    formula: formula.id,
+    title: formula.title,
+    ...(entry.purpose === undefined ? {} : { purpose: entry.purpose }),
+    inputs: Object.fromEntries(
+      Object.entries(inputs).map(([name, declaration]) => [
+        name,
+        encodeDeclared(declaration, name, entry.input[name] ?? declaration.default, options),
+      ]),
+    ),
+    results: encodeResults(formula, entry.result, options),
+  };
+}
