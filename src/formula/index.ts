@@ -8,6 +8,7 @@ export {
 export {
   type AnyFormula,
   type Branch,
+  type ColumnKind,
   type Definition,
   type Equation,
   type Formula,

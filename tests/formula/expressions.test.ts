@@ -10,7 +10,7 @@ import { seeded } from '../../verification/oracles/random.js';
  * sheet is what the code computes; it is no evidence that either is true.
  */
 
-describe.each(formulas.map((formula) => ({ id: formula.id, formula })))('$id', ({ id, formula }) => {
+describe.each(formulas.map((formula) => [formula.id, formula] as const))('%s', (id, formula) => {
   const hasList = Object.values<{ kind: string }>(formula.inputs).some(({ kind }) => kind === 'list');
 
   if ('algorithm' in formula.equation) {

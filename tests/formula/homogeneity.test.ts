@@ -29,8 +29,7 @@ function inhomogeneity(formula: AnyFormula, draw: Draw): string | undefined {
   }
   const input = scaledInput(formula, draw.input);
   const [expected, found] = [scaledResult(formula, draw.result), call(formula, input)];
-  const notes = formula.limits.filter(({ beyond }) => beyond !== undefined && beyond(draw.input) !== beyond(input));
-  if (JSON.stringify(expected) === JSON.stringify(found) && notes.length === 0) return undefined;
+  if (JSON.stringify(expected) === JSON.stringify(found)) return undefined;
   return [
     `${formula.id} changes with the system of units`,
     `  input         ${JSON.stringify(draw.input)}`,
@@ -38,7 +37,6 @@ function inhomogeneity(formula: AnyFormula, draw: Draw): string | undefined {
     `  scaled input  ${JSON.stringify(input)}`,
     `  expected      ${JSON.stringify(expected)}`,
     `  found         ${JSON.stringify(found)}`,
-    ...notes.map(({ text }) => `  the limit "${text}" is decided differently`),
     '  A dimensional constant must be an input with a default; roots are Math.sqrt and Math.cbrt, never a fractional power.',
   ].join('\n');
 }
@@ -49,9 +47,9 @@ function problem(formula: AnyFormula): string | undefined {
 }
 
 describe('a formula in another system of units', () => {
-  it.for(formulas.map((formula) => ({ id: formula.id, formula })))(
-    '$id gives the scaled result, bit for bit',
-    ({ formula }, context) => {
+  it.for(formulas.map((formula) => [formula.id, formula] as const))(
+    '%s gives the scaled result, bit for bit',
+    ([, formula], context) => {
       if (formula.inhomogeneous !== undefined) context.skip(`tied to a unit: ${formula.inhomogeneous}`);
       const text = problem(formula);
       if (text !== undefined) expect.fail(text);

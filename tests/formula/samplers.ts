@@ -1,4 +1,4 @@
-import type { InputDeclaration } from '../../src/formula/index.js';
+import type { ColumnKind, InputDeclaration } from '../../src/formula/index.js';
 import type { Random } from '../../verification/oracles/random.js';
 
 /**
@@ -7,23 +7,43 @@ import type { Random } from '../../verification/oracles/random.js';
  */
 type Sampler = (random: Random) => readonly unknown[];
 
-/** Spans of columns, in SI, where the declaration of a list has none. */
-const SPANS: Readonly<Record<string, readonly [number, number]>> = {
+/** Spans of columns, in SI. */
+const SPANS: Readonly<Record<Exclude<ColumnKind, 'choice' | 'flag'>, readonly [number, number]>> = {
   length: [0.0005, 0.01],
+  area: [1e-4, 1e-2],
+  volume: [1e-4, 5e-3],
   time: [600, 86400],
-  temperature: [278, 318],
-  'temperature difference': [0, 10],
+  mass: [0.1, 5],
+  force: [1e2, 1e5],
+  moment: [10, 1e4],
+  energy: [1e3, 1e6],
   'gauge pressure': [1e5, 1e7],
   'absolute pressure': [9e4, 1.1e5],
   stress: [1e6, 4e8],
   modulus: [1e9, 2e11],
-  mass: [0.1, 5],
-  density: [700, 3000],
-  'molar mass': [0.02, 0.6],
-  volume: [1e-4, 5e-3],
+  density: [900, 2600],
+  'areal weight': [0.1, 1],
+  'energy release rate': [50, 500],
+  'leak severity': [1e5, 1e7],
+  temperature: [278, 318],
+  'temperature difference': [0, 10],
+  'thermal expansion': [1e-6, 1e-4],
   ratio: [0.05, 0.9],
   strain: [1e-4, 4e-3],
   angle: [0, 1.5],
+  'corrosion rate': [1e-12, 1e-11],
+  speed: [0.001, 1],
+  'volume flow': [1e-6, 1e-3],
+  'mass flow': [1e-4, 1],
+  'activation energy': [3e4, 9e4],
+  'rate constant': [1e-6, 1e-3],
+  'molar mass': [0.05, 0.5],
+  'specific energy': [1e4, 5e5],
+  'specific heat': [800, 2500],
+  conductivity: [1e-4, 1e-2],
+  'molar heat capacity': [8, 9],
+  'temperature coefficient': [1e-6, 1e-4],
+  'salt conductance factor': [1e-3, 1e-1],
   number: [60, 90],
   count: [1, 12],
 };
@@ -47,8 +67,12 @@ export function drawList(random: Random, id: string, name: string, input: InputD
   return Array.from({ length: rows }, () => {
     const row: Record<string, unknown> = {};
     for (const [column, kind] of Object.entries(columns)) {
+      if (kind === 'flag' || kind === 'choice') {
+        throw new Error(
+          `${id}: ${name} has a column of words or flags, so it needs a sampler in tests/formula/samplers.ts`,
+        );
+      }
       const span = SPANS[kind];
-      if (span === undefined) throw new Error(`${id}: no span to draw ${kind} from, for column ${column} of ${name}`);
       const drawn = kind === 'count' ? Math.floor(between(random, span)) : between(random, span);
       reached[column] = (reached[column] ?? 0) + drawn;
       row[column] = RISING.test(column) ? reached[column] : drawn;

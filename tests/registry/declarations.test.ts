@@ -25,8 +25,12 @@ const files = rooms.flatMap((room) => filesOf(`src/${room}`).map((file) => ({ ..
 const oracles = filesOf('verification/derivations').map(({ text }) => text);
 
 const inputsOf = (formula: AnyFormula): [string, InputDeclaration][] => Object.entries(formula.inputs);
-const outputsOf = ({ output }: AnyFormula): OutputDeclaration[] =>
-  typeof output.symbol === 'string' ? [output] : Object.values<OutputDeclaration>(output);
+/** One output, or the members of a record. */
+function outputsOf({ output }: AnyFormula): OutputDeclaration[] {
+  return typeof output.symbol === 'string'
+    ? [output as OutputDeclaration]
+    : Object.values(output as Record<string, OutputDeclaration>);
+}
 
 describe('the rooms', () => {
   it('list every file that declares a formula in their index', () => {
@@ -70,7 +74,7 @@ describe('the registry', () => {
   });
 });
 
-describe.each(formulas.map((formula) => ({ id: formula.id, formula })))('the declaration of $id', ({ id, formula }) => {
+describe.each(formulas.map((formula) => [formula.id, formula] as const))('the declaration of %s', (id, formula) => {
   it('names every input with a symbol, and gives what is needed to draw it', () => {
     const faults = inputsOf(formula).flatMap(([name, { symbol, kind, name: words, sample, choices, columns }]) => {
       const sort = kind as string;
