@@ -8,7 +8,7 @@ import type { Random } from '../../verification/oracles/random.js';
 type Sampler = (random: Random) => readonly unknown[];
 
 /** Spans of columns, in SI. */
-const SPANS: Readonly<Record<Exclude<ColumnKind, 'choice' | 'flag'>, readonly [number, number]>> = {
+const SPANS: Readonly<Partial<Record<ColumnKind, readonly [number, number]>>> = {
   length: [0.0005, 0.01],
   area: [1e-4, 1e-2],
   volume: [1e-4, 5e-3],
@@ -67,12 +67,12 @@ export function drawList(random: Random, id: string, name: string, input: InputD
   return Array.from({ length: rows }, () => {
     const row: Record<string, unknown> = {};
     for (const [column, kind] of Object.entries(columns)) {
-      if (kind === 'flag' || kind === 'choice') {
+      const span = SPANS[kind];
+      if (span === undefined) {
         throw new Error(
-          `${id}: ${name} has a column of words or flags, so it needs a sampler in tests/formula/samplers.ts`,
+          `${id}: tests/formula/samplers.ts has no span for ${kind} (${column} of ${name}); add one, or a sampler`,
         );
       }
-      const span = SPANS[kind];
       const drawn = kind === 'count' ? Math.floor(between(random, span)) : between(random, span);
       reached[column] = (reached[column] ?? 0) + drawn;
       row[column] = RISING.test(column) ? reached[column] : drawn;
