@@ -284,6 +284,70 @@ export const sources = {
     reached: 'secondary',
     note: 'Worked examples of a strength-of-materials textbook as code; the year is that of reading.',
   },
+  'corrosion-package-tests': {
+    author: 'open-source project',
+    title:
+      'Tests of an open R package for pipeline corrosion (failure pressures by B31G, modified B31G and DNV-RP-F101)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program, not of a standard; the year is that of reading.',
+  },
+  'ffs-validation-record': {
+    author: 'open-source project',
+    title:
+      'Open validation record of fitness-for-service methods: hand calculation, and B31G tables of allowable length',
+    year: 2026,
+    reached: 'secondary',
+  },
+  'burst-benchmark-tests': {
+    author: 'open-source project',
+    title: 'Open test suite and burst benchmark of corroded pipe, with values quoted from papers',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program unless the locator names a paper; the year is that of reading.',
+  },
+  'corrosion-analysis-tests': {
+    author: 'open-source project',
+    title: 'Tests of an open corrosion-analysis program after DNV-RP-F101',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
+  'open-ffs-implementation': {
+    author: 'open-source project',
+    title: 'Open implementation of API 579-1 (2016) procedures: worked example of its documentation',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
+  'cai-2022': {
+    author: 'Cai, J. et al.',
+    title: 'Data archive of burst tests on corroded pipe with predictions by standards',
+    year: 2022,
+    doi: '10.1007/s11804-022-00263-0',
+    reached: 'published',
+  },
+  'benjamin-2016': {
+    author: 'Benjamin, A. C. et al.',
+    title: 'Burst tests of pipe with interacting corrosion defects',
+    year: 2016,
+    reached: 'secondary',
+    note: 'Table 9 as quoted in an open test suite; the title is descriptive.',
+  },
+  'zhou-huang-2012': {
+    author: 'Zhou, W.; Huang, G. X.',
+    title: 'Model error assessments of burst capacity models for corroded pipelines',
+    year: 2012,
+    reached: 'secondary',
+    note: 'Only the statistics were seen; the title is recalled.',
+  },
+  'remaining-life-sheet': {
+    author: 'anonymous',
+    title: 'Remaining-life sheet after API 570 (public document store, no. 387358665)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;
