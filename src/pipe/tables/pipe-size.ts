@@ -1,0 +1,141 @@
+import { refuse, type SourceReference } from '../../formula/index.js';
+import { inch, type Length, mm } from '../../quantity/index.js';
+import { type PipeSizeRow, pipeSizeRows } from './pipe-sizes.data.js';
+
+export type PipeStandard = 'ASME B36.10M' | 'ASME B36.19M';
+
+/** A size by its nominal pipe size (`6`, `"1-1/2"`) or by its nominal diameter in mm (`150`), one of the two. */
+export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: number }) & {
+  /** `"40"`, `"STD"`, `"XXS"`, `"10S"`, with or without "Sch". */
+  readonly schedule: string | number;
+  /** Follows from the schedule: those that end in S on a number are B36.19M. */
+  readonly standard?: PipeStandard | undefined;
+  /** Which printed measures to return; they differ by rounding. Millimetres when left out. */
+  readonly measures?: 'mm' | 'inch' | undefined;
+};
+
+export interface PipeSize {
+  readonly standard: PipeStandard;
+  readonly nps: string;
+  readonly dn: number;
+  readonly schedule: string;
+  readonly outsideDiameter: Length;
+  /** Nominal wall: the mill may deliver less by its under-tolerance. */
+  readonly wallThickness: Length;
+  readonly insideDiameter: Length;
+  readonly tag: 'secondary';
+  readonly source: SourceReference;
+}
+
+/**
+ * Outside diameter and nominal wall of a standard pipe.
+ *
+ * @returns the size as the table prints it; a wall in inches is the printed wall in mm rounded to 0.001 in, which is the
+ *   printed one for every row that could be compared
+ * @throws CalculationError `invalid-input` when the size, the schedule or the pair is not in the table, with what is
+ * @see ASME B36.10M and B36.19M, read in the open tables that docs/tables.md names
+ */
+export function pipeSize(input: PipeSizeInput): PipeSize {
+  const schedule = readSchedule(input.schedule);
+  const standard = input.standard ?? (/^\d+S$/.test(schedule) ? 'ASME B36.19M' : 'ASME B36.10M');
+  const rows = pipeSizeRows[standard];
+  if (rows === undefined) refuseWord('standard', standard, `must be ${Object.keys(pipeSizeRows).join(' or ')}`);
+  const row = 'dn' in input ? rowOfDn(rows, input.dn) : rowOfNps(rows, input.nps);
+  const [nps, dn, outsideMm, outsideInch, walls] = row;
+  const wallMm = Object.hasOwn(walls, schedule) ? walls[schedule] : undefined;
+  if (wallMm === undefined) refuseSchedule(input.schedule, nps, standard, walls);
+  const inInches = input.measures === 'inch';
+  const outsideDiameter = inInches ? inch(outsideInch) : mm(outsideMm);
+  const wallThickness = inInches ? inch(Math.round((wallMm * 1000) / 25.4) / 1000) : mm(wallMm);
+  return {
+    standard,
+    nps,
+    dn,
+    schedule,
+    outsideDiameter,
+    wallThickness,
+    insideDiameter: (outsideDiameter - 2 * wallThickness) as Length,
+    tag: 'secondary',
+    source: sourceOf(standard),
+  };
+}
+
+/** The schedules of a size by rising wall, as both standards list them. */
+export function schedulesOf(size: { readonly nps: string | number } | { readonly dn: number }): readonly string[] {
+  const [plain, stainless] = [pipeSizeRows['ASME B36.10M'], pipeSizeRows['ASME B36.19M']];
+  const row = 'dn' in size ? rowOfDn(plain, size.dn) : rowOfNps(plain, size.nps);
+  const walls = { ...row[4], ...stainless.find(([nps]) => nps === row[0])?.[4] };
+  return byWall(walls);
+}
+
+export function sourceOf(standard: PipeStandard): SourceReference {
+  return { key: standard === 'ASME B36.10M' ? 'asme-b36-10' : 'asme-b36-19', locator: 'table of sizes' };
+}
+
+function byWall(walls: Readonly<Record<string, number>>): string[] {
+  return Object.entries(walls)
+    .sort(([, a], [, b]) => a - b)
+    .map(([schedule]) => schedule);
+}
+
+function readSchedule(schedule: string | number): string {
+  return String(schedule)
+    .trim()
+    .toUpperCase()
+    .replace(/^SCH(EDULE)?\.?\s*/, '');
+}
+
+/** 1.5, "1.5", "1-1/2", "1 1/2" and "NPS 1-1/2" are one size. */
+function readNps(nps: string | number): number {
+  const text = String(nps)
+    .trim()
+    .toUpperCase()
+    .replace(/^NPS\s*/, '')
+    .replace(/\s*(IN|INCH|")$/, '');
+  const parts = /^(?:(\d+)(?:-|\s+))?(\d+)\/(\d+)$/.exec(text);
+  if (parts === null) return /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  return Number(parts[1] ?? 0) + Number(parts[2]) / Number(parts[3]);
+}
+
+function rowOfNps(rows: readonly PipeSizeRow[], nps: string | number): PipeSizeRow {
+  const wanted = readNps(nps);
+  return (
+    rows.find(([name]) => readNps(name) === wanted) ??
+    refuseWord('nps', nps, `must be one of NPS ${nearest(rows, wanted, ([name]) => readNps(name), 0).join(', ')}`)
+  );
+}
+
+function rowOfDn(rows: readonly PipeSizeRow[], dn: number): PipeSizeRow {
+  return (
+    rows.find((row) => row[1] === dn) ??
+    refuseWord('dn', dn, `must be one of DN ${nearest(rows, dn, (row) => row[1], 1).join(', ')}`)
+  );
+}
+
+/** The four sizes nearest to a number by ratio, in order of size; all of them when it is no number. */
+function nearest(
+  rows: readonly PipeSizeRow[],
+  wanted: number,
+  size: (row: PipeSizeRow) => number,
+  column: 0 | 1,
+): (string | number)[] {
+  const gap = (row: PipeSizeRow) => Math.abs(Math.log(size(row) / wanted));
+  const near = wanted > 0 ? [...rows].sort((a, b) => gap(a) - gap(b)).slice(0, 4) : [...rows];
+  return near.sort((a, b) => size(a) - size(b)).map((row) => row[column]);
+}
+
+function refuseWord(parameter: string, value: unknown, constraint: string): never {
+  refuse({ code: 'invalid-input', parameter, value, unit: '', constraint });
+}
+
+function refuseSchedule(
+  schedule: string | number,
+  nps: string,
+  standard: PipeStandard,
+  walls: Readonly<Record<string, number>>,
+): never {
+  const listed = byWall(walls)
+    .map((name) => `${name} (${walls[name]} mm)`)
+    .join(', ');
+  refuseWord('schedule', schedule, `NPS ${nps} of ${standard} has ${listed}`);
+}
