@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** The energy in the exponent of a rate law. */
 export type ActivationEnergy = Quantity<'activation energy'>;
@@ -11,13 +11,13 @@ export const activationEnergyUnits = {
 } as const satisfies UnitTable;
 
 /** An activation energy given in joules per mole. */
-export const JPerMol = (value: number): ActivationEnergy =>
+export const JPerMol = (value: PlainNumber): ActivationEnergy =>
   toSi(value, activationEnergyUnits['J/mol']) as ActivationEnergy;
 /** The number of joules per mole in an activation energy. */
 export const inJPerMol = (quantity: ActivationEnergy): number => fromSi(quantity, activationEnergyUnits['J/mol']);
 
 /** An activation energy given in kilojoules per mole. */
-export const kJPerMol = (value: number): ActivationEnergy =>
+export const kJPerMol = (value: PlainNumber): ActivationEnergy =>
   toSi(value, activationEnergyUnits['kJ/mol']) as ActivationEnergy;
 /** The number of kilojoules per mole in an activation energy. */
 export const inKJPerMol = (quantity: ActivationEnergy): number => fromSi(quantity, activationEnergyUnits['kJ/mol']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A plane angle. */
 export type Angle = Quantity<'angle'>;
@@ -10,11 +10,11 @@ export const angleUnits = {
 } as const satisfies UnitTable;
 
 /** An angle given in radians. */
-export const rad = (value: number): Angle => toSi(value, angleUnits.rad) as Angle;
+export const rad = (value: PlainNumber): Angle => toSi(value, angleUnits.rad) as Angle;
 /** The number of radians in an angle. */
 export const inRad = (quantity: Angle): number => fromSi(quantity, angleUnits.rad);
 
 /** An angle given in degrees. */
-export const deg = (value: number): Angle => toSi(value, angleUnits.deg) as Angle;
+export const deg = (value: PlainNumber): Angle => toSi(value, angleUnits.deg) as Angle;
 /** The number of degrees in an angle. */
 export const inDeg = (quantity: Angle): number => fromSi(quantity, angleUnits.deg);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A mass per area: fabric, coating, soluble salts. */
 export type ArealWeight = Quantity<'areal weight'>;
@@ -12,16 +12,16 @@ export const arealWeightUnits = {
 } as const satisfies UnitTable;
 
 /** An areal weight given in kilograms per square metre. */
-export const kgPerM2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['kg/m2']) as ArealWeight;
+export const kgPerM2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['kg/m2']) as ArealWeight;
 /** The number of kilograms per square metre in an areal weight. */
 export const inKgPerM2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['kg/m2']);
 
 /** An areal weight given in grams per square metre. */
-export const gPerM2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['g/m2']) as ArealWeight;
+export const gPerM2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['g/m2']) as ArealWeight;
 /** The number of grams per square metre in an areal weight. */
 export const inGPerM2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['g/m2']);
 
 /** An areal weight given in ounces per square yard. */
-export const ozPerYd2 = (value: number): ArealWeight => toSi(value, arealWeightUnits['oz/yd2']) as ArealWeight;
+export const ozPerYd2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['oz/yd2']) as ArealWeight;
 /** The number of ounces per square yard in an areal weight. */
 export const inOzPerYd2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['oz/yd2']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An electrical conductivity: the measure of dissolved salts. */
 export type Conductivity = Quantity<'conductivity'>;
@@ -11,11 +11,11 @@ export const conductivityUnits = {
 } as const satisfies UnitTable;
 
 /** A conductivity given in siemens per metre. */
-export const SPerM = (value: number): Conductivity => toSi(value, conductivityUnits['S/m']) as Conductivity;
+export const SPerM = (value: PlainNumber): Conductivity => toSi(value, conductivityUnits['S/m']) as Conductivity;
 /** The number of siemens per metre in a conductivity. */
 export const inSPerM = (quantity: Conductivity): number => fromSi(quantity, conductivityUnits['S/m']);
 
 /** A conductivity given in microsiemens per centimetre. */
-export const uSPerCm = (value: number): Conductivity => toSi(value, conductivityUnits['uS/cm']) as Conductivity;
+export const uSPerCm = (value: PlainNumber): Conductivity => toSi(value, conductivityUnits['uS/cm']) as Conductivity;
 /** The number of microsiemens per centimetre in a conductivity. */
 export const inUSPerCm = (quantity: Conductivity): number => fromSi(quantity, conductivityUnits['uS/cm']);

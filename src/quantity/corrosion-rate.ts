@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A loss of metal, or a growth in length, per time. A year is 365.25 days. */
 export type CorrosionRate = Quantity<'corrosion rate'>;
@@ -13,12 +13,13 @@ export const corrosionRateUnits = {
 } as const satisfies UnitTable;
 
 /** A corrosion rate given in millimetres per year. */
-export const mmPerYear = (value: number): CorrosionRate => toSi(value, corrosionRateUnits['mm/year']) as CorrosionRate;
+export const mmPerYear = (value: PlainNumber): CorrosionRate =>
+  toSi(value, corrosionRateUnits['mm/year']) as CorrosionRate;
 /** The number of millimetres per year in a corrosion rate. */
 export const inMmPerYear = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['mm/year']);
 
 /** A corrosion rate given in thousandths of an inch per year. */
-export const milPerYear = (value: number): CorrosionRate =>
+export const milPerYear = (value: PlainNumber): CorrosionRate =>
   toSi(value, corrosionRateUnits['mil/year']) as CorrosionRate;
 /** The number of thousandths of an inch per year in a corrosion rate. */
 export const inMilPerYear = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['mil/year']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A mass per volume. */
 export type Density = Quantity<'density'>;
@@ -15,16 +15,16 @@ export const densityUnits = {
 } as const satisfies UnitTable;
 
 /** A density given in kilograms per cubic metre. */
-export const kgPerM3 = (value: number): Density => toSi(value, densityUnits['kg/m3']) as Density;
+export const kgPerM3 = (value: PlainNumber): Density => toSi(value, densityUnits['kg/m3']) as Density;
 /** The number of kilograms per cubic metre in a density. */
 export const inKgPerM3 = (quantity: Density): number => fromSi(quantity, densityUnits['kg/m3']);
 
 /** A density given in grams per cubic centimetre. */
-export const gPerCm3 = (value: number): Density => toSi(value, densityUnits['g/cm3']) as Density;
+export const gPerCm3 = (value: PlainNumber): Density => toSi(value, densityUnits['g/cm3']) as Density;
 /** The number of grams per cubic centimetre in a density. */
 export const inGPerCm3 = (quantity: Density): number => fromSi(quantity, densityUnits['g/cm3']);
 
 /** A density given in pounds per cubic inch. */
-export const lbPerIn3 = (value: number): Density => toSi(value, densityUnits['lb/in3']) as Density;
+export const lbPerIn3 = (value: PlainNumber): Density => toSi(value, densityUnits['lb/in3']) as Density;
 /** The number of pounds per cubic inch in a density. */
 export const inLbPerIn3 = (quantity: Density): number => fromSi(quantity, densityUnits['lb/in3']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** Energy released per area of new crack: toughness of the bond between laminate and pipe. */
 export type EnergyReleaseRate = Quantity<'energy release rate'>;
@@ -12,13 +12,13 @@ export const energyReleaseRateUnits = {
 } as const satisfies UnitTable;
 
 /** An energy release rate given in joules per square metre. */
-export const JPerM2 = (value: number): EnergyReleaseRate =>
+export const JPerM2 = (value: PlainNumber): EnergyReleaseRate =>
   toSi(value, energyReleaseRateUnits['J/m2']) as EnergyReleaseRate;
 /** The number of joules per square metre in an energy release rate. */
 export const inJPerM2 = (quantity: EnergyReleaseRate): number => fromSi(quantity, energyReleaseRateUnits['J/m2']);
 
 /** An energy release rate given in inch pounds per square inch. */
-export const inchLbfPerIn2 = (value: number): EnergyReleaseRate =>
+export const inchLbfPerIn2 = (value: PlainNumber): EnergyReleaseRate =>
   toSi(value, energyReleaseRateUnits['in lbf/in2']) as EnergyReleaseRate;
 /** The number of inch pounds per square inch in an energy release rate. */
 export const inInchLbfPerIn2 = (quantity: EnergyReleaseRate): number =>

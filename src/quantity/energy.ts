@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An energy: stored in a pressure test, released by a curing mass. */
 export type Energy = Quantity<'energy'>;
@@ -12,16 +12,16 @@ export const energyUnits = {
 } as const satisfies UnitTable;
 
 /** An energy given in joules. */
-export const J = (value: number): Energy => toSi(value, energyUnits.J) as Energy;
+export const J = (value: PlainNumber): Energy => toSi(value, energyUnits.J) as Energy;
 /** The number of joules in an energy. */
 export const inJ = (quantity: Energy): number => fromSi(quantity, energyUnits.J);
 
 /** An energy given in kilojoules. */
-export const kJ = (value: number): Energy => toSi(value, energyUnits.kJ) as Energy;
+export const kJ = (value: PlainNumber): Energy => toSi(value, energyUnits.kJ) as Energy;
 /** The number of kilojoules in an energy. */
 export const inKJ = (quantity: Energy): number => fromSi(quantity, energyUnits.kJ);
 
 /** An energy given in megajoules. */
-export const MJ = (value: number): Energy => toSi(value, energyUnits.MJ) as Energy;
+export const MJ = (value: PlainNumber): Energy => toSi(value, energyUnits.MJ) as Energy;
 /** The number of megajoules in an energy. */
 export const inMJ = (quantity: Energy): number => fromSi(quantity, energyUnits.MJ);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A force: end load, plug force, strap tension. */
 export type Force = Quantity<'force'>;
@@ -12,16 +12,16 @@ export const forceUnits = {
 } as const satisfies UnitTable;
 
 /** A force given in newtons. */
-export const N = (value: number): Force => toSi(value, forceUnits.N) as Force;
+export const N = (value: PlainNumber): Force => toSi(value, forceUnits.N) as Force;
 /** The number of newtons in a force. */
 export const inN = (quantity: Force): number => fromSi(quantity, forceUnits.N);
 
 /** A force given in kilonewtons. */
-export const kN = (value: number): Force => toSi(value, forceUnits.kN) as Force;
+export const kN = (value: PlainNumber): Force => toSi(value, forceUnits.kN) as Force;
 /** The number of kilonewtons in a force. */
 export const inKN = (quantity: Force): number => fromSi(quantity, forceUnits.kN);
 
 /** A force given in pounds force. */
-export const lbf = (value: number): Force => toSi(value, forceUnits.lbf) as Force;
+export const lbf = (value: PlainNumber): Force => toSi(value, forceUnits.lbf) as Force;
 /** The number of pounds force in a force. */
 export const inLbf = (quantity: Force): number => fromSi(quantity, forceUnits.lbf);

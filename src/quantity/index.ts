@@ -23,7 +23,7 @@ export { inMolarJPerMol, inMolarKJPerMol, type MolarEnthalpy, molarJPerMol, mola
 export { inJPerMolK, JPerMolK, type MolarHeatCapacity } from './molar-heat-capacity.js';
 export { gPerMol, inGPerMol, inKgPerMol, kgPerMol, type MolarMass } from './molar-mass.js';
 export { inLbfFt, inNm, inNmm, lbfFt, type Moment, Nm, Nmm } from './moment.js';
-export type { Kind, KindOf, Quantity, SiUnits, Unit, UnitTable } from './quantity.js';
+export type { Kind, KindOf, PlainNumber, Quantity, SiUnits, Unit, UnitTable } from './quantity.js';
 export { inPerMin, inPerS, perMin, perS, type RateConstant } from './rate-constant.js';
 export type { Ratio } from './ratio.js';
 export * as ratio from './ratio.js';

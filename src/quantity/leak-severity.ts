@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** Pressure times the square root of hole diameter: the screening figure for leaks. */
 export type LeakSeverity = Quantity<'leak severity'>;
@@ -11,6 +11,7 @@ export const leakSeverityUnits = {
 } as const satisfies UnitTable;
 
 /** A leak severity given in meganewtons per metre to the power 3/2. */
-export const MNPerM32 = (value: number): LeakSeverity => toSi(value, leakSeverityUnits['MN/m^(3/2)']) as LeakSeverity;
+export const MNPerM32 = (value: PlainNumber): LeakSeverity =>
+  toSi(value, leakSeverityUnits['MN/m^(3/2)']) as LeakSeverity;
 /** The number of meganewtons per metre to the power 3/2 in a leak severity. */
 export const inMNPerM32 = (quantity: LeakSeverity): number => fromSi(quantity, leakSeverityUnits['MN/m^(3/2)']);

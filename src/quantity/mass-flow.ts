@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A mass per time: gas leak, mixing or laying rate. */
 export type MassFlow = Quantity<'mass flow'>;
@@ -13,11 +13,11 @@ export const massFlowUnits = {
 } as const satisfies UnitTable;
 
 /** A mass flow given in kilograms per second. */
-export const kgPerS = (value: number): MassFlow => toSi(value, massFlowUnits['kg/s']) as MassFlow;
+export const kgPerS = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['kg/s']) as MassFlow;
 /** The number of kilograms per second in a mass flow. */
 export const inKgPerS = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['kg/s']);
 
 /** A mass flow given in kilograms per minute. */
-export const kgPerMin = (value: number): MassFlow => toSi(value, massFlowUnits['kg/min']) as MassFlow;
+export const kgPerMin = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['kg/min']) as MassFlow;
 /** The number of kilograms per minute in a mass flow. */
 export const inKgPerMin = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['kg/min']);

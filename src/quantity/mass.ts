@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A mass: resin, hardener, filler. */
 export type Mass = Quantity<'mass'>;
@@ -14,21 +14,21 @@ export const massUnits = {
 } as const satisfies UnitTable;
 
 /** A mass given in kilograms. */
-export const kg = (value: number): Mass => toSi(value, massUnits.kg) as Mass;
+export const kg = (value: PlainNumber): Mass => toSi(value, massUnits.kg) as Mass;
 /** The number of kilograms in a mass. */
 export const inKg = (quantity: Mass): number => fromSi(quantity, massUnits.kg);
 
 /** A mass given in grams. */
-export const g = (value: number): Mass => toSi(value, massUnits.g) as Mass;
+export const g = (value: PlainNumber): Mass => toSi(value, massUnits.g) as Mass;
 /** The number of grams in a mass. */
 export const inG = (quantity: Mass): number => fromSi(quantity, massUnits.g);
 
 /** A mass given in pounds. */
-export const lb = (value: number): Mass => toSi(value, massUnits.lb) as Mass;
+export const lb = (value: PlainNumber): Mass => toSi(value, massUnits.lb) as Mass;
 /** The number of pounds in a mass. */
 export const inLb = (quantity: Mass): number => fromSi(quantity, massUnits.lb);
 
 /** A mass given in ounces. */
-export const oz = (value: number): Mass => toSi(value, massUnits.oz) as Mass;
+export const oz = (value: PlainNumber): Mass => toSi(value, massUnits.oz) as Mass;
 /** The number of ounces in a mass. */
 export const inOz = (quantity: Mass): number => fromSi(quantity, massUnits.oz);

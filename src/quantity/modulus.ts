@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An elastic modulus. */
 export type Modulus = Quantity<'modulus'>;
@@ -16,26 +16,26 @@ export const modulusUnits = {
 } as const satisfies UnitTable;
 
 /** A modulus given in pascals. */
-export const Pa = (value: number): Modulus => toSi(value, modulusUnits.Pa) as Modulus;
+export const Pa = (value: PlainNumber): Modulus => toSi(value, modulusUnits.Pa) as Modulus;
 /** The number of pascals in a modulus. */
 export const inPa = (quantity: Modulus): number => fromSi(quantity, modulusUnits.Pa);
 
 /** A modulus given in megapascals. */
-export const MPa = (value: number): Modulus => toSi(value, modulusUnits.MPa) as Modulus;
+export const MPa = (value: PlainNumber): Modulus => toSi(value, modulusUnits.MPa) as Modulus;
 /** The number of megapascals in a modulus. */
 export const inMPa = (quantity: Modulus): number => fromSi(quantity, modulusUnits.MPa);
 
 /** A modulus given in gigapascals. */
-export const GPa = (value: number): Modulus => toSi(value, modulusUnits.GPa) as Modulus;
+export const GPa = (value: PlainNumber): Modulus => toSi(value, modulusUnits.GPa) as Modulus;
 /** The number of gigapascals in a modulus. */
 export const inGPa = (quantity: Modulus): number => fromSi(quantity, modulusUnits.GPa);
 
 /** A modulus given in pounds per square inch. */
-export const psi = (value: number): Modulus => toSi(value, modulusUnits.psi) as Modulus;
+export const psi = (value: PlainNumber): Modulus => toSi(value, modulusUnits.psi) as Modulus;
 /** The number of pounds per square inch in a modulus. */
 export const inPsi = (quantity: Modulus): number => fromSi(quantity, modulusUnits.psi);
 
 /** A modulus given in million pounds per square inch. */
-export const Msi = (value: number): Modulus => toSi(value, modulusUnits.Msi) as Modulus;
+export const Msi = (value: PlainNumber): Modulus => toSi(value, modulusUnits.Msi) as Modulus;
 /** The number of million pounds per square inch in a modulus. */
 export const inMsi = (quantity: Modulus): number => fromSi(quantity, modulusUnits.Msi);

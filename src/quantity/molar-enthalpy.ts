@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A heat of reaction per amount of substance. Not an activation energy, which only shares its unit. */
 export type MolarEnthalpy = Quantity<'molar enthalpy'>;
@@ -11,12 +11,13 @@ export const molarEnthalpyUnits = {
 } as const satisfies UnitTable;
 
 /** A molar enthalpy given in joules per mole. */
-export const molarJPerMol = (value: number): MolarEnthalpy => toSi(value, molarEnthalpyUnits['J/mol']) as MolarEnthalpy;
+export const molarJPerMol = (value: PlainNumber): MolarEnthalpy =>
+  toSi(value, molarEnthalpyUnits['J/mol']) as MolarEnthalpy;
 /** The number of joules per mole in a molar enthalpy. */
 export const inMolarJPerMol = (quantity: MolarEnthalpy): number => fromSi(quantity, molarEnthalpyUnits['J/mol']);
 
 /** A molar enthalpy given in kilojoules per mole. */
-export const molarKJPerMol = (value: number): MolarEnthalpy =>
+export const molarKJPerMol = (value: PlainNumber): MolarEnthalpy =>
   toSi(value, molarEnthalpyUnits['kJ/mol']) as MolarEnthalpy;
 /** The number of kilojoules per mole in a molar enthalpy. */
 export const inMolarKJPerMol = (quantity: MolarEnthalpy): number => fromSi(quantity, molarEnthalpyUnits['kJ/mol']);

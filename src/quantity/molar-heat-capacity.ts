@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An energy per amount of substance and temperature: the molar gas constant. */
 export type MolarHeatCapacity = Quantity<'molar heat capacity'>;
@@ -11,7 +11,7 @@ export const molarHeatCapacityUnits = {
 } as const satisfies UnitTable;
 
 /** A molar heat capacity given in joules per mole kelvin. */
-export const JPerMolK = (value: number): MolarHeatCapacity =>
+export const JPerMolK = (value: PlainNumber): MolarHeatCapacity =>
   toSi(value, molarHeatCapacityUnits['J/(mol K)']) as MolarHeatCapacity;
 /** The number of joules per mole kelvin in a molar heat capacity. */
 export const inJPerMolK = (quantity: MolarHeatCapacity): number =>

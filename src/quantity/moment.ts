@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A moment of force: bending, torsion, fastener torque. */
 export type Moment = Quantity<'moment'>;
@@ -13,16 +13,16 @@ export const momentUnits = {
 } as const satisfies UnitTable;
 
 /** A moment given in newton metres. */
-export const Nm = (value: number): Moment => toSi(value, momentUnits['N m']) as Moment;
+export const Nm = (value: PlainNumber): Moment => toSi(value, momentUnits['N m']) as Moment;
 /** The number of newton metres in a moment. */
 export const inNm = (quantity: Moment): number => fromSi(quantity, momentUnits['N m']);
 
 /** A moment given in newton millimetres. */
-export const Nmm = (value: number): Moment => toSi(value, momentUnits['N mm']) as Moment;
+export const Nmm = (value: PlainNumber): Moment => toSi(value, momentUnits['N mm']) as Moment;
 /** The number of newton millimetres in a moment. */
 export const inNmm = (quantity: Moment): number => fromSi(quantity, momentUnits['N mm']);
 
 /** A moment given in pound-force feet. */
-export const lbfFt = (value: number): Moment => toSi(value, momentUnits['lbf ft']) as Moment;
+export const lbfFt = (value: PlainNumber): Moment => toSi(value, momentUnits['lbf ft']) as Moment;
 /** The number of pound-force feet in a moment. */
 export const inLbfFt = (quantity: Moment): number => fromSi(quantity, momentUnits['lbf ft']);

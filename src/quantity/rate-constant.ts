@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** Conversion per time. */
 export type RateConstant = Quantity<'rate constant'>;
@@ -11,11 +11,11 @@ export const rateConstantUnits = {
 } as const satisfies UnitTable;
 
 /** A rate constant given in parts of one per second. */
-export const perS = (value: number): RateConstant => toSi(value, rateConstantUnits['1/s']) as RateConstant;
+export const perS = (value: PlainNumber): RateConstant => toSi(value, rateConstantUnits['1/s']) as RateConstant;
 /** The number of parts of one per second in a rate constant. */
 export const inPerS = (quantity: RateConstant): number => fromSi(quantity, rateConstantUnits['1/s']);
 
 /** A rate constant given in parts of one per minute. */
-export const perMin = (value: number): RateConstant => toSi(value, rateConstantUnits['1/min']) as RateConstant;
+export const perMin = (value: PlainNumber): RateConstant => toSi(value, rateConstantUnits['1/min']) as RateConstant;
 /** The number of parts of one per minute in a rate constant. */
 export const inPerMin = (quantity: RateConstant): number => fromSi(quantity, rateConstantUnits['1/min']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A ratio of two like quantities: overlap, fibre fraction, humidity, depth over wall. */
 export type Ratio = Quantity<'ratio'>;
@@ -10,11 +10,11 @@ export const ratioUnits = {
 } as const satisfies UnitTable;
 
 /** A ratio given in parts of one. */
-export const fraction = (value: number): Ratio => toSi(value, ratioUnits['1']) as Ratio;
+export const fraction = (value: PlainNumber): Ratio => toSi(value, ratioUnits['1']) as Ratio;
 /** The number of parts of one in a ratio. */
 export const inFraction = (quantity: Ratio): number => fromSi(quantity, ratioUnits['1']);
 
 /** A ratio given in per cent. */
-export const percent = (value: number): Ratio => toSi(value, ratioUnits['%']) as Ratio;
+export const percent = (value: PlainNumber): Ratio => toSi(value, ratioUnits['%']) as Ratio;
 /** The number of per cent in a ratio. */
 export const inPercent = (quantity: Ratio): number => fromSi(quantity, ratioUnits['%']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** Areal weight of salt for each siemens of conductance that it gives to the water it is washed into. */
 export type SaltConductanceFactor = Quantity<'salt conductance factor'>;
@@ -10,7 +10,7 @@ export const saltConductanceFactorUnits = {
 } as const satisfies UnitTable;
 
 /** A salt conductance factor given in kilograms per square metre siemens. */
-export const kgPerM2S = (value: number): SaltConductanceFactor =>
+export const kgPerM2S = (value: PlainNumber): SaltConductanceFactor =>
   toSi(value, saltConductanceFactorUnits['kg/(m2 S)']) as SaltConductanceFactor;
 /** The number of kilograms per square metre siemens in a salt conductance factor. */
 export const inKgPerM2S = (quantity: SaltConductanceFactor): number =>

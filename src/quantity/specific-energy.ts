@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An energy per mass: heat of reaction. */
 export type SpecificEnergy = Quantity<'specific energy'>;
@@ -11,11 +11,13 @@ export const specificEnergyUnits = {
 } as const satisfies UnitTable;
 
 /** A specific energy given in joules per kilogram. */
-export const JPerKg = (value: number): SpecificEnergy => toSi(value, specificEnergyUnits['J/kg']) as SpecificEnergy;
+export const JPerKg = (value: PlainNumber): SpecificEnergy =>
+  toSi(value, specificEnergyUnits['J/kg']) as SpecificEnergy;
 /** The number of joules per kilogram in a specific energy. */
 export const inJPerKg = (quantity: SpecificEnergy): number => fromSi(quantity, specificEnergyUnits['J/kg']);
 
 /** A specific energy given in kilojoules per kilogram. */
-export const kJPerKg = (value: number): SpecificEnergy => toSi(value, specificEnergyUnits['kJ/kg']) as SpecificEnergy;
+export const kJPerKg = (value: PlainNumber): SpecificEnergy =>
+  toSi(value, specificEnergyUnits['kJ/kg']) as SpecificEnergy;
 /** The number of kilojoules per kilogram in a specific energy. */
 export const inKJPerKg = (quantity: SpecificEnergy): number => fromSi(quantity, specificEnergyUnits['kJ/kg']);

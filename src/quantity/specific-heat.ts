@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** An energy per mass and temperature; also the specific gas constant. */
 export type SpecificHeat = Quantity<'specific heat'>;
@@ -11,11 +11,12 @@ export const specificHeatUnits = {
 } as const satisfies UnitTable;
 
 /** A specific heat given in joules per kilogram kelvin. */
-export const JPerKgK = (value: number): SpecificHeat => toSi(value, specificHeatUnits['J/(kg K)']) as SpecificHeat;
+export const JPerKgK = (value: PlainNumber): SpecificHeat => toSi(value, specificHeatUnits['J/(kg K)']) as SpecificHeat;
 /** The number of joules per kilogram kelvin in a specific heat. */
 export const inJPerKgK = (quantity: SpecificHeat): number => fromSi(quantity, specificHeatUnits['J/(kg K)']);
 
 /** A specific heat given in kilojoules per kilogram kelvin. */
-export const kJPerKgK = (value: number): SpecificHeat => toSi(value, specificHeatUnits['kJ/(kg K)']) as SpecificHeat;
+export const kJPerKgK = (value: PlainNumber): SpecificHeat =>
+  toSi(value, specificHeatUnits['kJ/(kg K)']) as SpecificHeat;
 /** The number of kilojoules per kilogram kelvin in a specific heat. */
 export const inKJPerKgK = (quantity: SpecificHeat): number => fromSi(quantity, specificHeatUnits['kJ/(kg K)']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A speed: jet, wrapping. */
 export type Speed = Quantity<'speed'>;
@@ -12,11 +12,11 @@ export const speedUnits = {
 } as const satisfies UnitTable;
 
 /** A speed given in metres per second. */
-export const mPerS = (value: number): Speed => toSi(value, speedUnits['m/s']) as Speed;
+export const mPerS = (value: PlainNumber): Speed => toSi(value, speedUnits['m/s']) as Speed;
 /** The number of metres per second in a speed. */
 export const inMPerS = (quantity: Speed): number => fromSi(quantity, speedUnits['m/s']);
 
 /** A speed given in metres per minute. */
-export const mPerMin = (value: number): Speed => toSi(value, speedUnits['m/min']) as Speed;
+export const mPerMin = (value: PlainNumber): Speed => toSi(value, speedUnits['m/min']) as Speed;
 /** The number of metres per minute in a speed. */
 export const inMPerMin = (quantity: Speed): number => fromSi(quantity, speedUnits['m/min']);

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** How much a ratio changes with each kelvin. */
 export type TemperatureCoefficient = Quantity<'temperature coefficient'>;
@@ -10,7 +10,7 @@ export const temperatureCoefficientUnits = {
 } as const satisfies UnitTable;
 
 /** A temperature coefficient given in parts of one per kelvin. */
-export const partsPerK = (value: number): TemperatureCoefficient =>
+export const partsPerK = (value: PlainNumber): TemperatureCoefficient =>
   toSi(value, temperatureCoefficientUnits['1/K']) as TemperatureCoefficient;
 /** The number of parts of one per kelvin in a temperature coefficient. */
 export const inPartsPerK = (quantity: TemperatureCoefficient): number =>

@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** How well a material conducts heat. */
 export type ThermalConductivity = Quantity<'thermal conductivity'>;
@@ -10,7 +10,7 @@ export const thermalConductivityUnits = {
 } as const satisfies UnitTable;
 
 /** A thermal conductivity given in watts per metre kelvin. */
-export const WPerMK = (value: number): ThermalConductivity =>
+export const WPerMK = (value: PlainNumber): ThermalConductivity =>
   toSi(value, thermalConductivityUnits['W/(m K)']) as ThermalConductivity;
 /** The number of watts per metre kelvin in a thermal conductivity. */
 export const inWPerMK = (quantity: ThermalConductivity): number =>

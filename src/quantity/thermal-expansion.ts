@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A coefficient of linear thermal expansion. */
 export type ThermalExpansion = Quantity<'thermal expansion'>;
@@ -14,12 +14,13 @@ export const thermalExpansionUnits = {
 } as const satisfies UnitTable;
 
 /** A thermal expansion given in strain per kelvin. */
-export const perK = (value: number): ThermalExpansion => toSi(value, thermalExpansionUnits['1/K']) as ThermalExpansion;
+export const perK = (value: PlainNumber): ThermalExpansion =>
+  toSi(value, thermalExpansionUnits['1/K']) as ThermalExpansion;
 /** The number of strain per kelvin in a thermal expansion. */
 export const inPerK = (quantity: ThermalExpansion): number => fromSi(quantity, thermalExpansionUnits['1/K']);
 
 /** A thermal expansion given in strain per Fahrenheit degree. */
-export const perDegF = (value: number): ThermalExpansion =>
+export const perDegF = (value: PlainNumber): ThermalExpansion =>
   toSi(value, thermalExpansionUnits['1/degF']) as ThermalExpansion;
 /** The number of strain per Fahrenheit degree in a thermal expansion. */
 export const inPerDegF = (quantity: ThermalExpansion): number => fromSi(quantity, thermalExpansionUnits['1/degF']);

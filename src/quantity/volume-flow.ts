@@ -1,4 +1,4 @@
-import { fromSi, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
 
 /** A volume per time: leak rate. */
 export type VolumeFlow = Quantity<'volume flow'>;
@@ -13,16 +13,16 @@ export const volumeFlowUnits = {
 } as const satisfies UnitTable;
 
 /** A volume flow given in cubic metres per second. */
-export const m3PerS = (value: number): VolumeFlow => toSi(value, volumeFlowUnits['m3/s']) as VolumeFlow;
+export const m3PerS = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['m3/s']) as VolumeFlow;
 /** The number of cubic metres per second in a volume flow. */
 export const inM3PerS = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['m3/s']);
 
 /** A volume flow given in litres per second. */
-export const LPerS = (value: number): VolumeFlow => toSi(value, volumeFlowUnits['L/s']) as VolumeFlow;
+export const LPerS = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['L/s']) as VolumeFlow;
 /** The number of litres per second in a volume flow. */
 export const inLPerS = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['L/s']);
 
 /** A volume flow given in litres per minute. */
-export const LPerMin = (value: number): VolumeFlow => toSi(value, volumeFlowUnits['L/min']) as VolumeFlow;
+export const LPerMin = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['L/min']) as VolumeFlow;
 /** The number of litres per minute in a volume flow. */
 export const inLPerMin = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['L/min']);
