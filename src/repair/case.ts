@@ -199,6 +199,10 @@ export interface Demands {
   /** How long the repair has to last. */
   readonly life: Time;
   readonly method?: ThicknessMethod | undefined;
+  /**
+   * How often the design load acts, for the rule set that asks it; `continuous` unless given. `rare` is less conservative.
+   */
+  readonly loading?: 'rare' | 'continuous' | undefined;
   /** Pressure in the pipe while the laminate is put on and cures. */
   readonly pressureDuringApplication?: GaugePressure | undefined;
   /** Credit for that pressure in the yielded form: less conservative, see the warning it brings. */

@@ -37,6 +37,21 @@ export interface Warning {
   readonly clause?: string;
 }
 
+/** A value of the rule set that this design used. */
+export interface UsedRule {
+  readonly name: string;
+  readonly clause: string;
+  readonly tag: SourceTag;
+  /** Another route that reproduces it. */
+  readonly derived?: string;
+}
+
+/** A candidate that could not be computed, and what it would need. */
+export interface Unavailable {
+  readonly criterion: string;
+  readonly needs: string;
+}
+
 /** One candidate for a quantity, by the name of its criterion. */
 export interface Candidate<Q extends number = number> {
   readonly criterion: string;
@@ -50,6 +65,18 @@ export interface Governed<Q extends number = number> {
   readonly value: Q;
 }
 
+/** Remaining strength of the thinned pipe at the end of life. */
+export interface StrengthOutcome {
+  readonly method: StrengthMethod;
+  /** Never above the design pressure. */
+  readonly safePressure: GaugePressure;
+  readonly safetyFactor: number;
+  /** Does the thinned pipe carry the design pressure without repair? */
+  readonly fitAsItIs: boolean;
+  /** Safe pressure by every method, or why it is out. */
+  readonly methods: readonly (Candidate<GaugePressure> | Unavailable)[];
+}
+
 export interface AsFound {
   readonly outsideDiameter: Length;
   readonly hoopStressSound: Stress;
@@ -59,31 +86,32 @@ export interface AsFound {
   readonly lengthAtEndOfLife: Length;
   /** Through-wall now, or within the life of the repair by the 1 mm rule. */
   readonly throughWall: boolean;
+  /** Hole at the end of life, and the one that the design takes: never less than the least of the rule set. */
   readonly holeAtEndOfLife?: Length;
-  /** Safe pressure of the thinned pipe at the end of life, with the method that gave it. */
-  readonly safePressure?: GaugePressure;
-  readonly safePressureMethod?: StrengthMethod;
-  readonly safetyFactor?: number;
-  /** Does the thinned pipe carry the design pressure without repair? */
-  readonly fitAsItIs?: boolean;
+  readonly designHole?: Length;
+  readonly strength?: StrengthOutcome;
 }
 
 export interface LaminateDesign {
   readonly method: ThicknessMethod;
   readonly hoopStrain: Strain;
   readonly axialStrain: Strain;
+  /** Diameter that the laminate goes round: over the filler. */
+  readonly wrappedDiameter: Length;
   readonly thickness: Governed<Length>;
   /** Thickness by the methods that were not chosen, for comparison. */
-  readonly alternatives: readonly Candidate<Length>[];
+  readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
   readonly plies: number;
   readonly laidThickness: Length;
-  /** Pressure that the laid thickness resists by the criterion that governs. */
-  readonly resistance?: GaugePressure;
+  /** Pressure that the laid thickness resists. */
+  readonly resistance: Governed<GaugePressure>;
 }
 
 export interface ExtentDesign {
   readonly overlap: Governed<Length>;
   readonly taper: Length;
+  /** Length at the end of life that lies between the two overlaps. */
+  readonly defectLength: Length;
   readonly totalLength: Length;
 }
 
@@ -91,9 +119,12 @@ export interface TapeDesign {
   readonly form: 'tape';
   readonly layersPerPass: number;
   readonly passes: number;
+  /** Least layer count that the passes leave. */
+  readonly layers: number;
   readonly overallLength: Length;
   readonly tapeLength: Length;
   readonly rolls: number;
+  readonly leftOnLastRoll: Length;
 }
 
 export interface SheetDesign {
@@ -101,7 +132,9 @@ export interface SheetDesign {
   readonly layers: number;
   readonly bands: number;
   readonly sheetLength: Length;
+  readonly sheetArea: Area;
   readonly rolls: number;
+  readonly leftOnLastRoll: Length;
 }
 
 export interface MixDesign {
@@ -109,18 +142,19 @@ export interface MixDesign {
   readonly use: 'filler' | 'laminate resin';
   readonly volume?: Volume;
   readonly area?: Area;
+  /** All of it, with waste. */
   readonly mass: Mass;
-  readonly base: Mass;
-  readonly hardener: Mass;
   readonly batches: number;
   readonly batchMass: Mass;
-  readonly limitedBy: 'working time' | 'kit size';
+  /** Weighed into each batch. */
+  readonly base: Mass;
+  readonly hardener: Mass;
+  readonly limitedBy: 'job' | 'kit' | 'working time';
   readonly kits: number;
 }
 
 export interface CureDesign {
   readonly material: string;
-  readonly temperature: string;
   /** Longest wait of the cases considered. */
   readonly wait: Time;
   /** Shortest working time of the cases considered. */
@@ -147,6 +181,8 @@ export interface RepairDesign {
   readonly mixes: readonly MixDesign[];
   readonly cures: readonly CureDesign[];
   readonly assumed: readonly Assumption[];
+  /** Values of the rule set behind this design, each with what stands behind it. */
+  readonly rules: readonly UsedRule[];
   readonly warnings: readonly Warning[];
   readonly cautions: readonly string[];
   /** The steps, when recording was asked for. */

@@ -1,1 +1,4 @@
-export {};
+export * from './case.js';
+export * from './design.js';
+export { designRepair } from './design-repair.js';
+export { version } from './version.js';

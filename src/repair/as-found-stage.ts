@@ -1,0 +1,209 @@
+import { decide, heading, step } from '../formula/index.js';
+import { designHoleDiameter, holeAtEndOfLife } from '../laminate/index.js';
+import {
+  defectDepthAtEndOfLife,
+  defectLengthAtEndOfLife,
+  type FlowStressChoice as FlowStressFormula,
+  hoopStress,
+  isThroughWallAtEndOfLife,
+  outsideDiameterFromCircumference,
+  type RemainingStrengthMethod,
+  remainingStrength,
+  wallAtEndOfLife,
+} from '../pipe/index.js';
+import type { CorrosionRate, GaugePressure, Length } from '../quantity/index.js';
+import type { FlowStressChoice, Growth, StrengthMethod } from './case.js';
+import type { AsFound, StrengthOutcome } from './design.js';
+import { attempt, need, use, type Workbook, warn } from './workbook.js';
+
+const NO_GROWTH: Growth = { depth: 0 as CorrosionRate, length: 0 as CorrosionRate };
+
+const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
+  'original B31G': 'b31g-original',
+  'modified B31G': 'modified-b31g',
+  'effective area': 'effective-area',
+  'DNV-RP-F101': 'dnv-single-defect',
+  'API 579-1 Level 1': 'local-metal-loss',
+  'API 579-1 Level 2': 'local-metal-loss-profile',
+};
+
+const FLOW_STRESSES: Readonly<Record<FlowStressChoice, FlowStressFormula>> = {
+  'SMYS + 69 MPa': 'yield plus 69 MPa',
+  '1.1 SMYS': '1.1 yield',
+  '(SMYS + SMTS) / 2': 'mean of yield and tensile',
+};
+
+/** The pipe as it was found and as it will be at the end of the repair's life. */
+export function assessPipe(work: Workbook): AsFound {
+  const { recorder, case: repairCase } = work;
+  const { pipe, service, defect, repair } = repairCase;
+  heading(recorder, 'Pipe as found');
+  const outsideDiameter = diameterOf(work);
+  const { wallThickness } = pipe;
+  const pressure = service.designPressure;
+  const hoopStressSound = step(recorder, hoopStress, { pressure, outsideDiameter, wallThickness }, 'sound pipe');
+
+  heading(recorder, 'Pipe at the end of the life of the repair');
+  const growth = growthOf(work);
+  const life = repair.life;
+  const wallThen =
+    defect.remainingWall > 0
+      ? step(recorder, wallAtEndOfLife, { presentWall: defect.remainingWall, rate: growth.depth, life })
+      : (0 as Length);
+  const depth = (wallThickness - defect.remainingWall) as Length;
+  const depthThen = step(recorder, defectDepthAtEndOfLife, { defectDepth: depth, rate: growth.depth, life });
+  // The stated growth is that of each end of the defect; the formula takes the growth of the whole length.
+  const bothEnds = (2 * growth.length) as CorrosionRate;
+  const lengthThen = step(recorder, defectLengthAtEndOfLife, {
+    defectLength: defect.axialLength,
+    rate: bothEnds,
+    life,
+  });
+  const throughWall = becomesThroughWall(work, wallThen);
+  const base = {
+    outsideDiameter,
+    hoopStressSound,
+    wallAtEndOfLife: wallThen,
+    depthAtEndOfLife: Math.min(depthThen, wallThickness) as Length,
+    lengthAtEndOfLife: lengthThen,
+    throughWall,
+  };
+  if (throughWall) {
+    const hole = holeThen(work, growth);
+    return hole === undefined ? base : { ...base, ...hole };
+  }
+  const thinned = step(
+    recorder,
+    hoopStress,
+    { pressure, outsideDiameter, wallThickness: wallThen },
+    'least wall at the end of life',
+  );
+  const strength = assessStrength(work, base, growth);
+  return { ...base, hoopStressThinned: thinned, ...(strength === undefined ? {} : { strength }) };
+}
+
+function diameterOf(work: Workbook): Length {
+  const { outsideDiameter, circumference } = work.case.pipe;
+  if (outsideDiameter !== undefined) return outsideDiameter;
+  return step(work.recorder, outsideDiameterFromCircumference, { circumference: circumference as Length });
+}
+
+/** Loss from outside stops under a sealed repair; loss from inside goes on, so its rate cannot be left out. */
+function growthOf(work: Workbook): Growth {
+  const { defect } = work.case;
+  if (defect.growth !== 'none') return defect.growth;
+  if (defect.cause === 'external corrosion' || defect.cause === 'mechanical damage') {
+    decide(
+      work.recorder,
+      'no further growth',
+      `${defect.cause} is taken to stop under a sealed repair, as the case states`,
+    );
+    return NO_GROWTH;
+  }
+  need(
+    work,
+    'defect.growth',
+    `${defect.cause === 'unknown' ? 'a cause that is not known may be internal, and internal loss' : defect.cause} goes on under the repair: depth and length at the end of its life depend on the rates (0 mm/year can be stated, but has to be stated)`,
+    'the inspection records: wall measured at two dates',
+  );
+  return NO_GROWTH;
+}
+
+function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
+  const { defect } = work.case;
+  if (defect.kind === 'through-wall hole') {
+    decide(work.recorder, 'designed as a through-wall defect', 'the pipe leaks');
+    return true;
+  }
+  const leastWall = use(work, 'least wall that counts as a wall', work.rules.throughWallBelow);
+  const through = step(work.recorder, isThroughWallAtEndOfLife, { wallAtEndOfLife: wallThen, leastWall });
+  decide(
+    work.recorder,
+    through ? 'designed as a through-wall defect' : 'designed as a part-wall defect',
+    through ? 'the wall is used up, or nearly, within the life of the repair' : 'a wall is left at the end of life',
+  );
+  return through;
+}
+
+function holeThen(work: Workbook, growth: Growth): Pick<AsFound, 'holeAtEndOfLife' | 'designHole'> | undefined {
+  const { recorder, rules, case: repairCase } = work;
+  const { holeDiameter } = repairCase.defect;
+  if (holeDiameter === undefined) {
+    return need(
+      work,
+      'defect.holeDiameter',
+      'the repair is designed for a leak: the diameter of the circle that encloses the hole, now or as expected by the end of life',
+      'the inspector at the pipe; no less than what the probe finds, no more than the extent of the thinned metal',
+    );
+  }
+  const hole = step(recorder, holeAtEndOfLife, {
+    holeDiameter,
+    corrosionRate: growth.length,
+    designLife: repairCase.repair.life,
+  });
+  const leastDiameter = use(work, 'least hole diameter to design for', rules.hole.leastDiameter);
+  return {
+    holeAtEndOfLife: hole,
+    designHole: step(recorder, designHoleDiameter, { holeDiameter: hole, leastDiameter }),
+  };
+}
+
+function assessStrength(
+  work: Workbook,
+  found: Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>,
+  growth: Growth,
+): StrengthOutcome | undefined {
+  const { recorder, case: repairCase } = work;
+  const { pipe, service, defect, repair, assessment = {} } = repairCase;
+  heading(recorder, 'Remaining strength at the end of life');
+  if (assessment.safetyFactor === undefined && assessment.designFactor === undefined) {
+    warn(
+      work,
+      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The default thickness does not use it.',
+    );
+    return undefined;
+  }
+  const shift = growth.length * repair.life;
+  const deepening = growth.depth * repair.life;
+  const profile = defect.profile?.map(({ position, depth }, i, all) => ({
+    position: (position + (i === 0 ? -shift : i === all.length - 1 ? shift : 0)) as Length,
+    // Ends of the profile at zero depth stay sound: the loss grows outwards past them by the length rate.
+    depth: Math.min(depth === 0 ? 0 : depth + deepening, found.depthAtEndOfLife) as Length,
+  }));
+  const result = attempt(work, 'remaining strength', () =>
+    remainingStrength(
+      {
+        outsideDiameter: found.outsideDiameter,
+        wallThickness: pipe.wallThickness,
+        defectDepth: found.depthAtEndOfLife,
+        defectLength: found.lengthAtEndOfLife,
+        yieldStrength: pipe.material.yieldStrength,
+        tensileStrength: pipe.material.tensileStrength,
+        maximumPressure: service.designPressure,
+        profile,
+        method: assessment.method === undefined ? undefined : METHODS[assessment.method],
+        flowStress: assessment.flowStress === undefined ? undefined : FLOW_STRESSES[assessment.flowStress],
+        safetyFactor: assessment.safetyFactor,
+        designFactor: assessment.designFactor,
+      },
+      recorder,
+    ),
+  );
+  if (result === undefined) return undefined;
+  return {
+    method: wordsOf(result.method),
+    safePressure: result.safePressure,
+    safetyFactor: result.safetyFactor,
+    fitAsItIs: result.safePressure >= service.designPressure,
+    methods: result.methods.map((candidate) =>
+      candidate.inside
+        ? { criterion: wordsOf(candidate.method), value: candidate.safePressure as GaugePressure }
+        : { criterion: wordsOf(candidate.method), needs: candidate.because },
+    ),
+  };
+}
+
+function wordsOf(method: RemainingStrengthMethod): StrengthMethod {
+  const [words] = Object.entries(METHODS).find(([, formula]) => formula === method) ?? [];
+  return words as StrengthMethod;
+}

@@ -1,0 +1,162 @@
+import { below, finite, nonNegative, positive, properFraction, refuse, within } from '../formula/index.js';
+import type { CureSheet, Defect, Filler, LaminateSystem, PipeAsBuilt, ProfilePoint, RepairCase } from './case.js';
+
+/**
+ * Refuses a case whose numbers contradict each other or can never be right, before anything is computed. The error names
+ * the field by its path in the case.
+ *
+ * @throws CalculationError `invalid-input`
+ */
+export function checkCase(repairCase: RepairCase): void {
+  const { pipe, service, defect, loads, repair, laminate, wrap, resin, filler, site } = repairCase;
+  checkPipe(pipe);
+  nonNegative(service.designPressure, 'service.designPressure', 'Pa');
+  positive(service.designTemperature, 'service.designTemperature', 'K');
+  checkDefect(defect, pipe);
+  if (loads.axialForce !== 'none') finite(loads.axialForce, 'loads.axialForce', 'N');
+  if (loads.cycles !== 'none') {
+    positive(loads.cycles.number, 'loads.cycles.number', '');
+    nonNegative(loads.cycles.lowestPressure, 'loads.cycles.lowestPressure', 'Pa');
+    positive(loads.cycles.highestPressure, 'loads.cycles.highestPressure', 'Pa');
+    within(loads.cycles.lowestPressure, 0, loads.cycles.highestPressure, 'loads.cycles.lowestPressure', 'Pa');
+  }
+  positive(repair.life, 'repair.life', 's');
+  if (repair.pressureDuringApplication !== undefined) {
+    nonNegative(repair.pressureDuringApplication, 'repair.pressureDuringApplication', 'Pa');
+  }
+  checkLaminate(laminate);
+  positive(wrap.width, 'wrap.width', 'm');
+  positive(wrap.rollLength, 'wrap.rollLength', 'm');
+  if (wrap.form === 'tape') properFraction(wrap.overlap, 'wrap.overlap');
+  if (wrap.waste !== undefined) properFraction(wrap.waste, 'wrap.waste');
+  if (resin !== 'none') {
+    positive(resin.fabricWeight, 'resin.fabricWeight', 'kg/m2');
+    positive(resin.fibreMassFraction, 'resin.fibreMassFraction', '');
+    properFraction(resin.fibreMassFraction, 'resin.fibreMassFraction');
+    positive(resin.kitMass, 'resin.kitMass', 'kg');
+    positive(resin.rate, 'resin.rate', 'kg/s');
+    positive(resin.parts.base, 'resin.parts.base', '');
+    positive(resin.parts.hardener, 'resin.parts.hardener', '');
+  }
+  if (filler !== 'none') checkFiller(filler);
+  positive(site.pipeTemperature, 'site.pipeTemperature', 'K');
+  positive(site.airTemperature, 'site.airTemperature', 'K');
+  within(site.relativeHumidity, 0, 1, 'site.relativeHumidity', '');
+  if (site.history !== undefined && site.history.length === 0) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'site.history',
+      value: 'empty',
+      unit: '',
+      constraint: 'must hold at least one step, or be left out',
+    });
+  }
+}
+
+function checkPipe(pipe: PipeAsBuilt): void {
+  const { outsideDiameter: D, circumference: C, wallThickness: t, material } = pipe;
+  if ((D === undefined) === (C === undefined)) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'pipe.outsideDiameter',
+      value: D === undefined ? 'not given' : 'given with the circumference',
+      unit: '',
+      constraint: 'give the outside diameter or the circumference, one of the two',
+    });
+  }
+  if (D !== undefined) positive(D, 'pipe.outsideDiameter', 'm');
+  if (C !== undefined) positive(C, 'pipe.circumference', 'm');
+  const diameter = D ?? (C ?? 0) / Math.PI;
+  positive(t, 'pipe.wallThickness', 'm');
+  below(t, diameter / 2, 'half the outside diameter', 'pipe.wallThickness', 'm');
+  positive(material.yieldStrength, 'pipe.material.yieldStrength', 'Pa');
+  if (material.tensileStrength !== undefined) positive(material.tensileStrength, 'pipe.material.tensileStrength', 'Pa');
+  if (material.allowableStress !== undefined) positive(material.allowableStress, 'pipe.material.allowableStress', 'Pa');
+  if (material.modulus !== undefined) positive(material.modulus, 'pipe.material.modulus', 'Pa');
+}
+
+function checkDefect(defect: Defect, pipe: PipeAsBuilt): void {
+  const t = pipe.wallThickness;
+  positive(defect.axialLength, 'defect.axialLength', 'm');
+  positive(defect.circumferentialWidth, 'defect.circumferentialWidth', 'm');
+  nonNegative(defect.remainingWall, 'defect.remainingWall', 'm');
+  within(defect.remainingWall, 0, t, 'defect.remainingWall', 'm');
+  if (defect.holeDiameter !== undefined) positive(defect.holeDiameter, 'defect.holeDiameter', 'm');
+  if (defect.growth !== 'none') {
+    nonNegative(defect.growth.depth, 'defect.growth.depth', 'm/s');
+    nonNegative(defect.growth.length, 'defect.growth.length', 'm/s');
+  }
+  if (defect.profile !== undefined) checkProfile(defect.profile, t);
+}
+
+function checkProfile(profile: readonly ProfilePoint[], t: number): void {
+  if (profile.length < 2) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'defect.profile',
+      value: `${profile.length} points`,
+      unit: '',
+      constraint: 'must hold at least two points',
+    });
+  }
+  for (const [i, point] of profile.entries()) {
+    finite(point.position, `defect.profile[${i}].position`, 'm');
+    nonNegative(point.depth, `defect.profile[${i}].depth`, 'm');
+    within(point.depth, 0, t, `defect.profile[${i}].depth`, 'm');
+    const before = profile[i - 1];
+    if (before !== undefined && !(point.position > before.position)) {
+      refuse({
+        code: 'invalid-input',
+        parameter: `defect.profile[${i}].position`,
+        value: point.position,
+        unit: 'm',
+        constraint: `must lie beyond the point before it, ${before.position} m: order the points along the pipe`,
+      });
+    }
+  }
+}
+
+function checkLaminate(laminate: LaminateSystem): void {
+  positive(laminate.hoopModulus, 'laminate.hoopModulus', 'Pa');
+  positive(laminate.axialModulus, 'laminate.axialModulus', 'Pa');
+  within(laminate.poissonRatio, 0, 1, 'laminate.poissonRatio', '');
+  positive(laminate.plyThickness, 'laminate.plyThickness', 'm');
+  if (laminate.shearModulus !== undefined) positive(laminate.shearModulus, 'laminate.shearModulus', 'Pa');
+  if (laminate.energyReleaseRate !== undefined)
+    positive(laminate.energyReleaseRate, 'laminate.energyReleaseRate', 'J/m2');
+  if (laminate.lapShearStrength !== undefined) positive(laminate.lapShearStrength, 'laminate.lapShearStrength', 'Pa');
+  checkCure(laminate.cure, 'laminate.cure');
+}
+
+function checkFiller(filler: Filler): void {
+  positive(filler.thickness, 'filler.thickness', 'm');
+  positive(filler.thicknessOverDefect, 'filler.thicknessOverDefect', 'm');
+  within(filler.thickness, 0, filler.thicknessOverDefect, 'filler.thickness', 'm');
+  positive(filler.density, 'filler.density', 'kg/m3');
+  positive(filler.kitMass, 'filler.kitMass', 'kg');
+  positive(filler.rate, 'filler.rate', 'kg/s');
+  positive(filler.parts.base, 'filler.parts.base', '');
+  positive(filler.parts.hardener, 'filler.parts.hardener', '');
+  checkCure(filler.cure, 'filler.cure');
+}
+
+function checkCure(cure: CureSheet, path: string): void {
+  if (cure.mechanism === 'moisture') {
+    if (cure.rows.length === 0) {
+      refuse({
+        code: 'invalid-input',
+        parameter: `${path}.rows`,
+        value: 'empty',
+        unit: '',
+        constraint: "must hold at least one row of the maker's times",
+      });
+    }
+    return;
+  }
+  positive(cure.referenceTemperature, `${path}.referenceTemperature`, 'K');
+  positive(cure.cureTime, `${path}.cureTime`, 's');
+  positive(cure.workingTime, `${path}.workingTime`, 's');
+  positive(cure.testedFrom, `${path}.testedFrom`, 'K');
+  within(cure.testedTo, cure.testedFrom, Number.MAX_VALUE, `${path}.testedTo`, 'K');
+  positive(cure.minimumTemperature, `${path}.minimumTemperature`, 'K');
+}

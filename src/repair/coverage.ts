@@ -1,0 +1,66 @@
+import type { Defect, Fitting, Loads, RepairCase } from './case.js';
+import type { Reason } from './design.js';
+
+/**
+ * What the case states and this version does not design for. Nothing that was stated is ignored: each entry ends the
+ * design with the verdict `not covered`.
+ */
+export function notCovered(repairCase: RepairCase): Reason[] {
+  return [
+    ...uncoveredDefect(repairCase.defect),
+    ...uncoveredLoads(repairCase.loads),
+    ...uncoveredFitting(repairCase.fitting),
+  ];
+}
+
+const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {
+  'through-wall slot': 'the resistance of a laminate over a slot is not part of this version',
+  crack:
+    'a crack can grow under the laminate and none of the strength methods holds for cracks; assess it by fracture mechanics or cut it out',
+  dent: 'a dent concentrates stress and fatigues; none of the strength methods holds for dents',
+  gouge: 'a gouge leaves cold-worked metal that cracks; grind it out and measure again, or cut it out',
+  lamination: 'a lamination in the wall can open under pressure; have it assessed before any overwrap',
+  bulge: 'a bulge shows that the pipe has already yielded; have it assessed before any overwrap',
+  'seam defect': 'the strength methods do not hold for selective corrosion of a seam',
+};
+
+function uncoveredDefect(defect: Defect): Reason[] {
+  const why = WHY_NOT[defect.kind];
+  return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
+}
+
+function uncoveredLoads(loads: Loads): Reason[] {
+  const reasons: Reason[] = [];
+  if (loads.bendingMoment !== 'none') {
+    reasons.push({
+      text: 'the case states a bending moment: combined bending is not part of this version',
+      found: { name: 'bending moment', kind: 'moment', value: loads.bendingMoment },
+    });
+  }
+  if (loads.torsion !== 'none') {
+    reasons.push({
+      text: 'the case states a torsion: combined torsion is not part of this version',
+      found: { name: 'torsion', kind: 'moment', value: loads.torsion },
+    });
+  }
+  if (loads.shearForce !== 'none') {
+    reasons.push({
+      text: 'the case states a shear force: combined shear is not part of this version',
+      found: { name: 'shear force', kind: 'force', value: loads.shearForce },
+    });
+  }
+  if (loads.externalPressure !== 'none') {
+    reasons.push({
+      text: 'the case states vacuum or external pressure: collapse of the repaired pipe is not part of this version',
+      found: { name: 'external pressure', kind: 'gauge pressure', value: loads.externalPressure },
+    });
+  }
+  if (loads.soil !== 'none')
+    reasons.push({ text: 'the case states soil or traffic load: buried pipe is not part of this version' });
+  return reasons;
+}
+
+function uncoveredFitting(fitting: Fitting): Reason[] {
+  if (fitting === 'none') return [];
+  return [{ text: `the repair would lie on a ${fitting}: this version designs for straight pipe only` }];
+}

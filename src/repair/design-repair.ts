@@ -1,0 +1,151 @@
+import type { Length } from '../quantity/index.js';
+import type { RuleSet } from '../rules/index.js';
+import { asmePcc2, iso24817 } from '../rules/index.js';
+import { tapeArea } from '../wrap/index.js';
+import { assessPipe } from './as-found-stage.js';
+import type { Basis, RepairCase } from './case.js';
+import { cautionsFor } from './cautions.js';
+import { checkCase } from './checks.js';
+import { notCovered } from './coverage.js';
+import { planCure } from './cure-stage.js';
+import type {
+  AsFound,
+  CureDesign,
+  DesignOptions,
+  ExtentDesign,
+  LaminateDesign,
+  MixDesign,
+  RepairDesign,
+  SheetDesign,
+  TapeDesign,
+  Verdict,
+} from './design.js';
+import { planExtent } from './extent-stage.js';
+import { designLaminate } from './laminate-stage.js';
+import { checkLimits } from './limits-stage.js';
+import { planFiller, planLaminateResin } from './mix-stage.js';
+import { allowStrains, type Strains } from './strain-stage.js';
+import { version } from './version.js';
+import { attempt, openWorkbook, type Workbook } from './workbook.js';
+import { planWrap } from './wrap-stage.js';
+
+const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
+
+/** What the stages have brought so far. */
+interface Parts {
+  asFound?: AsFound;
+  laminate?: LaminateDesign;
+  extent?: ExtentDesign;
+  wrap?: TapeDesign | SheetDesign;
+  mixes: MixDesign[];
+  cures: CureDesign[];
+}
+
+/**
+ * Designs the whole repair of a pipe: the pipe as found, whether it may be repaired, thickness, extent, wrap, mix and
+ * times, each with the criterion that governs it.
+ *
+ * A design that cannot be made is a result, not a crash: see `verdict`, `reasons` and `missing`.
+ *
+ * @param repairCase what was measured, what the line carries, what material is at hand, what the weather is
+ * @param options    `record: true` keeps every step for the calculation sheet
+ * @throws CalculationError `invalid-input` when numbers of the case contradict each other or can never be right
+ */
+export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
+  checkCase(repairCase);
+  const work = openWorkbook(repairCase, RULE_SETS[repairCase.basis], options);
+  for (const { name, kind, value, tag, because } of repairCase.lookedUp ?? []) {
+    work.assumed.push({ amount: { name, kind, value }, tag, because });
+  }
+  work.notCovered.push(...notCovered(repairCase));
+  const parts: Parts = { mixes: [], cures: [] };
+  if (work.notCovered.length === 0) runStages(work, parts);
+  return conclude(work, parts, options);
+}
+
+/**
+ * In the order of the job. A stage that lacks what it needs has said so in the workbook; what rests on it is left out.
+ * A refusal inside a stage is an answer too, and ends that stage only.
+ */
+function runStages(work: Workbook, parts: Parts): void {
+  const found = attempt(work, 'pipe as found', () => assessPipe(work));
+  if (found === undefined) return;
+  parts.asFound = found;
+  const upperLimit = attempt(work, 'limits of the repair', () => checkLimits(work, found));
+  const strains =
+    upperLimit === undefined ? undefined : attempt(work, 'allowable strain', () => allowStrains(work, upperLimit));
+  if (strains !== undefined) attempt(work, 'laminate', () => planLaminate(work, parts, found, strains));
+  attempt(work, 'filler', () => planFillerAndTimes(work, parts, found));
+  attempt(work, 'laminate resin', () => planResinAndTimes(work, parts));
+}
+
+function planLaminate(work: Workbook, parts: Parts, found: AsFound, strains: Strains): void {
+  const laminate = designLaminate(work, found, strains);
+  if (laminate === undefined) return;
+  parts.laminate = laminate;
+  const extent = planExtent(work, found, strains, laminate.laidThickness);
+  if (extent === undefined) return;
+  parts.extent = extent;
+  parts.wrap = planWrap(work, {
+    outsideDiameter: laminate.wrappedDiameter,
+    plies: laminate.plies,
+    fullLength: (extent.totalLength - 2 * extent.taper) as Length,
+    totalLength: extent.totalLength,
+  });
+}
+
+function planFillerAndTimes(work: Workbook, parts: Parts, found: AsFound): void {
+  const { filler, defect } = work.case;
+  if (filler === 'none') return;
+  const times = planCure(work, filler.name, filler.cure);
+  if (times === undefined) return;
+  parts.cures.push(times);
+  const { extent } = parts;
+  if (extent === undefined) return;
+  const mix = planFiller(work, filler, {
+    outsideDiameter: found.outsideDiameter,
+    axialLength: extent.defectLength,
+    defectLength: extent.defectLength,
+    defectWidth: defect.circumferentialWidth,
+    workingTime: times.workingTime,
+  });
+  if (mix !== undefined) parts.mixes.push(mix);
+}
+
+function planResinAndTimes(work: Workbook, parts: Parts): void {
+  const { laminate, resin, wrap } = work.case;
+  const times = planCure(work, laminate.name, laminate.cure);
+  if (times === undefined) return;
+  parts.cures.push(times);
+  const design = parts.wrap;
+  if (resin === 'none' || design === undefined) return;
+  const fabricArea =
+    design.form === 'tape' ? tapeArea({ tapeWidth: wrap.width, tapeLength: design.tapeLength }) : design.sheetArea;
+  const mix = planLaminateResin(work, resin, fabricArea, times.workingTime);
+  if (mix !== undefined) parts.mixes.push(mix);
+}
+
+function verdictOf(work: Workbook): Verdict {
+  if (work.notCovered.length > 0) return 'not covered';
+  if (work.reasons.length > 0) return 'not repairable';
+  return work.missing.length > 0 ? 'needs input' : 'designed';
+}
+
+function conclude(work: Workbook, parts: Parts, options: DesignOptions): RepairDesign {
+  const { case: repairCase, rules, recorder } = work;
+  return {
+    verdict: verdictOf(work),
+    reasons: [...work.notCovered, ...work.reasons],
+    missing: work.missing,
+    case: repairCase,
+    options,
+    libraryVersion: version,
+    ruleSet: rules.heading,
+    ...parts,
+    assumed: work.assumed,
+    rules: work.usedRules,
+    warnings: work.warnings,
+    cautions: cautionsFor(repairCase, parts.asFound?.throughWall ?? repairCase.defect.kind === 'through-wall hole'),
+    ...(recorder === undefined ? {} : { record: recorder.entries }),
+  };
+}

@@ -1,0 +1,86 @@
+import { heading, step } from '../formula/index.js';
+import { plyCount, thinLaminateLimit } from '../laminate/index.js';
+import type { GaugePressure, Length } from '../quantity/index.js';
+import type { AsFound, Candidate, LaminateDesign } from './design.js';
+import { type LeakOutcome, resistanceOverHole, thicknessForLeak } from './leak-stage.js';
+import type { Strains } from './strain-stage.js';
+import {
+  alternativesTo,
+  chooseMethod,
+  needFor,
+  prepareThickness,
+  resistanceIgnored,
+  type ThicknessJob,
+  thicknessBy,
+} from './thickness-stage.js';
+import { use, type Workbook } from './workbook.js';
+
+/** How thick the laminate is, by every criterion that applies, and how many plies that takes. */
+export function designLaminate(work: Workbook, found: AsFound, strains: Strains): LaminateDesign | undefined {
+  const method = chooseMethod(work, found.throughWall);
+  const job = prepareThickness(work, found, strains);
+  const outcome = method === undefined ? undefined : thicknessBy(work, method, job);
+  if (outcome !== undefined && 'needs' in outcome) needFor(work, outcome);
+  // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
+  const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
+  if (method === undefined || outcome === undefined || 'needs' in outcome) return undefined;
+  if (found.throughWall && leak === undefined) return undefined;
+
+  const candidates: Candidate<Length>[] = [...outcome];
+  if (leak !== undefined) candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
+  const governing = candidates.reduce((most, candidate) => (candidate.value > most.value ? candidate : most));
+  const alternatives = alternativesTo(work, method, job);
+  heading(work.recorder, 'Plies');
+  const plies = step(work.recorder, plyCount, {
+    requiredThickness: governing.value,
+    plyThickness: work.case.laminate.plyThickness,
+    leastPlies: Math.max(
+      use(work, 'least number of plies', work.rules.leastPlies),
+      work.case.laminate.qualifiedPlies ?? 0,
+    ),
+  });
+  checkThin(work, job, plies.thickness);
+  return {
+    method,
+    hoopStrain: strains.hoop,
+    axialStrain: strains.axial,
+    wrappedDiameter: job.wrappedDiameter,
+    thickness: { candidates, governing: governing.criterion, value: governing.value },
+    alternatives,
+    plies: plies.plies,
+    laidThickness: plies.thickness,
+    resistance: resistanceOf(work, job, leak, plies.thickness),
+  };
+}
+
+function checkThin(work: Workbook, job: ThicknessJob, laid: Length): void {
+  const { rules, recorder } = work;
+  const limit = step(recorder, thinLaminateLimit, {
+    outsideDiameter: job.found.outsideDiameter,
+    ratio: use(work, 'thin-laminate limit', rules.thinLaminateRatio),
+  });
+  if (laid < limit) return;
+  work.reasons.push({
+    text: 'the laminate would be too thick for the equations of a thin one',
+    found: { name: 'laid thickness', kind: 'length', value: laid },
+    limit: { name: 'thin-laminate limit', kind: 'length', value: limit },
+    clause: rules.thinLaminateRatio.clause,
+  });
+}
+
+/** The lowest pressure among those that the laid thickness resists with the pipe ignored and over the hole. */
+function resistanceOf(
+  work: Workbook,
+  job: ThicknessJob,
+  leak: LeakOutcome | undefined,
+  laid: Length,
+): LaminateDesign['resistance'] {
+  const candidates: Candidate<GaugePressure>[] = [
+    { criterion: 'hoop strain, substrate ignored', value: resistanceIgnored(work, job, laid) },
+  ];
+  if (leak !== undefined) {
+    candidates.push({ criterion: 'leak through the hole', value: resistanceOverHole(work, leak.resistance, laid) });
+  }
+  const lowest = candidates.reduce((least, candidate) => (candidate.value < least.value ? candidate : least));
+  return { candidates, governing: lowest.criterion, value: lowest.value };
+}

@@ -1,0 +1,160 @@
+import { decide, heading, step } from '../formula/index.js';
+import {
+  beyondRigidRoot,
+  holePressureCeiling,
+  holeResistance,
+  largestHole,
+  leakServiceFactor,
+  leakTemperatureFactor,
+  thicknessHole,
+} from '../laminate/index.js';
+import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../quantity/index.js';
+import type { AsFound } from './design.js';
+import type { Strains } from './strain-stage.js';
+import { need, use, type Workbook, warn } from './workbook.js';
+
+/** Bond, moduli and factor behind the resistance over the hole. */
+export interface LeakResistance {
+  readonly holeDiameter: Length;
+  readonly hoopModulus: Modulus;
+  readonly axialModulus: Modulus;
+  readonly poissonRatio: number;
+  readonly shearModulus: Modulus;
+  readonly energyReleaseRate: EnergyReleaseRate;
+  readonly serviceFactor: number;
+}
+
+export interface LeakOutcome {
+  readonly thickness: Length;
+  readonly resistance: LeakResistance;
+}
+
+/** Thickness that keeps the pressure in the hole from peeling the laminate off; a ceiling may forbid any thickness. */
+export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strains): LeakOutcome | undefined {
+  const { recorder, rules, case: repairCase } = work;
+  const { service, laminate, pipe } = repairCase;
+  heading(recorder, 'Thickness: leak through the hole');
+  const { energyReleaseRate, shearModulus } = laminate;
+  if (energyReleaseRate === undefined) {
+    need(
+      work,
+      'laminate.energyReleaseRate',
+      'the resistance of the laminate over a hole rests on the energy release rate of its bond, lower confidence limit',
+      'the maker of the repair system: leak tests of the qualification',
+    );
+  }
+  if (shearModulus === undefined) {
+    need(
+      work,
+      'laminate.shearModulus',
+      'the laminate over a hole gives way in shear',
+      'the maker of the repair system: shear tests',
+    );
+  }
+  const holeDiameter = found.designHole;
+  if (energyReleaseRate === undefined || shearModulus === undefined || holeDiameter === undefined) return undefined;
+  const largest = step(recorder, largestHole, {
+    outsideDiameter: found.outsideDiameter,
+    thickness: pipe.wallThickness,
+    coefficient: use(work, 'largest hole that counts as small', rules.hole.validity),
+  });
+  if (holeDiameter > largest) {
+    work.notCovered.push({
+      text: 'the hole is too large for the formula of a round hole',
+      found: { name: 'hole diameter', kind: 'length', value: holeDiameter },
+      limit: { name: 'largest hole', kind: 'length', value: largest },
+      clause: rules.hole.validity.clause,
+    });
+    return undefined;
+  }
+  const resistance: LeakResistance = {
+    holeDiameter,
+    hoopModulus: laminate.hoopModulus,
+    axialModulus: laminate.axialModulus,
+    poissonRatio: laminate.poissonRatio,
+    shearModulus,
+    energyReleaseRate,
+    serviceFactor: serviceFactorOf(work, strains, energyReleaseRate),
+  };
+  const ceiling = step(recorder, holePressureCeiling, resistance);
+  if (service.designPressure >= ceiling) {
+    work.reasons.push({
+      text: 'no thickness of this laminate holds the design pressure over this hole: the bond itself gives way',
+      found: { name: 'design pressure', kind: 'gauge pressure', value: service.designPressure },
+      limit: { name: 'ceiling of the bond over this hole', kind: 'gauge pressure', value: ceiling },
+    });
+    return undefined;
+  }
+  if (service.designPressure === 0) {
+    decide(recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
+    return { thickness: 0 as Length, resistance };
+  }
+  return { thickness: step(recorder, thicknessHole, { ...resistance, pressure: service.designPressure }), resistance };
+}
+
+function serviceFactorOf(work: Workbook, strains: Strains, reference: EnergyReleaseRate): number {
+  const { recorder, rules, case: repairCase } = work;
+  const { repair } = repairCase;
+  const option = rules.leakFactorOption[repair.class];
+  const byFormula = repair.leakFactorByFormula === true && option.value !== null;
+  if (byFormula) {
+    warn(
+      work,
+      'The leak service factor is taken by formula, as the case asks, instead of the fixed value: less conservative.',
+      option.clause,
+    );
+  }
+  const rule = byFormula ? { ...option, value: option.value } : rules.leakFactor[repair.class];
+  const { firstYear, decay } = use(work, `leak service factor of class ${repair.class}`, rule);
+  const fLeak = step(recorder, leakServiceFactor, {
+    designLife: repair.life,
+    firstYear,
+    decay,
+    longestLife: rules.longestLife.value,
+  });
+  const fT = temperatureFactorOf(work, strains, reference);
+  decide(
+    recorder,
+    'service factor = leak factor x temperature factor x cyclic factor',
+    `${fLeak.toPrecision(4)} x ${fT.toPrecision(4)} x ${strains.cyclicFactor.toPrecision(4)}`,
+  );
+  return fLeak * fT * strains.cyclicFactor;
+}
+
+/** f_T2 is not known: by mechanics where the case gives the values at the design temperature, else f_T1 with a warning. */
+function temperatureFactorOf(work: Workbook, strains: Strains, reference: EnergyReleaseRate): number {
+  const { laminate } = work.case;
+  const hot = laminate.atDesignTemperature;
+  if (hot === undefined) {
+    warn(
+      work,
+      'The temperature factor of the leak resistance is not known: the factor of the strain is taken in its place. Give the energy release rate and the moduli at the design temperature to replace it.',
+      work.rules.leakTemperatureFactor.clause,
+    );
+    return strains.temperatureFactor;
+  }
+  const plate = (hoop: Modulus, axial: Modulus): Modulus => Math.sqrt(hoop * axial) as Modulus;
+  const factor = step(work.recorder, leakTemperatureFactor, {
+    energyAtDesignTemperature: hot.energyReleaseRate,
+    energyAtTestTemperature: reference,
+    modulusAtDesignTemperature: plate(hot.hoopModulus, hot.axialModulus),
+    modulusAtTestTemperature: plate(laminate.hoopModulus, laminate.axialModulus),
+  });
+  return Math.min(factor, 1);
+}
+
+/** Pressure that a laid thickness resists over the hole. */
+export function resistanceOverHole(
+  work: Workbook,
+  resistance: LeakResistance,
+  laminateThickness: Length,
+): GaugePressure {
+  const input = { ...resistance, laminateThickness };
+  if (beyondRigidRoot(input)) {
+    warn(
+      work,
+      'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 13 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',
+    );
+  }
+  return step(work.recorder, holeResistance, input, 'pressure that the laid thickness resists over the hole');
+}

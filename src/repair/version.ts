@@ -1,0 +1,2 @@
+/** Version of this library; a test holds it to package.json. */
+export const version = '0.1.0';
