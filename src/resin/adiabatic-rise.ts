@@ -1,5 +1,5 @@
 import { atMost, formula, positive } from '../formula/index.js';
-import type { Ratio, SpecificHeat, TemperatureDifference } from '../quantity/index.js';
+import type { Ratio, SpecificEnergy, SpecificHeat, TemperatureDifference } from '../quantity/index.js';
 
 export interface AdiabaticRiseInput {
   readonly heatOfReaction: SpecificEnergy;

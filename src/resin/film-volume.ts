@@ -1,5 +1,5 @@
 import { formula, positive } from '../formula/index.js';
-import type { Length, Volume } from '../quantity/index.js';
+import type { Area, Length, Volume } from '../quantity/index.js';
 
 export interface FilmVolumeInput {
   readonly area: Area;

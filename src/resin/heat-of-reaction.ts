@@ -1,5 +1,5 @@
 import { formula, positive } from '../formula/index.js';
-import type { MolarMass, SpecificEnergy } from '../quantity/index.js';
+import type { MolarEnthalpy, MolarMass, SpecificEnergy } from '../quantity/index.js';
 
 export interface HeatOfReactionInput {
   readonly heatPerEpoxide: MolarEnthalpy;

@@ -4,6 +4,7 @@ import type {
   MolarHeatCapacity,
   RateConstant,
   SpecificEnergy,
+  SpecificHeat,
   Temperature,
   Time,
 } from '../quantity/index.js';

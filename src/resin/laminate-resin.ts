@@ -1,5 +1,5 @@
 import { atMost, finite, formula, nonNegative, positive } from '../formula/index.js';
-import type { ArealWeight, Mass, Ratio } from '../quantity/index.js';
+import type { Area, ArealWeight, Mass, Ratio } from '../quantity/index.js';
 
 export interface LaminateResinInput {
   readonly fabricArea: Area;

@@ -1,5 +1,5 @@
 import { formula, nonNegative, positive } from '../formula/index.js';
-import type { Density, Mass, Ratio } from '../quantity/index.js';
+import type { Density, Mass, Ratio, Volume } from '../quantity/index.js';
 
 export interface MassWithWasteInput {
   readonly volume: Volume;

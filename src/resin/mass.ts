@@ -1,5 +1,5 @@
 import { formula, positive } from '../formula/index.js';
-import type { Density, Mass } from '../quantity/index.js';
+import type { Density, Mass, Volume } from '../quantity/index.js';
 
 export interface MassOfVolumeInput {
   readonly volume: Volume;

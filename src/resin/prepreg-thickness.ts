@@ -1,5 +1,5 @@
 import { atMost, formula, positive } from '../formula/index.js';
-import type { Density, Length, Ratio } from '../quantity/index.js';
+import type { ArealWeight, Density, Length, Ratio } from '../quantity/index.js';
 
 export interface PrepregThicknessInput {
   readonly totalArealWeight: ArealWeight;

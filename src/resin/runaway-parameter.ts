@@ -6,6 +6,7 @@ import type {
   MolarHeatCapacity,
   RateConstant,
   Ratio,
+  SpecificEnergy,
   Temperature,
   ThermalConductivity,
 } from '../quantity/index.js';

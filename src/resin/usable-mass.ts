@@ -1,5 +1,5 @@
 import { formula, nonNegative, positive, refuse } from '../formula/index.js';
-import type { Mass, Time } from '../quantity/index.js';
+import type { Mass, MassFlow, Time } from '../quantity/index.js';
 
 export interface UsableMassInput {
   readonly placingRate: MassFlow;

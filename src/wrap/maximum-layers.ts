@@ -1,5 +1,6 @@
 import { formula, properFraction, wholeNumber } from '../formula/index.js';
 import { countUp } from '../numeric/index.js';
+import type { Ratio } from '../quantity/index.js';
 
 export interface MaximumLayersInput {
   readonly overlap: Ratio;

@@ -1,4 +1,5 @@
 import { formula, properFraction } from '../formula/index.js';
+import type { Ratio } from '../quantity/index.js';
 
 export interface MeanLayersInput {
   readonly overlap: Ratio;

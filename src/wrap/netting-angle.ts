@@ -1,5 +1,5 @@
 import { formula, positive } from '../formula/index.js';
-import type { Angle } from '../quantity/index.js';
+import type { Angle, Ratio } from '../quantity/index.js';
 
 export interface NettingAngleInput {
   readonly hoopToAxial: Ratio;
