@@ -2,18 +2,20 @@ import type { Kind } from '../quantity/index.js';
 import type {
   Amount,
   AsFound,
+  Candidate,
   CureDesign,
   ExtentDesign,
-  Governed,
   LaminateDesign,
   MixDesign,
   Reason,
   RepairDesign,
+  Unavailable,
 } from '../repair/design.js';
 import type { Block } from './document.js';
+import { formatNumber } from './number.js';
 import type { ChosenOptions } from './options.js';
 import { shownValue } from './step.js';
-import { preferredUnit, unitText } from './units.js';
+import { numberIn, preferredUnit, unitText } from './units.js';
 
 /** What, how much, and by which criterion. */
 type Row = readonly [label: string, value: string, by?: string];
@@ -26,53 +28,49 @@ export function amountText({ name, kind, value }: Amount, options: ChosenOptions
 }
 
 function foundRows(found: AsFound, show: Show): Row[] {
-  const { safePressure, safePressureMethod, safetyFactor, hoopStressThinned, holeAtEndOfLife, fitAsItIs } = found;
-  const factor = safetyFactor === undefined ? '' : `, safety factor ${show('number', '', safetyFactor)}`;
-  const carries =
-    fitAsItIs === undefined ? '' : fitAsItIs ? '; carries the design pressure' : '; does not carry the design pressure';
-  return [
-    ['Hoop stress, sound wall', show('stress', 'hoopStressSound', found.hoopStressSound)],
-    ...(hoopStressThinned === undefined
-      ? []
-      : [['Hoop stress, thinned wall', show('stress', 'hoopStressThinned', hoopStressThinned)] as Row]),
-    [
-      'Wall at the end of life',
-      show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),
-      found.throughWall ? 'counts as through-wall' : 'not through-wall',
-    ],
-    ...(holeAtEndOfLife === undefined
-      ? []
-      : [['Hole at the end of life', show('length', 'hole', holeAtEndOfLife)] as Row]),
-    ...(safePressure === undefined
-      ? []
-      : [
-          [
-            'Safe pressure, thinned',
-            show('gauge pressure', 'safePressure', safePressure),
-            `by ${safePressureMethod ?? 'the method named'}${factor}${carries}`,
-          ] as Row,
-        ]),
-  ];
+  const { hoopStressThinned, holeAtEndOfLife, designHole, strength } = found;
+  const rows: Row[] = [['Hoop stress, sound wall', show('stress', 'hoopStressSound', found.hoopStressSound)]];
+  if (hoopStressThinned !== undefined)
+    rows.push(['Hoop stress, thinned wall', show('stress', 'hoopStressThinned', hoopStressThinned)]);
+  rows.push([
+    'Wall at the end of life',
+    show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),
+    found.throughWall ? 'counts as through-wall' : 'not through-wall',
+  ]);
+  if (holeAtEndOfLife !== undefined) {
+    const taken = designHole === undefined ? '' : `designed for ${show('length', 'designHole', designHole)}`;
+    rows.push(['Hole at the end of life', show('length', 'holeAtEndOfLife', holeAtEndOfLife), taken]);
+  }
+  if (strength !== undefined) {
+    const carries = strength.fitAsItIs ? 'carries the design pressure' : 'does not carry the design pressure';
+    rows.push([
+      'Safe pressure, thinned',
+      show('gauge pressure', 'safePressure', strength.safePressure),
+      `by ${strength.method}, safety factor ${show('number', 'safetyFactor', strength.safetyFactor)}; ${carries}`,
+    ]);
+  }
+  return rows;
 }
 
-function laminateRows(laminate: LaminateDesign, ply: number, show: Show): Row[] {
-  const { thickness, plies, laidThickness, resistance } = laminate;
+function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] {
+  const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain } = laminate;
   return [
     ['Laminate thickness', show('length', 'thickness', thickness.value), `governed by ${thickness.governing}`],
-    [
-      'Plies',
-      counted(plies, 'ply', 'plies'),
-      `${show('length', 'laidThickness', laidThickness)} laid, ${show('length', 'plyThickness', ply)} each`,
-    ],
-    ...(resistance === undefined
-      ? []
-      : [['Resists', show('gauge pressure', 'resistance', resistance), 'by the criterion that governs'] as Row]),
+    ['Plies', counted(plies, 'ply', 'plies'), `${show('length', 'laidThickness', laidThickness)} laid, ${ply} each`],
+    ['Laid on diameter', show('length', 'wrappedDiameter', wrappedDiameter)],
+    ['Resists', show('gauge pressure', 'resistance', resistance.value), `governed by ${resistance.governing}`],
+    ['Allowable hoop strain', show('strain', 'hoopStrain', hoopStrain)],
+    ['Allowable axial strain', show('strain', 'axialStrain', axialStrain)],
   ];
 }
 
-function extentRows({ overlap, taper, totalLength }: ExtentDesign, show: Show): Row[] {
+function extentRows({ overlap, taper, defectLength, totalLength }: ExtentDesign, show: Show): Row[] {
   return [
-    ['Axial length', show('length', 'totalLength', totalLength), 'centred on the defect'],
+    [
+      'Axial length',
+      show('length', 'totalLength', totalLength),
+      `${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
+    ],
     ['Overlap, each end', show('length', 'overlap', overlap.value), `governed by ${overlap.governing}`],
     ['Taper, each end', show('length', 'taper', taper)],
   ];
@@ -96,8 +94,8 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, show: Show): Row[] {
   return [
     [
       'Wraps',
-      `${counted(wrap.passes, 'pass', 'passes')}, ${counted(wrap.layersPerPass, 'layer')} each`,
-      `at least ${counted(wrap.layers, 'layer')} everywhere over ${show('length', 'overallLength', wrap.overallLength)}`,
+      counted(wrap.passes, 'pass', 'passes'),
+      `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'overallLength', wrap.overallLength)}`,
     ],
     ['Tape', show('length', 'tapeLength', wrap.tapeLength)],
     rolls,
@@ -115,7 +113,7 @@ function mixRows(mix: MixDesign, show: Show): Row[] {
   return [
     [`${label} to mix`, show('mass', 'mass', mix.mass), [mix.material, ...amount].join(', ')],
     [
-      'in',
+      'Batches',
       counted(mix.batches, 'batch', 'batches'),
       `${show('mass', 'base', mix.base)} base + ${show('mass', 'hardener', mix.hardener)} hardener each; ${LIMITED[mix.limitedBy]}; ${counted(mix.kits, 'kit')}`,
     ],
@@ -131,34 +129,54 @@ function cureRows(cure: CureDesign, show: Show): Row[] {
 
 type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
 
-/** Every candidate for a quantity, the governing one marked: what the engineer compares first. */
-function candidateTable(title: string, governed: Governed, name: string, options: ChosenOptions): Block {
-  const unit = preferredUnit('length', name, options.units);
+/** Candidates side by side, the governing one marked: what the engineer compares first. */
+function comparison(
+  head: readonly [quantity: string, of: string],
+  kind: Kind,
+  candidates: readonly (Candidate | Unavailable)[],
+  options: ChosenOptions,
+  governing?: string,
+): Block {
+  const unit = preferredUnit(kind, head[0], options.units);
   return {
     sort: 'table',
-    head: [`${title} [${unitText(unit)}]`, 'criterion'],
-    rows: governed.candidates.map(({ criterion, value }) => [
-      shownValue('length', name, value, options, true).split(' ')[0] ?? '',
-      criterion === governed.governing ? `${criterion}  <- governs` : criterion,
-    ]),
+    head: [`${head[0]} [${unitText(unit)}]`, head[1]],
+    rows: candidates.map((each) => {
+      if (!('value' in each)) return ['-', `${each.criterion}: needs ${each.needs}`];
+      const number = formatNumber(numberIn(kind, each.value, unit), options.digits);
+      return [number, each.criterion === governing ? `${each.criterion} (governs)` : each.criterion];
+    }),
   };
 }
 
-function alternativeTable({ alternatives }: LaminateDesign, options: ChosenOptions): Block[] {
-  if (alternatives.length === 0) return [];
-  const unit = unitText(preferredUnit('length', 'thickness', options.units));
-  return [
-    { sort: 'paragraph', text: 'For comparison, by the methods that were not chosen:' },
-    {
-      sort: 'table',
-      head: [`thickness [${unit}]`, 'method'],
-      rows: alternatives.map((each) =>
-        'value' in each
-          ? [shownValue('length', 'thickness', each.value, options, true).split(' ')[0] ?? '', each.criterion]
-          : ['-', `${each.criterion}: needs ${each.needs}`],
-      ),
-    },
-  ];
+function comparisons({ asFound, laminate, extent }: RepairDesign, options: ChosenOptions): Block[] {
+  const blocks: Block[] = [];
+  if (laminate !== undefined) {
+    const { thickness, alternatives, resistance } = laminate;
+    blocks.push(comparison(['thickness', 'criterion'], 'length', thickness.candidates, options, thickness.governing));
+    if (resistance.candidates.length > 1)
+      blocks.push(
+        comparison(['resistance', 'criterion'], 'gauge pressure', resistance.candidates, options, resistance.governing),
+      );
+    if (alternatives.length > 0) {
+      blocks.push(
+        { sort: 'paragraph', text: 'For comparison, by the thickness methods that were not chosen:' },
+        comparison(['thickness', 'method'], 'length', alternatives, options),
+      );
+    }
+  }
+  if (extent !== undefined)
+    blocks.push(
+      comparison(['overlap', 'criterion'], 'length', extent.overlap.candidates, options, extent.overlap.governing),
+    );
+  const strength = asFound?.strength;
+  if (strength !== undefined && strength.methods.length > 0) {
+    blocks.push(
+      { sort: 'paragraph', text: 'Remaining strength of the thinned pipe at the end of life:' },
+      comparison(['safe pressure', 'method'], 'gauge pressure', strength.methods, options, strength.method),
+    );
+  }
+  return blocks;
 }
 
 function reasonItem({ text, found, limit, clause }: Reason, options: ChosenOptions): string {
@@ -175,7 +193,13 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
   const { verdict, reasons, missing, asFound, laminate, extent, wrap, mixes, cures } = design;
   const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
   const rows: Row[] = [
-    ...(laminate === undefined ? [] : laminateRows(laminate, design.case.laminate.plyThickness, show)),
+    ...(laminate === undefined
+      ? []
+      : laminateRows(
+          laminate,
+          shownValue('length', 'plyThickness', design.case.laminate.plyThickness, options, false),
+          show,
+        )),
     ...(extent === undefined ? [] : extentRows(extent, show)),
     ...(wrap === undefined ? [] : wrapRows(wrap, show)),
     ...mixes.flatMap((mix) => mixRows(mix, show)),
@@ -198,12 +222,6 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
       blocks.push({ sort: 'paragraph', text: 'What was computed before the design stopped:' });
     blocks.push({ sort: 'rows', rows: rows.map(([label, value, by]) => [label, value, by ?? '']) });
   }
-  if (laminate !== undefined) {
-    blocks.push(
-      candidateTable('thickness', laminate.thickness, 'thickness', options),
-      ...alternativeTable(laminate, options),
-    );
-  }
-  if (extent !== undefined) blocks.push(candidateTable('overlap', extent.overlap, 'overlap', options));
+  blocks.push(...comparisons(design, options));
   return blocks;
 }

@@ -19,7 +19,8 @@ function named({ author, title }: Source): string {
   const short = shortTitle(title);
   // 49 CFR needs no author, and ISO 24817 carries its own.
   const carries = /^\d+ CFR/u.test(short) || short.startsWith(author);
-  return carries ? short : `${nameOf(author)}, ${short}`;
+  if (carries) return short;
+  return /^[A-Z]+$/u.test(author) ? `${author} ${short}` : `${nameOf(author)}, ${short}`;
 }
 
 /** A source in one line of a step. What was written down from memory says so at every mention. */

@@ -1,6 +1,6 @@
 import type { AnyFormula, Definition } from '../formula/index.js';
 import { evaluate, type Value } from './evaluate.js';
-import { type Expression, parseExpression } from './expression.js';
+import { type Expression, namesIn, parseExpression } from './expression.js';
 
 export type Scope = Readonly<Record<string, Value>>;
 
@@ -35,14 +35,25 @@ export function withDefinitions(scope: Scope, definitions: readonly ParsedDefini
   return full;
 }
 
+/** Only the definitions that the equation taken, and the conditions asked on the way, make use of. */
+function pruned(equation: MetEquation): MetEquation {
+  const needed = new Set([equation.main, ...equation.asked.map(({ expression }) => expression)].flatMap(namesIn));
+  const definitions = equation.definitions.toReversed().filter(({ symbol, expression }) => {
+    if (!needed.has(symbol)) return false;
+    for (const name of namesIn(expression)) needed.add(name);
+    return true;
+  });
+  return { ...equation, definitions: definitions.toReversed() };
+}
+
 /** The equation that a formula states for this input, or nothing when it states an algorithm. */
 export function equationMet({ id, equation }: AnyFormula, scope: Scope): MetEquation | undefined {
   if ('algorithm' in equation) return undefined;
   const shared = (equation.where ?? []).map(parsed);
   if ('expression' in equation)
-    return { sort: 'expression', definitions: shared, asked: [], main: parseExpression(equation.expression) };
+    return pruned({ sort: 'expression', definitions: shared, asked: [], main: parseExpression(equation.expression) });
   if ('residual' in equation)
-    return { sort: 'residual', definitions: shared, asked: [], main: parseExpression(equation.residual) };
+    return pruned({ sort: 'residual', definitions: shared, asked: [], main: parseExpression(equation.residual) });
 
   const known = withDefinitions(scope, shared);
   const asked: AskedCondition[] = [];
@@ -53,12 +64,12 @@ export function equationMet({ id, equation }: AnyFormula, scope: Scope): MetEqua
       asked.push({ expression: condition, holds });
       if (!holds) continue;
     }
-    return {
+    return pruned({
       sort: 'expression',
       definitions: [...shared, ...where.map(parsed)],
       asked,
       main: parseExpression(expression),
-    };
+    });
   }
   throw new Error(`${id}: no branch of the declared equation holds for this input`);
 }

@@ -1,6 +1,7 @@
 import type { AnyFormula, Branch, Definition, InputDeclaration } from '../formula/index.js';
-import { siSymbol } from '../quantity/index.js';
+import { type Kind, siSymbol } from '../quantity/index.js';
 import { cite } from './citation.js';
+import { coherentSets, siUnits } from './coherent.js';
 import type { Block } from './document.js';
 import { parseExpression } from './expression.js';
 import { chosen, type SheetOptions } from './options.js';
@@ -9,7 +10,7 @@ import { render } from './render.js';
 import { backingRows, shownValue, tagOf } from './step.js';
 import { substitute } from './substitute.js';
 import { toTex } from './tex.js';
-import { preferredUnit, unitText } from './units.js';
+import { preferredUnit, type UnitPreferences, unitText } from './units.js';
 
 /** How the card of a formula is written. Its units are those in which the symbols are shown. */
 export type FormulaSheetOptions = SheetOptions;
@@ -45,18 +46,37 @@ function equationBlocks(formula: AnyFormula, symbol: string): Block[] {
   return [...shared, equation(symbol, stated.expression)];
 }
 
+/**
+ * The units of a card: such that numbers in them can be put into the equation as they stand. An algorithm has no such
+ * equation and takes the units wanted; a formula that is tied to SI takes SI.
+ */
+function cardUnits(formula: AnyFormula, preferences: UnitPreferences): UnitPreferences {
+  const stated = formula.equation;
+  if ('algorithm' in stated) return preferences;
+  const branches = 'branches' in stated ? stated.branches.flatMap(({ where = [] }) => where) : [];
+  const named = [
+    ...Object.entries(formula.inputs as Record<string, InputDeclaration>).map(([name, { kind }]) => [name, kind]),
+    ...givenOutputs(formula, {}).map(({ name, declaration }) => [name, declaration.kind]),
+    ...[...(stated.where ?? []), ...branches].map(({ symbol, kind }) => [symbol, kind]),
+  ] as const;
+  const wanted = new Map<Kind, string>();
+  for (const [name = '', kind = ''] of named)
+    if (isKind(kind) && !wanted.has(kind)) wanted.set(kind, preferredUnit(kind, name, preferences));
+  const set = formula.inhomogeneous === undefined ? coherentSets(wanted)[0] : siUnits(wanted.keys());
+  return { system: preferences.system, kinds: set };
+}
+
 /** What stands for the unit of an input: its unit, its words, or what sort of number it is. */
-function measure(kind: string, name: string, choices: readonly string[] | undefined, units: SheetOptions): string {
+function measure(kind: string, name: string, choices: readonly string[] | undefined, units: UnitPreferences): string {
   if (kind === 'choice') return (choices ?? []).join(', ');
   if (kind === 'flag') return 'yes or no';
   if (!isKind(kind)) return kind;
-  const { units: preferences } = chosen(units);
-  return unitText(preferredUnit(kind, name, preferences)) || siSymbol(kind);
+  return unitText(preferredUnit(kind, name, units)) || siSymbol(kind);
 }
 
-function columnsText(columns: InputDeclaration['columns'], options: SheetOptions): string {
+function columnsText(columns: InputDeclaration['columns'], units: UnitPreferences): string {
   const parts = Object.entries(columns ?? {}).map(
-    ([column, kind]) => `${column} [${measure(kind, column, undefined, options)}]`,
+    ([column, kind]) => `${column} [${measure(kind, column, undefined, units)}]`,
   );
   return parts.length === 0 ? '' : `: ${parts.join(', ')}`;
 }
@@ -65,15 +85,16 @@ function columnsText(columns: InputDeclaration['columns'], options: SheetOptions
 export function formulaBlocks(formula: AnyFormula, options: FormulaSheetOptions = {}): Block[] {
   const inputs = Object.entries(formula.inputs as Record<string, InputDeclaration>);
   const outputs = givenOutputs(formula, {});
-  const all = chosen(options);
+  const asked = chosen(options);
+  const all = { ...asked, units: cardUnits(formula, asked.units) };
   const inputRows = inputs.map(([name, { symbol, kind, choices, columns, name: words, default: fallback }]) => {
     const otherwise = fallback === undefined ? '' : `; ${shownValue(kind, name, fallback, all, false)} unless given`;
-    return [symbol, measure(kind, name, choices, options), `${words}${columnsText(columns, options)}${otherwise}`];
+    return [symbol, measure(kind, name, choices, all.units), `${words}${columnsText(columns, all.units)}${otherwise}`];
   });
   const outputRows = outputs.map(({ name, declaration: { symbol, kind, name: words, columns } }) => [
     symbol,
-    measure(kind, name, undefined, options),
-    `${words}${columnsText(columns, options)} (result)`,
+    measure(kind, name, undefined, all.units),
+    `${words}${columnsText(columns, all.units)} (result)`,
   ]);
   const limits = formula.limits.map(({ sort, text, source }) => [
     sort === 'stop' ? 'Limit' : 'Note',

@@ -17,11 +17,11 @@ export interface CalculationSheetOptions extends SheetOptions {
 }
 
 function identityBlocks({ case: repairCase, libraryVersion, ruleSet }: RepairDesign): Block[] {
-  const { title, reference, date, basis, note } = repairCase;
+  const { title, reference, date, note } = repairCase;
   const rows = [
     ['Reference', reference],
     ['Survey', date],
-    ['Basis', `${basis}: ${ruleSet}`],
+    ['Rules', ruleSet],
     ['Library', `hoopwright ${libraryVersion}`],
     ['Note', note],
   ].filter((row): row is [string, string] => row[1] !== undefined);

@@ -134,12 +134,13 @@ function equationBlocks(
     { text: text(result) },
   ];
   const blocks: Block[] = [];
+  for (const { symbol, symbols, numbers, result } of written.definitions)
+    blocks.push({ sort: 'equation', left: symbol, lines: lines(symbols, numbers, result) });
+
   if (written.conditions.length > 0) {
     const taken = written.conditions.at(-1)?.holds ? [] : ['so the last form of the equation is taken'];
     blocks.push({ sort: 'list', items: [...written.conditions.map(conditionItem), ...taken] });
   }
-  for (const { symbol, symbols, numbers, result } of written.definitions)
-    blocks.push({ sort: 'equation', left: symbol, lines: lines(symbols, numbers, result) });
 
   const { main, signChange } = written;
   const conversion = conversionOf(output, written, options);

@@ -68,7 +68,7 @@ function rowLines({ rows }: Extract<Block, { sort: 'rows' }>, indent: number): s
   });
 }
 
-const NUMBER = /^(?:|\.\.|-?[\d.]+(?:e-?\d+)?)$/u;
+const NUMBER = /^(?:|-|\.\.|-?[\d.]+(?:e-?\d+)?)$/u;
 
 /** A table with its heads stacked word by word, so that narrow columns stay narrow. */
 function tableLines({ head, rows }: Extract<Block, { sort: 'table' }>, indent: number): string[] {
@@ -117,29 +117,42 @@ function equationLines(left: string, lines: readonly EquationLine[], indent: num
   });
 }
 
-/** Breaks between operands, the operator going with what follows it. */
-function breakEquation(text: string, width: number): string[] {
-  if (text.length <= width) return [text];
-  const parts = text.split(/ (?=(?:[-+*/×]|and|or|[<>=!]=?) )|(?<=,) /u);
-  const lines: string[] = [];
-  let line = '';
-  for (const part of parts) {
-    const joined = line === '' ? part : `${line} ${part}`;
-    // Lines after the first stand in by two.
-    const room = lines.length === 0 ? width : width - 2;
-    if (line !== '' && joined.length > room) {
-      lines.push(line);
-      line = part;
-    } else line = joined;
+interface BreakPoint {
+  readonly at: number;
+  /** How deep in parentheses and products the break lies; the shallowest reads best. */
+  readonly depth: number;
+}
+
+function breakPoints(text: string): BreakPoint[] {
+  const points: BreakPoint[] = [];
+  let depth = 0;
+  for (let at = 0; at < text.length; at++) {
+    const character = text[at] ?? '';
+    if (character === '(') depth += 1;
+    if (character === ')') depth -= 1;
+    const operator = / (?:([-+<>=!]=?|and|or)|[*/\u00d7]) /uy;
+    operator.lastIndex = at;
+    const found = character === ' ' ? operator.exec(text) : null;
+    if (found !== null) points.push({ at, depth: 2 * depth + (found[1] === undefined ? 1 : 0) });
+    else if (character === ' ' && text[at - 1] === ',') points.push({ at, depth: 2 * depth - 1 });
   }
-  lines.push(line);
-  return lines.flatMap((each) => wrapText(each, width - 2));
+  return points;
+}
+
+/** Breaks before an operator, outside parentheses and between terms where that leaves no line half empty; lines below stand in by two. */
+function breakEquation(text: string, width: number, below = width - 2): string[] {
+  if (text.length <= width) return [text];
+  const fits = breakPoints(text).filter(({ at }) => at <= width);
+  const full = fits.filter(({ at }) => at >= width / 2);
+  const [best] = (full.length > 0 ? full : fits).sort((a, b) => a.depth - b.depth || b.at - a.at);
+  if (best === undefined) return wrapText(text, below);
+  return [text.slice(0, best.at), ...breakEquation(text.slice(best.at + 1), below, below)];
 }
 
 function blockLines(block: Block, indent: number): string[] {
   switch (block.sort) {
     case 'title':
-      return wrapText(block.text, WIDTH);
+      return [...wrapText(block.text, WIDTH), '='.repeat(WIDTH)];
     case 'heading':
       return headingLines(block);
     case 'paragraph':

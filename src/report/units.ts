@@ -73,6 +73,7 @@ const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
   { kind: 'time', name: /life|years/iu, si: 'year', us: 'year' },
   { kind: 'time', name: /pot|working|gel|mix/iu, si: 'min', us: 'min' },
   { kind: 'length', name: /(?:tape|sheet|roll)Length|length on (?:the )?roll/iu, si: 'm', us: 'ft' },
+  { kind: 'ratio', name: /overlap|waste|humidity/iu, si: '%', us: '%' },
 ];
 
 const SYSTEMS: Readonly<Record<UnitSystem, Partial<Readonly<Record<Kind, string>>>>> = { si: SI, us: US };
