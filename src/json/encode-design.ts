@@ -76,17 +76,25 @@ const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = 
   laminate: {
     hoopStrain: 'strain',
     axialStrain: 'strain',
+    wrappedDiameter: 'length',
     thickness: { candidates: { value: 'length' }, value: 'length' },
     alternatives: { value: 'length' },
     laidThickness: 'length',
-    resistance: 'gauge pressure',
+    resistance: { candidates: { value: 'gauge pressure' }, value: 'gauge pressure' },
   },
   extent: {
     overlap: { candidates: { value: 'length' }, value: 'length' },
+    defectLength: 'length',
     taper: 'length',
     totalLength: 'length',
   },
-  wrap: { overallLength: 'length', tapeLength: 'length', sheetLength: 'length', leftOnLastRoll: 'length' },
+  wrap: {
+    overallLength: 'length',
+    tapeLength: 'length',
+    sheetLength: 'length',
+    sheetArea: 'area',
+    leftOnLastRoll: 'length',
+  },
   mixes: { volume: 'volume', area: 'area', mass: 'mass', base: 'mass', hardener: 'mass', batchMass: 'mass' },
   cures: { wait: 'time', workingTime: 'time' },
 };

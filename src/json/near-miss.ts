@@ -7,7 +7,13 @@ export function nearMiss(word: string, candidates: readonly string[]): string | 
     const edits = editDistance(word.toLowerCase(), candidate.toLowerCase(), least);
     if (edits < least) [best, least] = [candidate, edits];
   }
-  return best;
+  return best ?? beginning(word, candidates);
+}
+
+/** The one candidate that a word is the beginning of. */
+function beginning(word: string, candidates: readonly string[]): string | undefined {
+  const longer = candidates.filter((candidate) => candidate.toLowerCase().startsWith(word.toLowerCase()));
+  return word.length >= 3 && longer.length === 1 ? longer[0] : undefined;
 }
 
 /**

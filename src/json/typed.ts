@@ -1,4 +1,4 @@
-import type { Kind } from '../quantity/index.js';
+import { type Kind, unitOf } from '../quantity/index.js';
 
 /** A quantity as it was typed: its text, the unit that was read from it, and the kind that its field gave it. */
 export interface Typed {
@@ -10,7 +10,20 @@ export interface Typed {
 /** Everything that was typed, by the path of its field: `pipe.wallThickness`. */
 export type TypedMap = ReadonlyMap<string, Typed>;
 
-/** What was typed, with the kind that the field gave it: `150 psi (gauge pressure)`. */
-export function echo({ text, kind }: Typed): string {
-  return `${text.trim()} (${kind})`;
+const PRESSURE_LIKE: readonly Kind[] = ['gauge pressure', 'absolute pressure', 'stress', 'modulus'];
+
+/** Whether the unit alone leaves open what was meant: a pressure above the atmosphere or from vacuum, or a stress. */
+export function isAmbiguous({ unit, kind }: Typed): boolean {
+  return PRESSURE_LIKE.includes(kind) && PRESSURE_LIKE.some((other) => other !== kind && unitOf(other, unit));
+}
+
+/** What was typed; where its unit leaves the kind open, with the kind that the field gave it: `150 psi (gauge pressure)`. */
+export function echo(typed: Typed): string {
+  const text = typed.text.trim();
+  return isAmbiguous(typed) ? `${text} (${typed.kind})` : text;
+}
+
+/** The same map with every text as it is echoed. */
+export function echoes(typed: TypedMap): TypedMap {
+  return new Map([...typed].map(([path, entry]) => [path, { ...entry, text: echo(entry) }]));
 }

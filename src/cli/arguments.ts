@@ -1,0 +1,61 @@
+import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { UsageError } from './usage-error.js';
+
+/** The options that every command takes. */
+export interface CommonOptions {
+  readonly format: string;
+  readonly units: 'si' | 'us';
+  readonly digits: number | undefined;
+}
+
+export interface CommandLine extends CommonOptions {
+  readonly positionals: readonly string[];
+  /** Options of the one command. */
+  readonly own: Readonly<Record<string, string | undefined>>;
+}
+
+/** What a command takes: the formats it can print, the first by default, and the names of its own options. */
+export interface Takes {
+  readonly formats: readonly string[];
+  readonly own?: readonly string[];
+}
+
+/** Reads the arguments of a command. @throws UsageError */
+export function readArguments(args: readonly string[], { formats, own = [] }: Takes): CommandLine {
+  const names = ['format', 'units', 'digits', ...own];
+  const options = Object.fromEntries(names.map((name) => [name, { type: 'string' }])) as ParseArgsConfig['options'];
+  const { values, positionals } = parsed({ args: [...args], options: options ?? {}, allowPositionals: true }, names);
+  return {
+    format: oneOf('format', values['format'] ?? formats[0], formats),
+    units: oneOf('units', values['units'] ?? 'si', ['si', 'us'] as const),
+    digits: values['digits'] === undefined ? undefined : digitsOf(values['digits']),
+    positionals,
+    own: Object.fromEntries(own.map((name) => [name, values[name]])),
+  };
+}
+
+function parsed(config: ParseArgsConfig, names: readonly string[]) {
+  try {
+    const { values, positionals } = parseArgs(config);
+    return { values: values as Readonly<Record<string, string | undefined>>, positionals };
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    if (!(error instanceof Error) || !code.startsWith('ERR_PARSE_ARGS')) throw error;
+    const [first = ''] = error.message.split('. ');
+    throw new UsageError(
+      `${first.replace(/\.$/u, '')}; the options are ${names.map((name) => `--${name}`).join(', ')}`,
+    );
+  }
+}
+
+function oneOf<T extends string>(name: string, word: string | undefined, words: readonly T[]): T {
+  const found = words.find((each) => each === word);
+  if (found !== undefined) return found;
+  throw new UsageError(`--${name} is "${word}"; it must be one of ${words.join(', ')}`);
+}
+
+function digitsOf(text: string): number {
+  const digits = Number(text);
+  if (/^\d+$/u.test(text) && digits >= 2 && digits <= 15) return digits;
+  throw new UsageError(`--digits is "${text}"; it must be a whole number from 2 to 15`);
+}

@@ -1,0 +1,111 @@
+import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
+import {
+  decodeFormulaInput,
+  echo,
+  encodeEvaluation,
+  type FormulaInput,
+  isAmbiguous,
+  nearMiss,
+  parseRows,
+} from '../json/index.js';
+import { type Kind, unitOf, units as unitTables } from '../quantity/index.js';
+import { formulaById, formulas } from '../registry/index.js';
+import { renderStep } from '../report/index.js';
+import { preferredUnit, type UnitPreferences } from '../report/units.js';
+import { readArguments } from './arguments.js';
+import { exitCode } from './exit-code.js';
+import type { Io } from './io.js';
+import { readInput } from './read-input.js';
+import { UsageError } from './usage-error.js';
+
+/** `hoopwright evaluate FORMULA name="value unit" ...`: one formula with its substituted step. */
+export async function evaluate(args: readonly string[], io: Io): Promise<number> {
+  const { format, units, digits, positionals, own } = readArguments(args, { formats: ['text', 'json'], own: ['unit'] });
+  const [id, ...assignments] = positionals;
+  const formula = formulaNamed(id);
+  const given = decodeFormulaInput(formula, await readAssignments(assignments, io));
+  const preferences = { system: units, names: wantedUnit(formula, own['unit']) };
+  const result = computed(formula, given);
+  const recorded = { sort: 'step', compute: formula.compute, input: given.input, result } as const;
+  const step = renderStep(recorded, { typed: given.typed, units: preferences, digits });
+  if (format === 'json') {
+    const unit = (kind: Kind, name: string) => preferredUnit(kind, name, preferences);
+    io.out(`${JSON.stringify(encodeEvaluation(formula, given, result, step, { unit, digits }), null, 2)}\n`);
+  } else {
+    io.out(step + readAs(given));
+  }
+  return exitCode.done;
+}
+
+/** The result of the formula; a refusal, which speaks SI, is told what was typed. */
+function computed(formula: AnyFormula, { input, typed }: FormulaInput): unknown {
+  try {
+    return formula.compute(input as never);
+  } catch (error) {
+    const text = isCalculationError(error) ? typed[error.parameter]?.text : undefined;
+    if (text !== undefined && error instanceof Error) error.message += `; it was typed as ${JSON.stringify(text)}`;
+    throw error;
+  }
+}
+
+function formulaNamed(id: string | undefined): AnyFormula {
+  if (id === undefined || id.includes('=')) {
+    throw new UsageError(
+      'evaluate needs the id of a formula, such as pipe/hoop-stress; hoopwright formulas lists them',
+    );
+  }
+  const formula = formulaById(id);
+  if (formula !== undefined) return formula;
+  const ids = formulas.map((each) => each.id);
+  const near = nearMiss(id, ids) ?? ids.find((each) => each.endsWith(`/${id}`));
+  const hint = near === undefined ? 'hoopwright formulas lists them' : `did you mean ${near}?`;
+  throw new UsageError(`There is no formula "${id}"; ${hint}`);
+}
+
+/** `name=text` pairs; `name=@FILE` is the rows of a file. */
+async function readAssignments(assignments: readonly string[], io: Io): Promise<Record<string, unknown>> {
+  const given: Record<string, unknown> = {};
+  for (const assignment of assignments) {
+    const [, name, text] = /^([^=\s]+)=(.*)$/su.exec(assignment) ?? [];
+    if (name === undefined || text === undefined) {
+      throw new UsageError(`"${assignment}" is not an input; inputs are written name="value unit", in quotes`);
+    }
+    if (Object.hasOwn(given, name)) throw new UsageError(`${name} is given twice; give each input once`);
+    given[name] = await valueOfText(name, text, io);
+  }
+  return given;
+}
+
+async function valueOfText(name: string, text: string, io: Io): Promise<unknown> {
+  if (text.startsWith('@')) return parseRows(await readInput(text.slice(1), io), name);
+  return text.trimStart().startsWith('[') ? parseRows(text, name) : text;
+}
+
+/** The unit of the main result, checked against its kind. */
+function wantedUnit(formula: AnyFormula, unit: string | undefined): UnitPreferences['names'] {
+  if (unit === undefined) return undefined;
+  const [name, kind] = mainOutput(formula);
+  if (!isKind(kind))
+    throw new UsageError(`--unit is "${unit}"; the result of ${formula.id} is a ${kind} without a unit`);
+  if (unitOf(kind, unit) !== undefined) return { [name]: unit };
+  const symbols = Object.keys(unitTables[kind]).join(', ');
+  throw new UsageError(`--unit is "${unit}"; the result of ${formula.id} is a ${kind}, which is written in ${symbols}`);
+}
+
+function mainOutput({ output }: AnyFormula): [name: string, kind: InputKind] {
+  const members = output as Readonly<Record<string, { kind: InputKind } | string>>;
+  if (typeof members['symbol'] === 'string') return ['result', members['kind'] as InputKind];
+  const [name = 'result', declaration] = Object.entries(members)[0] ?? [];
+  return [name, typeof declaration === 'object' ? declaration.kind : 'number'];
+}
+
+function isKind(kind: string): kind is Kind {
+  return Object.hasOwn(unitTables, kind);
+}
+
+/** What a bare psi or bar was taken for. */
+function readAs({ typed }: FormulaInput): string {
+  const entries = Object.entries(typed).filter(([, entry]) => isAmbiguous(entry));
+  if (entries.length === 0) return '';
+  return `\nRead as: ${entries.map(([name, entry]) => `${name} ${echo(entry)}`).join(', ')}\n`;
+}

@@ -1,0 +1,46 @@
+import type { AnyFormula } from '../formula/index.js';
+import { nearMiss } from '../json/near-miss.js';
+import { formulas as all, formulaById } from '../registry/index.js';
+import { formulaSheet } from '../report/index.js';
+import { readArguments } from './arguments.js';
+import { exitCode } from './exit-code.js';
+import type { Io } from './io.js';
+import { UsageError } from './usage-error.js';
+
+/** `hoopwright formulas [WORD]`: which formulas there are, or the card of one. */
+export async function formulas(args: readonly string[], io: Io): Promise<number> {
+  const { format, units, digits, positionals } = readArguments(args, { formats: ['text', 'json'] });
+  const word = positionals.join(' ');
+  const one = formulaById(word);
+  const found = one === undefined ? all.filter((formula) => holds(formula, word.toLowerCase())) : [one];
+  if (found.length === 0) throw new UsageError(`No formula holds "${word}"${hint(word)}`);
+  if (format === 'json') {
+    const declarations = found.map(({ compute: _, limits, ...rest }) => ({
+      ...rest,
+      limits: limits.map(({ beyond: __, ...limit }) => limit),
+    }));
+    io.out(`${JSON.stringify(declarations, null, 2)}\n`);
+  } else if (one !== undefined) {
+    io.out(formulaSheet(one, { units, digits }));
+  } else {
+    const width = Math.max(...found.map(({ id }) => id.length));
+    for (const { id, title } of found) io.out(`${id.padEnd(width)}  ${title}\n`);
+  }
+  return exitCode.done;
+}
+
+/** Whether a formula's id, title or inputs hold a word. */
+function holds({ id, title, inputs }: AnyFormula, word: string): boolean {
+  const names = Object.entries(inputs as Readonly<Record<string, { name: string }>>);
+  return [id, title, ...names.flatMap(([key, { name }]) => [key, name])].some((text) =>
+    text.toLowerCase().includes(word),
+  );
+}
+
+function hint(word: string): string {
+  const near = nearMiss(
+    word,
+    all.flatMap(({ id }) => [id, id.split('/')[1] ?? id]),
+  );
+  return near === undefined ? '; hoopwright formulas lists them all' : `; did you mean "${near}"?`;
+}

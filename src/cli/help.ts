@@ -1,0 +1,52 @@
+const COMMON = `  --format text|json   how the answer is printed
+  --units si|us        units of the answer (si where left out)
+  --digits N           significant digits, 2 to 15
+  --help               this text
+
+Exit codes: 0 done, 1 no design, 2 bad input, 3 a fault of hoopwright.
+`;
+
+/** The help of the program and of each command. */
+export const help: Readonly<Record<string, string>> = {
+  '': `hoopwright designs composite repairs of corroded or leaking pipe.
+
+  hoopwright design CASE.json            design the repair of a case; - reads standard input
+  hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
+  hoopwright formulas [WORD]             list the formulas that hold a word, or show one
+  hoopwright schema                      JSON Schema of a case
+
+  hoopwright COMMAND --help              the options of a command
+  hoopwright --version
+
+${COMMON}`,
+  design: `hoopwright design CASE.json [options]
+
+Designs the repair of a case and prints the calculation sheet. The file - is standard input.
+Any verdict but "designed" ends with exit code 1; the sheet then says why.
+
+  --out FILE           write the answer to a file too; .md is Markdown, .json is JSON, .txt is text
+  --format markdown    the sheet as Markdown
+${COMMON}`,
+  evaluate: `hoopwright evaluate FORMULA name="value unit" ... [options]
+
+Evaluates one formula and shows the equation with its numbers. An input is called by its name or by its symbol;
+"hoopwright formulas FORMULA" shows them. Plain numbers and counts are bare, words are as they are: ends=closed.
+A list comes from a file, name=@FILE: a JSON array of rows, or a CSV table with a header such as
+"position [mm],depth [mm]".
+
+  --unit UNIT          unit of the main result
+${COMMON}
+  hoopwright evaluate pipe/hoop-stress pressure="150 psig" outsideDiameter="12.75 in" wallThickness="0.33 in"
+`,
+  formulas: `hoopwright formulas [WORD] [options]
+
+Lists the formulas whose id, title or inputs hold a word; all of them without a word. The id of a formula shows its card:
+equation, symbols, limits, evidence, sources.
+
+${COMMON}`,
+  schema: `hoopwright schema [options]
+
+Prints the JSON Schema of a case, for an editor or a validator; with --format text the list of its fields.
+
+${COMMON}`,
+};

@@ -1,0 +1,36 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+/** What the commands touch of the world outside; tests put their own in its place. */
+export interface Io {
+  out(text: string): void;
+  err(text: string): void;
+  /** Rejects with the error of the file system. */
+  read(path: string): Promise<string>;
+  readStandardInput(): Promise<string>;
+  /** Writes a file, and the folders above it where they are missing. */
+  write(path: string, text: string): Promise<void>;
+}
+
+/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
+
+/** The process: its streams and its files. */
+export const processIo: Io = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  read: (path) => readFile(path, 'utf8'),
+  readStandardInput: async () => {
+    let text = '';
+    process.stdin.setEncoding('utf8');
+    for await (const chunk of process.stdin) text += chunk;
+    return text;
+  },
+  write: async (path, text) => {
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, text);
+  },
+};
