@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive } from '../formula/index.js';
+import { finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { Length } from '../quantity/index.js';
 
 export interface Api579LengthParameterInput {
@@ -24,7 +24,9 @@ export function api579LengthParameter(input: Api579LengthParameterInput): number
   positive(D, 'insideDiameter', 'm');
   positive(t, 'correctedWall', 'm');
   nonNegative(s, 'defectLength', 'm');
-  return 1.285 * (Math.sqrt(s / D) * Math.sqrt(s / t));
+  const lambda = 1.285 * (Math.sqrt(s / D) * Math.sqrt(s / t));
+  finite(lambda, 'length parameter', '');
+  return lambda;
 }
 
 export const api579LengthParameterFormula = /* @__PURE__ */ formula<Api579LengthParameterInput, number>({

@@ -1,4 +1,4 @@
-import { atMost, formula, nonNegative, positive } from '../formula/index.js';
+import { atMost, finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { GaugePressure, Length } from '../quantity/index.js';
 
 export interface B31g1991AllowableDepthInput {
@@ -31,6 +31,7 @@ export function b31g1991AllowableDepth(input: B31g1991AllowableDepthInput): Leng
   positive(t, 'wallThickness', 'm');
   nonNegative(A, 'lengthFactor', '');
   const k = 1.1 * (P / MAOP);
+  finite(k, 'designPressure over operatingPressure', '');
   const x = A > 4 ? 1 - 1 / k : (1.5 * (k - 1)) / (k - 1 / Math.sqrt(A * A + 1));
   return (t * Math.min(x, 0.8)) as Length;
 }

@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive } from '../formula/index.js';
+import { finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { GaugePressure, Length, Stress } from '../quantity/index.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -33,7 +33,9 @@ export function b31g1991DesignPressure(input: B31g1991DesignPressureInput): Gaug
   positive(F, 'designFactor', '');
   positive(T, 'temperatureFactor', '');
   nonNegative(input.operatingPressure, 'operatingPressure', 'Pa');
-  return Math.max(S * ((2 * t) / D) * F * T, input.operatingPressure) as GaugePressure;
+  const pressure = Math.max(S * ((2 * t) / D) * F * T, input.operatingPressure);
+  finite(pressure, 'design pressure', 'Pa');
+  return pressure as GaugePressure;
 }
 
 export const b31g1991DesignPressureFormula = /* @__PURE__ */ formula<B31g1991DesignPressureInput, GaugePressure>({

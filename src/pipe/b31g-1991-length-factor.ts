@@ -1,4 +1,4 @@
-import { formula, nonNegative } from '../formula/index.js';
+import { finite, formula, nonNegative } from '../formula/index.js';
 import type { FoliasInput } from './folias-b31g.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -19,7 +19,9 @@ export function b31g1991LengthFactor(input: FoliasInput): number {
   const { outsideDiameter: D, wallThickness: t, defectLength: L } = input;
   checkPipeWall(D, t);
   nonNegative(L, 'defectLength', 'm');
-  return 0.893 * (Math.sqrt(L / D) * Math.sqrt(L / t));
+  const A = 0.893 * (Math.sqrt(L / D) * Math.sqrt(L / t));
+  finite(A, 'length factor', '');
+  return A;
 }
 
 export const b31g1991LengthFactorFormula = /* @__PURE__ */ formula<FoliasInput, number>({

@@ -14,10 +14,12 @@ export function b31gAll(survey: FlowStressSurvey, out: Float64Array): Float64Arr
   checkSurvey(survey, out);
   positive(S, 'flowStress', 'Pa');
   const sound = S * ((2 * t) / D);
+  const deepest = 0.8 * t;
   for (let row = 0; row < out.length; row++) {
-    const x = (depth[row] as number) / t;
+    const d = depth[row] as number;
     const L = length[row] as number;
-    if (!(x >= 0 && x <= 0.8 && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.8, 'ASME B31G');
+    if (!(d >= 0 && d <= deepest && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.8, 'ASME B31G');
+    const x = d / t;
     const z = (L / D) * (L / t);
     const loss = (2 * x) / 3;
     out[row] = z > 20 ? sound * (1 - x) : (sound * (1 - loss)) / (1 - loss / Math.sqrt(1 + 0.8 * z));

@@ -1,4 +1,4 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { Length } from '../quantity/index.js';
 
 export interface CircumferentialExtentLimitInput {
@@ -24,7 +24,9 @@ export function circumferentialExtentLimit(input: CircumferentialExtentLimitInpu
   positive(s, 'defectLength', 'm');
   positive(EL, 'longitudinalJointFactor', '');
   positive(EC, 'circumferentialJointFactor', '');
-  return (2 * s * (EL / EC)) as Length;
+  const width = 2 * s * (EL / EC);
+  finite(width, 'width', 'm');
+  return width as Length;
 }
 
 export const circumferentialExtentLimitFormula = /* @__PURE__ */ formula<CircumferentialExtentLimitInput, Length>({

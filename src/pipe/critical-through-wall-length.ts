@@ -1,4 +1,4 @@
-import { formula, positive, refuse } from '../formula/index.js';
+import { finite, formula, positive, refuse } from '../formula/index.js';
 import type { GaugePressure, Length, Stress } from '../quantity/index.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -37,7 +37,9 @@ export function criticalThroughWallLength(input: CriticalThroughWallLengthInput)
     const constraint = `must be below ${((2 * t) / D) * S} Pa, where the hoop stress reaches the flow stress`;
     refuse({ code: 'no-solution', parameter: 'pressure', value: P, unit: 'Pa', constraint });
   }
-  return (Math.sqrt(lengthParameter(M)) * (Math.sqrt(D) * Math.sqrt(t))) as Length;
+  const length = Math.sqrt(lengthParameter(M)) * (Math.sqrt(D) * Math.sqrt(t));
+  finite(length, 'critical length', 'm');
+  return length as Length;
 }
 
 /** z at which the three-term bulging factor is M; 23.9375 is its square at z = 50. */

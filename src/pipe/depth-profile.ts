@@ -16,7 +16,7 @@ export function checkDepthProfile(profile: readonly DepthPoint[], t: number, sou
     const { position, depth } = profile[i] as DepthPoint;
     // Names are made only for a point that is refused: this runs for every point of a long profile.
     if (!(position > previous && position < Number.POSITIVE_INFINITY)) checkPosition(position, previous, i);
-    if (!(depth >= 0 && depth / t <= 0.8)) checkDepth(depth, t, 0.8, `profile[${i}].depth`, source);
+    if (!(depth >= 0 && depth <= 0.8 * t)) checkDepth(depth, t, 0.8, `profile[${i}].depth`, source);
     previous = position;
   }
 }

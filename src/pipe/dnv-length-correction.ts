@@ -1,4 +1,4 @@
-import { formula, nonNegative } from '../formula/index.js';
+import { finite, formula, nonNegative } from '../formula/index.js';
 import type { FoliasInput } from './folias-b31g.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -18,7 +18,9 @@ export function dnvLengthCorrection(input: FoliasInput): number {
   const { outsideDiameter: D, wallThickness: t, defectLength: L } = input;
   checkPipeWall(D, t);
   nonNegative(L, 'defectLength', 'm');
-  return Math.sqrt(1 + 0.31 * ((L / D) * (L / t)));
+  const Q = Math.sqrt(1 + 0.31 * ((L / D) * (L / t)));
+  finite(Q, 'length correction factor', '');
+  return Q;
 }
 
 export const dnvLengthCorrectionFormula = /* @__PURE__ */ formula<FoliasInput, number>({

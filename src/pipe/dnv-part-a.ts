@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive, properFraction, refuse } from '../formula/index.js';
+import { finite, formula, nonNegative, positive, properFraction, refuse } from '../formula/index.js';
 import type { GaugePressure, Length, Ratio, Stress } from '../quantity/index.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -49,7 +49,9 @@ export function dnvPartA(input: DnvPartAInput): GaugePressure {
   const factored = gammaD * (x + eps * StD);
   if (factored >= 1) return 0 as GaugePressure;
   const Q = Math.sqrt(1 + 0.31 * ((L / D) * (L / t)));
-  return ((gammaM * f * ((2 * t) / (D - t)) * (1 - factored)) / (1 - factored / Q)) as GaugePressure;
+  const pressure = (gammaM * f * ((2 * t) / (D - t)) * (1 - factored)) / (1 - factored / Q);
+  finite(pressure, 'permissible pressure', 'Pa');
+  return pressure as GaugePressure;
 }
 
 function tooDeep(value: number): never {

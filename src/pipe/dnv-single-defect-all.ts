@@ -22,10 +22,12 @@ export function dnvAll(survey: DnvSurvey, out: Float64Array): Float64Array {
   positive(S, 'tensileStrength', 'Pa');
   positive(k, 'editionFactor', '');
   const sound = k * S * ((2 * t) / (D - t));
+  const deepest = 0.85 * t;
   for (let row = 0; row < out.length; row++) {
-    const x = (depth[row] as number) / t;
+    const d = depth[row] as number;
     const L = length[row] as number;
-    if (!(x >= 0 && x <= 0.85 && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.85, 'DNV-RP-F101');
+    if (!(d >= 0 && d <= deepest && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.85, 'DNV-RP-F101');
+    const x = d / t;
     out[row] = (sound * (1 - x)) / (1 - x / Math.sqrt(1 + 0.31 * ((L / D) * (L / t))));
   }
   return out;

@@ -1,4 +1,4 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { GaugePressure, Stress } from '../quantity/index.js';
 import { checkPartWallDefect, type PartWallDefect } from './part-wall-defect.js';
 
@@ -31,7 +31,9 @@ export function dnvFailurePressure(input: DnvSingleDefectInput): GaugePressure {
   positive(k, 'editionFactor', '');
   const x = d / t;
   const Q = Math.sqrt(1 + 0.31 * ((L / D) * (L / t)));
-  return ((k * S * ((2 * t) / (D - t)) * (1 - x)) / (1 - x / Q)) as GaugePressure;
+  const pressure = (k * S * ((2 * t) / (D - t)) * (1 - x)) / (1 - x / Q);
+  finite(pressure, 'failure pressure', 'Pa');
+  return pressure as GaugePressure;
 }
 
 export const dnvFailurePressureFormula = /* @__PURE__ */ formula<DnvSingleDefectInput, GaugePressure>({

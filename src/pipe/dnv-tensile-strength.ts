@@ -1,4 +1,4 @@
-import { below, formula, nonNegative, positive } from '../formula/index.js';
+import { below, finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { Stress } from '../quantity/index.js';
 
 export interface DnvTensileStrengthInput {
@@ -25,7 +25,9 @@ export function dnvTensileStrength(input: DnvTensileStrengthInput): Stress {
   nonNegative(derating, 'derating', 'Pa');
   below(derating, S, 'the tensile strength', 'derating', 'Pa');
   positive(alpha, 'strengthFactor', '');
-  return ((S - derating) * alpha) as Stress;
+  const strength = (S - derating) * alpha;
+  finite(strength, 'tensile strength to be used', 'Pa');
+  return strength as Stress;
 }
 
 export const dnvTensileStrengthFormula = /* @__PURE__ */ formula<DnvTensileStrengthInput, Stress>({

@@ -1,4 +1,4 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { Stress } from '../quantity/index.js';
 
 export interface FlowStressMultipleInput {
@@ -22,7 +22,9 @@ export function flowStressMultiple(input: FlowStressMultipleInput): Stress {
   const { yieldStrength: S, multiple: k = 1.1 } = input;
   positive(S, 'yieldStrength', 'Pa');
   positive(k, 'multiple', '');
-  return (k * S) as Stress;
+  const flow = k * S;
+  finite(flow, 'flow stress', 'Pa');
+  return flow as Stress;
 }
 
 export const flowStressMultipleFormula = /* @__PURE__ */ formula<FlowStressMultipleInput, Stress>({

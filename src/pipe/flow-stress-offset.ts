@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive } from '../formula/index.js';
+import { finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { Stress } from '../quantity/index.js';
 
 export interface FlowStressOffsetInput {
@@ -29,7 +29,9 @@ export function flowStressOffset(input: FlowStressOffsetInput): Stress {
   positive(S, 'yieldStrength', 'Pa');
   nonNegative(dS, 'offset', 'Pa');
   positive(highestYield, 'highestYield', 'Pa');
-  return (S + dS) as Stress;
+  const flow = S + dS;
+  finite(flow, 'flow stress', 'Pa');
+  return flow as Stress;
 }
 
 /** Whether the yield strength is above the one up to which yield plus 69 MPa is meant. */

@@ -1,4 +1,4 @@
-import { formula, nonNegative } from '../formula/index.js';
+import { finite, formula, nonNegative } from '../formula/index.js';
 import type { Length } from '../quantity/index.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -25,7 +25,9 @@ export function foliasB31g(input: FoliasInput): number {
   const { outsideDiameter: D, wallThickness: t, defectLength: L } = input;
   checkPipeWall(D, t);
   nonNegative(L, 'defectLength', 'm');
-  return Math.sqrt(1 + 0.8 * ((L / D) * (L / t)));
+  const M = Math.sqrt(1 + 0.8 * ((L / D) * (L / t)));
+  finite(M, 'bulging factor', '');
+  return M;
 }
 
 /** Whether a defect is longer than original B31G applies its bulging factor to. */

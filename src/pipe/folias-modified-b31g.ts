@@ -1,4 +1,4 @@
-import { formula, nonNegative } from '../formula/index.js';
+import { finite, formula, nonNegative } from '../formula/index.js';
 import type { FoliasInput } from './folias-b31g.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -19,7 +19,9 @@ export function foliasModifiedB31g(input: FoliasInput): number {
   const { outsideDiameter: D, wallThickness: t, defectLength: L } = input;
   checkPipeWall(D, t);
   nonNegative(L, 'defectLength', 'm');
-  return modifiedFolias((L / D) * (L / t));
+  const M = modifiedFolias((L / D) * (L / t));
+  finite(M, 'bulging factor', '');
+  return M;
 }
 
 /** The factor from z = L^2/(D t) alone, for the functions of this room that have checked their input. */

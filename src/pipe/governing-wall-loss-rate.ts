@@ -1,4 +1,4 @@
-import { atMost, formula, positive } from '../formula/index.js';
+import { atMost, finite, formula, positive } from '../formula/index.js';
 import type { CorrosionRate, Length, Time } from '../quantity/index.js';
 
 export interface GoverningWallLossRateInput {
@@ -42,6 +42,8 @@ export function governingWallLossRate(input: GoverningWallLossRateInput): Govern
   atMost(sincePrevious, service, 'the time in service', 'sincePrevious', 's');
   const longTerm = ((t0 - t) / service) as CorrosionRate;
   const shortTerm = ((tp - t) / sincePrevious) as CorrosionRate;
+  finite(longTerm, 'long-term rate', 'm/s');
+  finite(shortTerm, 'short-term rate', 'm/s');
   return { rate: Math.max(longTerm, shortTerm) as CorrosionRate, longTerm, shortTerm };
 }
 

@@ -1,4 +1,4 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { Area, GaugePressure, Length } from '../quantity/index.js';
 import { checkPointCount, checkPosition, lossBetween, lossUpTo } from './depth-profile.js';
 import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
@@ -72,6 +72,7 @@ export function localMetalLossProfile(input: LocalMetalLossProfileInput): LocalM
   const lengthParameter = perRoot * length;
   const foliasFactor = foliasApi579({ lengthParameter });
   const RSF = (1 - share) / (1 - share / foliasFactor);
+  finite(RSF, 'remaining strength factor', '');
   return {
     remainingStrengthFactor: RSF,
     from: start as Length,

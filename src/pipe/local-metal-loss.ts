@@ -1,4 +1,4 @@
-import { atMost, formula, nonNegative, positive, refuse } from '../formula/index.js';
+import { atMost, finite, formula, nonNegative, positive, refuse } from '../formula/index.js';
 import type { GaugePressure, Length } from '../quantity/index.js';
 import { api579LengthParameter } from './api579-length-parameter.js';
 import { foliasApi579 } from './folias-api579.js';
@@ -61,6 +61,7 @@ export function localMetalLoss(input: LocalMetalLossInput): LocalMetalLoss {
   const lambda = api579LengthParameter({ insideDiameter, correctedWall: tc, defectLength });
   const Mt = foliasApi579({ lengthParameter: lambda });
   const RSF = Rt / (1 - (1 - Rt) / Mt);
+  finite(RSF, 'remaining strength factor', '');
   return {
     remainingStrengthFactor: RSF,
     lengthParameter: lambda,
@@ -92,7 +93,7 @@ export function checkApi579Shell(shell: Api579Shell): void {
 export function checkThinnestPoint(shell: Api579Shell, measured: number, parameter: string): void {
   const { correctedWall, futureAllowance = 0, leastWall = 0.0013 } = shell;
   const left = measured - futureAllowance;
-  if (!(left / correctedWall >= 0.2)) {
+  if (!(left >= 0.2 * correctedWall)) {
     outside(parameter, measured, `must leave at least 0.2 of the corrected wall, ${0.2 * correctedWall} m`);
   }
   if (left < leastWall) outside(parameter, measured, `must leave at least ${leastWall} m of wall`);

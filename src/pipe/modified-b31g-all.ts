@@ -15,10 +15,12 @@ export function modifiedB31gAll(survey: FlowStressSurvey, out: Float64Array): Fl
   checkSurvey(survey, out);
   positive(S, 'flowStress', 'Pa');
   const sound = S * ((2 * t) / D);
+  const deepest = 0.8 * t;
   for (let row = 0; row < out.length; row++) {
-    const x = (depth[row] as number) / t;
+    const d = depth[row] as number;
     const L = length[row] as number;
-    if (!(x >= 0 && x <= 0.8 && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.8, 'ASME B31G');
+    if (!(d >= 0 && d <= deepest && L > 0 && L < Number.POSITIVE_INFINITY)) refuseRow(survey, row, 0.8, 'ASME B31G');
+    const x = d / t;
     const z = (L / D) * (L / t);
     const M = z <= 50 ? Math.sqrt(1 + z * (0.6275 - 0.003375 * z)) : 0.032 * z + 3.3;
     const loss = 0.85 * x;

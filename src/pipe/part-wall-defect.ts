@@ -31,7 +31,7 @@ export function checkPipeWall(D: number, t: number): void {
 export function checkDepth(d: number, t: number, deepest: number, parameter: string, source: string): void {
   nonNegative(d, parameter, 'm');
   below(d, t, 'the wall thickness', parameter, 'm');
-  if (d / t > deepest) {
+  if (d > deepest * t) {
     refuse({
       code: 'outside-validity',
       parameter,

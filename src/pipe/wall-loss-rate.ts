@@ -1,4 +1,4 @@
-import { atMost, formula, positive } from '../formula/index.js';
+import { atMost, finite, formula, positive } from '../formula/index.js';
 import type { CorrosionRate, Length, Time } from '../quantity/index.js';
 
 export interface WallLossRateInput {
@@ -26,7 +26,9 @@ export function wallLossRate(input: WallLossRateInput): CorrosionRate {
   positive(t2, 'laterWall', 'm');
   atMost(t2, t1, 'the earlier wall', 'laterWall', 'm');
   positive(elapsed, 'elapsed', 's');
-  return ((t1 - t2) / elapsed) as CorrosionRate;
+  const rate = (t1 - t2) / elapsed;
+  finite(rate, 'corrosion rate', 'm/s');
+  return rate as CorrosionRate;
 }
 
 export const wallLossRateFormula = /* @__PURE__ */ formula<WallLossRateInput, CorrosionRate>({
