@@ -23,7 +23,7 @@ export function designHoleDiameter(input: DesignHoleDiameterInput): Length {
   const { holeDiameter: d, leastDiameter: least = 0.015 as Length } = input;
   positive(d, 'holeDiameter', 'm');
   nonNegative(least, 'leastDiameter', 'm');
-  return Math.max(d, least);
+  return Math.max(d, least) as Length;
 }
 
 export const designHoleDiameterFormula = /* @__PURE__ */ formula<DesignHoleDiameterInput, Length>({

@@ -30,7 +30,8 @@ export interface HoleResistanceInput {
  * @throws CalculationError `invalid-input`
  * @remarks Bending of a clamped plate, half of a penny crack, and transverse shear, summed and set equal to gamma. Against
  *   finite elements: safe below d/t of 3, up to 11 per cent high between 5 and 12, which cancels when gamma comes from
- *   pressurised holes of like d/t and the same equation. Valid up to the hole of `largestHole`.
+ *   pressurised holes of like d/t and the same equation. Valid up to the hole of `largestHole`, and for a defect inside
+ *   the circle of d that is less than 5 times as long as wide.
  * @see ISO 24817:2017, 7.5.7; ASME PCC-2, Eq. 12, as recalled
  */
 export function holeResistance(input: HoleResistanceInput): GaugePressure {
@@ -96,6 +97,5 @@ export const holeResistanceFormula = /* @__PURE__ */ formula<HoleResistanceInput
       text: 'hole wider than three laminate thicknesses: up to 11 % above finite elements unless the energy release rate was found with this equation on like holes',
       beyond: beyondRigidRoot,
     },
-    { sort: 'note', text: 'for round holes up to the largest hole, of length to width below 5' },
   ],
 });

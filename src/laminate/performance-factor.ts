@@ -1,4 +1,4 @@
-import { formula, positive, refuse } from '../formula/index.js';
+import { atMost, formula, positive, refuse } from '../formula/index.js';
 import type { Time } from '../quantity/index.js';
 import type { PerformanceRow } from '../rules/index.js';
 
@@ -31,6 +31,7 @@ export function performanceFactor(input: PerformanceFactorInput): PerformanceFac
   for (const candidate of table) {
     positive(candidate.life, 'table life', 's');
     positive(candidate.factor, 'table factor', '');
+    atMost(candidate.factor, 1, 'one', 'table factor', '');
     longest = Math.max(longest, candidate.life);
     if (candidate.life >= L && (row === undefined || candidate.life < row.life)) row = candidate;
   }

@@ -70,10 +70,5 @@ export const thicknessSharingAxialFormula = /* @__PURE__ */ formula<ThicknessSha
     { key: 'asme-pcc-2', locator: '401-3.4, Eq. 2, as recalled' },
   ],
   evidence: { form: { tag: 'recalled', derived: 'equal strain of two tubes' } },
-  limits: [
-    {
-      sort: 'note',
-      text: 'exact only with P_s = 2 s t_s/D; P_s of a defect assessment is a hoop figure and must be stated',
-    },
-  ],
+  limits: [],
 });

@@ -53,7 +53,19 @@ const RISING = /position|time|distance|start|end|station/iu;
 
 const between = (random: Random, [low, high]: readonly [number, number]): number => low + (high - low) * random();
 
-const SAMPLERS: Readonly<Record<string, Sampler>> = {};
+/** Lives of table columns, in seconds: 2, 10 and 20 years. */
+const LIVES = [63_115_200, 315_576_000, 631_152_000];
+
+const SAMPLERS: Readonly<Record<string, Sampler>> = {
+  'laminate/default-strains table': (random) =>
+    LIVES.map((life) => ({
+      life,
+      hoop: between(random, [2e-3, 4e-3]),
+      axial: between(random, [2e-3, 4e-3]),
+      softAxial: between(random, [1e-3, 2e-3]),
+    })),
+  'laminate/performance-factor table': (random) => LIVES.map((life) => ({ life, factor: between(random, [0.3, 0.9]) })),
+};
 
 /** A list of three to nine rows, by the declared columns. */
 export function drawList(random: Random, id: string, name: string, input: InputDeclaration<never>): readonly unknown[] {
