@@ -3,7 +3,7 @@ import { designHoleDiameter, holeAtEndOfLife } from '../laminate/index.js';
 import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
-  type FlowStressChoice as FlowStressFormula,
+  type FlowStressChoice,
   hoopStress,
   isThroughWallAtEndOfLife,
   outsideDiameterFromCircumference,
@@ -12,7 +12,7 @@ import {
   wallAtEndOfLife,
 } from '../pipe/index.js';
 import type { CorrosionRate, GaugePressure, Length } from '../quantity/index.js';
-import type { FlowStressChoice, Growth, StrengthMethod } from './case.js';
+import type { FlowStressRule, Growth, StrengthMethod } from './case.js';
 import type { AsFound, StrengthOutcome } from './design.js';
 import { attempt, need, use, type Workbook, warn } from './workbook.js';
 
@@ -27,7 +27,7 @@ const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
   'API 579-1 Level 2': 'local-metal-loss-profile',
 };
 
-const FLOW_STRESSES: Readonly<Record<FlowStressChoice, FlowStressFormula>> = {
+const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
   'SMYS + 69 MPa': 'yield plus 69 MPa',
   '1.1 SMYS': '1.1 yield',
   '(SMYS + SMTS) / 2': 'mean of yield and tensile',

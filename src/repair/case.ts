@@ -1,3 +1,4 @@
+import type { TemperatureStep } from '../cure/index.js';
 import type { SourceTag } from '../formula/index.js';
 import type {
   ActivationEnergy,
@@ -177,12 +178,12 @@ export type StrengthMethod =
   | 'API 579-1 Level 1'
   | 'API 579-1 Level 2';
 
-export type FlowStressChoice = 'SMYS + 69 MPa' | '1.1 SMYS' | '(SMYS + SMTS) / 2';
+export type FlowStressRule = 'SMYS + 69 MPa' | '1.1 SMYS' | '(SMYS + SMTS) / 2';
 
 /** How the remaining strength of the pipe is to be judged; what is not named is chosen on the safe side. */
 export interface Assessment {
   readonly method?: StrengthMethod | undefined;
-  readonly flowStress?: FlowStressChoice | undefined;
+  readonly flowStress?: FlowStressRule | undefined;
   readonly safetyFactor?: number | undefined;
   /** Design factor F of the pipeline code; the safety factor is at least 1/F. */
   readonly designFactor?: number | undefined;
@@ -341,9 +342,4 @@ export interface Site {
   readonly relativeHumidity: Ratio;
   /** Temperature of the steel over the hours of the cure; without it the pipe temperature is taken as constant. */
   readonly history?: readonly TemperatureStep[] | undefined;
-}
-
-export interface TemperatureStep {
-  readonly duration: Time;
-  readonly temperature: Temperature;
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import Qty from 'js-quantities';
-import { create, all as mathjsAll } from 'mathjs';
+import * as mathjs from 'mathjs';
 import * as SafeUnits from 'safe-units';
 import {
   designRepair,
@@ -11,8 +11,8 @@ import {
   type RepairCase,
 } from '../../src/index.js';
 import { decodeCase } from '../../src/json.js';
-import { coldStartRatio } from './cold-start.js';
 import { type BudgetRow, table } from './budget.js';
+import { coldStartRatio } from './cold-start.js';
 import { bundleSize } from './size.js';
 import { nanoseconds } from './speed.js';
 
@@ -28,7 +28,8 @@ const out = new Float64Array(COUNT);
 
 function rawCalls(): number {
   let sum = 0;
-  for (let i = 0; i < COUNT; i++) sum += ((pressures[i] as number) * (diameters[i] as number)) / (2 * (walls[i] as number));
+  for (let i = 0; i < COUNT; i++)
+    sum += ((pressures[i] as number) * (diameters[i] as number)) / (2 * (walls[i] as number));
   return sum;
 }
 
@@ -56,7 +57,6 @@ function guardedArray(): Float64Array {
   return hoopStressAll({ pressure: PRESSURE, outsideDiameter: DIAMETER, wallThickness: walls }, out);
 }
 
-const mathjs = create(mathjsAll);
 const compiled = mathjs.compile('P * D / (2 * t)');
 const scope = { P: mathjs.unit(1.6, 'MPa'), D: mathjs.unit(219.1, 'mm'), t: mathjs.unit(8.18, 'mm') };
 const [qtyP, qtyD, qtyT] = [Qty(1.6, 'MPa'), Qty(219.1, 'mm'), Qty(8.18, 'mm')];
@@ -99,13 +99,23 @@ async function main(): Promise<void> {
   ];
   for (const [name, work] of peers) {
     const time = await nanoseconds(work, 1);
-    rows.push({ what: `the same formula in ${name}`, budget: 'for comparison', measured: `${(time / guarded).toFixed(0)} x ours`, held: undefined });
+    rows.push({
+      what: `the same formula in ${name}`,
+      budget: 'for comparison',
+      measured: `${(time / guarded).toFixed(0)} x ours`,
+      held: undefined,
+    });
   }
 
   const repairCase = exampleCase();
   const plain = await nanoseconds(() => designRepair(repairCase), 1);
   const recorded = await nanoseconds(() => designRepair(repairCase, { record: true }), 1);
-  rows.push({ what: 'full design of the first example', budget: '25 us', measured: `${(plain / 1000).toFixed(1)} us`, held: plain <= 25_000 });
+  rows.push({
+    what: 'full design of the first example',
+    budget: '25 us',
+    measured: `${(plain / 1000).toFixed(1)} us`,
+    held: plain <= 25_000,
+  });
   rows.push({
     what: 'the same with the recorder',
     budget: '400 us',
@@ -124,8 +134,23 @@ async function main(): Promise<void> {
     held: root.bytes <= 40_000 && unwanted.length === 0,
   });
 
-  const cold = coldStartRatio(['dist/cli.js', 'evaluate', 'pipe/hoop-stress', 'pressure=16 bar', 'outsideDiameter=219.1 mm', 'wallThickness=8.18 mm'], 15);
-  rows.push({ what: 'command line, cold', budget: '3 x an empty Node process', measured: `${cold.toFixed(2)} x`, held: cold <= 3 });
+  const cold = coldStartRatio(
+    [
+      'dist/cli.js',
+      'evaluate',
+      'pipe/hoop-stress',
+      'pressure=16 bar',
+      'outsideDiameter=219.1 mm',
+      'wallThickness=8.18 mm',
+    ],
+    15,
+  );
+  rows.push({
+    what: 'command line, cold',
+    budget: '3 x an empty Node process',
+    measured: `${cold.toFixed(2)} x`,
+    held: cold <= 3,
+  });
 
   process.stdout.write(`${table(rows)}\n`);
   if (rows.some(({ held }) => held === false)) process.exitCode = 1;

@@ -23,5 +23,8 @@ export async function bundleSize(code: string): Promise<BundleSize> {
     .flatMap((output) => Object.entries(output.inputs))
     .filter(([path, { bytesInOutput }]) => path.includes('node_modules/') && bytesInOutput > 0)
     .map(([path]) => path.split('node_modules/').at(-1)?.split('/')[0] ?? path);
-  return { bytes: gzipSync(result.outputFiles[0]?.contents ?? new Uint8Array()).length, packages: [...new Set(packages)] };
+  return {
+    bytes: gzipSync(result.outputFiles[0]?.contents ?? new Uint8Array()).length,
+    packages: [...new Set(packages)],
+  };
 }
