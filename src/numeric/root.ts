@@ -9,9 +9,11 @@ export interface Root {
  * The root of a continuous function between two points where its signs differ, by bisection to the last bit.
  * Bisection needs about 60 evaluations and cannot miss; the functions solved here cost nanoseconds.
  *
- * @returns `undefined` when both ends have the same sign or an end is not finite
+ * @returns `undefined` when the ends are out of order or not finite, when the function has the same sign at both, or when
+ *   it is not a number somewhere on the way
  */
 export function bisect(f: (x: number) => number, low: number, high: number): Root | undefined {
+  if (!(low <= high) || !Number.isFinite(high - low)) return undefined;
   let [a, b] = [low, high];
   let fa = f(a);
   const fb = f(b);
@@ -22,6 +24,7 @@ export function bisect(f: (x: number) => number, low: number, high: number): Roo
     const middle = a + (b - a) / 2;
     if (middle <= a || middle >= b) return closest(f, a, b);
     const fm = f(middle);
+    if (Number.isNaN(fm)) return undefined;
     if (fm === 0) return { root: middle, residual: 0, bracket: [a, b] };
     if (fm > 0 === fa > 0) [a, fa] = [middle, fm];
     else b = middle;
