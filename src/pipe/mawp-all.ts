@@ -39,14 +39,38 @@ export function mawpAll(input: MawpAllInput, out: Float64Array): Float64Array {
   const rows = wallThickness.length;
   if (out.length !== rows) refuseLength(out.length, rows);
   const thickest = D / 6;
-  for (let row = 0; row < rows; row++) {
-    const t = wallThickness[row] as number;
-    if (!(t > tsl && t < thickest)) refuseRow(t, row, tsl, thickest);
-    const left = t - tsl;
-    // Which of the two is lower is decided without dividing: 2t/(D - 2Yt) <= 4l/(D - 4Yl) is t <= 2l.
-    out[row] = t <= 2 * left ? (2 * S * E * t) / (D - 2 * Y * t) : (4 * S * E * left) / (D - 4 * Y * left);
-  }
+  const row =
+    tsl === 0 ? fillPlain(wallThickness, out, 2 * S * E, D, 2 * Y) : fill(wallThickness, out, 2 * S * E, D, 2 * Y, tsl);
+  if (row < rows) refuseRow(wallThickness[row] as number, row, tsl, thickest);
   return out;
+}
+
+// Both loops return the first bad row and leave the refusal to the caller: a throw inside makes them half as fast.
+
+function fillPlain(walls: Float64Array, out: Float64Array, load: number, D: number, gap: number): number {
+  const rows = walls.length;
+  const thickest = D / 6;
+  let row = 0;
+  for (; row < rows; row++) {
+    const t = walls[row] as number;
+    if (!(t > 0 && t < thickest)) break;
+    out[row] = (load * t) / (D - gap * t);
+  }
+  return row;
+}
+
+/** The longitudinal value is the hoop value of a wall 2 (t - t_sl), so the lower value belongs to the thinner of the two. */
+function fill(walls: Float64Array, out: Float64Array, load: number, D: number, gap: number, tsl: number): number {
+  const rows = walls.length;
+  const thickest = D / 6;
+  let row = 0;
+  for (; row < rows; row++) {
+    const t = walls[row] as number;
+    if (!(t > tsl && t < thickest)) break;
+    const governing = Math.min(t, 2 * (t - tsl));
+    out[row] = (load * governing) / (D - gap * governing);
+  }
+  return row;
 }
 
 function refuseLength(length: number, rows: number): never {

@@ -47,7 +47,7 @@ describe('maximum allowable working pressure of a survey', () => {
           );
           for (const [row, t] of wallThickness.entries()) {
             const one = mawp({ ...vessel, supplementalThickness, wallThickness: t as Length });
-            expect((out[row] as number) / one.mawp).toBeCloseTo(1, 14);
+            expect(out[row]).toBe(one.mawp);
           }
         }
       }),

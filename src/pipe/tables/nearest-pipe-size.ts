@@ -1,7 +1,7 @@
 import { positive } from '../../formula/index.js';
 import { type Length, mm } from '../../quantity/index.js';
-import { type PipeStandard, sourceOf } from './pipe-size.js';
-import { pipeSizeRows } from './pipe-sizes.data.js';
+import { rowsOf, sourceOf } from './pipe-size.js';
+import type { PipeStandard } from './pipe-sizes.data.js';
 
 /** A standard size beside a measured diameter. */
 export interface SizeCandidate {
@@ -33,7 +33,7 @@ export interface NearestPipeSize extends SizeCandidate {
  */
 export function nearestPipeSize(outsideDiameter: Length, standard: PipeStandard = 'ASME B36.10M'): NearestPipeSize {
   positive(outsideDiameter, 'outsideDiameter', 'm');
-  const candidates = pipeSizeRows[standard].map(([nps, dn, outsideMm]): SizeCandidate => {
+  const candidates = rowsOf(standard).map(([nps, dn, outsideMm]): SizeCandidate => {
     const size = mm(outsideMm);
     const difference = (outsideDiameter - size) as Length;
     return { standard, nps, dn, outsideDiameter: size, difference, relativeDifference: difference / size };

@@ -1,8 +1,6 @@
 import { refuse, type SourceReference } from '../../formula/index.js';
 import { inch, type Length, mm } from '../../quantity/index.js';
-import { type PipeSizeRow, pipeSizeRows } from './pipe-sizes.data.js';
-
-export type PipeStandard = 'ASME B36.10M' | 'ASME B36.19M';
+import { type PipeSizeRow, type PipeStandard, pipeSizeRows } from './pipe-sizes.data.js';
 
 /** A size by its nominal pipe size (`6`, `"1-1/2"`) or by its nominal diameter in mm (`150`), one of the two. */
 export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: number }) & {
@@ -38,8 +36,7 @@ export interface PipeSize {
 export function pipeSize(input: PipeSizeInput): PipeSize {
   const schedule = readSchedule(input.schedule);
   const standard = input.standard ?? (/^\d+S$/.test(schedule) ? 'ASME B36.19M' : 'ASME B36.10M');
-  const rows = pipeSizeRows[standard];
-  if (rows === undefined) refuseWord('standard', standard, `must be ${Object.keys(pipeSizeRows).join(' or ')}`);
+  const rows = rowsOf(standard);
   const row = 'dn' in input ? rowOfDn(rows, input.dn) : rowOfNps(rows, input.nps);
   const [nps, dn, outsideMm, outsideInch, walls] = row;
   const wallMm = Object.hasOwn(walls, schedule) ? walls[schedule] : undefined;
@@ -68,6 +65,14 @@ export function schedulesOf(size: { readonly nps: string | number } | { readonly
   return byWall(walls);
 }
 
+/** The sizes of a standard. */
+export function rowsOf(standard: PipeStandard): readonly PipeSizeRow[] {
+  if (!Object.hasOwn(pipeSizeRows, standard))
+    refuseWord('standard', standard, `must be ${Object.keys(pipeSizeRows).join(' or ')}`);
+  return pipeSizeRows[standard];
+}
+
+/** Where the sizes of a standard come from. */
 export function sourceOf(standard: PipeStandard): SourceReference {
   return { key: standard === 'ASME B36.10M' ? 'asme-b36-10' : 'asme-b36-19', locator: 'table of sizes' };
 }

@@ -1,4 +1,5 @@
-import type { PipeStandard } from './pipe-size.js';
+/** The standard that a size belongs to. */
+export type PipeStandard = 'ASME B36.10M' | 'ASME B36.19M';
 
 /**
  * Sizes of ASME B36.10M (2018) and B36.19M (2004): 382 walls, as NPS, DN, outside diameter in mm and in inches, and the

@@ -120,5 +120,8 @@ describe('nearest pipe size', () => {
   it('refuses what is no diameter', () => {
     for (const bad of [0, -0.1, Number.NaN, Number.POSITIVE_INFINITY])
       expect(() => nearestPipeSize(bad as Length)).toThrow('outsideDiameter');
+    expect(() => nearestPipeSize(mm(100), 'EN' as PipeSize['standard'])).toThrow(
+      'standard is EN; must be ASME B36.10M or',
+    );
   });
 });
