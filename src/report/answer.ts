@@ -2,20 +2,17 @@ import type { Kind } from '../quantity/index.js';
 import type {
   Amount,
   AsFound,
-  Candidate,
   CureDesign,
   ExtentDesign,
   LaminateDesign,
   MixDesign,
   Reason,
   RepairDesign,
-  Unavailable,
 } from '../repair/design.js';
+import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
-import { formatNumber } from './number.js';
 import type { ChosenOptions } from './options.js';
-import { shownValue } from './step.js';
-import { numberIn, preferredUnit, unitText } from './units.js';
+import { shownValue } from './shown-value.js';
 
 /** What, how much, and by which criterion. */
 type Row = readonly [label: string, value: string, by?: string];
@@ -128,56 +125,6 @@ function cureRows(cure: CureDesign, show: Show): Row[] {
 }
 
 type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
-
-/** Candidates side by side, the governing one marked: what the engineer compares first. */
-function comparison(
-  head: readonly [quantity: string, of: string],
-  kind: Kind,
-  candidates: readonly (Candidate | Unavailable)[],
-  options: ChosenOptions,
-  governing?: string,
-): Block {
-  const unit = preferredUnit(kind, head[0], options.units);
-  return {
-    sort: 'table',
-    head: [`${head[0]} [${unitText(unit)}]`, head[1]],
-    rows: candidates.map((each) => {
-      if (!('value' in each)) return ['-', `${each.criterion}: needs ${each.needs}`];
-      const number = formatNumber(numberIn(kind, each.value, unit), options.digits);
-      return [number, each.criterion === governing ? `${each.criterion} (governs)` : each.criterion];
-    }),
-  };
-}
-
-function comparisons({ asFound, laminate, extent }: RepairDesign, options: ChosenOptions): Block[] {
-  const blocks: Block[] = [];
-  if (laminate !== undefined) {
-    const { thickness, alternatives, resistance } = laminate;
-    blocks.push(comparison(['thickness', 'criterion'], 'length', thickness.candidates, options, thickness.governing));
-    if (resistance.candidates.length > 1)
-      blocks.push(
-        comparison(['resistance', 'criterion'], 'gauge pressure', resistance.candidates, options, resistance.governing),
-      );
-    if (alternatives.length > 0) {
-      blocks.push(
-        { sort: 'paragraph', text: 'For comparison, by the thickness methods that were not chosen:' },
-        comparison(['thickness', 'method'], 'length', alternatives, options),
-      );
-    }
-  }
-  if (extent !== undefined)
-    blocks.push(
-      comparison(['overlap', 'criterion'], 'length', extent.overlap.candidates, options, extent.overlap.governing),
-    );
-  const strength = asFound?.strength;
-  if (strength !== undefined && strength.methods.length > 0) {
-    blocks.push(
-      { sort: 'paragraph', text: 'Remaining strength of the thinned pipe at the end of life:' },
-      comparison(['safe pressure', 'method'], 'gauge pressure', strength.methods, options, strength.method),
-    );
-  }
-  return blocks;
-}
 
 function reasonItem({ text, found, limit, clause }: Reason, options: ChosenOptions): string {
   const numbers = [

@@ -1,10 +1,11 @@
-import { type CoherentUnits, coherentSets, siUnits } from './coherent.js';
+import { unitsFor, valueIn } from './choose-units.js';
+import type { CoherentUnits } from './coherent.js';
 import type { Scope } from './equation.js';
 import { evaluate, type Value } from './evaluate.js';
 import { formatGiven, formatNumber, halfUnit, rounds } from './number.js';
 import type { Problem, Term } from './problem.js';
 import { type Substitute, substitute, type Times } from './substitute.js';
-import { numberIn, unitText } from './units.js';
+import { unitText } from './units.js';
 
 /** An equation written out: the symbols, the numbers, the result. */
 export interface WrittenEquation {
@@ -31,6 +32,8 @@ export interface Arithmetic {
   readonly main: WrittenEquation;
   /** The unit of each kind in the substituted lines. */
   readonly units: CoherentUnits;
+  /** The unit of each kind that was wanted. */
+  readonly wanted: Problem['wanted'];
   /** Each symbol as it stands in the substituted lines. */
   readonly printed: ReadonlyMap<string, Substitute>;
   /** Whether the printed numbers give the printed result within its rounding. */
@@ -44,65 +47,47 @@ export interface SolvedSide {
   readonly leftSide: string;
 }
 
-/** The number that a term stands for when its kind is counted in the unit of the set. */
-function valueIn({ kind, value }: Term, set: CoherentUnits): Value {
-  const unit = kind === undefined ? undefined : set[kind];
-  return kind === undefined || unit === undefined || typeof value !== 'number' ? value : numberIn(kind, value, unit);
-}
-
-function near(a: Value, b: Value): boolean {
-  if (typeof a !== 'number' || typeof b !== 'number') return a === b;
-  return Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
-}
-
-function scopeIn(problem: Problem, set: CoherentUnits): Scope {
-  return Object.fromEntries(problem.terms.map((term) => [term.symbol, valueIn(term, set)]));
-}
-
-/** Whether the equation gives in these units what it gives in SI: a pure number that hides a unit shows itself here. */
-function holdsIn(problem: Problem, set: CoherentUnits): boolean {
-  const { equation, terms, result } = problem;
-  const scope = scopeIn(problem, set);
-  if (
-    !equation.definitions.every(({ symbol, expression }) =>
-      near(evaluate(expression, scope), scope[symbol] ?? Number.NaN),
-    )
-  )
-    return false;
-  if (equation.sort === 'residual') {
-    const root = valueIn(result, set) as number;
-    const side = (x: number): number => Math.sign(evaluate(equation.main, { ...scope, [result.symbol]: x }) as number);
-    return side(root * (1 - 1e-6)) !== side(root * (1 + 1e-6));
-  }
-  const si = Object.fromEntries(terms.map(({ symbol, value }) => [symbol, value]));
-  const expected = valueIn({ ...result, value: evaluate(equation.main, si) }, set);
-  return near(evaluate(equation.main, scope), expected);
-}
-
 function unitIn({ kind }: Term, set: CoherentUnits): string | undefined {
   return kind === undefined ? undefined : unitText(set[kind] ?? '1');
 }
 
-/** Prints every term: computed numbers with `carried` digits, given ones with `given`, or in full where they are short. */
-function print({ terms }: Problem, set: CoherentUnits, given: number, carried: number, digits: number) {
-  return new Map(
-    terms.map((term): [string, Substitute] => {
-      const value = valueIn(term, set);
-      const unit = unitIn(term, set);
-      if (typeof value !== 'number')
-        return [term.symbol, { text: typeof value === 'string' ? `"${value}"` : String(value) }];
-      if (term.sort === 'count') return [term.symbol, { text: String(value) }];
-      const text =
-        term.sort === 'computed'
-          ? formatNumber(value, carried)
-          : formatGiven(value, given, Math.max(given, digits + 2));
-      return [term.symbol, { text, unit }];
-    }),
-  );
+/** How many digits a printing keeps: of numbers given, of numbers computed on the way, of the result. */
+interface Digits {
+  readonly given: number;
+  readonly carried: number;
+  readonly result: number;
+}
+
+type Printed = ReadonlyMap<string, Substitute>;
+
+/**
+ * Prints every term. A number given is in full where that is short. A number computed on the way is what the printed
+ * numbers before it give, since that is what a reader gets who follows on paper.
+ */
+function print({ terms, equation }: Problem, set: CoherentUnits, digits: Digits): Printed {
+  const expressions = new Map(equation.definitions.map(({ symbol, expression }) => [symbol, expression]));
+  const printed = new Map<string, Substitute>();
+  const scope: Record<string, Value> = {};
+  for (const term of terms) {
+    const { symbol, sort } = term;
+    const expression = expressions.get(symbol);
+    const value = expression === undefined ? valueIn(term, set) : evaluate(expression, scope);
+    const text = textOf(value, sort, digits);
+    printed.set(symbol, { text, unit: typeof value === 'number' ? unitIn(term, set) : undefined });
+    scope[symbol] = typeof value === 'number' ? Number(text) : value;
+  }
+  return printed;
+}
+
+function textOf(value: Value, sort: Term['sort'], { given, carried, result }: Digits): string {
+  if (typeof value === 'string') return `"${value}"`;
+  if (typeof value === 'boolean' || sort === 'count') return String(value);
+  if (sort === 'computed') return formatNumber(value, carried);
+  return formatGiven(value, given, Math.max(given, result + 2));
 }
 
 /** The printed numbers, read back as a reader would. */
-function readBack({ terms }: Problem, printed: ReadonlyMap<string, Substitute>): Scope {
+function readBack({ terms }: Problem, printed: Printed): Scope {
   return Object.fromEntries(
     terms.map(({ symbol, value }) => [symbol, typeof value === 'number' ? Number(printed.get(symbol)?.text) : value]),
   );
@@ -115,43 +100,35 @@ function sidesOf({ equation, result }: Problem, scope: Scope, text: string, digi
   });
 }
 
-/** A printed problem: each symbol, the result, and how many digits the computed numbers carry. */
-interface Print {
-  readonly printed: ReadonlyMap<string, Substitute>;
-  readonly result: string;
-  readonly carried: number;
-  readonly digits: number;
-}
-
-/** Whether the printed numbers, put through the equation, give the printed results within their rounding. */
-function closes(problem: Problem, { printed, result, carried, digits }: Print): boolean {
-  const { equation } = problem;
+/** Whether the printed numbers take the same branch, stay near the true ones and give the printed result. */
+function closes(problem: Problem, set: CoherentUnits, printed: Printed, result: string, digits: number): boolean {
+  const { equation, terms } = problem;
   const scope = readBack(problem, printed);
-  const gives = (text: string | undefined, value: Value, kept: number): boolean =>
-    text !== undefined && typeof value === 'number' && rounds(text, value, kept);
   if (!equation.asked.every(({ expression, holds }) => evaluate(expression, scope) === holds)) return false;
-  if (
-    !equation.definitions.every((each) =>
-      gives(printed.get(each.symbol)?.text, evaluate(each.expression, scope), carried),
-    )
-  )
-    return false;
-  // A count is exact: sixteen digits stand for all of them.
-  if (equation.sort === 'expression')
-    return gives(result, evaluate(equation.main, scope), problem.result.sort === 'count' ? 16 : digits);
+  const stray = terms.some((term) => {
+    const [shown, value] = [scope[term.symbol], valueIn(term, set)];
+    if (typeof shown !== 'number' || typeof value !== 'number') return false;
+    return !(Math.abs(shown - value) <= 2 * halfUnit(String(value), digits));
+  });
+  if (stray) return false;
+  if (equation.sort === 'expression') {
+    const value = evaluate(equation.main, scope);
+    // A count is exact: sixteen digits stand for all of them.
+    return typeof value === 'number' && rounds(result, value, problem.result.sort === 'count' ? 16 : digits);
+  }
   const [low, high] = sidesOf(problem, scope, result, digits);
   return low !== undefined && high !== undefined && low[1] * high[1] <= 0;
 }
 
-/** Adds digits until the arithmetic closes; what is computed on the way may carry fewer than what was given. */
+/** Adds digits until the arithmetic closes. */
 function closing(problem: Problem, set: CoherentUnits, digits: number, result: string) {
-  for (let given = digits; given <= 17; given++) {
-    for (let carried = Math.min(given, 15); carried >= Math.max(digits, given - 3); carried--) {
-      const printed = print(problem, set, given, carried, digits);
-      if (closes(problem, { printed, result, carried, digits })) return { printed, closes: true };
+  for (let carried = digits; carried <= 15; carried++) {
+    for (const given of [carried, carried + 1, carried + 2]) {
+      const printed = print(problem, set, { given, carried, result: digits });
+      if (closes(problem, set, printed, result, digits)) return { printed, closes: true };
     }
   }
-  return { printed: print(problem, set, digits, digits, digits), closes: false };
+  return { printed: print(problem, set, { given: digits, carried: digits, result: digits }), closes: false };
 }
 
 /**
@@ -164,8 +141,7 @@ function closing(problem: Problem, set: CoherentUnits, digits: number, result: s
  */
 export function arithmetic(problem: Problem, digits: number, tied = false, times: Times = '*'): Arithmetic {
   const { equation, result } = problem;
-  const si = siUnits(problem.wanted.keys());
-  const set = tied ? si : (coherentSets(problem.wanted).find((each) => holdsIn(problem, each)) ?? si);
+  const set = unitsFor(problem, tied);
   const number = valueIn(result, set) as number;
   const text = result.sort === 'count' ? String(number) : formatNumber(number, digits);
   const { printed, closes: closed } = closing(problem, set, digits, text);
@@ -190,6 +166,7 @@ export function arithmetic(problem: Problem, digits: number, tied = false, times
     })),
     main: { symbol: result.symbol, ...write(equation.main), result: shown },
     units: set,
+    wanted: problem.wanted,
     printed,
     closes: closed,
     ...(low !== undefined && high !== undefined ? { signChange: [low, high] } : {}),

@@ -26,7 +26,7 @@ function named({ author, title }: Source): string {
 /** A source in one line of a step. What was written down from memory says so at every mention. */
 export function cite({ key, locator }: SourceReference): string {
   const source: Source = sources[key];
-  const recalled = source.reached === 'recalled' ? ', as recalled' : '';
+  const recalled = source.reached === 'recalled' && !locator.includes('recalled') ? ', as recalled' : '';
   return `${named(source)} (${source.year}), ${locator}${recalled}`;
 }
 

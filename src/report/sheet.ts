@@ -8,7 +8,8 @@ import type { Block } from './document.js';
 import { evidenceBlocks } from './evidence.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
-import { declarationOf, shownValue, stepBlocks } from './step.js';
+import { shownValue } from './shown-value.js';
+import { declarationOf, stepBlocks } from './step.js';
 
 /** How a calculation sheet is written. */
 export interface CalculationSheetOptions extends SheetOptions {

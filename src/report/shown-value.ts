@@ -1,0 +1,24 @@
+import type { ChosenOptions } from './options.js';
+import { isKind } from './problem.js';
+import { givenText, preferredUnit, quantityText } from './units.js';
+
+/** A value as it is shown alone: in the unit wanted for it. */
+export function shownValue(
+  kind: string,
+  name: string,
+  value: unknown,
+  options: ChosenOptions,
+  computed: boolean,
+): string {
+  if (value === undefined) return 'not given';
+  if (Array.isArray(value)) return `${value.length} rows`;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value !== 'number') return String(value);
+  if (kind === 'count' || !Number.isFinite(value)) return String(value);
+  if (!isKind(kind))
+    return computed
+      ? quantityText('ratio', value, '1', options.digits)
+      : givenText('ratio', value, '1', options.digits);
+  const unit = preferredUnit(kind, name, options.units);
+  return computed ? quantityText(kind, value, unit, options.digits) : givenText(kind, value, unit, options.digits);
+}
