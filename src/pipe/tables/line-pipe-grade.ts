@@ -57,7 +57,13 @@ export function linePipeGrade(grade: string, edition: GradeEdition): LinePipeGra
   }
   if (edition === '44th and later') {
     const strengths = { yieldStrength: stress.MPa(yieldMPa), tensileStrength: stress.MPa(tensileMPa) };
-    return { grade: name, edition, ...strengths, tag: 'secondary', source: { key: 'api-5l-44', locator: 'tensile requirements' } };
+    return {
+      grade: name,
+      edition,
+      ...strengths,
+      tag: 'secondary',
+      source: { key: 'api-5l-44', locator: 'tensile requirements' },
+    };
   }
   const constraint = "must be '43rd and earlier' or '44th and later'";
   refuse({ code: 'invalid-input', parameter: 'edition', value: edition, unit: '', constraint });
