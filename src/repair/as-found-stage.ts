@@ -52,11 +52,9 @@ export function assessPipe(work: Workbook): AsFound {
       : (0 as Length);
   const depth = (wallThickness - defect.remainingWall) as Length;
   const depthThen = step(recorder, defectDepthAtEndOfLife, { defectDepth: depth, rate: growth.depth, life });
-  // The stated growth is that of each end of the defect; the formula takes the growth of the whole length.
-  const bothEnds = (2 * growth.length) as CorrosionRate;
   const lengthThen = step(recorder, defectLengthAtEndOfLife, {
     defectLength: defect.axialLength,
-    rate: bothEnds,
+    rate: growth.length,
     life,
   });
   const throughWall = becomesThroughWall(work, wallThen);
@@ -190,6 +188,7 @@ function assessStrength(
     ),
   );
   if (result === undefined) return undefined;
+  for (const note of result.notes) warn(work, `Remaining strength by ${wordsOf(result.method)}: ${note}.`);
   return {
     method: wordsOf(result.method),
     safePressure: result.safePressure,

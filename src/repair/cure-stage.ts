@@ -1,6 +1,7 @@
 import {
   cureWait,
   cureWaitOverHistory,
+  historyWaitHasUncreditedTime,
   historyWaitLeavesTestedSpan,
   makersTime,
   waitLeavesTestedSpan,
@@ -47,6 +48,9 @@ function byReaction(work: Workbook, material: string, cure: ReactionCureSheet): 
     if (history !== undefined) {
       const input = { ...span, steps: history, requiredTime: cure.cureTime, minimumTemperature };
       if (historyWaitLeavesTestedSpan(input)) warn(work, outside(`cure of ${material}`));
+      if (historyWaitHasUncreditedTime(input)) {
+        warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
+      }
       return step(recorder, cureWaitOverHistory, input).wait;
     }
     const input = { ...span, time: cure.cureTime, temperature: pipeTemperature, minimumTemperature };

@@ -32,17 +32,8 @@ export function planExtent(
   const bond = { axialModulus: laminate.axialModulus, axialStrain: strains.axial, laminateThickness, lapShearStrength };
   const adhesive = step(recorder, overlapFromAdhesive, { ...bond, factor });
   const other = rules.overlap.adhesiveFactorOption.value;
-  const otherOverlap = step(
-    recorder,
-    overlapFromAdhesive,
-    { ...bond, factor: other },
-    'with the factor of another edition, for comparison',
-  );
-  decide(
-    recorder,
-    `bond overlap with factor ${factor}`,
-    `the recollections differ; with ${other} it would be ${(otherOverlap * 1000).toPrecision(4)} mm`,
-  );
+  step(recorder, overlapFromAdhesive, { ...bond, factor: other }, 'with the factor of another edition, for comparison');
+  decide(recorder, `bond overlap with factor ${factor}`, `the recollections differ: another edition has ${other}`);
   const hole = overlapOfHole(work, found);
   const governing = step(recorder, governingOverlap, {
     geometry,

@@ -113,7 +113,10 @@ export function alternativesTo(
       return { criterion: method, needs: 'metal that carries load; the defect goes through the wall' };
     }
     const outcome = thicknessBy(work, method, job);
-    if (!Array.isArray(outcome)) return { criterion: method, needs: (outcome as Unavailable).needs };
+    if ('needs' in outcome) {
+      decide(work.recorder, `${method} not computed`, `it needs ${outcome.needs}`);
+      return outcome;
+    }
     const value = Math.max(...outcome.map((candidate) => candidate.value)) as Length;
     return { criterion: method, value };
   });

@@ -53,18 +53,7 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
   });
   const waste = wasteOf(work, tape.waste);
   const order = step(recorder, rollsToOrder, { length: plan.tapeLength, rollLength: tape.rollLength, waste });
-  const nextOverlap = step(
-    recorder,
-    leastOverlap,
-    { layers: perPass + 1 },
-    'overlap that would add a layer to each pass',
-  );
-  if (nextOverlap - tape.overlap < 0.05 && nextOverlap > tape.overlap) {
-    warn(
-      work,
-      `An overlap of ${percent(nextOverlap)} instead of ${percent(tape.overlap)} would lay ${perPass + 1} layers in each pass instead of ${perPass}: it needs fewer passes.`,
-    );
-  }
+  warnOfOverlap(work, tape, demand, perPass);
   return {
     form: 'tape',
     layersPerPass: perPass,
@@ -75,6 +64,29 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
     rolls: order.rolls,
     leftOnLastRoll: order.leftOnLastRoll,
   };
+}
+
+function warnOfOverlap(work: Workbook, tape: TapeStock, demand: WrapDemand, perPass: number): void {
+  const { overlap, width: tapeWidth } = tape;
+  if (overlapWithoutMargin({ overlap })) {
+    warn(
+      work,
+      `An overlap of ${percent(overlap)} is just what ${perPass} layers need: a hand that strays leaves a stripe of fewer. Order it as a minimum, with a tolerance upwards only.`,
+    );
+  }
+  if (slightlyMoreOverlapSavesPass({ requiredLayers: demand.plies, overlap })) {
+    const next = leastOverlap({ layers: perPass + 1 });
+    warn(
+      work,
+      `An overlap of ${percent(next)} instead of ${percent(overlap)} would lay ${perPass + 1} layers in each pass instead of ${perPass}, and save at least one pass.`,
+    );
+  }
+  if (steepLead({ tapeWidth, overlap, meanDiameter: demand.outsideDiameter })) {
+    warn(
+      work,
+      'The tape is so wide for this pipe that it runs steeply: its stiffness round the pipe is no longer that of the ply. Take a narrower tape.',
+    );
+  }
 }
 
 function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): SheetDesign {
