@@ -23,7 +23,7 @@ export interface PotLifeInput extends WorkingTimeInput {
  * @returns the pot life, the energy that it goes by, and the longest that the bounds allow
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system
  * @remarks A pot heats itself, and a deep one cannot lose the heat: above the tested mass the true pot life is shorter
- *   than this figure, by an amount that no law here gives (`adiabaticInductionTime` is its floor). Split the batch.
+ *   than this figure, by an amount that no law here gives (the adiabatic induction time is its floor). Split the batch.
  *   Stated pot lives end at different events: twice the viscosity, 100 g at 50 degC, no longer spreadable.
  */
 export function potLife(input: PotLifeInput): WorkingTime {

@@ -348,6 +348,20 @@ export const sources = {
     reached: 'secondary',
     note: 'The year is that of reading.',
   },
+  'web-cure-examples': {
+    author: 'several',
+    title: 'Worked answers and application pages on reaction rates and cure on public web pages',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'structural-codes-tests': {
+    author: 'open-source project',
+    title: 'Unit tests of an open library of structural design codes (equivalent age after Model Code and EN 1992-1-1)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;

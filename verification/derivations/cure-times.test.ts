@@ -33,7 +33,7 @@ describe('cure times by another route', () => {
     near(cure.q10({ activationEnergy: E(50e3), temperature: T(293.15) }), oracle.shift(50e3, 293.15, 303.15), 1e-12);
   });
 
-  it('a ramp agrees with the exponential integral', () => {
+  it('cure/equivalent-time-ramp: a ramp agrees with the exponential integral', () => {
     fc.assert(
       fc.property(span(278, 350), span(278, 350), span(40e3, 90e3), span(288, 310), (from, to, energy, reference) => {
         fc.pre(Math.abs(from - to) > 1);
@@ -68,7 +68,7 @@ describe('cure times by another route', () => {
     near(found.creditedTime, 5400, 1e-12);
   });
 
-  it('a history agrees with midpoints over its course', () => {
+  it('cure/equivalent-time: a history agrees with midpoints over its course', () => {
     fc.assert(
       fc.property(steps, span(40e3, 80e3), span(270, 285), (list, energy, minimum) => {
         const found = cure.equivalentTime({
@@ -91,7 +91,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('a swing agrees with midpoints over its course', () => {
+  it('cure/equivalent-time-swing: a swing agrees with midpoints over its course', () => {
     fc.assert(
       fc.property(
         span(285, 305),
@@ -126,7 +126,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('the wait over a history is the latest of three marches', () => {
+  it('cure/cure-wait-over-history: the wait over a history is the latest of three marches', () => {
     fc.assert(
       fc.property(steps, span(3600, 80000), span(270, 285), (list, required, minimum) => {
         const total = list.reduce((sum, { duration }) => sum + duration, 0);
@@ -158,7 +158,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('the wait over a swing gains what is required, for the energy that governs', () => {
+  it('cure/cure-wait-over-swing: the wait over a swing gains what is required, for the energy that governs', () => {
     fc.assert(
       fc.property(span(285, 305), span(0, 24), span(0, 86400), span(3600, 300000), (mean, swing, since, required) => {
         const { wait, governingEnergy, shortest } = cure.cureWaitOverSwing({
@@ -185,7 +185,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('a wait is the longest and a working time the shortest of three textbook shifts', () => {
+  it('cure/cure-wait, cure/working-time, cure/pot-life: a wait is the longest and a working time the shortest of three textbook shifts', () => {
     fc.assert(
       fc.property(span(278, 330), span(285, 305), span(600, 90000), (temperature, reference, time) => {
         const input = {
@@ -208,7 +208,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('an overcoat window runs from the latest opening to the earliest closing of three textbook shifts', () => {
+  it('cure/overcoat-window: an overcoat window runs from the latest opening to the earliest closing of three textbook shifts', () => {
     fc.assert(
       fc.property(span(278, 330), span(1800, 14400), span(14400, 300000), (temperature, opens, closes) => {
         const input = {
@@ -235,7 +235,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('the Arrhenius line agrees with the normal equations in raw sums', () => {
+  it('cure/arrhenius-fit: the Arrhenius line agrees with the normal equations in raw sums', () => {
     fc.assert(
       fc.property(span(40e3, 90e3), fc.array(span(0.8, 1.25), { minLength: 4, maxLength: 4 }), (energy, noise) => {
         const rows = [283, 293, 303, 318].map((temperature, index) => ({
@@ -255,7 +255,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('the maker’s safe row is the one that sorting finds', () => {
+  it('cure/makers-time: the maker’s safe row is the one that sorting finds', () => {
     fc.assert(
       fc.property(
         fc.array(fc.record({ temperature: span(278, 313), humidity: span(0.3, 0.95) }), { minLength: 2, maxLength: 9 }),
@@ -298,7 +298,7 @@ describe('cure times by another route', () => {
     );
   });
 
-  it('the age of concrete is its sum written out', () => {
+  it('cure/equivalent-age-en1992: the age of concrete is its sum written out', () => {
     const found = cure.equivalentAgeEn1992({
       steps: history([
         { duration: 86400, temperature: 273.15 },
