@@ -245,6 +245,8 @@ export interface ExactEquation {
    * may honestly be from the reference.
    */
   spread(bySymbol: Readonly<Record<string, unknown>>, fixed?: readonly string[]): BigNumber;
+  /** The condition number: by how much the result changes, relative to itself, for a relative change in every input. */
+  condition(bySymbol: Readonly<Record<string, unknown>>): number;
 }
 
 function toExact(value: unknown): Exact {
@@ -273,8 +275,23 @@ export function exactEquation(formula: AnyFormula): ExactEquation {
     return value.minus(base).abs();
   };
 
+  // A step far below float64 and far above 64 digits.
+  const step = mathDigits.bignumber('1e-25');
+
   return {
     evaluate: (bySymbol) => run(scopeOf(bySymbol)),
+    condition: (bySymbol) => {
+      const inputs = scopeOf(bySymbol);
+      const base = run(inputs).value;
+      if (!mathDigits.isBigNumber(base) || base.isZero()) return Number.NaN;
+      let sum = mathDigits.bignumber(0);
+      for (const symbol of Object.keys(bySymbol)) {
+        const exact = inputs.get(symbol);
+        if (!mathDigits.isBigNumber(exact)) continue;
+        sum = sum.plus(moved(inputs, symbol, exact.times(step.plus(1)), base));
+      }
+      return sum.div(base.abs()).div(step).toNumber();
+    },
     spread: (bySymbol, fixed = []) => {
       const inputs = scopeOf(bySymbol);
       const base = run(inputs).value;
