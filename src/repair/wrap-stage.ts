@@ -5,8 +5,11 @@ import {
   finalLap,
   leastOverlap,
   minimumLayers,
+  overlapWithoutMargin,
   rollsToOrder,
   sheetPlan,
+  slightlyMoreOverlapSavesPass,
+  steepLead,
   tapePlan,
 } from '../wrap/index.js';
 import type { SheetStock, TapeStock } from './case.js';
