@@ -35,8 +35,9 @@ function difference(formula: AnyFormula, equation: ReturnType<typeof exactEquati
   }
   if (!value.isFinite()) return failure(formula, draw, found, [`64 digits  ${String(value)} (${branch})`]);
   const step = exact(ulp(value.toNumber()));
-  const allowed = equation.spread(draw.bySymbol).plus(step.times(4));
   const off = exact(found).minus(value).abs();
+  if (off.lte(step.times(4))) return undefined;
+  const allowed = equation.spread(draw.bySymbol).plus(step.times(4));
   if (off.lte(allowed)) return undefined;
   return failure(formula, draw, found, [
     `64 digits  ${value.toString()} (${branch})`,
