@@ -1,3 +1,4 @@
+import * as z from 'zod';
 import { echoes, encodeDesign, parseCase } from '../json/index.js';
 import type { Kind } from '../quantity/index.js';
 import { designRepair } from '../repair/index.js';
@@ -8,6 +9,9 @@ import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { readInput, reasonOf } from './read-input.js';
 import { UsageError } from './usage-error.js';
+
+// One case is read and the process ends: compiling the schema costs more than it saves.
+z.config({ jitless: true });
 
 const FORMATS = ['text', 'markdown', 'json'];
 

@@ -1,13 +1,10 @@
 import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
-import {
-  decodeFormulaInput,
-  echo,
-  encodeEvaluation,
-  type FormulaInput,
-  isAmbiguous,
-  nearMiss,
-  parseRows,
-} from '../json/index.js';
+// From their files, not from the index: this command shall not wait for zod, which it does not need.
+import { encodeEvaluation } from '../json/encode-evaluation.js';
+import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
+import { nearMiss } from '../json/near-miss.js';
+import { parseRows } from '../json/rows.js';
+import { echo, isAmbiguous } from '../json/typed.js';
 import { type Kind, unitOf, units as unitTables } from '../quantity/index.js';
 import { formulaById, formulas } from '../registry/index.js';
 import { renderStep } from '../report/index.js';

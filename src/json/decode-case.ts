@@ -1,11 +1,11 @@
 import { readQuantity } from '../quantity/index.js';
 import type { RepairCase } from '../repair/case.js';
-import { CaseError, shown, writtenPath } from './case-error.js';
+import { CaseError, writtenPath } from './case-error.js';
 import { caseSchema } from './case-schema.js';
 import { contradictions } from './consistency.js';
-import { duplicateKeys } from './duplicate-keys.js';
 import { explain } from './explain.js';
 import { type LookUp, lookUp } from './look-up.js';
+import { parseJson } from './parse-json.js';
 import { eachQuantity } from './schema-walk.js';
 import type { Typed, TypedMap } from './typed.js';
 
@@ -40,35 +40,6 @@ export function decodeCase(document: unknown): DecodedCase {
  */
 export function parseCase(text: string): DecodedCase {
   return decodeCase(parseJson(text));
-}
-
-/** Parses JSON text, and refuses a key that stands twice in one object. */
-export function parseJson(text: string): unknown {
-  const json = text.replace(/^\uFEFF/u, '');
-  const document = parsed(json);
-  const twice = duplicateKeys(json);
-  if (twice.length > 0) {
-    throw new CaseError(
-      twice.map(({ key, line }) => ({
-        path: key,
-        value: undefined,
-        expected: 'each field once',
-        message: `${shown(key)} stands twice in one object, the second time on line ${line}; give each field once`,
-      })),
-    );
-  }
-  return document;
-}
-
-function parsed(json: string): unknown {
-  try {
-    return JSON.parse(json);
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    const expected = 'a JSON document';
-    const message = `the case is not a JSON document (${why}); it begins like {"title": "Cooling-water header"`;
-    throw new CaseError([{ path: '', value: json.slice(0, 80), expected, message }]);
-  }
 }
 
 function typedIn(document: unknown): TypedMap {

@@ -1,5 +1,5 @@
 import { CaseError, shown } from './case-error.js';
-import { parseJson } from './decode-case.js';
+import { parseJson } from './parse-json.js';
 
 /**
  * Rows of texts from a file: a JSON array, or a CSV table whose header names each column with its unit, such as
