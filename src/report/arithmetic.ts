@@ -36,6 +36,8 @@ export interface Arithmetic {
   readonly wanted: Problem['wanted'];
   /** Each symbol as it stands in the substituted lines. */
   readonly printed: ReadonlyMap<string, Substitute>;
+  /** Significant digits of the numbers computed on the way. */
+  readonly carried: number;
   /** Whether the printed numbers give the printed result within its rounding. */
   readonly closes: boolean;
   /** For an equation solved by iteration: its left side, half a printed digit below and above the result. */
@@ -125,10 +127,11 @@ function closing(problem: Problem, set: CoherentUnits, digits: number, result: s
   for (let carried = digits; carried <= 15; carried++) {
     for (const given of [carried, carried + 1, carried + 2]) {
       const printed = print(problem, set, { given, carried, result: digits });
-      if (closes(problem, set, printed, result, digits)) return { printed, closes: true };
+      if (closes(problem, set, printed, result, digits)) return { printed, carried, closes: true };
     }
   }
-  return { printed: print(problem, set, { given: digits, carried: digits, result: digits }), closes: false };
+  const printed = print(problem, set, { given: digits, carried: digits, result: digits });
+  return { printed, carried: digits, closes: false };
 }
 
 /**
@@ -144,7 +147,7 @@ export function arithmetic(problem: Problem, digits: number, tied = false, times
   const set = unitsFor(problem, tied);
   const number = valueIn(result, set) as number;
   const text = result.sort === 'count' ? String(number) : formatNumber(number, digits);
-  const { printed, closes: closed } = closing(problem, set, digits, text);
+  const { printed, carried, closes: closed } = closing(problem, set, digits, text);
   const shown: Substitute = { text, unit: unitIn(result, set) };
   const lookup = (symbol: string): Substitute | undefined =>
     printed.get(symbol) ?? (equation.sort === 'residual' && symbol === result.symbol ? shown : undefined);
@@ -168,6 +171,7 @@ export function arithmetic(problem: Problem, digits: number, tied = false, times
     units: set,
     wanted: problem.wanted,
     printed,
+    carried,
     closes: closed,
     ...(low !== undefined && high !== undefined ? { signChange: [low, high] } : {}),
   };

@@ -54,6 +54,10 @@ const OPERATIONS: Readonly<Record<Exclude<BinaryOperator, 'and' | 'or'>, (a: Val
   '^': (a, b) => number(a) ** number(b),
 };
 
+function own<T>(record: Readonly<Record<string, T>>, name: string): T | undefined {
+  return Object.hasOwn(record, name) ? record[name] : undefined;
+}
+
 /**
  * The value of an expression, with the values of its names.
  *
@@ -66,7 +70,7 @@ export function evaluate(expression: Expression, scope: Readonly<Record<string, 
     case 'word':
       return expression.text;
     case 'name': {
-      const value = Object.hasOwn(scope, expression.name) ? scope[expression.name] : CONSTANTS[expression.name];
+      const value = own(scope, expression.name) ?? own(CONSTANTS, expression.name);
       if (value === undefined) throw new ReferenceError(`${expression.name} has no value`);
       return value;
     }
@@ -81,7 +85,7 @@ export function evaluate(expression: Expression, scope: Readonly<Record<string, 
       return OPERATIONS[operator](evaluate(left, scope), evaluate(right, scope));
     }
     case 'call': {
-      const compute = FUNCTIONS[expression.name];
+      const compute = own(FUNCTIONS, expression.name);
       if (compute === undefined) throw new ReferenceError(`${expression.name} is not a function of this sheet`);
       return compute(...expression.args.map((arg) => number(evaluate(arg, scope))));
     }

@@ -58,7 +58,8 @@ export function substitute(
       case 'call':
         return { text: `${part.name}(${part.args.map((arg) => print(arg).text).join(', ')})`, level: ATOM };
       case 'unary': {
-        const inside = wrap(print(part.operand), binding.unary);
+        const operand = print(part.operand);
+        const inside = wrap(operand, operand.text.startsWith('-') ? ATOM : binding.unary);
         return { text: part.operator === '-' ? `-${inside}` : `not ${inside}`, level: binding.unary };
       }
       case 'binary':
@@ -73,7 +74,7 @@ export function substitute(
     if (operator === '^') return { text: `${wrap(a, ATOM)}^${wrap(b, ATOM)}`, level };
     const leftText = wrap(a, level);
     // A sign after an operator is put in parentheses, as on paper.
-    const signed = right.sort === 'unary' || b.text.startsWith('-');
+    const signed = level > binding['<'] && (right.sort === 'unary' || b.text.startsWith('-'));
     const associative = operator === '+' || operator === '*' || operator === 'and' || operator === 'or';
     const least = signed ? ATOM : associative ? level : level + 1;
     const rightText = wrap(b, least, operator === '/' && !signed ? (b.divisor ?? b.level) : b.level);

@@ -1,7 +1,7 @@
 import { binding, type Expression } from './expression.js';
 
 const GREEK = new Set(
-  'alpha beta gamma delta epsilon eps zeta eta theta kappa lambda mu nu xi rho sigma tau phi chi psi omega Gamma Delta Theta Lambda Sigma Phi Psi Omega'.split(
+  'alpha beta gamma delta epsilon eps zeta eta theta kappa lambda mu nu xi pi rho sigma tau phi chi psi omega Gamma Delta Theta Lambda Sigma Phi Psi Omega'.split(
     ' ',
   ),
 );
