@@ -1,0 +1,167 @@
+import { describe, expect, it } from 'vitest';
+import { mm } from '../../src/quantity/index.js';
+import type { RepairDesign } from '../../src/repair/design.js';
+import { calculationSheet } from '../../src/report.js';
+import { inventedDesign } from './fixture.js';
+
+const parts = (sheet: string): string[] =>
+  [...sheet.matchAll(/^== (?<title>[A-Z ]+) =+$/gmu)].map(([, title]) => title ?? '');
+const section = (sheet: string, title: string): string =>
+  sheet.split(`== ${title} `)[1]?.split('\n== ')[0]?.replaceAll(/\s+/gu, ' ') ?? '';
+
+describe('the calculation sheet', () => {
+  it('gives the answer first, then what it rests on, then every step', () => {
+    const sheet = calculationSheet(inventedDesign());
+    expect(parts(sheet)).toEqual([
+      'ANSWER',
+      'ASSUMED VALUES',
+      'WARNINGS',
+      'CAUTIONS',
+      'EVIDENCE',
+      'THE CASE AS GIVEN',
+      'CALCULATION',
+      'SOURCES',
+    ]);
+    expect(sheet.indexOf('after ISO 24817:2017, as recalled')).toBeLessThan(sheet.indexOf('== ANSWER'));
+    expect(sheet).toContain('hoopwright 0.0.0-test');
+    expect(sheet).toContain('work order 11-204');
+  });
+
+  it('names for each quantity of the answer the criterion that governs it', () => {
+    const answer = section(calculationSheet(inventedDesign()), 'ANSWER');
+    expect(answer).toContain('Verdict: DESIGNED');
+    expect(answer).toContain('Laminate thickness 3.940 mm governed by axial strain');
+    expect(answer).toContain('5 plies 4.000 mm laid, 0.8 mm each');
+    expect(answer).toContain('Axial length 368.4 mm');
+    expect(answer).toContain('104.2 mm governed by two root D t');
+    expect(answer).toContain('3.940 axial strain (governs)');
+    expect(answer).toContain('- long-term strength: needs the long-term strength of the laminate');
+    expect(answer).toContain('352.0 g base + 88.00 g hardener each');
+    expect(answer).toContain('Wait for cure 51.40 h');
+    expect(answer).toContain('Rolls 3 rolls 1.500 m left on the last');
+  });
+
+  it('shows each assumed value with its tag and its reason', () => {
+    const assumed = section(calculationSheet(inventedDesign()), 'ASSUMED VALUES');
+    expect(assumed).toContain('[practice] tape waste 10 % the case gives none');
+    expect(assumed).toContain('[chosen] thickness method: substrate ignored');
+    expect(assumed).toContain('[secondary] yield strength 241 MPa API 5L 44th, grade B');
+  });
+
+  it('counts the evidence by tag and names what is recalled in this very design', () => {
+    const evidence = section(calculationSheet(inventedDesign()), 'EVIDENCE');
+    expect(evidence).toContain('The weakest evidence behind this design is: chosen.');
+    expect(evidence).toContain('recalled 0 2 0');
+    expect(evidence).toContain('allowable hoop strain, class 2, 10 years [7.5.5, table]');
+    expect(evidence).toContain('overlap factor [7.5.8] (derived too)');
+    expect(evidence).toContain('published 1 0 0');
+  });
+
+  it('numbers the steps by their part and prints decisions between them', () => {
+    const sheet = calculationSheet(inventedDesign());
+    const order = [
+      '1  Pipe as found',
+      '1.1  Hoop stress',
+      '1.2  Failure pressure',
+      'Decision',
+      '2  Cure',
+      '2.1  Arrhenius',
+    ];
+    const places = order.map((text) => sheet.indexOf(`\n${text}`));
+    expect(places.every((place, index) => place > (places[index - 1] ?? 0))).toBe(true);
+    expect(section(sheet, 'CALCULATION')).toContain('Because the case names no method');
+  });
+
+  it('lists each source once, in full, with how it was reached', () => {
+    const sources = section(calculationSheet(inventedDesign()), 'SOURCES');
+    expect(sources.match(/49 CFR Part 192/gu)?.length).toBe(1);
+    expect(sources).toContain('Read in its own open text.');
+  });
+
+  it('keeps to 78 columns and is the same every time, in both systems', () => {
+    for (const units of ['si', 'us'] as const) {
+      const sheet = calculationSheet(inventedDesign(), { units });
+      expect(Math.max(...sheet.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
+      expect(sheet).not.toMatch(/undefined|NaN|\[object|\u00a0/u);
+      expect(sheet).not.toMatch(/[^\S\n]$/mu);
+      expect(calculationSheet(inventedDesign(), { units })).toBe(sheet);
+    }
+  });
+
+  it('shows the case as it was typed where that is known', () => {
+    const typed = new Map([['pipe.wallThickness', { text: '0.330 in' }]]);
+    const sheet = calculationSheet(inventedDesign(), { typed });
+    expect(section(sheet, 'THE CASE AS GIVEN')).toContain('Nominal wall 0.330 in');
+    expect(section(calculationSheet(inventedDesign()), 'THE CASE AS GIVEN')).toContain('Nominal wall 8.38 mm');
+  });
+
+  it('states each reason of a refusal with its number and its limit, and claims no design', () => {
+    const { laminate: _, extent: __, wrap: ___, ...rest } = inventedDesign();
+    const refused: RepairDesign = {
+      ...rest,
+      verdict: 'not repairable',
+      mixes: [],
+      cures: [],
+      reasons: [
+        {
+          text: 'the hole is too large for the laminate to span',
+          found: { name: 'hole', kind: 'length', value: mm(180) },
+          limit: { name: 'largest hole', kind: 'length', value: mm(127.6) },
+          clause: '7.5.7',
+        },
+      ],
+    };
+    const answer = section(calculationSheet(refused), 'ANSWER');
+    expect(answer).toContain('Verdict: NOT REPAIRABLE');
+    expect(answer).toContain(
+      'the hole is too large for the laminate to span (found hole 180 mm; limit largest hole 127.6 mm) [7.5.7]',
+    );
+    expect(answer).not.toContain('Laminate thickness');
+    expect(answer).toContain('What was computed before the design stopped:');
+  });
+
+  it('says what is missing, why, and who has it', () => {
+    const asking: RepairDesign = {
+      ...inventedDesign(),
+      verdict: 'needs input',
+      missing: [
+        {
+          field: 'laminate.energyReleaseRate',
+          why: 'the leak criterion rests on it',
+          askWhom: 'the maker of the system',
+        },
+      ],
+    };
+    expect(section(calculationSheet(asking), 'ANSWER')).toContain(
+      'laminate.energyReleaseRate: the leak criterion rests on it; ask the maker of the system',
+    );
+  });
+
+  it('says so when the steps were not recorded', () => {
+    const { record: _, ...bare } = inventedDesign();
+    expect(section(calculationSheet(bare), 'CALCULATION')).toContain('The steps were not recorded');
+  });
+
+  it('is an error when the record holds a function that nobody declared', () => {
+    const design = inventedDesign();
+    const stray = { sort: 'step', compute: () => 1, input: {}, result: 1 } as const;
+    expect(() => calculationSheet({ ...design, record: [...(design.record ?? []), stray] })).toThrow(
+      'is not a formula of the registry',
+    );
+  });
+
+  it('is a document of headings, tables and code in Markdown', () => {
+    const sheet = calculationSheet(inventedDesign(), { format: 'markdown' });
+    expect(sheet).toMatch(/^# Brine return line, thinned below the support\n/u);
+    expect(sheet).toContain('\n## ANSWER\n');
+    expect(sheet).toContain('\n### 1  Pipe as found\n');
+    expect((sheet.match(/^```$/gmu)?.length ?? 1) % 2).toBe(0);
+    for (const table of sheet.split('\n\n').filter((block) => block.startsWith('|'))) {
+      const widths = table
+        .trimEnd()
+        .split('\n')
+        .map((line) => line.match(/(?<!\\)\|/gu)?.length);
+      expect(new Set(widths).size, table).toBe(1);
+    }
+  });
+});
