@@ -28,7 +28,7 @@ export class CalculationError extends Error implements Refusal {
   readonly value: unknown;
   readonly unit: string;
   readonly constraint: string;
-  readonly source?: string;
+  declare readonly source?: string;
 
   constructor(refusal: Refusal) {
     const { parameter, value, unit, constraint, source } = refusal;

@@ -1,15 +1,15 @@
 import { refuse } from './calculation-error.js';
 
+// Number.isFinite comes first: null, text and lists would pass a comparison, null as 0.
+
 /** Refuses all but finite numbers above zero. */
 export function positive(value: number, parameter: string, unit: string): void {
-  if (!(value > 0 && value < Number.POSITIVE_INFINITY))
-    invalid(value, parameter, unit, 'must be a finite number above 0');
+  if (!(Number.isFinite(value) && value > 0)) invalid(value, parameter, unit, 'must be a finite number above 0');
 }
 
 /** Refuses all but finite numbers from zero upward. */
 export function nonNegative(value: number, parameter: string, unit: string): void {
-  if (!(value >= 0 && value < Number.POSITIVE_INFINITY))
-    invalid(value, parameter, unit, 'must be a finite number, 0 or above');
+  if (!(Number.isFinite(value) && value >= 0)) invalid(value, parameter, unit, 'must be a finite number, 0 or above');
 }
 
 /** Refuses NaN and the infinities. */
@@ -19,12 +19,14 @@ export function finite(value: number, parameter: string, unit: string): void {
 
 /** Refuses all but numbers from `low` to `high`, both included. */
 export function within(value: number, low: number, high: number, parameter: string, unit: string): void {
-  if (!(value >= low && value <= high)) invalid(value, parameter, unit, `must be from ${low} to ${high}`);
+  if (!(Number.isFinite(value) && value >= low && value <= high))
+    invalid(value, parameter, unit, `must be from ${low} to ${high}`);
 }
 
 /** Refuses all but fractions from 0 up to, not including, 1. */
 export function properFraction(value: number, parameter: string): void {
-  if (!(value >= 0 && value < 1)) invalid(value, parameter, '', 'must be from 0 up to, not including, 1');
+  if (!(Number.isFinite(value) && value >= 0 && value < 1))
+    invalid(value, parameter, '', 'must be from 0 up to, not including, 1');
 }
 
 /** Refuses all but whole numbers from `least` upward. */
@@ -35,12 +37,14 @@ export function wholeNumber(value: number, least: number, parameter: string): vo
 
 /** Refuses values that are not below `limit`; `what` names the limit in the user's words. */
 export function below(value: number, limit: number, what: string, parameter: string, unit: string): void {
-  if (!(value < limit)) invalid(value, parameter, unit, `must be below ${what}, ${limit} ${unit}`.trimEnd());
+  if (!(Number.isFinite(value) && value < limit))
+    invalid(value, parameter, unit, `must be below ${what}, ${limit} ${unit}`.trimEnd());
 }
 
 /** Refuses values above `limit`; `what` names the limit in the user's words. */
 export function atMost(value: number, limit: number, what: string, parameter: string, unit: string): void {
-  if (!(value <= limit)) invalid(value, parameter, unit, `must be at most ${what}, ${limit} ${unit}`.trimEnd());
+  if (!(Number.isFinite(value) && value <= limit))
+    invalid(value, parameter, unit, `must be at most ${what}, ${limit} ${unit}`.trimEnd());
 }
 
 /** Refuses words that are not among the choices. */
