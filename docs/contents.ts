@@ -2,7 +2,8 @@
  * Writes src/index.ts, the table of contents of the package: `npm run contents`.
  *
  * From every room it lists the functions and types that the room's index exports. Left out are declarations and other
- * constants (`hoopwright/formulas`) and whatever `hoopwright/tables` exports, so that one import costs one function.
+ * constants (`hoopwright/formulas`) and whatever `hoopwright/tables` exports, so that one import costs one function; and whatever is
+ * marked `@internal`, such as a guard that two files of a room share.
  */
 import { execFileSync } from 'node:child_process';
 import { existsSync, realpathSync, writeFileSync } from 'node:fs';
@@ -64,14 +65,23 @@ function exportsOf(path: string, of: ts.Program): Exported[] {
   const source = of.getSourceFile(join(root, path));
   const module = source === undefined ? undefined : checker.getSymbolAtLocation(source);
   if (module === undefined) return [];
-  return checker.getExportsOfModule(module).map((symbol) => {
-    const original = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
-    const callable = ts.SymbolFlags.Function | ts.SymbolFlags.Class | ts.SymbolFlags.ValueModule;
-    if (original.flags & callable) return { name: symbol.name, sort: 'function' };
-    if (!(original.flags & ts.SymbolFlags.Value)) return { name: symbol.name, sort: 'type' };
-    const calls = checker.getTypeOfSymbol(original).getCallSignatures();
-    return { name: symbol.name, sort: calls.length > 0 ? 'function' : 'constant' };
-  });
+  const originalOf = (symbol: ts.Symbol): ts.Symbol =>
+    symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+  const isPublic = (symbol: ts.Symbol): boolean =>
+    originalOf(symbol)
+      .getJsDocTags(checker)
+      .every(({ name }) => name !== 'internal');
+  return checker
+    .getExportsOfModule(module)
+    .filter(isPublic)
+    .map((symbol) => {
+      const original = originalOf(symbol);
+      const callable = ts.SymbolFlags.Function | ts.SymbolFlags.Class | ts.SymbolFlags.ValueModule;
+      if (original.flags & callable) return { name: symbol.name, sort: 'function' };
+      if (!(original.flags & ts.SymbolFlags.Value)) return { name: symbol.name, sort: 'type' };
+      const calls = checker.getTypeOfSymbol(original).getCallSignatures();
+      return { name: symbol.name, sort: calls.length > 0 ? 'function' : 'constant' };
+    });
 }
 
 function listOf(room: string, of: ts.Program, tables: ReadonlySet<string>): string[] {
