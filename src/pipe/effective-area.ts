@@ -1,6 +1,6 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { Area, GaugePressure, Length, Stress } from '../quantity/index.js';
-import { checkDepthProfile, type DepthPoint, lossBetween, lossUpTo } from './depth-profile.js';
+import { checkDepthProfile, type DepthPoint, lossBetween, lossUpTo, weakestSubLength } from './depth-profile.js';
 import { modifiedFolias } from './folias-modified-b31g.js';
 import { checkPipeWall } from './part-wall-defect.js';
 
@@ -42,47 +42,32 @@ export function effectiveArea(input: EffectiveAreaInput): EffectiveArea {
   checkPipeWall(D, t);
   positive(S, 'flowStress', 'Pa');
   checkDepthProfile(profile, t, 'ASME B31G, Level 2');
-  const positions = Float64Array.from(profile, (point) => point.position);
-  const depths = Float64Array.from(profile, (point) => point.depth);
-  const [from, to] = weakestSubLength(positions, lossUpTo(positions, depths), D, t);
+  const positions = new Float64Array(profile.length);
+  const depths = new Float64Array(profile.length);
+  for (let i = 0; i < profile.length; i++) {
+    const point = profile[i] as DepthPoint;
+    positions[i] = point.position;
+    depths[i] = point.depth;
+  }
+  const [from, to] = weakestSubLength(positions, lossUpTo(positions, depths), t, (L) =>
+    modifiedFolias((L / D) * (L / t)),
+  );
   const start = positions[from] as number;
   const end = positions[to] as number;
   const length = end - start;
   const area = lossBetween(positions, depths, from, to);
   const share = area / (length * t);
   const foliasFactor = modifiedFolias((length / D) * (length / t));
+  const failurePressure = (S * ((2 * t) / D) * (1 - share)) / (1 - share / foliasFactor);
+  finite(failurePressure, 'failure pressure', 'Pa');
   return {
-    failurePressure: ((S * ((2 * t) / D) * (1 - share)) / (1 - share / foliasFactor)) as GaugePressure,
+    failurePressure: failurePressure as GaugePressure,
     from: start as Length,
     to: end as Length,
     length: length as Length,
     area: area as Area,
     foliasFactor,
   };
-}
-
-/** Compares (1 - a)/(1 - a/M) as (A0 - A) M/(A0 M - A): one division and one square root for each sub-length. */
-function weakestSubLength(positions: Float64Array, loss: Float64Array, D: number, t: number): [number, number] {
-  const perDt = 1 / D / t;
-  let [least, from, to] = [Number.POSITIVE_INFINITY, 0, positions.length - 1];
-  for (let i = 0; i < positions.length - 1; i++) {
-    const start = positions[i] as number;
-    const lossBefore = loss[i] as number;
-    for (let j = i + 1; j < positions.length; j++) {
-      const L = (positions[j] as number) - start;
-      const z = L * L * perDt;
-      const M = z <= 50 ? Math.sqrt(1 + z * (0.6275 - 0.003375 * z)) : 0.032 * z + 3.3;
-      const A = (loss[j] as number) - lossBefore;
-      const A0 = L * t;
-      const share = ((A0 - A) * M) / (A0 * M - A);
-      if (share < least) {
-        least = share;
-        from = i;
-        to = j;
-      }
-    }
-  }
-  return [from, to];
 }
 
 export const effectiveAreaFormula = /* @__PURE__ */ formula<EffectiveAreaInput, EffectiveArea>({

@@ -1,6 +1,6 @@
 import { finite, formula, positive } from '../formula/index.js';
 import type { Area, GaugePressure, Length } from '../quantity/index.js';
-import { checkPointCount, checkPosition, lossBetween, lossUpTo } from './depth-profile.js';
+import { checkPointCount, checkPosition, lossBetween, lossUpTo, weakestSubLength } from './depth-profile.js';
 import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
 import { type Api579Shell, checkApi579Shell, checkThinnestPoint, discontinuityUnchecked } from './local-metal-loss.js';
 
@@ -63,7 +63,9 @@ export function localMetalLossProfile(input: LocalMetalLossProfileInput): LocalM
     depths[i] = Math.max(0, tc - (wall - FCA));
   }
   const perRoot = 1.285 / (Math.sqrt(D) * Math.sqrt(tc));
-  const [from, to] = weakestSubLength(positions, lossUpTo(positions, depths), tc, perRoot);
+  const [from, to] = weakestSubLength(positions, lossUpTo(positions, depths), tc, (length) =>
+    quickFoliasApi579(perRoot * length),
+  );
   const start = positions[from] as number;
   const end = positions[to] as number;
   const length = end - start;
@@ -84,23 +86,6 @@ export function localMetalLossProfile(input: LocalMetalLossProfileInput): LocalM
     reducedPressure: (MAWP * Math.min(1, RSF / RSFa)) as GaugePressure,
     accepted: RSF >= RSFa,
   };
-}
-
-function weakestSubLength(positions: Float64Array, loss: Float64Array, tc: number, perRoot: number): [number, number] {
-  let [least, from, to] = [Number.POSITIVE_INFINITY, 0, positions.length - 1];
-  for (let i = 0; i < positions.length - 1; i++) {
-    for (let j = i + 1; j < positions.length; j++) {
-      const s = (positions[j] as number) - (positions[i] as number);
-      const share = ((loss[j] as number) - (loss[i] as number)) / (s * tc);
-      const factor = (1 - share) / (1 - share / quickFoliasApi579(perRoot * s));
-      if (factor < least) {
-        least = factor;
-        from = i;
-        to = j;
-      }
-    }
-  }
-  return [from, to];
 }
 
 export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLossProfileInput, LocalMetalLossProfile>({

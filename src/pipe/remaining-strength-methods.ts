@@ -8,7 +8,7 @@ import { flowStressMean } from './flow-stress-mean.js';
 import { flowStressMultiple } from './flow-stress-multiple.js';
 import { beyondFlowStressOffset, flowStressOffset } from './flow-stress-offset.js';
 import { beyondFoliasApi579 } from './folias-api579.js';
-import { type Api579Shell, localMetalLoss } from './local-metal-loss.js';
+import { localMetalLoss } from './local-metal-loss.js';
 import { localMetalLossProfile } from './local-metal-loss-profile.js';
 import { modifiedB31gFailurePressure } from './modified-b31g.js';
 import type { PartWallDefect } from './part-wall-defect.js';
@@ -98,55 +98,61 @@ const RUN: Readonly<
   Record<RemainingStrengthMethod, (job: RemainingStrengthJob, method: RemainingStrengthMethod) => MethodResult>
 > = {
   'b31g-original': (job, method) => {
-    const flowStress = flow({ ...job, flowStress: '1.1 yield' });
-    const failure = step(job.recorder, b31gFailurePressure, { ...defectOf(job.input), flowStress });
+    const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
+    const flowStress = flow(job, '1.1 yield');
+    const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
     const note = 'depth below 0.1 of the wall: B31G asks for no action';
-    return inside(job, method, failure, shallowForB31g(job.input) ? [note] : []);
+    return inside(job, method, step(job.recorder, b31gFailurePressure, input), shallowForB31g(input) ? [note] : []);
   },
   'modified-b31g': (job, method) => {
-    const flowStress = flow(job);
-    const failure = step(job.recorder, modifiedB31gFailurePressure, { ...defectOf(job.input), flowStress });
-    return inside(job, method, failure, flowNotes(job));
+    const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
+    const flowStress = flow(job, job.flowStress);
+    const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
+    return inside(job, method, step(job.recorder, modifiedB31gFailurePressure, input), flowNotes(job));
   },
   'effective-area': (job, method) => {
     const { outsideDiameter, wallThickness, profile } = job.input;
     if (profile === undefined) return out(method, 'needs a depth profile');
-    const input = { outsideDiameter, wallThickness, flowStress: flow(job), profile };
+    const input = { outsideDiameter, wallThickness, flowStress: flow(job, job.flowStress), profile };
     return inside(job, method, step(job.recorder, effectiveArea, input).failurePressure, flowNotes(job));
   },
   'dnv-single-defect': (job, method) => {
-    const { tensileStrength } = job.input;
+    const { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength } = job.input;
     if (tensileStrength === undefined) return out(method, 'needs the tensile strength');
-    const failure = step(job.recorder, dnvFailurePressure, { ...defectOf(job.input), tensileStrength });
-    return inside(job, method, failure, []);
+    const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
+    return inside(job, method, step(job.recorder, dnvFailurePressure, input), []);
   },
   'local-metal-loss': (job, method) => {
-    const { wallThickness, defectDepth, defectLength } = job.input;
-    const measuredMinimum = (wallThickness - defectDepth) as Length;
-    const loss = step(job.recorder, localMetalLoss, { ...shellOf(job.input), measuredMinimum, defectLength });
-    return reduced(method, loss.reducedPressure, shellNotes(job, loss.lengthParameter));
+    const { outsideDiameter, wallThickness: t, defectDepth, defectLength, maximumPressure } = job.input;
+    const { distanceToDiscontinuity } = job.input;
+    const input = {
+      insideDiameter: (outsideDiameter - 2 * t) as Length,
+      correctedWall: t,
+      workingPressure: maximumPressure,
+      measuredMinimum: (t - defectDepth) as Length,
+      defectLength,
+    };
+    const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
+    const { reducedPressure, lengthParameter } = step(job.recorder, localMetalLoss, checked);
+    return { method, inside: true, safePressure: reducedPressure, notes: shellNotes(job, lengthParameter) };
   },
   'local-metal-loss-profile': (job, method) => {
-    const { wallThickness, profile } = job.input;
+    const { outsideDiameter, wallThickness: t, profile, maximumPressure, distanceToDiscontinuity } = job.input;
     if (profile === undefined) return out(method, 'needs a depth profile');
-    const walls = profile.map(({ position, depth }) => ({ position, wall: (wallThickness - depth) as Length }));
-    const loss = step(job.recorder, localMetalLossProfile, { ...shellOf(job.input), profile: walls });
-    return reduced(method, loss.reducedPressure, shellNotes(job, loss.lengthParameter));
+    const input = {
+      insideDiameter: (outsideDiameter - 2 * t) as Length,
+      correctedWall: t,
+      workingPressure: maximumPressure,
+      profile: profile.map(({ position, depth }) => ({ position, wall: (t - depth) as Length })),
+    };
+    const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
+    const { reducedPressure, lengthParameter } = step(job.recorder, localMetalLossProfile, checked);
+    return { method, inside: true, safePressure: reducedPressure, notes: shellNotes(job, lengthParameter) };
   },
 };
 
-function defectOf({ outsideDiameter, wallThickness, defectDepth, defectLength }: PartWallDefect): PartWallDefect {
-  return { outsideDiameter, wallThickness, defectDepth, defectLength };
-}
-
-function shellOf(input: RemainingStrengthInput): Api579Shell {
-  const { outsideDiameter: D, wallThickness: t, maximumPressure, distanceToDiscontinuity } = input;
-  const shell = { insideDiameter: (D - 2 * t) as Length, correctedWall: t, workingPressure: maximumPressure };
-  return distanceToDiscontinuity === undefined ? shell : { ...shell, distanceToDiscontinuity };
-}
-
 /** The flow stress by the job's choice; never above the tensile strength, where that is known. */
-function flow({ input, recorder, flowStress: choice }: RemainingStrengthJob): Stress {
+function flow({ input, recorder }: RemainingStrengthJob, choice: FlowStressChoice): Stress {
   const { yieldStrength, tensileStrength } = input;
   const value =
     choice === '1.1 yield'
@@ -191,10 +197,6 @@ function inside(
   const { maximumPressure } = input;
   const safe = step(recorder, safePressure, { failurePressure, safetyFactor, maximumPressure }, method);
   return { method, inside: true, failurePressure, safePressure: safe, notes };
-}
-
-function reduced(method: RemainingStrengthMethod, safe: GaugePressure, notes: readonly string[]): MethodInside {
-  return { method, inside: true, safePressure: safe, notes };
 }
 
 function out(method: RemainingStrengthMethod, because: string): MethodOutside {

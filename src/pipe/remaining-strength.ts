@@ -113,7 +113,7 @@ function defaultSafetyFactor(designFactor: number | undefined): number {
     const constraint = 'must be given, or the design factor of the line, whose inverse it is';
     refuse({ code: 'invalid-input', parameter: 'safetyFactor', value: 'missing', unit: '', constraint });
   }
-  if (!(designFactor > 0 && designFactor <= 1)) {
+  if (!(Number.isFinite(designFactor) && designFactor > 0 && designFactor <= 1)) {
     const constraint = 'must be above 0 and at most 1';
     refuse({ code: 'invalid-input', parameter: 'designFactor', value: designFactor, unit: '', constraint });
   }

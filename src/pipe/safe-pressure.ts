@@ -30,7 +30,7 @@ export function safePressure(input: SafePressureInput): GaugePressure {
 
 /** Refuses safety factors below 1. */
 export function checkSafetyFactor(value: number): void {
-  if (value >= 1 && value < Number.POSITIVE_INFINITY) return;
+  if (Number.isFinite(value) && value >= 1) return;
   const constraint = 'must be a finite number, 1 or above';
   refuse({ code: 'invalid-input', parameter: 'safetyFactor', value, unit: '', constraint });
 }
