@@ -3,35 +3,18 @@ import { designHoleDiameter, holeAtEndOfLife } from '../laminate/index.js';
 import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
-  type FlowStressChoice,
   hoopStress,
   isThroughWallAtEndOfLife,
   outsideDiameterFromCircumference,
-  type RemainingStrengthMethod,
-  remainingStrength,
   wallAtEndOfLife,
 } from '../pipe/index.js';
-import type { CorrosionRate, GaugePressure, Length } from '../quantity/index.js';
-import type { FlowStressRule, Growth, StrengthMethod } from './case.js';
-import type { AsFound, StrengthOutcome } from './design.js';
-import { attempt, need, use, type Workbook, warn } from './workbook.js';
+import type { CorrosionRate, Length } from '../quantity/index.js';
+import type { Growth } from './case.js';
+import type { AsFound } from './design.js';
+import { assessStrength } from './strength-stage.js';
+import { need, use, type Workbook } from './workbook.js';
 
 const NO_GROWTH: Growth = { depth: 0 as CorrosionRate, length: 0 as CorrosionRate };
-
-const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
-  'original B31G': 'b31g-original',
-  'modified B31G': 'modified-b31g',
-  'effective area': 'effective-area',
-  'DNV-RP-F101': 'dnv-single-defect',
-  'API 579-1 Level 1': 'local-metal-loss',
-  'API 579-1 Level 2': 'local-metal-loss-profile',
-};
-
-const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
-  'SMYS + 69 MPa': 'yield plus 69 MPa',
-  '1.1 SMYS': '1.1 yield',
-  '(SMYS + SMTS) / 2': 'mean of yield and tensile',
-};
 
 /** The pipe as it was found and as it will be at the end of the repair's life. */
 export function assessPipe(work: Workbook): AsFound {
@@ -144,65 +127,4 @@ function holeThen(work: Workbook, growth: Growth): Pick<AsFound, 'holeAtEndOfLif
     holeAtEndOfLife: hole,
     designHole: step(recorder, designHoleDiameter, { holeDiameter: hole, leastDiameter }),
   };
-}
-
-function assessStrength(
-  work: Workbook,
-  found: Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>,
-  growth: Growth,
-): StrengthOutcome | undefined {
-  const { recorder, case: repairCase } = work;
-  const { pipe, service, defect, repair, assessment = {} } = repairCase;
-  heading(recorder, 'Remaining strength at the end of life');
-  if (assessment.safetyFactor === undefined && assessment.designFactor === undefined) {
-    warn(
-      work,
-      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The default thickness does not use it.',
-    );
-    return undefined;
-  }
-  const shift = growth.length * repair.life;
-  const deepening = growth.depth * repair.life;
-  const profile = defect.profile?.map(({ position, depth }, i, all) => ({
-    position: (position + (i === 0 ? -shift : i === all.length - 1 ? shift : 0)) as Length,
-    // Ends of the profile at zero depth stay sound: the loss grows outwards past them by the length rate.
-    depth: Math.min(depth === 0 ? 0 : depth + deepening, found.depthAtEndOfLife) as Length,
-  }));
-  const result = attempt(work, 'remaining strength', () =>
-    remainingStrength(
-      {
-        outsideDiameter: found.outsideDiameter,
-        wallThickness: pipe.wallThickness,
-        defectDepth: found.depthAtEndOfLife,
-        defectLength: found.lengthAtEndOfLife,
-        yieldStrength: pipe.material.yieldStrength,
-        tensileStrength: pipe.material.tensileStrength,
-        maximumPressure: service.designPressure,
-        profile,
-        method: assessment.method === undefined ? undefined : METHODS[assessment.method],
-        flowStress: assessment.flowStress === undefined ? undefined : FLOW_STRESSES[assessment.flowStress],
-        safetyFactor: assessment.safetyFactor,
-        designFactor: assessment.designFactor,
-      },
-      recorder,
-    ),
-  );
-  if (result === undefined) return undefined;
-  for (const note of result.notes) warn(work, `Remaining strength by ${wordsOf(result.method)}: ${note}.`);
-  return {
-    method: wordsOf(result.method),
-    safePressure: result.safePressure,
-    safetyFactor: result.safetyFactor,
-    fitAsItIs: result.safePressure >= service.designPressure,
-    methods: result.methods.map((candidate) =>
-      candidate.inside
-        ? { criterion: wordsOf(candidate.method), value: candidate.safePressure as GaugePressure }
-        : { criterion: wordsOf(candidate.method), needs: candidate.because },
-    ),
-  };
-}
-
-function wordsOf(method: RemainingStrengthMethod): StrengthMethod {
-  const [words] = Object.entries(METHODS).find(([, formula]) => formula === method) ?? [];
-  return words as StrengthMethod;
 }

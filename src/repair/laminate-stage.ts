@@ -2,17 +2,11 @@ import { heading, step } from '../formula/index.js';
 import { plyCount, thinLaminateLimit } from '../laminate/index.js';
 import type { GaugePressure, Length } from '../quantity/index.js';
 import type { AsFound, Candidate, LaminateDesign } from './design.js';
-import { type LeakOutcome, resistanceOverHole, thicknessForLeak } from './leak-stage.js';
+import { checkHoleSize, type LeakOutcome, resistanceOverHole, thicknessForLeak } from './leak-stage.js';
 import type { Strains } from './strain-stage.js';
-import {
-  alternativesTo,
-  chooseMethod,
-  needFor,
-  prepareThickness,
-  resistanceIgnored,
-  type ThicknessJob,
-  thicknessBy,
-} from './thickness-stage.js';
+import { resistanceIgnored } from './thickness-ignored.js';
+import { prepareThickness, type ThicknessJob } from './thickness-job.js';
+import { alternativesTo, chooseMethod, needFor, thicknessBy } from './thickness-stage.js';
 import { use, type Workbook } from './workbook.js';
 
 /** How thick the laminate is, by every criterion that applies, and how many plies that takes. */
@@ -40,6 +34,7 @@ export function designLaminate(work: Workbook, found: AsFound, strains: Strains)
     ),
   });
   checkThin(work, job, plies.thickness);
+  checkHoleSize(work, found, plies.thickness);
   return {
     method,
     hoopStrain: strains.hoop,

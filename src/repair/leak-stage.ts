@@ -31,8 +31,8 @@ export interface LeakOutcome {
 
 /** Thickness that keeps the pressure in the hole from peeling the laminate off; a ceiling may forbid any thickness. */
 export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strains): LeakOutcome | undefined {
-  const { recorder, rules, case: repairCase } = work;
-  const { service, laminate, pipe } = repairCase;
+  const { recorder, case: repairCase } = work;
+  const { service, laminate } = repairCase;
   heading(recorder, 'Thickness: leak through the hole');
   const { energyReleaseRate, shearModulus } = laminate;
   if (energyReleaseRate === undefined) {
@@ -53,20 +53,6 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
   }
   const holeDiameter = found.designHole;
   if (energyReleaseRate === undefined || shearModulus === undefined || holeDiameter === undefined) return undefined;
-  const largest = step(recorder, largestHole, {
-    outsideDiameter: found.outsideDiameter,
-    thickness: pipe.wallThickness,
-    coefficient: use(work, 'largest hole that counts as small', rules.hole.validity),
-  });
-  if (holeDiameter > largest) {
-    work.notCovered.push({
-      text: 'the hole is too large for the formula of a round hole',
-      found: { name: 'hole diameter', kind: 'length', value: holeDiameter },
-      limit: { name: 'largest hole', kind: 'length', value: largest },
-      clause: rules.hole.validity.clause,
-    });
-    return undefined;
-  }
   const resistance: LeakResistance = {
     holeDiameter,
     hoopModulus: laminate.hoopModulus,
@@ -90,6 +76,25 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
     return { thickness: 0 as Length, resistance };
   }
   return { thickness: step(recorder, thicknessHole, { ...resistance, pressure: service.designPressure }), resistance };
+}
+
+/** The formula holds for a hole that is small beside the pipe and the laminate: the thinner of wall and laminate decides. */
+export function checkHoleSize(work: Workbook, found: AsFound, laid: Length): void {
+  const { recorder, rules, case: repairCase } = work;
+  const { designHole: holeDiameter, outsideDiameter } = found;
+  if (holeDiameter === undefined) return;
+  const largest = step(recorder, largestHole, {
+    outsideDiameter,
+    thickness: Math.min(repairCase.pipe.wallThickness, laid) as Length,
+    coefficient: use(work, 'largest hole that counts as small', rules.hole.validity),
+  });
+  if (holeDiameter <= largest) return;
+  work.notCovered.push({
+    text: 'the hole is too large for the formula of a round hole',
+    found: { name: 'hole diameter', kind: 'length', value: holeDiameter },
+    limit: { name: 'largest hole', kind: 'length', value: largest },
+    clause: rules.hole.validity.clause,
+  });
 }
 
 function serviceFactorOf(work: Workbook, strains: Strains, reference: EnergyReleaseRate): number {

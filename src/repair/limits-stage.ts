@@ -1,6 +1,7 @@
 import { decide, heading, step } from '../formula/index.js';
 import { leakSeverity, upperTemperatureLimit } from '../laminate/index.js';
 import type { Temperature } from '../quantity/index.js';
+import type { RuleSet } from '../rules/index.js';
 import type { AsFound } from './design.js';
 import { need, use, type Workbook, warn } from './workbook.js';
 
@@ -18,10 +19,17 @@ export function checkLimits(work: Workbook, found: AsFound): Temperature | undef
 }
 
 function checkTemperature(work: Workbook, leaking: boolean): Temperature | undefined {
-  const { recorder, rules, case: repairCase } = work;
+  const { rules, case: repairCase } = work;
   const { glassTransition, heatDistortion } = repairCase.laminate;
-  const transition = glassTransition ?? heatDistortion;
-  if (transition === undefined) {
+  const limits: Temperature[] = [];
+  const margins = rules.temperatureMargin;
+  if (glassTransition !== undefined) {
+    limits.push(limitFrom(work, glassTransition, 'glass transition', margins.glassTransition, leaking));
+  }
+  if (heatDistortion !== undefined) {
+    limits.push(limitFrom(work, heatDistortion, 'heat distortion', margins.heatDeflection, leaking));
+  }
+  if (limits.length === 0) {
     return need(
       work,
       'laminate.glassTransition',
@@ -29,24 +37,26 @@ function checkTemperature(work: Workbook, leaking: boolean): Temperature | undef
       'the maker of the repair system: qualification report',
     );
   }
-  const margins =
-    glassTransition === undefined ? rules.temperatureMargin.heatDeflection : rules.temperatureMargin.glassTransition;
-  const margin = use(
-    work,
-    `margin to the ${glassTransition === undefined ? 'heat distortion' : 'glass transition'} temperature`,
-    leaking ? margins.leaking : margins.notLeaking,
-  );
-  const limit = step(recorder, upperTemperatureLimit, { transitionTemperature: transition, margin });
+  const limit = Math.min(...limits) as Temperature;
   const { designTemperature } = repairCase.service;
-  if (designTemperature > limit) {
-    work.reasons.push({
-      text: 'the design temperature is above the upper temperature limit of the laminate: it would soften',
-      found: { name: 'design temperature', kind: 'temperature', value: designTemperature },
-      limit: { name: 'upper temperature limit', kind: 'temperature', value: limit },
-    });
-    return undefined;
-  }
-  return limit;
+  if (designTemperature <= limit) return limit;
+  work.reasons.push({
+    text: 'the design temperature is above the upper temperature limit of the laminate: it would soften',
+    found: { name: 'design temperature', kind: 'temperature', value: designTemperature },
+    limit: { name: 'upper temperature limit', kind: 'temperature', value: limit },
+  });
+  return undefined;
+}
+
+function limitFrom(
+  work: Workbook,
+  transitionTemperature: Temperature,
+  name: string,
+  margins: RuleSet['temperatureMargin']['glassTransition'],
+  leaking: boolean,
+): Temperature {
+  const margin = use(work, `margin to the ${name} temperature`, leaking ? margins.leaking : margins.notLeaking);
+  return step(work.recorder, upperTemperatureLimit, { transitionTemperature, margin }, name);
 }
 
 function checkClass(work: Workbook): void {

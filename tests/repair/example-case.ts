@@ -1,6 +1,5 @@
 import {
   degC,
-  deltaK,
   gauge,
   gPerCm3,
   gPerM2,
@@ -18,7 +17,6 @@ import {
   ratio,
   strain,
   stress,
-  type ThermalExpansion,
   year,
 } from '../../src/quantity/index.js';
 import type { CureSheet, RepairCase } from '../../src/repair/index.js';
@@ -129,9 +127,3 @@ export const leaking: RepairCase = {
     growth: { depth: mmPerYear(0.05), length: mmPerYear(0.05) },
   },
 };
-
-/** An expansion that differs from that of the pipe by so much per kelvin. */
-export const expansionBeyondPipe = (excess: number): ThermalExpansion => perK(12e-6 + excess);
-
-/** A kelvin, for shifting temperatures in tests. */
-export const oneKelvin = deltaK(1);

@@ -1,0 +1,83 @@
+import { heading } from '../formula/index.js';
+import { type FlowStressChoice, type RemainingStrengthMethod, remainingStrength } from '../pipe/index.js';
+import type { GaugePressure, Length } from '../quantity/index.js';
+import type { FlowStressRule, Growth, StrengthMethod } from './case.js';
+import type { AsFound, StrengthOutcome } from './design.js';
+import { attempt, type Workbook, warn } from './workbook.js';
+
+const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
+  'original B31G': 'b31g-original',
+  'modified B31G': 'modified-b31g',
+  'effective area': 'effective-area',
+  'DNV-RP-F101': 'dnv-single-defect',
+  'API 579-1 Level 1': 'local-metal-loss',
+  'API 579-1 Level 2': 'local-metal-loss-profile',
+};
+
+const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
+  'SMYS + 69 MPa': 'yield plus 69 MPa',
+  '1.1 SMYS': '1.1 yield',
+  '(SMYS + SMTS) / 2': 'mean of yield and tensile',
+};
+
+/** Safe pressure of the thinned pipe at the end of life, by the method the case names or the lowest inside its limits. */
+export function assessStrength(
+  work: Workbook,
+  found: Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>,
+  growth: Growth,
+): StrengthOutcome | undefined {
+  const { recorder, case: repairCase } = work;
+  const { pipe, service, defect, repair, assessment = {} } = repairCase;
+  heading(recorder, 'Remaining strength at the end of life');
+  if (assessment.safetyFactor === undefined && assessment.designFactor === undefined) {
+    warn(
+      work,
+      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The default thickness does not use it.',
+    );
+    return undefined;
+  }
+  const shift = growth.length * repair.life;
+  const deepening = growth.depth * repair.life;
+  const profile = defect.profile?.map(({ position, depth }, i, all) => ({
+    position: (position + (i === 0 ? -shift : i === all.length - 1 ? shift : 0)) as Length,
+    // Ends of the profile at zero depth stay sound: the loss grows outwards past them by the length rate.
+    depth: Math.min(depth === 0 ? 0 : depth + deepening, found.depthAtEndOfLife) as Length,
+  }));
+  const result = attempt(work, 'remaining strength', () =>
+    remainingStrength(
+      {
+        outsideDiameter: found.outsideDiameter,
+        wallThickness: pipe.wallThickness,
+        defectDepth: found.depthAtEndOfLife,
+        defectLength: found.lengthAtEndOfLife,
+        yieldStrength: pipe.material.yieldStrength,
+        tensileStrength: pipe.material.tensileStrength,
+        maximumPressure: service.designPressure,
+        profile,
+        method: assessment.method === undefined ? undefined : METHODS[assessment.method],
+        flowStress: assessment.flowStress === undefined ? undefined : FLOW_STRESSES[assessment.flowStress],
+        safetyFactor: assessment.safetyFactor,
+        designFactor: assessment.designFactor,
+      },
+      recorder,
+    ),
+  );
+  if (result === undefined) return undefined;
+  for (const note of result.notes) warn(work, `Remaining strength by ${wordsOf(result.method)}: ${note}.`);
+  return {
+    method: wordsOf(result.method),
+    safePressure: result.safePressure,
+    safetyFactor: result.safetyFactor,
+    fitAsItIs: result.safePressure >= service.designPressure,
+    methods: result.methods.map((candidate) =>
+      candidate.inside
+        ? { criterion: wordsOf(candidate.method), value: candidate.safePressure as GaugePressure }
+        : { criterion: wordsOf(candidate.method), needs: candidate.because },
+    ),
+  };
+}
+
+function wordsOf(method: RemainingStrengthMethod): StrengthMethod {
+  const [words] = Object.entries(METHODS).find(([, formula]) => formula === method) ?? [];
+  return words as StrengthMethod;
+}

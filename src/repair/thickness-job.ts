@@ -1,0 +1,44 @@
+import { decide, heading, step } from '../formula/index.js';
+import { equivalentAxialForce } from '../laminate/index.js';
+import type { Force, Length, Moment } from '../quantity/index.js';
+import type { AsFound, Candidate, Unavailable } from './design.js';
+import type { Strains } from './strain-stage.js';
+import type { Workbook } from './workbook.js';
+
+/** What every thickness method works on. */
+export interface ThicknessJob {
+  readonly found: AsFound;
+  readonly strains: Strains;
+  /** Diameter that the laminate goes round: over the filler. */
+  readonly wrappedDiameter: Length;
+  /** End load of the closed pipe, with the stated axial force. */
+  readonly axialForce: Force;
+}
+
+/** Thickness by one method: a candidate for each way it can govern, or what is missing. */
+export type MethodOutcome = readonly Candidate<Length>[] | Unavailable;
+
+/** Sets up the loads that the thickness methods share. */
+export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob {
+  const { recorder, case: repairCase } = work;
+  const { filler, loads, service } = repairCase;
+  heading(recorder, 'Loads on the laminate');
+  const over = filler === 'none' ? 0 : filler.thicknessOverDefect;
+  const wrappedDiameter = (found.outsideDiameter + 2 * over) as Length;
+  if (over > 0) {
+    decide(
+      recorder,
+      'hoop load taken on the diameter over the filler',
+      'the pressure acts on the larger circle once the metal under it is gone',
+    );
+  }
+  const axialForce = step(recorder, equivalentAxialForce, {
+    pressure: service.designPressure,
+    outsideDiameter: found.outsideDiameter,
+    axialForce: loads.axialForce === 'none' ? (0 as Force) : loads.axialForce,
+    shearForce: 0 as Force,
+    bendingMoment: 0 as Moment,
+    torque: 0 as Moment,
+  });
+  return { found, strains, wrappedDiameter, axialForce };
+}

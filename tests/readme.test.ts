@@ -1,0 +1,62 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, it, test } from 'vitest';
+import { version } from '../src/repair/index.js';
+
+const readme = readFileSync('README.md', 'utf8');
+const manifest = JSON.parse(readFileSync('package.json', 'utf8'));
+
+/** The fenced blocks of a language. */
+function blocks(language: string): string[] {
+  return [...readme.matchAll(new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, 'gs'))].map(([, code]) => code ?? '');
+}
+
+function run(args: readonly string[]): string {
+  return execFileSync(process.execPath, args, { encoding: 'utf8' });
+}
+
+describe('the README', () => {
+  it('links only to files that exist', () => {
+    const links = [...readme.matchAll(/\]\(([^)#]+)\)/g)].map(([, link]) => link as string);
+    expect(links.length).toBeGreaterThan(5);
+    expect(links.filter((link) => !link.startsWith('http') && !existsSync(link))).toEqual([]);
+  });
+
+  it('names two commands that package.json has', () => {
+    const [commands] = blocks('sh');
+    expect(commands).toContain('npm ci && npm start');
+    expect(commands).toContain('npm ci && npm test');
+    expect(manifest.scripts).toMatchObject({ start: expect.any(String), test: expect.any(String) });
+  });
+
+  const [code = ''] = blocks('ts');
+  test('its code prints what its comment says', () => {
+    const promised = [...code.matchAll(/\/\/ (.+)$/gm)].map(([, text]) => text);
+    expect(promised).toHaveLength(1);
+    const printed = run(['--input-type=module', '--eval', code]);
+    expect(printed.trim()).toBe(promised[0]);
+  });
+
+  const commandLines = blocks('sh')
+    .flatMap((block) => block.split('\n'))
+    .map((line) => line.replace(/\s+#.*$/, ''))
+    .filter((line) => line.startsWith('hoopwright '));
+  test.each(commandLines)('runs: %s', (line) => {
+    const words = [...line.matchAll(/(?:[^\s"]|"[^"]*")+/g)].map(([word]) => word.replaceAll('"', ''));
+    const args = words.slice(1).map((word) => (word === 'case.json' ? 'docs/examples/cooling-water-leak.json' : word));
+    expect(run(['dist/cli.js', ...args]).length).toBeGreaterThan(100);
+  });
+
+  it('says every entry that the package exports', () => {
+    const entries = Object.keys(manifest.exports).filter((entry) => !entry.endsWith('.json'));
+    for (const entry of entries) expect(readme).toContain(`\`hoopwright${entry.slice(1)}\``);
+  });
+});
+
+describe('the version', () => {
+  it('is the same in package.json, in the library, in CITATION.cff and at the top of the changelog', () => {
+    expect(version).toBe(manifest.version);
+    expect(readFileSync('CITATION.cff', 'utf8')).toContain(`\nversion: ${version}\n`);
+    expect(readFileSync('CHANGELOG.md', 'utf8').match(/^## (\S+)/m)?.[1]).toBe(version);
+  });
+});
