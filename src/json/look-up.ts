@@ -155,8 +155,7 @@ function allowableByRow(asked: AllowableRow, design: Temperature, findings: Find
     findings.issues.push({ path: `${path}.at`, value: at, expected, message });
     return undefined;
   }
-  const temperaturePath = asked.at === undefined ? 'service.designTemperature' : `${path}.at`;
-  const found = attempt(findings, { row: `${path}.row`, temperature: temperaturePath }, () =>
+  const found = attempt(findings, { row: `${path}.row`, temperature: `${path}.at` }, () =>
     allowableStress(asked.row, at),
   );
   if (found === undefined) return undefined;
@@ -180,7 +179,8 @@ function attempt<T>(findings: Findings, paths: Readonly<Record<string, string>>,
     if (!isCalculationError(error)) throw error;
     const path = paths[error.parameter] ?? 'pipe';
     const value = error.unit === '' ? shown(error.value) : `${error.value} ${error.unit}`;
-    const message = `${path} is ${value}; ${error.constraint}`;
+    const source = error.parameter === 'temperature' ? ', the design temperature where it is left out' : '';
+    const message = `${path} is ${value}${source}; ${error.constraint}`;
     findings.issues.push({ path, value: error.value, expected: error.constraint, message });
     return undefined;
   }
