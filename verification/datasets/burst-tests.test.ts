@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type BurstMethod, burstMethods, burstPredictions, burstStatistics, readBurstTests } from './burst-tests.js';
+import {
+  type BurstMethod,
+  burstMethods,
+  burstPredictions,
+  burstStatistics,
+  readBurstTests,
+  zhouHuang2012,
+} from './burst-tests.js';
 
 /** Overall statistics worked out by hand, outside this library, when the list was put together: mean, deviation, n. */
 const worked: Readonly<Record<BurstMethod, readonly [mean: number, deviation: number, n: number]>> = {
@@ -65,6 +72,15 @@ describe('predicted over measured burst pressure', () => {
   it('ranks the methods as the published comparison does: original B31G gives most away', () => {
     const means = burstMethods.map((method) => of(method, 'all')?.mean ?? 0);
     expect([...means].sort((a, b) => a - b)).toEqual(means);
+  });
+
+  it('lies within 0.1 of the inverse of the published comparison, which had other tests', () => {
+    const compared = burstMethods.filter((method) => zhouHuang2012[method] !== undefined);
+    expect(compared).toEqual(['original B31G', 'modified B31G']);
+    for (const method of compared) {
+      const published = 1 / (zhouHuang2012[method] ?? Number.NaN);
+      expect(Math.abs((of(method, 'all')?.mean ?? 0) - published), method).toBeLessThan(0.1);
+    }
   });
 
   it('shows its outlier, a test that modified B31G overrates by more than half', () => {
