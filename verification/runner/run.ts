@@ -72,7 +72,7 @@ export function resultText({ record, verdict, outcomes, faults }: CaseResult): s
     [
       `  ${output}: printed ${expected}, computed ${computed}: ${own}`,
       digits === undefined ? '' : ` (${digits.agreed.toFixed(1)} of ${digits.printed} digits)`,
-      moved === undefined ? '' : `; inputs moved by ${moved.part.toFixed(2)} of half a last place`,
+      moved === undefined ? '' : `; inputs moved by ${Number(moved.part.toPrecision(2))} of half a last place`,
       because === undefined ? '' : `; ${because}`,
     ].join(''),
   );
