@@ -3,8 +3,10 @@ import { designHoleDiameter, holeAtEndOfLife } from '../laminate/index.js';
 import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
+  flowStressMultiple,
   hoopStress,
   isThroughWallAtEndOfLife,
+  leakOrRupture,
   outsideDiameterFromCircumference,
   wallAtEndOfLife,
 } from '../pipe/index.js';
@@ -12,7 +14,7 @@ import type { CorrosionRate, Length } from '../quantity/index.js';
 import type { Growth } from './case.js';
 import type { AsFound } from './design.js';
 import { assessStrength } from './strength-stage.js';
-import { need, use, type Workbook } from './workbook.js';
+import { need, use, type Workbook, warn } from './workbook.js';
 
 const NO_GROWTH: Growth = { depth: 0 as CorrosionRate, length: 0 as CorrosionRate };
 
@@ -50,6 +52,7 @@ export function assessPipe(work: Workbook): AsFound {
     throughWall,
   };
   if (throughWall) {
+    checkRupture(work, outsideDiameter, lengthThen);
     const hole = holeThen(work, growth);
     return hole === undefined ? base : { ...base, ...hole };
   }
@@ -104,6 +107,20 @@ function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
     through ? 'the wall is used up, or nearly, within the life of the repair' : 'a wall is left at the end of life',
   );
   return through;
+}
+
+/** Would the whole thinned length tear open if it were cut through? Then it is no leak that waits to be repaired. */
+function checkRupture(work: Workbook, outsideDiameter: Length, defectLength: Length): void {
+  const { recorder, case: repairCase } = work;
+  const { pipe, service } = repairCase;
+  const flowStress = step(recorder, flowStressMultiple, { yieldStrength: pipe.material.yieldStrength });
+  const { wallThickness } = pipe;
+  const slot = { outsideDiameter, wallThickness, flowStress, defectLength };
+  if (step(recorder, leakOrRupture, { ...slot, pressure: service.designPressure }) === 'leak') return;
+  warn(
+    work,
+    'If the whole thinned length broke through, the pipe would tear open at the design pressure instead of leaking: lower the pressure and keep people away until it is repaired.',
+  );
 }
 
 function holeThen(work: Workbook, growth: Growth): Pick<AsFound, 'holeAtEndOfLife' | 'designHole'> | undefined {
