@@ -104,7 +104,7 @@ const LIMITED = { job: 'one batch does it', kit: 'limited by the kit', 'working 
 function mixRows(mix: MixDesign, show: Show): Row[] {
   const amount = [
     mix.volume === undefined ? undefined : show('volume', 'volume', mix.volume),
-    mix.area === undefined ? undefined : `over ${show('area', 'area', mix.area)}`,
+    mix.area === undefined ? undefined : `over ${show('area', 'fabric', mix.area)}`,
   ].filter((part) => part !== undefined);
   const label = mix.use === 'filler' ? 'Filler' : 'Resin';
   return [

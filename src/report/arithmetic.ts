@@ -2,6 +2,7 @@ import { unitsFor, valueIn } from './choose-units.js';
 import type { CoherentUnits } from './coherent.js';
 import type { Scope } from './equation.js';
 import { evaluate, type Value } from './evaluate.js';
+import type { Expression } from './expression.js';
 import { formatGiven, formatNumber, halfUnit, rounds } from './number.js';
 import type { Problem, Term } from './problem.js';
 import { type Substitute, substitute, type Times } from './substitute.js';
@@ -21,6 +22,8 @@ export interface WrittenEquation {
 export interface WrittenCondition {
   readonly symbols: string;
   readonly numbers: string;
+  /** The two sides worked out, where there is something to work out. */
+  readonly sides?: string | undefined;
   readonly holds: boolean;
 }
 
@@ -122,6 +125,16 @@ function closes(problem: Problem, set: CoherentUnits, printed: Printed, result: 
   return low !== undefined && high !== undefined && low[1] * high[1] <= 0;
 }
 
+/** Both sides of a comparison worked out, unless both are bare numbers already. */
+function sidesText(condition: Expression, scope: Scope, digits: number): string | undefined {
+  if (condition.sort !== 'binary') return undefined;
+  const { left, right } = condition;
+  if ([left, right].every(({ sort }) => sort === 'name' || sort === 'number')) return undefined;
+  const sides = [evaluate(left, scope), evaluate(right, scope)];
+  if (!sides.every((side) => typeof side === 'number')) return undefined;
+  return sides.map((side) => formatNumber(side, digits)).join(' against ');
+}
+
 /** Adds digits until the arithmetic closes. */
 function closing(problem: Problem, set: CoherentUnits, digits: number, result: string) {
   for (let carried = digits; carried <= 15; carried++) {
@@ -161,7 +174,11 @@ export function arithmetic(problem: Problem, digits: number, tied = false, times
   );
   return {
     sort: equation.sort,
-    conditions: equation.asked.map(({ expression, holds }) => ({ ...write(expression), holds })),
+    conditions: equation.asked.map(({ expression, holds }) => ({
+      ...write(expression),
+      sides: sidesText(expression, readBack(problem, printed), digits),
+      holds,
+    })),
     definitions: equation.definitions.map(({ symbol, expression }) => ({
       symbol,
       ...write(expression),

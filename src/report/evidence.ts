@@ -19,18 +19,22 @@ interface Part {
 /** What in the formulas of a design rests on what: form and coefficients, each formula once. */
 function formulaParts(formulas: readonly AnyFormula[]): Part[] {
   return [...new Set(formulas)].flatMap(({ title, evidence }) =>
-    Object.entries(evidence as Readonly<Record<string, Evidence>>).map(([part, { tag, derived }]) => ({
-      text: `${title}: ${part}${derived === undefined ? '' : ' (derived too)'}`,
-      tag,
-    })),
+    sourceTags.flatMap((tag) => {
+      const parts = Object.entries(evidence as Readonly<Record<string, Evidence>>)
+        .filter(([, each]) => each.tag === tag)
+        .map(([part, { derived }]) => `${part}${derived === undefined ? '' : ' (derived too)'}`);
+      return parts.length === 0 ? [] : [{ text: `${title}: ${parts.join(', ')}`, tag }];
+    }),
   );
 }
 
+/** Values that the library supplied: assumed, or looked up in a table for a row that the case names; each once. */
 function suppliedParts({ assumed, case: { lookedUp } }: RepairDesign): Part[] {
-  return [
+  const parts = [
     ...assumed.map(({ amount, tag }) => ({ text: amount.name, tag })),
     ...(lookedUp ?? []).map(({ name, tag }) => ({ text: name, tag })),
   ];
+  return [...new Map(parts.map((part) => [part.text, part])).values()];
 }
 
 /** How much of this very design stands on what: counts by tag, and each part that is weaker than a copy of its source. */

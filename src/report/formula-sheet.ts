@@ -89,7 +89,8 @@ export function formulaBlocks(formula: AnyFormula, options: FormulaSheetOptions 
   const asked = chosen(options);
   const all = { ...asked, units: cardUnits(formula, asked.units) };
   const inputRows = inputs.map(([name, { symbol, kind, choices, columns, name: words, default: fallback }]) => {
-    const otherwise = fallback === undefined ? '' : `; ${shownValue(kind, name, fallback, all, false)} unless given`;
+    const otherwise =
+      fallback === undefined ? '' : `; ${shownValue(kind, name, fallback, all, false, words)} unless given`;
     return [symbol, measure(kind, name, choices, all.units), `${words}${columnsText(columns, all.units)}${otherwise}`];
   });
   const outputRows = outputs.map(({ name, declaration: { symbol, kind, name: words, columns } }) => [

@@ -111,12 +111,12 @@ export function problemOf(
   ].filter((term) => used.has(term.symbol));
 
   const wanted = new Map<Kind, string>();
-  const want = (each: Kind | undefined, name: string): void => {
-    if (each !== undefined && !wanted.has(each)) wanted.set(each, preferredUnit(each, name, preferences));
+  const want = (each: Kind | undefined, name: string, words = ''): void => {
+    if (each !== undefined && !wanted.has(each)) wanted.set(each, preferredUnit(each, name, preferences, words));
   };
   for (const { name, declaration } of inputs)
-    if (used.has(declaration.symbol) && isKind(declaration.kind)) want(declaration.kind, name);
-  want(result.kind, output.name);
+    if (used.has(declaration.symbol) && isKind(declaration.kind)) want(declaration.kind, name, declaration.name);
+  want(result.kind, output.name, output.declaration.name);
   for (const term of terms) want(term.kind, term.symbol);
   return { equation, terms, result, wanted };
 }

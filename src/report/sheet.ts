@@ -8,7 +8,6 @@ import type { Block } from './document.js';
 import { evidenceBlocks } from './evidence.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
-import { shownValue } from './shown-value.js';
 import { declarationOf, stepBlocks } from './step.js';
 
 /** How a calculation sheet is written. */
@@ -37,25 +36,15 @@ function assumedText({ amount }: Assumption, options: ChosenOptions): string {
   return 'word' in amount ? `${amount.name}: ${amount.word}` : amountText(amount, options);
 }
 
+/** What the library supplied, each value with its tag and the reason; a value from a table that the case names is one too. */
 function suppliedBlocks({ assumed, case: { lookedUp } }: RepairDesign, options: ChosenOptions): Block[] {
-  const fromTables = (lookedUp ?? []).map(({ name, kind, value, tag, because }) => [
-    `[${tag}]`,
-    `${name} ${shownValue(kind, name, value, options, false)}`,
-    because,
-  ]);
-  const rows = assumed.map((each) => [`[${each.tag}]`, assumedText(each, options), each.because]);
-  return [
-    { sort: 'heading', level: 1, text: 'ASSUMED VALUES' },
-    ...(rows.length === 0
-      ? [{ sort: 'paragraph' as const, text: 'None: the case gave every value that the design used.' }]
-      : [{ sort: 'rows' as const, rows }]),
-    ...(fromTables.length === 0
-      ? []
-      : [
-          { sort: 'paragraph' as const, text: 'Taken from tables for rows that the case names:' },
-          { sort: 'rows' as const, rows: fromTables },
-        ]),
+  const known = new Set(assumed.map(({ amount }) => amount.name));
+  const fromTables = (lookedUp ?? []).filter(({ name }) => !known.has(name));
+  const items = [
+    ...assumed.map((each) => `[${each.tag}] ${assumedText(each, options)}: ${each.because}`),
+    ...fromTables.map((each) => `[${each.tag}] ${amountText(each, options)}: ${each.because}`),
   ];
+  return listOr('ASSUMED VALUES', items, 'None: the case gave every value that the design used.');
 }
 
 function listOr(title: string, items: readonly string[], otherwise: string): Block[] {

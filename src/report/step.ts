@@ -72,7 +72,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
       code: true,
       rows: others.map(({ name, declaration, value }) => [
         declaration.symbol,
-        `= ${shownValue(declaration.kind, name, value, all, true)}`,
+        `= ${shownValue(declaration.kind, name, value, all, true, declaration.name)}`,
         declaration.name,
       ]),
     });
@@ -98,7 +98,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
 function wordedBlocks(formula: AnyFormula, main: GivenOutput, options: ChosenOptions): Block[] {
   const { symbol, kind, name } = main.declaration;
   const method = 'algorithm' in formula.equation ? formula.equation.algorithm : undefined;
-  const result = shownValue(kind, main.name, main.value, options, true);
+  const result = shownValue(kind, main.name, main.value, options, true, name);
   return [
     ...(method === undefined
       ? []

@@ -70,22 +70,32 @@ const US: Partial<Readonly<Record<Kind, string>>> = {
 
 /** Quantities that the trade counts in another unit than the rest of their kind. */
 const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
-  { kind: 'time', name: /life|years/iu, si: 'year', us: 'year' },
-  { kind: 'time', name: /pot|working|gel|mix/iu, si: 'min', us: 'min' },
-  { kind: 'length', name: /(?:tape|sheet|roll)Length|length on (?:the )?roll/iu, si: 'm', us: 'ft' },
+  { kind: 'time', name: /\bpot\b|potLife|working|gel|mixing/iu, si: 'min', us: 'min' },
+  { kind: 'time', name: /life|years|corrosion/iu, si: 'year', us: 'year' },
+  {
+    kind: 'length',
+    name: /^(?!.*(?:width|thick|diameter)).*(?:(?:tape|sheet|roll)Length|\b(?:tape laid|rolls?|wrap takes|with waste)\b)/iu,
+    si: 'm',
+    us: 'ft',
+  },
+  { kind: 'area', name: /fabric|tape|sheet|covere?[ds]?\b|surface/iu, si: 'm2', us: 'ft2' },
   { kind: 'ratio', name: /overlap|waste|humidity/iu, si: '%', us: '%' },
 ];
 
 const SYSTEMS: Readonly<Record<UnitSystem, Partial<Readonly<Record<Kind, string>>>>> = { si: SI, us: US };
 
-/** The unit in which a quantity is shown: by its name, else by its kind, else by the system. */
-export function preferredUnit(kind: Kind, name: string, preferences: UnitPreferences): string {
+/**
+ * The unit in which a quantity is shown: by its name, else by its kind, else by the system.
+ *
+ * @param words  what it is in words, which may say more than its name in the code
+ */
+export function preferredUnit(kind: Kind, name: string, preferences: UnitPreferences, words = ''): string {
   const wanted = preferences.names?.[name] ?? preferences.kinds?.[kind];
   if (wanted !== undefined) {
     if (unitOf(kind, wanted) === undefined) throw new RangeError(`a ${kind} is not written in ${wanted}`);
     return wanted;
   }
-  const byName = NAMES.find((each) => each.kind === kind && each.name.test(name))?.[preferences.system];
+  const byName = NAMES.find((each) => each.kind === kind && each.name.test(`${name} ${words}`))?.[preferences.system];
   return byName ?? SYSTEMS[preferences.system][kind] ?? siSymbol(kind);
 }
 

@@ -23,7 +23,8 @@ export function inputRow(
   written: Arithmetic | undefined,
   options: ChosenOptions & StepOptions,
 ): string[] {
-  const shown = options.typed?.[name]?.text ?? shownValue(declaration.kind, name, value, options, false);
+  const shown =
+    options.typed?.[name]?.text ?? shownValue(declaration.kind, name, value, options, false, declaration.name);
   const entering = written?.printed.get(declaration.symbol);
   const entered = entering === undefined || typeof value !== 'number' ? shown : text(entering);
   // In a unit that was wanted the number that enters the arithmetic says it all, unless the other is the user's own.
@@ -59,18 +60,20 @@ function unitNote(
 ): string | undefined {
   if (!names.some((name) => converted.has(name))) return undefined;
   const units = [...names.map((name) => written.printed.get(name)?.unit ?? ''), result.unit ?? ''];
-  return `units ${[...new Set(units)].filter((unit) => unit !== '').join(', ')}`;
+  const shown = [...new Set(units)].filter((unit) => unit !== '');
+  return shown.length === 0 ? undefined : `units ${shown.join(', ')}`;
 }
 
-function conditionItem({ symbols, numbers, holds }: WrittenCondition): string {
+function conditionItem({ symbols, numbers, sides, holds }: WrittenCondition): string {
   const verdict = holds ? 'holds' : 'does not hold';
+  if (sides !== undefined) return `${symbols} ${verdict}: ${numbers}, that is ${sides}`;
   return /\d/u.test(numbers.replaceAll(/"[^"]*"/gu, '')) && numbers !== symbols
     ? `${symbols} ${verdict}: ${numbers}`
     : `${symbols} ${verdict}`;
 }
 
 function conversionOf(output: GivenOutput, written: Arithmetic, options: ChosenOptions): string | undefined {
-  const wanted = shownValue(output.declaration.kind, output.name, output.value, options, true);
+  const wanted = shownValue(output.declaration.kind, output.name, output.value, options, true, output.declaration.name);
   return wanted === text(written.main.result) ? undefined : wanted;
 }
 
@@ -95,13 +98,14 @@ export function equationBlocks(
   };
   const lines = (symbols: string, numbers: string, result: Substitute): EquationLine[] => {
     const expression = parseExpression(symbols);
-    // A branch that is a bare number is its own result.
+    // A branch that is a bare number is its own result, and one that is a bare symbol shows its number once.
     if (expression.sort === 'number') return [{ text: symbols, tex: toTex(expression) }];
+    const bare = expression.sort === 'name';
     const note = unitNote(namesIn(expression), converted, written, result);
     return [
       { text: symbols, tex: toTex(expression) },
       ...asTyped(symbols),
-      ...(numbers === symbols || numbers === text(result) ? [] : [{ text: numbers, note }]),
+      ...(bare || numbers === symbols ? [] : [{ text: numbers, note }]),
       { text: text(result) },
     ];
   };

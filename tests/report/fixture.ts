@@ -136,7 +136,7 @@ export const inventedCase: RepairCase = {
 };
 
 /** A record made by real calls, with a part, a decision and a purpose. */
-export function inventedRecord() {
+function inventedRecord() {
   const recorder = createRecorder();
   heading(recorder, 'Pipe as found');
   const pipe = { pressure: gauge.bar(10), outsideDiameter: mm(323.9), wallThickness: mm(8.38) };

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design.js';
+import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
-import { inventedDesign } from './fixture.js';
+import { inventedCase, inventedDesign } from './fixture.js';
 
 const parts = (sheet: string): string[] =>
   [...sheet.matchAll(/^== (?<title>[A-Z ]+) =+$/gmu)].map(([, title]) => title ?? '');
@@ -43,9 +44,9 @@ describe('the calculation sheet', () => {
 
   it('shows each assumed value with its tag and its reason', () => {
     const assumed = section(calculationSheet(inventedDesign()), 'ASSUMED VALUES');
-    expect(assumed).toContain('[practice] tape waste 10 % the case gives none');
+    expect(assumed).toContain('- [practice] tape waste 10 %: the case gives none');
     expect(assumed).toContain('[chosen] thickness method: substrate ignored');
-    expect(assumed).toContain('[secondary] yield strength 241 MPa API 5L 44th, grade B');
+    expect(assumed).toContain('- [secondary] yield strength 241 MPa: API 5L 44th, grade B');
   });
 
   it('counts the evidence by tag and names what is recalled in this very design', () => {
@@ -135,6 +136,19 @@ describe('the calculation sheet', () => {
     expect(section(calculationSheet(asking), 'ANSWER')).toContain(
       'laminate.energyReleaseRate: the leak criterion rests on it; ask the maker of the system',
     );
+  });
+
+  it('writes what designRepair makes, every step of it', () => {
+    const design = designRepair(inventedCase, { record: true });
+    const steps = design.record?.filter(({ sort }) => sort === 'step').length ?? 0;
+    expect(steps).toBeGreaterThan(5);
+    for (const units of ['si', 'us'] as const) {
+      const sheet = calculationSheet(design, { units });
+      expect(sheet).toContain(`Verdict: ${design.verdict.toUpperCase()}`);
+      expect(sheet.match(/^ {4}Formula {3}\S+$/gmu)?.length).toBe(steps);
+      expect(Math.max(...sheet.split('\n').map((line) => line.length))).toBeLessThanOrEqual(78);
+      expect(sheet).not.toMatch(/undefined|NaN|\[object/u);
+    }
   });
 
   it('says so when the steps were not recorded', () => {

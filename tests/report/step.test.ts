@@ -137,6 +137,15 @@ describe('a step as text', () => {
     expect(text).toContain('P_f = S_flow * 2 * t / D * (1 - x)');
   });
 
+  it('works out both sides of a condition that has something to work out', () => {
+    const each = formulas.find(({ id }) => id === 'laminate/thickness-ignored-hoop');
+    if (each === undefined)
+      throw new Error('laminate/thickness-ignored-hoop is gone; take another with such a condition');
+    expect(renderStep(anyCall(each) as RecordedStep).replaceAll(/\s+/gu, ' ')).toMatch(
+      /(?:holds|does not hold): .*, that is [-\d.e]+ against [-\d.e]+/u,
+    );
+  });
+
   it('is an error, not silence, for a function that is not in the registry', () => {
     expect(() =>
       renderStep(
