@@ -43,7 +43,7 @@ export const burstMethods = ['original B31G', 'modified B31G', 'DNV-RP-F101'] as
 export type BurstMethod = (typeof burstMethods)[number];
 
 /** How each method is run. */
-const BASIS: Readonly<Record<BurstMethod, string>> = {
+export const burstMethodNotes: Readonly<Record<BurstMethod, string>> = {
   'original B31G': 'flow stress 1.1 times measured yield',
   'modified B31G': 'flow stress measured yield plus 69 MPa',
   'DNV-RP-F101': 'single defect, factor 1, measured tensile strength',
@@ -60,8 +60,6 @@ export interface BurstPrediction {
 /** Mean and standard deviation (n - 1) of predicted over measured; the deviation of a single value is missing. */
 export interface BurstStatistics {
   readonly method: BurstMethod;
-  /** Which strength and factor the method was run with. */
-  readonly basis: string;
   readonly group: string;
   readonly n: number;
   readonly mean: number;
@@ -150,7 +148,7 @@ function statisticsOf(method: BurstMethod, group: string, ratios: readonly numbe
   const n = ratios.length;
   const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / n;
   const squares = ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0);
-  return { method, basis: BASIS[method], group, n, mean, deviation: n > 1 ? Math.sqrt(squares / (n - 1)) : undefined };
+  return { method, group, n, mean, deviation: n > 1 ? Math.sqrt(squares / (n - 1)) : undefined };
 }
 
 /** Statistics by method: over all tests (group `all`), then by primary publication. */
