@@ -362,6 +362,71 @@ export const sources = {
     reached: 'secondary',
     note: 'Values of a program; the year is that of reading.',
   },
+  'cure-solver-decks': {
+    author: 'open-source projects',
+    title: 'Input decks of two public cure solvers and a public glass-transition model file',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Constants, cycles and forms as those programs carry them; the year is that of reading.',
+  },
+  'bogetti-gillespie-1991': {
+    author: 'Bogetti, T. A.; Gillespie, J. W.',
+    title: 'Two-dimensional cure simulation of thick thermosetting composites',
+    year: 1991,
+    reached: 'secondary',
+    note: 'Constants as a public program carries them.',
+  },
+  'hubert-2001': {
+    author: 'Hubert, P.; Johnston, A.; Poursartip, A.; Nelson, K.',
+    title: 'Cure kinetics and viscosity models for Hexcel 8552 epoxy resin',
+    year: 2001,
+    reached: 'recalled',
+  },
+  'polyurethane-kinetics-2013': {
+    author: 'anonymous',
+    title: 'Cure kinetics of a two-component polyurethane of liquid MDI and polyether polyol (abstract)',
+    year: 2013,
+    reached: 'secondary',
+  },
+  'kamal-sourour-1973': {
+    author: 'Kamal, M. R.; Sourour, S.',
+    title: 'Kinetics and thermal characterization of thermoset cure',
+    year: 1973,
+    reached: 'recalled',
+  },
+  'barral-1995': {
+    author: 'Barral, L. et al.',
+    title: 'Cure of bisphenol-A epoxy with 1,3-bis(aminomethyl)cyclohexane (abstract)',
+    year: 1995,
+    reached: 'secondary',
+  },
+  'venditti-gillham-1997': {
+    author: 'Venditti, R. A.; Gillham, J. K.',
+    title:
+      'A relationship between the glass transition temperature and fractional conversion for thermosetting systems',
+    year: 1997,
+    reached: 'recalled',
+  },
+  'cook-1998': {
+    author: 'Cook, W. D. et al.',
+    title: 'Cure of vinyl ester resins: glass transition after isothermal cure (abstract)',
+    year: 1998,
+    reached: 'secondary',
+    note: 'The scan reads 117C for the excess, taken as 11 C.',
+  },
+  'dsc-residual-cure-note': {
+    author: 'TA Instruments',
+    title: 'Thermal analysis note TA389: degree of cure from the residual exotherm',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Read in a copy in a public document store; the year is that of reading.',
+  },
+  'flory-stockmayer': {
+    author: 'Flory, P. J.; Stockmayer, W. H.',
+    title: 'Gelation in step-growth polymerisation, as polymer textbooks give it',
+    year: 1953,
+    reached: 'recalled',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;
