@@ -47,15 +47,19 @@ export function encodeDeclared(
 }
 
 /** Every output of a formula by its name; a single output is called `result`. The main one stands first. */
-export function encodeResults(formula: AnyFormula, result: unknown, options: AmountOptions = {}) {
+export function encodeResults(
+  formula: AnyFormula,
+  result: unknown,
+  options: AmountOptions = {},
+): Record<string, EncodedAmount> {
   const output: object = formula.output;
   const declarations: [string, Declared][] = isSingle(output)
     ? [['result', output]]
     : Object.entries(output as Record<string, Declared>);
   return Object.fromEntries(
-    declarations.map(([name, declaration]) => {
+    declarations.flatMap(([name, declaration]) => {
       const value = isSingle(output) ? result : (result as Record<string, unknown>)[name];
-      return [name, encodeDeclared(declaration, name, value, options)];
+      return value === undefined ? [] : [[name, encodeDeclared(declaration, name, value, options)]];
     }),
   );
 }

@@ -130,10 +130,10 @@ function encodeEntry(entry: RecordedEntry, options: AmountOptions): unknown {
     title: formula.title,
     ...(entry.purpose === undefined ? {} : { purpose: entry.purpose }),
     inputs: Object.fromEntries(
-      Object.entries(inputs).map(([name, declaration]) => [
-        name,
-        encodeDeclared(declaration, name, entry.input[name] ?? declaration.default, options),
-      ]),
+      Object.entries(inputs).flatMap(([name, declaration]) => {
+        const value = entry.input[name] ?? declaration.default;
+        return value === undefined ? [] : [[name, encodeDeclared(declaration, name, value, options)]];
+      }),
     ),
     results: encodeResults(formula, entry.result, options),
   };

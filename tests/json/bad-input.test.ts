@@ -223,7 +223,9 @@ describe('bad input is refused with one clear sentence that names the place and 
       d.pipe.material.allowableStress = allowableStress;
     };
     expect(issuesAfter(row({ row: 'best steel' }))[0]?.path).toBe('pipe.material.allowableStress.row');
-    expect(issuesAfter(row({ row: 'API 5L B' }))[0]?.message).toMatch(/^pipe\.material\.allowableStress\.at is 308\.15 K/);
+    expect(issuesAfter(row({ row: 'API 5L B' }))[0]?.message).toMatch(
+      /^pipe\.material\.allowableStress\.at is 308\.15 K/,
+    );
     expect(issuesAfter(row({ row: 'API 5L B', at: '20 degC' }))[0]?.message).toMatch(/at least the design temperature/);
     expect(issuesAfter(row('300 MPa'))[0]?.message).toMatch(/at most the yield strength/);
   });

@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { decodeCase, encodeDesign } from '../../src/json/index.js';
+import { inMm, units } from '../../src/quantity/index.js';
+import { designRepair } from '../../src/repair/index.js';
+import { preferredUnit } from '../../src/report/units.js';
+import { exampleDocument, exampleNames } from './examples.js';
+
+const decoded = decodeCase(exampleDocument());
+const design = designRepair(decoded.case, { record: true });
+// biome-ignore lint/suspicious/noExplicitAny: the JSON is read here as a foreign program would.
+const plain = encodeDesign(design, decoded) as any;
+
+describe('a design as JSON', () => {
+  test('is plain JSON: it survives being written and read', () => {
+    expect(JSON.parse(JSON.stringify(plain))).toEqual(plain);
+  });
+
+  test.each(exampleNames)('of %s gives every number that has a unit its unit and its kind', (name) => {
+    const { case: repairCase, typed, lookUps } = decodeCase(exampleDocument(name));
+    const {
+      case: _,
+      libraryVersion: __,
+      ...json
+    } = encodeDesign(designRepair(repairCase, { record: true }), { typed, lookUps });
+    const bare: string[] = [];
+    const walk = (value: unknown, path: string): void => {
+      if (typeof value === 'number') bare.push(path);
+      else if (Array.isArray(value)) value.forEach((row, index) => void walk(row, `${path}[${index}]`));
+      else if (typeof value === 'object' && value !== null) {
+        if ('unit' in value && 'kind' in value && 'value' in value) {
+          const kind = String(value.kind);
+          if (kind in units) expect(Object.keys((units as Record<string, object>)[kind] ?? {})).toContain(value.unit);
+          else if (Array.isArray(value.value)) walk(value.value, path);
+          return;
+        }
+        for (const [key, member] of Object.entries(value)) walk(member, path === '' ? key : `${path}.${key}`);
+      }
+    };
+    walk(json, '');
+    const counts = bare.map((path) => path.replaceAll(/\[\d+\]/gu, ''));
+    const known = ['plies', 'layersPerPass', 'passes', 'layers', 'bands', 'rolls', 'batches', 'kits', 'safetyFactor'];
+    expect(counts.filter((path) => !known.includes(path.split('.').at(-1) ?? ''))).toEqual([]);
+  });
+
+  test('holds the numbers of the design, in SI where no unit is asked for', () => {
+    expect(plain.verdict).toBe(design.verdict);
+    expect(plain.laminate.laidThickness).toEqual({ value: design.laminate?.laidThickness, unit: 'm', kind: 'length' });
+    expect(plain.laminate.thickness.governing).toBe(design.laminate?.thickness.governing);
+    expect(plain.cures.length).toBe(design.cures.length);
+  });
+
+  test('takes the units and the digits that are asked for', () => {
+    const unit = (kind: Parameters<typeof preferredUnit>[0], name: string) =>
+      preferredUnit(kind, name, { system: 'us' });
+    // biome-ignore lint/suspicious/noExplicitAny: see above.
+    const us = encodeDesign(design, { ...decoded, unit, digits: 4 }) as any;
+    const inches = inMm(design.laminate?.laidThickness ?? (0 as never)) / 25.4;
+    expect(us.laminate.laidThickness).toEqual({ value: Number(inches.toPrecision(4)), unit: 'in', kind: 'length' });
+    expect(us.laminate.resistance.value.unit).toBe('psi');
+  });
+
+  test('carries the document of its case, which designs the same again', () => {
+    expect(plain.case.pipe.size).toEqual({ nps: '8', schedule: '40' });
+    expect(plain.case.service.designPressure).toBe('6 bar');
+    const again = decodeCase(plain.case);
+    expect(again.case).toEqual(decoded.case);
+  });
+
+  test('carries each recorded step with its formula, its inputs and its results', () => {
+    // biome-ignore lint/suspicious/noExplicitAny: see above.
+    const steps = plain.record.filter((entry: any) => entry.sort === 'step');
+    expect(steps.length).toBe(design.record?.filter((entry) => entry.sort === 'step').length);
+    // biome-ignore lint/suspicious/noExplicitAny: see above.
+    const hoop = steps.find((entry: any) => entry.formula === 'pipe/hoop-stress');
+    expect(hoop.inputs.pressure).toEqual({ value: 600000, unit: 'Pa', kind: 'gauge pressure' });
+    expect(hoop.results.result.kind).toBe('stress');
+  });
+});
