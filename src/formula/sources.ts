@@ -427,6 +427,27 @@ export const sources = {
     year: 1953,
     reached: 'recalled',
   },
+  gere: {
+    author: 'Gere, J. M.',
+    title: 'Mechanics of Materials',
+    year: 2004,
+    reached: 'secondary',
+    note: 'Solutions of problems 5.4-1 and 5.5-2 as public pages carry them.',
+  },
+  'web-seal-examples': {
+    author: 'several',
+    title: 'Worked examples of belt friction, bolt torque, jets and orifices on public web pages',
+    year: 2025,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'hse-leak-sealing-clamps': {
+    author: 'UK Health and Safety Executive',
+    title: 'Note on leak-sealing repair clamps',
+    year: 2025,
+    reached: 'secondary',
+    note: 'The year is that of reading; the title is descriptive.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;

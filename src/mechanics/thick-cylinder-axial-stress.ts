@@ -37,6 +37,7 @@ export function thickCylinderAxialStress(input: ThickCylinderAxialStressInput): 
   nonNegative(Pi, 'internalPressure', 'Pa');
   nonNegative(Po, 'externalPressure', 'Pa');
   positive(ri, 'innerRadius', 'm');
+  positive(ro, 'outerRadius', 'm');
   positive(ro - ri, 'outerRadius - innerRadius', 'm');
   oneOf(ends, choices, 'ends');
   within(nu, 0, 0.5, 'poissonRatio', '');

@@ -29,6 +29,7 @@ export function thickCylinderRadialStress(input: ThickCylinderRadialStressInput)
   nonNegative(Pi, 'internalPressure', 'Pa');
   nonNegative(Po, 'externalPressure', 'Pa');
   positive(ri, 'innerRadius', 'm');
+  positive(ro, 'outerRadius', 'm');
   positive(ro - ri, 'outerRadius - innerRadius', 'm');
   within(r, ri, ro, 'radius', 'm');
   const stress =
