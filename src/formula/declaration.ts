@@ -29,6 +29,8 @@ export interface InputDeclaration<T = unknown> {
   readonly sample?: readonly [low: number, high: number];
   /** Default in SI, for a constant that callers rarely give. */
   readonly default?: number | string | boolean;
+  /** May be left out without a default: what it serves is then not checked. */
+  readonly optional?: true;
   /** The words of a choice. */
   readonly choices?: readonly string[];
   /** The columns of a list, as `name: kind`; a list of bare values has one column, `value`. */

@@ -189,12 +189,22 @@ function* inCure(cure: CureSheet, path: Path): Generator<Contradiction> {
       example: writeQuantity('time', cureTime, 'min'),
     };
   }
-  if (cure.mechanism === 'two-part reaction' && cure.testedTo < cure.testedFrom) {
+  if (cure.mechanism === 'moisture') return;
+  const { referenceTemperature, testedFrom, testedTo } = cure;
+  if (testedFrom > referenceTemperature) {
+    yield {
+      path: [...path, 'testedFrom'],
+      must: 'be at most the reference temperature, {limit}, since the stated times were tested there',
+      limit: [...path, 'referenceTemperature'],
+      example: writeQuantity('temperature', referenceTemperature, 'degC'),
+    };
+  }
+  if (testedTo < referenceTemperature) {
     yield {
       path: [...path, 'testedTo'],
-      must: 'be at least the lowest temperature tested, {limit}',
-      limit: [...path, 'testedFrom'],
-      example: writeQuantity('temperature', cure.testedFrom, 'degC'),
+      must: 'be at least the reference temperature, {limit}, since the stated times were tested there',
+      limit: [...path, 'referenceTemperature'],
+      example: writeQuantity('temperature', referenceTemperature, 'degC'),
     };
   }
 }

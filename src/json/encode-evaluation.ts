@@ -40,12 +40,13 @@ export function encodeEvaluation(
   options: AmountOptions = {},
 ): Evaluation {
   const declarations = Object.entries(formula.inputs as Readonly<Record<string, Declared & { default?: unknown }>>);
-  const inputs = declarations.map(([name, declaration]): [string, EncodedInput] => {
+  const inputs = declarations.flatMap(([name, declaration]): [string, EncodedInput][] => {
     const text = typed[name]?.text;
-    if (text !== undefined) return [name, typedInput(text, declaration)];
+    if (text !== undefined) return [[name, typedInput(text, declaration)]];
     const given = input[name];
+    if (given === undefined && declaration.default === undefined) return [];
     const amount = encodeDeclared(declaration, name, given ?? declaration.default, options);
-    return [name, given === undefined ? { ...amount, default: true } : amount];
+    return [[name, given === undefined ? { ...amount, default: true } : amount]];
   });
   const results = encodeResults(formula, result, options);
   const main = Object.values(results)[0] ?? { value: null, unit: '', kind: 'number' };

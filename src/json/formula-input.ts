@@ -10,6 +10,7 @@ interface Declared {
   readonly name: string;
   readonly kind: InputKind;
   readonly default?: unknown;
+  readonly optional?: true;
   readonly choices?: readonly string[];
   readonly columns?: Readonly<Record<string, InputKind>>;
 }
@@ -24,7 +25,7 @@ export interface FormulaInput {
 
 /**
  * Reads the argument of a formula from text: quantities with their units, plain numbers and counts bare, words as they
- * are, lists as rows of such texts. An input is called by its name or by its symbol; one with a default may be left out.
+ * are, lists as rows of such texts. An input is called by its name or by its symbol; one that has a default, or that is optional, may be left out.
  *
  * @throws CaseError with every issue at once
  */
@@ -40,7 +41,7 @@ export function decodeFormulaInput(formula: AnyFormula, given: Readonly<Record<s
       input[name] = readAs(declaration, text, name, (issue) => issues.push(issue));
       const entry = typeof text === 'string' && isKind(declaration.kind) ? typedAs(declaration.kind, text) : undefined;
       if (entry !== undefined) typed[name] = entry;
-    } else if (declaration.default === undefined) {
+    } else if (declaration.default === undefined && declaration.optional !== true) {
       const { expected, example } = wanted(declaration);
       const message = `${name} is missing (${declaration.name}); expected ${expected}, for example ${example}`;
       issues.push({ path: name, value: undefined, expected, example, message });

@@ -72,7 +72,11 @@ export function localMetalLoss(input: LocalMetalLossInput): LocalMetalLoss {
   };
 }
 
-/** Refuses a shell that cannot be, and one too close to a discontinuity. */
+/**
+ * Refuses a shell that cannot be, and one too close to a discontinuity.
+ *
+ * @internal
+ */
 export function checkApi579Shell(shell: Api579Shell): void {
   const { insideDiameter: D, correctedWall: t, futureAllowance = 0, workingPressure, allowableFactor = 0.9 } = shell;
   positive(D, 'insideDiameter', 'm');
@@ -89,7 +93,11 @@ export function checkApi579Shell(shell: Api579Shell): void {
   if (distance < reach) outside('distanceToDiscontinuity', distance, `must be at least 1.8 sqrt(D_i t_c), ${reach} m`);
 }
 
-/** Refuses a thinnest point that leaves too little of the wall, or too little wall. */
+/**
+ * Refuses a thinnest point that leaves too little of the wall, or too little wall.
+ *
+ * @internal
+ */
 export function checkThinnestPoint(shell: Api579Shell, measured: number, parameter: string): void {
   const { correctedWall, futureAllowance = 0, leastWall = 0.0013 } = shell;
   const left = measured - futureAllowance;
@@ -165,6 +173,7 @@ export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput
       kind: 'length',
       name: 'distance to the nearest discontinuity',
       sample: [0.2, 3],
+      optional: true,
     },
     measuredMinimum: { symbol: 't_mm', kind: 'length', name: 'thinnest measured wall', sample: [0.004, 0.02] },
     defectLength: { symbol: 's', kind: 'length', name: 'length of the defect along the pipe', sample: [0.01, 1] },
