@@ -1,4 +1,4 @@
-import { finite, formula, positive, refuse } from '../formula/index.js';
+import { finite, formula, listOfRows, positive, refuse } from '../formula/index.js';
 import { molarGasConstant } from '../mechanics/index.js';
 import type {
   ActivationEnergy,
@@ -69,8 +69,9 @@ export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
 }
 
 function checkRates(rows: readonly MeasuredRate[]): readonly [MeasuredRate] {
-  const first = Array.isArray(rows) && rows.length >= 2 ? (rows[0] as MeasuredRate) : undefined;
-  if (first === undefined) return refuseRows(String(rows?.length), 'must hold at least two rows');
+  listOfRows(rows, 'rows');
+  const [first] = rows;
+  if (first === undefined || rows.length < 2) return refuseRows(`${rows.length} long`, 'must hold at least two rows');
   rows.forEach(({ temperature, rate }, index) => {
     positive(temperature, `rows[${index}].temperature`, 'K');
     positive(rate, `rows[${index}].rate`, '1/s');

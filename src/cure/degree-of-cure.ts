@@ -1,4 +1,4 @@
-import { finite, formula, oneOf, positive, refuse, within } from '../formula/index.js';
+import { finite, formula, listOfRows, oneOf, positive, refuse, within } from '../formula/index.js';
 import type { Ratio } from '../quantity/index.js';
 import { startFromNothing } from './conversions.js';
 import { type KineticLaw, type KineticSetName, kineticSets } from './kinetic-law.js';
@@ -51,8 +51,9 @@ export function degreeOfCureByLaw(
 function checkProgramme(programme: readonly ProgrammePoint[]): void {
   const refuseProgramme = (value: unknown, parameter: string, constraint: string): never =>
     refuse({ code: 'invalid-input', parameter, value, unit: '', constraint });
-  if (!Array.isArray(programme) || programme.length < 2) {
-    refuseProgramme(String(programme?.length), 'programme', 'must hold at least two corners of { time, temperature }');
+  listOfRows(programme, 'programme');
+  if (programme.length < 2) {
+    refuseProgramme(`${programme.length} long`, 'programme', 'must hold at least two corners of { time, temperature }');
   }
   programme.forEach(({ time, temperature }, index) => {
     finite(time, `programme[${index}].time`, 's');

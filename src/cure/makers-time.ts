@@ -1,4 +1,4 @@
-import { formula, nonNegative, oneOf, positive, refuse, within } from '../formula/index.js';
+import { formula, listOfRows, nonNegative, oneOf, positive, refuse, within } from '../formula/index.js';
 import type { Ratio, Temperature, Time } from '../quantity/index.js';
 
 /** A time from the maker's sheet, with the climate in which it was measured. */
@@ -56,11 +56,12 @@ export function makersTime(input: MakersTimeInput): MakersTime {
 }
 
 function checkRows(rows: readonly MakersRow[]): void {
-  if (!Array.isArray(rows) || rows.length === 0) {
+  listOfRows(rows, 'rows');
+  if (rows.length === 0) {
     refuse({
       code: 'invalid-input',
       parameter: 'rows',
-      value: Array.isArray(rows) ? 'empty' : rows,
+      value: 'empty',
       unit: '',
       constraint: "must hold at least one of the maker's rows",
     });

@@ -1,4 +1,4 @@
-import { nonNegative, positive, refuse } from '../formula/index.js';
+import { listOfRows, nonNegative, positive, refuse } from '../formula/index.js';
 import type { Temperature, Time } from '../quantity/index.js';
 
 /** A stretch of a temperature history: how long, and the mean temperature of the resin over it. */
@@ -9,11 +9,12 @@ export interface TemperatureStep {
 
 /** Refuses an empty history and steps that cannot be. */
 export function checkSteps(steps: readonly TemperatureStep[]): void {
-  if (!Array.isArray(steps) || steps.length === 0) {
+  listOfRows(steps, 'steps');
+  if (steps.length === 0) {
     refuse({
       code: 'invalid-input',
       parameter: 'steps',
-      value: Array.isArray(steps) ? 'empty' : steps,
+      value: 'empty',
       unit: '',
       constraint: 'must hold at least one step of { duration, temperature }',
     });

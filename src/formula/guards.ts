@@ -52,6 +52,21 @@ export function oneOf<T extends string>(value: T, choices: readonly T[], paramet
   if (!choices.includes(value)) invalid(value, parameter, '', `must be one of ${choices.join(', ')}`);
 }
 
+/** Refuses all but a list whose rows are objects; the columns and the number of rows are for the formula to check. */
+export function listOfRows(list: readonly unknown[], parameter: string): void {
+  if (!Array.isArray(list)) invalid(inWords(list), parameter, '', 'must be a list of rows');
+  for (let i = 0; i < list.length; i++) {
+    const row = list[i];
+    if (typeof row !== 'object' || row === null)
+      invalid(row, `${parameter}[${i}]`, '', 'must be a row that gives its columns by name');
+  }
+}
+
+/** Objects have no text of their own to show in a sentence. */
+function inWords(value: unknown): unknown {
+  return typeof value === 'object' && value !== null ? 'an object' : value;
+}
+
 function invalid(value: unknown, parameter: string, unit: string, constraint: string): never {
   refuse({ code: 'invalid-input', parameter, value, unit, constraint });
 }

@@ -24,6 +24,7 @@ export {
   atMost,
   below,
   finite,
+  listOfRows,
   nonNegative,
   oneOf,
   positive,

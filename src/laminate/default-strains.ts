@@ -1,4 +1,4 @@
-import { formula, positive, refuse } from '../formula/index.js';
+import { formula, listOfRows, positive, refuse } from '../formula/index.js';
 import type { Modulus, Strain, Time } from '../quantity/index.js';
 import type { DefaultStrainRow } from '../rules/index.js';
 
@@ -53,6 +53,7 @@ export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
       source: 'after ISO 24817:2017, 7.5.5, as recalled',
     });
   }
+  listOfRows(table, 'table');
   let row: DefaultStrainRow | undefined;
   let longest = 0;
   for (const candidate of table) {

@@ -1,4 +1,4 @@
-import { atMost, formula, positive, refuse } from '../formula/index.js';
+import { atMost, formula, listOfRows, positive, refuse } from '../formula/index.js';
 import type { Time } from '../quantity/index.js';
 import type { PerformanceRow } from '../rules/index.js';
 
@@ -26,6 +26,7 @@ export interface PerformanceFactor {
 export function performanceFactor(input: PerformanceFactorInput): PerformanceFactor {
   const { table, designLife: L } = input;
   positive(L, 'designLife', 's');
+  listOfRows(table, 'table');
   let row: PerformanceRow | undefined;
   let longest = 0;
   for (const candidate of table) {

@@ -1,4 +1,4 @@
-import { finite, nonNegative, refuse } from '../formula/index.js';
+import { finite, listOfRows, nonNegative, refuse } from '../formula/index.js';
 import type { Length } from '../quantity/index.js';
 import { checkDepth } from './part-wall-defect.js';
 
@@ -22,8 +22,9 @@ export function checkDepthProfile(profile: readonly DepthPoint[], t: number, sou
   }
 }
 
-/** Refuses a profile of fewer than two points. */
+/** Refuses what is not a list of points, and a profile of fewer than two. */
 export function checkPointCount(profile: readonly unknown[]): void {
+  listOfRows(profile, 'profile');
   if (profile.length >= 2) return;
   const constraint = 'must have at least 2 points';
   refuse({ code: 'invalid-input', parameter: 'profile', value: profile.length, unit: 'points', constraint });

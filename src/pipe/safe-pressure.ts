@@ -28,7 +28,11 @@ export function safePressure(input: SafePressureInput): GaugePressure {
   return Math.min(P / SF, Pmax) as GaugePressure;
 }
 
-/** Refuses safety factors below 1. */
+/**
+ * Refuses safety factors below 1.
+ *
+ * @internal
+ */
 export function checkSafetyFactor(value: number): void {
   if (Number.isFinite(value) && value >= 1) return;
   const constraint = 'must be a finite number, 1 or above';

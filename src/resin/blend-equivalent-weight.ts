@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive, wholeNumber } from '../formula/index.js';
+import { formula, listOfRows, nonNegative, positive, wholeNumber } from '../formula/index.js';
 import type { Mass, MolarMass } from '../quantity/index.js';
 
 /** One reactive component: its mass, and the mass that holds one mole of reactive groups. */
@@ -27,6 +27,7 @@ export interface BlendEquivalentWeightInput {
 export function blendEquivalentWeight(input: BlendEquivalentWeightInput): MolarMass {
   const { components, inertMass: m0 = 0 as Mass } = input;
   nonNegative(m0, 'inertMass', 'kg');
+  listOfRows(components, 'components');
   wholeNumber(components.length, 1, 'number of components');
   let [mass, equivalents] = [m0 as number, 0];
   components.forEach(({ mass: m, equivalentWeight: E }, index) => {

@@ -1,4 +1,4 @@
-import { formula, positive, wholeNumber } from '../formula/index.js';
+import { formula, listOfRows, positive, wholeNumber } from '../formula/index.js';
 import type { Density, Mass } from '../quantity/index.js';
 
 /** One component of a mix. */
@@ -23,6 +23,7 @@ export interface MixDensityInput {
  */
 export function mixDensity(input: MixDensityInput): Density {
   const { components } = input;
+  listOfRows(components, 'components');
   wholeNumber(components.length, 1, 'number of components');
   let [mass, volume] = [0, 0];
   components.forEach(({ mass: m, density: rho }, index) => {

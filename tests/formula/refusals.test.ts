@@ -11,8 +11,15 @@ type Fields = Readonly<Record<string, unknown>>;
 
 const notNumbers = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, null, '5', [5], {}];
 
-/** A list with one cell of its first row replaced, for every column of numbers. */
+/** What is no list of rows, or holds what is no row. */
+const notLists = [null, undefined, '5', 5, {}, [null], [undefined], ['5'], [Number.NaN]];
+
+/** No list at all, and a list with one cell of its first row replaced, for every column of numbers. */
 function badLists(list: readonly unknown[], columns: Fields): unknown[] {
+  return [...notLists, ...badCells(list, columns)];
+}
+
+function badCells(list: readonly unknown[], columns: Fields): unknown[] {
   const [first, ...rest] = list;
   if (typeof first === 'number') return notNumbers.map((bad) => [bad, ...rest]);
   const row = first as Fields;
