@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import { formulas } from '../../src/registry/index.js';
+import { burstPredictions } from '../datasets/burst-tests.js';
+import { accuracyTable } from '../oracles/accuracy.js';
+import { readCases, runCases } from '../runner/run.js';
+import { bibliography } from './bibliography.js';
+import { formulaEntry } from './formula-entry.js';
+import { bibtex, identity, machine } from './identity.js';
+import { ancestors, type Comparison, linesOf } from './lines.js';
+import { derivationsOf, perturbationSummary } from './perturbation.js';
+import { properties } from './properties.js';
+import type { AccuracyRow, Report } from './shape.js';
+import { classMeaning, coverage, errata, exceptions, summary, tolerances } from './summary.js';
+import { burstReport, pipeSizeReport, ruleRows, unitRows } from './tables.js';
+
+/** Draws of each formula for the accuracy table: few, so that a fresh report takes seconds. */
+const DRAWS = 100;
+
+function accuracyRows(): AccuracyRow[] {
+  return accuracyTable(formulas, DRAWS).map(({ id, draws, maxUlp, rmsUlp, worst }) => ({
+    id,
+    draws,
+    maxUlp: Number(maxUlp.toPrecision(3)),
+    rmsUlp: Number(rmsUlp.toPrecision(3)),
+    condition: Number(worst.condition.toPrecision(3)),
+    worst: Object.entries(worst.bySymbol)
+      .map(([symbol, value]) => `${symbol} = ${typeof value === 'number' ? value : String(value)}`)
+      .join(', '),
+  }));
+}
+
+/** Which formula each method of the burst tests is. */
+const BURST_FORMULAS: Readonly<Record<string, string>> = {
+  'original B31G': 'pipe/b31g-original',
+  'modified B31G': 'pipe/modified-b31g',
+  'DNV-RP-F101': 'pipe/dnv-single-defect',
+};
+
+function comparisons(): Comparison[] {
+  const methods = [...new Set(burstPredictions().map(({ method }) => method))];
+  return methods.map((method) => ({
+    sort: 'dataset',
+    formula: BURST_FORMULAS[method] ?? method,
+    source: 'burst tests',
+    by: 'burst tests',
+  }));
+}
+
+/** Everything that the report says, as plain data. */
+export function collect(): Report {
+  const readings = readCases();
+  const problems = readings.flatMap(({ file, problem }) => (problem === undefined ? [] : [`${file}: ${problem}`]));
+  if (problems.length > 0) throw new Error(problems.join('\n'));
+  const results = runCases(readings);
+  const compared = comparisons();
+  const derivations = derivationsOf();
+  const entries = formulas.map((formula) =>
+    formulaEntry(formula, results, linesOf(formula, results, compared, derivations)),
+  );
+  const about = identity();
+  return {
+    volatile: machine(),
+    identity: about,
+    summary: summary(results, entries),
+    classes: classMeaning,
+    exceptions: exceptions(results),
+    tolerances: tolerances(results),
+    errata: errata(results),
+    ancestors,
+    coverage: coverage(entries, results),
+    formulas: entries,
+    accuracy: accuracyRows(),
+    perturbation: perturbationSummary(),
+    units: unitRows(),
+    burst: burstReport(),
+    dewPoint: null,
+    pipeSizes: pipeSizeReport(),
+    rules: ruleRows(),
+    properties: properties(),
+    knownProblems: JSON.parse(readFileSync(new URL('../known-problems.json', import.meta.url), 'utf8')),
+    bibliography: bibliography(formulas, results),
+    bibtex: bibtex(about),
+  };
+}

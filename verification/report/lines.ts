@@ -1,0 +1,97 @@
+import type { AnyFormula } from '../../src/formula/index.js';
+import type { CaseClass } from '../case.js';
+import type { CaseResult } from '../runner/judge.js';
+import type { AncestorRow, Line } from './shape.js';
+
+/**
+ * Independent lines of evidence of a formula. A line is a printed value from another hand, a dataset, or a derivation that
+ * imports nothing under test. Whatever comes from one hand counts once.
+ */
+
+/** Sources that are one hand, for the formulas whose ids begin so. */
+export const ancestors: readonly AncestorRow[] = [
+  {
+    sources: ['corrosion-package-tests', 'corrosion-analysis-tests', 'dnv-rp-f101'],
+    formulas: 'pipe/dnv',
+    ancestor: 'dnv-rp-f101',
+    why: 'both programs start from the inputs of the examples in the appendix of the recommended practice, and their values may be its answers',
+  },
+  {
+    sources: ['burst-benchmark-tests', 'benjamin-2016'],
+    formulas: 'pipe/',
+    ancestor: 'burst-benchmark-tests',
+    why: 'the paper was seen only as that test suite quotes it',
+  },
+  {
+    sources: ['cai-2022', 'burst tests'],
+    formulas: 'pipe/',
+    ancestor: 'cai-2022',
+    why: 'the archive that prints the predictions is one of the two compilations from which the burst tests were read',
+  },
+  {
+    sources: ['asme-b31g', 'ffs-validation-record'],
+    formulas: 'pipe/b31g-allowable-length',
+    ancestor: 'asme-b31g',
+    why: 'the validation record copies the table of the standard',
+  },
+  {
+    sources: ['api-579', 'open-ffs-implementation'],
+    formulas: 'pipe/',
+    ancestor: 'api-579',
+    why: 'the program codes the procedures of the standard and may carry its examples',
+  },
+];
+
+export function ancestorOf(source: string, formula: string): string {
+  const row = ancestors.find((each) => each.sources.includes(source) && formula.startsWith(each.formulas));
+  return row?.ancestor ?? source;
+}
+
+const PRINTED = new Set<CaseClass>(['standard', 'handbook', 'library', 'web']);
+
+/**
+ * Whether a case can be a line: it shows a value and agrees without a tolerance or an explanation. A refusal shows a limit and
+ * an inequality leaves a whole side open, so neither is one.
+ */
+function showsValue({ record, verdict, outcomes }: CaseResult): boolean {
+  if (verdict !== 'agrees' && verdict !== 'agrees within the rounding of its inputs') return false;
+  return !('refused' in record.expect) && outcomes.some(({ expected }) => !/^at (?:least|most) /u.test(expected));
+}
+
+/** A comparison that is not made of case records. */
+export interface Comparison {
+  readonly sort: 'dataset' | 'program';
+  readonly formula: string;
+  readonly source: string;
+  readonly by: string;
+}
+
+/** What re-derives a formula in code: test files of verification/derivations that notice a change of its result. */
+export type DerivationsOf = (formula: string) => readonly string[];
+
+export function linesOf(
+  { id }: AnyFormula,
+  results: readonly CaseResult[],
+  comparisons: readonly Comparison[],
+  derivationsOf: DerivationsOf,
+): Line[] {
+  const lines = new Map<string, Line>();
+  const add = (line: Line): void => {
+    const known = lines.get(line.from);
+    lines.set(line.from, known === undefined ? line : { ...known, by: `${known.by}, ${line.by}` });
+  };
+  const own = results.filter((result) => result.record.formula === id && showsValue(result));
+  for (const { record } of own) {
+    // The right value behind an erratum is not the print of its source.
+    if (record.source === null || record.erratum !== undefined) continue;
+    const from = ancestorOf(record.source.key, id);
+    if (PRINTED.has(record.class)) add({ sort: 'print', from, by: record.id });
+    if (record.class === 'dataset') add({ sort: 'dataset', from, by: record.id });
+  }
+  for (const { sort, formula, source, by } of comparisons)
+    if (formula === id) add({ sort, from: ancestorOf(source, id), by });
+  // All derivations of one formula are of one hand, this project's, and count once.
+  const derived = own.filter(({ record }) => record.class === 'derivation').map(({ record }) => record.id);
+  for (const by of [...derived, ...derivationsOf(id)]) add({ sort: 'derivation', from: 'derivation', by });
+  return [...lines.values()];
+}

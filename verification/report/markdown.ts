@@ -1,0 +1,62 @@
+import { type Block, type Run, runs, type Table, type Text } from './blocks.js';
+import { documentBlocks } from './document.js';
+import type { Report } from './shape.js';
+
+/** The report as Markdown, for reading in the repository. Plots stand in the HTML form only. */
+
+const escaped = (text: string): string =>
+  text
+    .replaceAll('\\', '\\\\')
+    .replaceAll('<', '&lt;')
+    .replaceAll('|', '\\|')
+    .replaceAll('*', '\\*')
+    .replaceAll('[', '\\[');
+
+function runText(run: Run): string {
+  if (typeof run === 'string') return escaped(run);
+  if ('code' in run) return run.code === '' ? '' : `\`${run.code.replaceAll('|', '\\|')}\``;
+  if ('strong' in run) return `**${escaped(run.strong)}**`;
+  if ('tex' in run) return `$${run.tex.replaceAll('|', '\\vert ')}$`;
+  return `[${escaped(run.link)}](#${run.to})`;
+}
+
+const inline = (text: Text): string => runs(text).map(runText).join('').replaceAll('\n', ' ').trim();
+
+function tableText({ head, rows, align = '' }: Table): string {
+  const rule = head.map((_, index) => (align[index] === 'r' ? '---:' : '---'));
+  return [head.map(inline), rule, ...rows.map((row) => row.map(inline))]
+    .map((cells) => `| ${cells.join(' | ')} |`)
+    .join('\n');
+}
+
+function blockText(block: Block, all: readonly Block[]): string {
+  switch (block.sort) {
+    case 'contents':
+      return all
+        .flatMap((each) =>
+          each.sort === 'heading' && each.level === 2 ? [`- [${escaped(each.text)}](#${each.id})`] : [],
+        )
+        .join('\n');
+    case 'heading':
+      return `<a id="${block.id}"></a>\n\n${'#'.repeat(block.level)} ${escaped(block.text)}`;
+    case 'paragraph':
+      return block.strong === true ? `**${inline(block.text)}**` : inline(block.text);
+    case 'list':
+      return block.items.map((item) => `- ${inline(item)}`).join('\n');
+    case 'equation':
+      return `\`\`\`math\n${block.tex}${block.note === '' ? '' : ` \\qquad\\text{${block.note.replaceAll('_', '\\_')}}`}\n\`\`\``;
+    case 'code':
+      return `\`\`\`\n${block.text}\n\`\`\``;
+    case 'plot':
+      return `*${escaped(block.title)}* (plot in report.html)`;
+    case 'figures':
+      return block.items.map(({ value, label }) => `**${value}** ${escaped(label)}`).join(', ');
+    case 'table':
+      return tableText(block);
+  }
+}
+
+export function markdown(report: Report): string {
+  const blocks = documentBlocks(report);
+  return `${blocks.map((block) => blockText(block, blocks)).join('\n\n')}\n`;
+}

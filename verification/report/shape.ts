@@ -1,0 +1,261 @@
+import type { SourceTag } from '../../src/formula/index.js';
+import type { CaseClass } from '../case.js';
+import type { Verdict } from '../runner/judge.js';
+
+/** What report.json holds. Both readable forms are rendered from this and from nothing else. */
+export interface Report {
+  /** Differs from machine to machine and from commit to commit; left out when two reports are compared. */
+  readonly volatile: {
+    readonly commit: string;
+    /** Files under version control that differed from that commit, outside the report itself. */
+    readonly changed: readonly string[];
+    readonly node: string;
+    readonly v8: string;
+    readonly platform: string;
+  };
+  readonly identity: {
+    readonly name: string;
+    readonly title: string;
+    readonly version: string;
+    readonly released: string;
+    readonly licence: string;
+    readonly authors: readonly string[];
+    readonly lockHash: string;
+    readonly seed: number;
+    /** Major version of Node on which the accuracy numbers hold to the digit. */
+    readonly nodeMajor: number;
+  };
+  readonly summary: {
+    readonly cases: number;
+    readonly values: number;
+    readonly byVerdict: Readonly<Record<Verdict, number>>;
+    readonly byClass: readonly ClassRow[];
+    readonly formulas: number;
+    /** Formulas with 0, 1, 2 and with 3 or more lines of evidence. */
+    readonly byLines: readonly [none: number, one: number, two: number, more: number];
+    readonly byTag: Readonly<Record<SourceTag, number>>;
+  };
+  readonly classes: Readonly<Record<CaseClass, string>>;
+  /** Values that do not simply agree, in the order of the worst verdict. */
+  readonly exceptions: readonly ExceptionRow[];
+  readonly tolerances: readonly ToleranceRow[];
+  readonly errata: readonly ErratumRow[];
+  readonly ancestors: readonly AncestorRow[];
+  readonly coverage: readonly CoverageRoom[];
+  readonly formulas: readonly FormulaEntry[];
+  readonly accuracy: readonly AccuracyRow[];
+  readonly perturbation: PerturbationSummary | null;
+  readonly units: readonly UnitRow[];
+  readonly burst: BurstReport;
+  readonly dewPoint: DewPointReport | null;
+  readonly pipeSizes: PipeSizeReport;
+  readonly rules: readonly RuleRow[];
+  readonly properties: readonly PropertyRow[];
+  readonly knownProblems: readonly KnownProblem[];
+  readonly bibliography: readonly BibliographyEntry[];
+  readonly bibtex: string;
+}
+
+export interface ClassRow {
+  readonly class: CaseClass;
+  readonly cases: number;
+  readonly byVerdict: Readonly<Record<Verdict, number>>;
+}
+
+export interface ExceptionRow {
+  readonly id: string;
+  readonly formula: string;
+  readonly class: CaseClass;
+  readonly output: string;
+  readonly printed: string;
+  readonly computed: string;
+  readonly verdict: Verdict;
+  readonly because: string;
+}
+
+export interface ToleranceRow {
+  readonly id: string;
+  readonly output: string;
+  readonly tolerance: string;
+  readonly reason: string;
+}
+
+export interface ErratumRow {
+  readonly id: string;
+  readonly formula: string;
+  readonly source: string;
+  readonly printed: string;
+  readonly right: string;
+  readonly explanation: string;
+}
+
+/** Sources that count once, because what they print comes from one hand. */
+export interface AncestorRow {
+  readonly sources: readonly string[];
+  /** Only for formulas whose id begins so. */
+  readonly formulas: string;
+  readonly ancestor: string;
+  readonly why: string;
+}
+
+export interface CoverageRoom {
+  readonly room: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly formula: string;
+    readonly lines: number;
+    /** Cases by column. */
+    readonly cells: Readonly<Record<string, number>>;
+  }[];
+}
+
+export interface EquationLine {
+  readonly tex: string;
+  readonly text: string;
+  readonly note: string;
+}
+
+export interface SymbolRow {
+  readonly symbol: string;
+  readonly tex: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly unit: string;
+  readonly default: string;
+  /** The span that is sampled, in SI. */
+  readonly span: string;
+  readonly result: boolean;
+}
+
+export interface CaseRow {
+  readonly id: string;
+  readonly class: CaseClass;
+  readonly source: string;
+  readonly output: string;
+  readonly printed: string;
+  readonly computed: string;
+  readonly digitsPrinted: number | null;
+  readonly digitsAgreed: number | null;
+  readonly verdict: Verdict;
+  readonly because: string;
+}
+
+/** An independent line of evidence: who printed the value, or by which route it was found again. */
+export interface Line {
+  readonly sort: 'print' | 'dataset' | 'program' | 'derivation';
+  readonly from: string;
+  readonly by: string;
+}
+
+export interface FormulaEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly equation: readonly EquationLine[];
+  readonly algorithm: string;
+  readonly symbols: readonly SymbolRow[];
+  readonly limits: readonly { readonly sort: string; readonly text: string; readonly source: string }[];
+  readonly inhomogeneous: string;
+  readonly sources: readonly { readonly key: string; readonly text: string }[];
+  readonly evidence: readonly {
+    readonly of: string;
+    readonly tag: SourceTag;
+    readonly derived: string;
+    readonly note: string;
+  }[];
+  readonly tag: SourceTag;
+  readonly lines: readonly Line[];
+  readonly cases: readonly CaseRow[];
+}
+
+export interface AccuracyRow {
+  readonly id: string;
+  readonly draws: number;
+  readonly maxUlp: number;
+  readonly rmsUlp: number;
+  readonly condition: number;
+  readonly worst: string;
+}
+
+export interface PerturbationSummary {
+  readonly change: number;
+  readonly constants: number;
+  readonly byCatcher: Readonly<Record<string, number>>;
+  readonly survivors: readonly { readonly where: string; readonly constant: string; readonly code: string }[];
+}
+
+export interface UnitRow {
+  readonly kind: string;
+  readonly unit: string;
+  readonly ratio: string;
+  readonly shift: string;
+  readonly si: string;
+  readonly composed: string;
+}
+
+export interface BurstReport {
+  readonly tests: number;
+  readonly statistics: readonly {
+    readonly method: string;
+    readonly group: string;
+    readonly n: number;
+    readonly mean: number;
+    readonly deviation: number | null;
+  }[];
+  readonly methods: readonly { readonly method: string; readonly how: string; readonly published: number | null }[];
+  readonly publications: readonly { readonly group: string; readonly publication: string }[];
+  /** Pressures in MPa. */
+  readonly points: readonly {
+    readonly method: string;
+    readonly test: string;
+    readonly measured: number;
+    readonly predicted: number;
+  }[];
+}
+
+export interface DewPointReport {
+  readonly rows: number;
+  readonly compared: number;
+  readonly skipped: readonly { readonly status: string; readonly rows: number }[];
+  readonly tolerance: number;
+  readonly meanDifference: number;
+  readonly largestDifference: number;
+  readonly beyond: readonly string[];
+  readonly program: { readonly name: string; readonly points: number; readonly largestDifference: number };
+}
+
+export interface PipeSizeReport {
+  readonly program: string;
+  readonly rows: number;
+  readonly equal: number;
+  readonly different: readonly string[];
+}
+
+export interface RuleRow {
+  readonly set: string;
+  readonly path: string;
+  readonly value: string;
+  readonly clause: string;
+  readonly tag: string;
+  readonly note: string;
+}
+
+export interface PropertyRow {
+  readonly file: string;
+  readonly sentence: string;
+  readonly runs: number;
+  readonly seed: number;
+}
+
+export interface KnownProblem {
+  readonly id: string;
+  readonly about: string;
+  readonly text: string;
+}
+
+export interface BibliographyEntry {
+  readonly key: string;
+  readonly text: string;
+  readonly reached: string;
+  readonly cases: number;
+  readonly formulas: number;
+}
