@@ -136,6 +136,7 @@ export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLo
       kind: 'length',
       name: 'distance to the nearest discontinuity',
       sample: [0.2, 3],
+      optional: true,
     },
     profile: {
       symbol: 'profile',

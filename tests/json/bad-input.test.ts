@@ -134,7 +134,7 @@ describe('bad input is refused with one clear sentence that names the place and 
       (d) => (d.filler.cure.testedTo = '5 degC'),
       'filler.cure.testedTo',
       '"5 degC"',
-      /at least the lowest temperature tested, 10 degC/,
+      /at least the reference temperature, 23 degC/,
     ],
     [
       'a tensile strength below the yield strength',

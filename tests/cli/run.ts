@@ -1,0 +1,37 @@
+import type { Io } from '../../src/cli/io.js';
+import { main } from '../../src/cli/main.js';
+
+/** What a run of the program left behind. */
+export interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+  readonly written: ReadonlyMap<string, string>;
+}
+
+/** Runs the program in this process, on files that exist only here. */
+export async function run(
+  args: readonly string[],
+  files: Readonly<Record<string, string>> = {},
+  stdin = '',
+): Promise<Run> {
+  const out: string[] = [];
+  const err: string[] = [];
+  const written = new Map<string, string>();
+  const io: Io = {
+    out: (text) => void out.push(text),
+    err: (text) => void err.push(text),
+    read: async (path) => {
+      const text = files[path];
+      if (text === undefined) throw Object.assign(new Error(`open ${path}`), { code: 'ENOENT' });
+      return text;
+    },
+    readStandardInput: async () => stdin,
+    write: async (path, text) => {
+      if (path.startsWith('/closed/')) throw Object.assign(new Error(`open ${path}`), { code: 'EACCES' });
+      written.set(path, text);
+    },
+  };
+  const code = await main(args, io);
+  return { code, out: out.join(''), err: err.join(''), written };
+}
