@@ -2,7 +2,7 @@ import { type ParseArgsConfig, parseArgs } from 'node:util';
 import { UsageError } from './usage-error.js';
 
 /** The options that every command takes. */
-export interface CommonOptions {
+interface CommonOptions {
   readonly format: string;
   readonly units: 'si' | 'us';
   readonly digits: number | undefined;

@@ -5,7 +5,7 @@ import type { Io } from './io.js';
 import { UsageError } from './usage-error.js';
 
 /** A command: its arguments in, its answer to the streams, its exit code out. */
-export type Command = (args: readonly string[], io: Io) => Promise<number>;
+type Command = (args: readonly string[], io: Io) => Promise<number>;
 
 /** Each command is loaded when it is asked for, so that none waits for the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
