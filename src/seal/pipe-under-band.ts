@@ -35,7 +35,7 @@ export interface PipeUnderBandInput {
  * @throws CalculationError `invalid-input`
  * @remarks The least wall is taken all round and along, and no credit for the pressure inside, which may go while
  *   the band stays. The reciprocals cover a steel pipe out of round by a quarter of a per cent of its diameter; one
- *   per cent takes up to 7 per cent more, which the factor must cover.
+ *   per cent takes up to 8 per cent more, which the factor must cover.
  * @see Young and Budynas, Roark's Formulas, for the buckling, as recalled
  */
 export function pipeUnderBand(input: PipeUnderBandInput): PipeUnderBand {

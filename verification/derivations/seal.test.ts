@@ -1,0 +1,231 @@
+import { describe, expect, it } from 'vitest';
+import { ringBuckling, stripBendingMoment, stripBendingStrain } from '../../src/mechanics/index.js';
+import {
+  type AbsolutePressure,
+  type Angle,
+  type Area,
+  absolute,
+  deg,
+  type Force,
+  type GaugePressure,
+  gauge,
+  gPerMol,
+  kelvin,
+  kgPerM3,
+  mm,
+  modulus,
+  N,
+  stress,
+} from '../../src/quantity/index.js';
+import {
+  backingPlateDeflection,
+  backingPlateStress,
+  bandLength,
+  bandTension,
+  circleArea,
+  clampingForce,
+  contactPressure,
+  criticalPressureRatio,
+  fastenerTension,
+  gasLeakRate,
+  jetReaction,
+  jetSpeed,
+  leakForce,
+  liquidLeakRate,
+  meanBandTension,
+  pipeUnderBand,
+  tensionAlongBand,
+} from '../../src/seal/index.js';
+import {
+  bandCircles,
+  discForceSummed,
+  gasFlowSearched,
+  ovalPipeAtYield,
+  padForceSummed,
+  plateMarched,
+  ringBucklingByEnergy,
+  stripMomentSummed,
+  tensionMarched,
+} from './seal.js';
+
+/** Relative difference of what the library says and what the other route says. */
+const off = (found: number, other: number): number => Math.abs(found - other) / Math.abs(other);
+
+describe('a band round a pipe', () => {
+  it('loses its tension to friction as small steps of the arc do', () => {
+    for (const friction of [0.05, 0.2, 0.5]) {
+      for (const angle of [0.5, Math.PI, 6]) {
+        const { end } = tensionMarched(5000, friction, angle);
+        expect(off(tensionAlongBand({ fastenerTension: N(5000), friction, angle: angle as Angle }), end)).toBeLessThan(
+          1e-12,
+        );
+        expect(off(fastenerTension({ padTension: end as Force, friction, angle: angle as Angle }), 5000)).toBeLessThan(
+          1e-12,
+        );
+      }
+      const { mean } = tensionMarched(5000, friction, Math.PI);
+      expect(off(meanBandTension({ fastenerTension: N(5000), friction }), mean)).toBeLessThan(1e-12);
+    }
+  });
+
+  it('presses a pad on as its contact pressure, summed over the arc, does', () => {
+    for (const angle of [5, 20, 60, 90]) {
+      const summed = padForceSummed(5000, deg(angle), 0.1683, 0.02);
+      expect(off(clampingForce({ tension: N(5000), halfAngle: deg(angle) }), summed)).toBeLessThan(1e-8);
+      expect(
+        off(bandTension({ force: summed as Force, halfAngle: deg(angle), factor: 1.5, bands: 3 }), 2500),
+      ).toBeLessThan(1e-8);
+    }
+  });
+
+  it('has the contact pressure that balances both halves of the ring', () => {
+    // Half a ring: the pressure over its projected width against the tension at both cuts.
+    const q = contactPressure({ tension: N(5000), diameter: mm(168.3), bandWidth: mm(20) });
+    expect(off(padForceSummed(5000, Math.PI / 2, 0.1683, 0.02), q * 0.1683 * 0.02)).toBeLessThan(1e-8);
+    expect(off(q * 0.1683 * 0.02, 2 * 5000)).toBeLessThan(1e-12);
+  });
+
+  it('is as long as its circles', () => {
+    for (const turns of [1, 2, 3]) {
+      const length = bandLength({
+        circumference: mm(530),
+        buildUp: mm(6),
+        bandThickness: mm(0.8),
+        overlap: mm(60),
+        turns,
+      });
+      expect(off(length, bandCircles(0.53, 0.006, 0.0008, turns) + 0.06)).toBeLessThan(1e-13);
+    }
+  });
+});
+
+describe('the force of a leak', () => {
+  it('is the pressure summed over rings of hole and pad', () => {
+    const { onPad, onHole } = leakForce({
+      pressure: gauge.MPa(10),
+      holeArea: circleArea({ diameter: mm(10) }),
+      padArea: circleArea({ diameter: mm(30) }),
+    });
+    expect(off(onHole, discForceSummed(10e6, 0.01))).toBeLessThan(1e-12);
+    expect(off(onPad, discForceSummed(10e6, 0.03))).toBeLessThan(1e-12);
+  });
+});
+
+describe('a plate over a hole', () => {
+  it.each(['clamped', 'simply supported'] as const)(
+    '%s, bends as the plate equation, marched outward, says',
+    (support) => {
+      for (const [poissonRatio, thickness] of [
+        [0.3, 1],
+        [0.2, 0.4],
+      ] as const) {
+        const other = plateMarched(1e6, 0.01, thickness / 1000, 200e9, poissonRatio, support === 'clamped');
+        const plate = { pressure: gauge.MPa(1), holeDiameter: mm(20), thickness: mm(thickness), support, poissonRatio };
+        expect(off(backingPlateStress(plate), other.stress)).toBeLessThan(1e-6);
+        expect(off(backingPlateDeflection({ ...plate, modulus: modulus.GPa(200) }), other.deflection)).toBeLessThan(
+          1e-6,
+        );
+      }
+    },
+  );
+});
+
+describe('a strip bent on a pipe', () => {
+  it('has the strain of its outer arc and the moment of its summed stress', () => {
+    const [R, t] = [0.08415, 0.001];
+    const stretch = ((R + t) * 1.3 - (R + t / 2) * 1.3) / ((R + t / 2) * 1.3);
+    expect(off(stripBendingStrain({ thickness: mm(1), radius: mm(84.15) }), stretch)).toBeLessThan(1e-12);
+    const moment = stripBendingMoment({
+      modulus: modulus.GPa(200),
+      width: mm(50),
+      thickness: mm(1),
+      radius: mm(84.15),
+      poissonRatio: 0,
+    });
+    expect(off(moment, stripMomentSummed(200e9, 0.05, t, R))).toBeLessThan(1e-6);
+  });
+});
+
+describe('the pipe under the band', () => {
+  const steel = { modulus: modulus.GPa(207), poissonRatio: 0.3 };
+
+  it('buckles at the least energy of a ring over its lobes', () => {
+    for (const t of [1, 3, 7.11]) {
+      const found = ringBuckling({ ...steel, outsideDiameter: mm(168.3), wallThickness: mm(t) });
+      expect(off(found, ringBucklingByEnergy(0.1683, t / 1000, 207e9, 0.3))).toBeLessThan(1e-12);
+    }
+  });
+
+  it('is held at or below the first yield of a pipe a quarter of a per cent out of round, and within 8 per cent of one that is one per cent out', () => {
+    const share = (t: number, yieldStrength: number, outOfRound: number): number =>
+      pipeUnderBand({
+        ...steel,
+        outsideDiameter: mm(168.3),
+        wallThickness: mm(t),
+        yieldStrength: stress.MPa(yieldStrength),
+        factor: 1,
+      }).pressure / ovalPipeAtYield(0.1683, t / 1000, 207e9, 0.3, yieldStrength * 1e6, outOfRound);
+    for (const t of [0.8, 1, 1.5, 2, 3, 4, 5.6, 8.4, 16]) {
+      for (const yieldStrength of [170, 241, 360, 450]) {
+        expect(share(t, yieldStrength, 0.0025)).toBeLessThanOrEqual(1);
+        expect(share(t, yieldStrength, 0.01)).toBeLessThan(1.08);
+      }
+    }
+    // One per cent out of round does exceed it somewhere: the factor is not for show.
+    expect(share(1.5, 170, 0.01)).toBeGreaterThan(1.05);
+  });
+});
+
+describe('a leaking gas', () => {
+  const gas = { temperature: kelvin(288), molarMass: gPerMol(28.96), holeArea: 1e-4 as Area };
+  const flow = (p1: number, k: number) =>
+    gasLeakRate({
+      ...gas,
+      insidePressure: p1 as AbsolutePressure,
+      outsidePressure: absolute.kPa(101.325),
+      heatCapacityRatio: k,
+    });
+
+  it('flows as the greatest isentropic flow over the pressure in the hole, choked and unchoked', () => {
+    for (const k of [1.05, 1.3, 1.4, 1.667]) {
+      for (const p1 of [102e3, 110e3, 150e3, 185e3, 220e3, 1.1e6, 1e7]) {
+        const { massFlow } = flow(p1, k);
+        expect(off(massFlow, 1e-4 * gasFlowSearched(p1, 101325, 288, 0.02896, k).flux)).toBeLessThan(1e-9);
+      }
+    }
+  });
+
+  it('chokes at the pressure in the hole of that greatest flow', () => {
+    for (const k of [1.05, 1.3, 1.4, 1.667]) {
+      const { pressure } = gasFlowSearched(1e6, 1, 288, 0.02896, k);
+      expect(off(criticalPressureRatio({ heatCapacityRatio: k }), pressure / 1e6)).toBeLessThan(1e-6);
+    }
+  });
+
+  it('pushes with less than the reaction of a smooth liquid jet at the same pressure', () => {
+    for (const k of [1.05, 1.3, 1.4, 1.667]) {
+      for (const p1 of [102e3, 150e3, 250e3, 1e6, 1e7]) {
+        const { thrust } = gasFlowSearched(p1, 101325, 288, 0.02896, k);
+        const liquid = jetReaction({ pressureDifference: (p1 - 101325) as GaugePressure, holeArea: 1e-4 as Area });
+        expect(1e-4 * thrust).toBeLessThan(liquid);
+      }
+    }
+  });
+});
+
+describe('a leaking liquid', () => {
+  const leak = { pressureDifference: gauge.MPa(1), density: kgPerM3(1000) };
+  const holeArea = circleArea({ diameter: mm(10) });
+
+  it('has the kinetic energy that its pressure held', () => {
+    const v = jetSpeed(leak);
+    expect(off((1000 * v * v) / 2, 1e6)).toBeLessThan(1e-13);
+  });
+
+  it('pushes back with its density times its flow times its speed', () => {
+    const [dischargeCoefficient, velocityCoefficient] = [0.61, 0.98];
+    const flow = liquidLeakRate({ ...leak, holeArea, dischargeCoefficient });
+    const reaction = jetReaction({ ...leak, holeArea, dischargeCoefficient, velocityCoefficient });
+    expect(off(reaction, 1000 * flow * velocityCoefficient * jetSpeed(leak))).toBeLessThan(1e-13);
+  });
+});
