@@ -1,4 +1,4 @@
-import { formula, nonNegative, oneOf } from '../formula/index.js';
+import { formula, nonNegative, oneOf, refuse } from '../formula/index.js';
 import type { GaugePressure } from '../quantity/index.js';
 
 /** Phase of what the line carries. */
@@ -39,9 +39,18 @@ export function sealAttempt(input: SealAttemptInput): SealAttempt {
   nonNegative(p, 'linePressure', 'Pa');
   nonNegative(pMax, 'highestPressure', 'Pa');
   oneOf(phase, phases, 'phase');
+  // What nobody stated is not harmless: a missing answer must not read as no.
+  answered(hazardous, 'hazardous');
+  answered(writtenProcedure, 'writtenProcedure');
   const pressureTooHigh = p > pMax;
   const procedureMissing = (phase !== 'liquid' || hazardous) && !writtenProcedure;
   return { decision: pressureTooHigh || procedureMissing ? 'refuse' : 'attempt', pressureTooHigh, procedureMissing };
+}
+
+function answered(value: boolean, parameter: string): void {
+  if (typeof value !== 'boolean') {
+    refuse({ code: 'invalid-input', parameter, value, unit: '', constraint: 'must be true or false' });
+  }
 }
 
 export const sealAttemptFormula = /* @__PURE__ */ formula<SealAttemptInput, SealAttempt>({

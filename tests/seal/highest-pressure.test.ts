@@ -60,6 +60,13 @@ describe('the attempt', () => {
     }
   });
 
+  it('is refused an answer while contents or procedure are not stated', () => {
+    for (const name of ['hazardous', 'writtenProcedure', 'phase'] as const) {
+      const { [name]: _, ...rest } = water;
+      expect(() => sealAttempt(rest as Parameters<typeof sealAttempt>[0])).toThrow(CalculationError);
+    }
+  });
+
   it('is never made possible by more pressure', () => {
     run(
       fc.property(
