@@ -47,9 +47,11 @@ export {
   type ThickCylinderAxialStressInput,
   type ThickCylinderHoopStressInput,
   type ThickCylinderRadialStressInput,
+  type TwoLayerInterfacePressureInput,
   thickCylinderAxialStress,
   thickCylinderHoopStress,
   thickCylinderRadialStress,
+  twoLayerInterfacePressure,
 } from './mechanics/index.js';
 
 // The pipe: stresses, remaining strength, wall loss.

@@ -7,3 +7,4 @@ export * from './strip-bending-stress.js';
 export * from './thick-cylinder-axial-stress.js';
 export * from './thick-cylinder-hoop-stress.js';
 export * from './thick-cylinder-radial-stress.js';
+export * from './two-layer-interface-pressure.js';
