@@ -64,6 +64,8 @@ const SAMPLERS: Readonly<Record<string, Sampler>> = {
       axial: between(random, [2e-3, 4e-3]),
       softAxial: between(random, [1e-3, 2e-3]),
     })),
+  'acceptance/barcol-shop-mean readings': (random) =>
+    Array.from({ length: 10 + Math.floor(random() * 3) }, () => between(random, [30, 60])),
   'laminate/performance-factor table': (random) => LIVES.map((life) => ({ life, factor: between(random, [0.3, 0.9]) })),
 };
 

@@ -1,0 +1,33 @@
+import type { Kind } from '../quantity/index.js';
+
+/** What may happen to a repair, from the best to the worst. `hold`: something is missing, or must be measured again. */
+export type AcceptanceVerdict = 'accept' | 'hold' | 'repair the repair' | 'reject';
+
+/** What a repair must pass before the line goes back to service. */
+export type HoldPoint = 'hardness' | 'surface' | 'bond' | 'dimensions' | 'pressure test';
+
+/** A number in a reason. */
+export interface AcceptanceAmount {
+  readonly name: string;
+  readonly kind: Kind | 'number' | 'count';
+  readonly value: number;
+}
+
+/** Why a repair is not accepted as it stands: what was found, the limit, and what is to be done. */
+export interface AcceptanceReason {
+  readonly holdPoint: HoldPoint;
+  readonly verdict: Exclude<AcceptanceVerdict, 'accept'>;
+  readonly text: string;
+  readonly found?: AcceptanceAmount;
+  readonly limit?: AcceptanceAmount;
+  readonly clause?: string;
+}
+
+const order: readonly AcceptanceVerdict[] = ['accept', 'hold', 'repair the repair', 'reject'];
+
+/** The worst verdict among the reasons; `accept` when there is none. */
+export function worstVerdict(reasons: readonly AcceptanceReason[]): AcceptanceVerdict {
+  let worst = 0;
+  for (const { verdict } of reasons) worst = Math.max(worst, order.indexOf(verdict));
+  return order[worst] ?? 'reject';
+}
