@@ -97,6 +97,19 @@ const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = 
   },
   mixes: { volume: 'volume', area: 'area', mass: 'mass', base: 'mass', hardener: 'mass', batchMass: 'mass' },
   cures: { wait: 'time', workingTime: 'time' },
+  seal: {
+    padDiameter: 'length',
+    forceOnPad: 'force',
+    forceOnHole: 'force',
+    fastenerTension: 'force',
+    torque: 'moment',
+    strapStress: 'stress',
+    contactPressure: 'gauge pressure',
+    bandLength: 'length',
+    highestPressure: 'gauge pressure',
+    endLoadNotCarried: 'force',
+    jet: { reaction: 'force', speed: 'speed', volumeFlow: 'volume flow', massFlow: 'mass flow' },
+  },
 };
 
 type Kinds = Kind | { readonly [name: string]: Kinds };

@@ -57,6 +57,15 @@ export function words(about: string, example: string) {
   return noted(schema, { expected: 'text that is not empty', example });
 }
 
+/** A time of day on the clock of the site. */
+export function clock(about: string) {
+  const schema = z
+    .string()
+    .regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/u)
+    .meta({ description: `${about}, as 07:30`, examples: ['07:30'] });
+  return noted(schema, { expected: 'a time of day from "00:00" to "23:59"', example: '07:30' });
+}
+
 /** One of several words. */
 export function choice<const T extends string>(about: string, choices: readonly T[]) {
   const schema = z.enum(choices).meta({ description: about });

@@ -1,6 +1,8 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, expectTypeOf, test } from 'vitest';
 import * as z from 'zod';
+import type { CaseDocument } from '../../src/json/case-schema.js';
 import { caseFields, caseJsonSchema, decodeCase } from '../../src/json/index.js';
+import type { RepairCase } from '../../src/repair/index.js';
 import { exampleDocument, exampleNames } from './examples.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a JSON Schema is read here as the plain JSON that it is.
@@ -58,6 +60,20 @@ describe('the JSON Schema of a case', () => {
     };
     walk(schema, '');
     expect(bare).toEqual([]);
+  });
+});
+
+/** The path of every field of a type. */
+type Paths<T> = T extends number | string | boolean | undefined
+  ? never
+  : T extends readonly (infer Row)[]
+    ? Paths<Row>
+    : { [K in keyof T & string]-?: K | `${K}.${Paths<NonNullable<T[K]>>}` }[keyof T & string];
+
+describe('the schema', () => {
+  test('holds every field of the typed case, but for what a reader fills in', () => {
+    type Unsaid = Exclude<Paths<RepairCase>, Paths<CaseDocument>>;
+    expectTypeOf<Exclude<Unsaid, `lookedUp${string}`>>().toBeNever();
   });
 });
 
