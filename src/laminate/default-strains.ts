@@ -27,7 +27,7 @@ export interface DefaultStrains {
  * @param input.hoopModulus         E_c [Pa], > 0
  * @param input.axialModulus        E_a [Pa], > 0
  * @param input.failureStrain       short-term strain to failure of the laminate, at least that which the defaults require
- * @param input.modulusShare        E_a/E_c from which the larger axial strain holds, 0.5 unless given
+ * @param input.modulusShare        E_a/E_c above which the larger axial strain holds, 0.5 unless given; at the share itself the smaller one is taken, since the recollections differ
  * @param input.leastFailureStrain  0.01 unless given
  * @returns hoop and axial default strain, and the life of their column
  * @throws CalculationError `invalid-input`; `outside-validity` for a longer life or a more brittle laminate
@@ -73,7 +73,7 @@ export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
       constraint: `must be at most the longest life of the table, ${longest} s`,
     });
   }
-  return { hoop: row.hoop, axial: Ea >= modulusShare * Ec ? row.axial : row.softAxial, lifeColumn: row.life };
+  return { hoop: row.hoop, axial: Ea > modulusShare * Ec ? row.axial : row.softAxial, lifeColumn: row.life };
 }
 
 export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput, DefaultStrains>({
@@ -82,7 +82,7 @@ export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput
   compute: defaultStrains,
   equation: {
     algorithm:
-      'the row of the shortest tabulated life that is not below the design life; the larger axial strain when E_a/E_c reaches the stated share',
+      'the row of the shortest tabulated life that is not below the design life; the larger axial strain when E_a/E_c exceeds the stated share',
   },
   inputs: {
     table: {
