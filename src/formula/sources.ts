@@ -378,7 +378,7 @@ export const sources = {
   },
   'hubert-2001': {
     author: 'Hubert, P.; Johnston, A.; Poursartip, A.; Nelson, K.',
-    title: 'Cure kinetics and viscosity models for Hexcel 8552 epoxy resin',
+    title: 'Cure kinetics and viscosity models for 8552 epoxy resin (title shortened)',
     year: 2001,
     reached: 'recalled',
   },

@@ -11,7 +11,7 @@ export function shift(E: number, reference: number, temperature: number): number
 }
 
 /** Exponential integral E1 for arguments above 1, by its continued fraction (modified Lentz). */
-export function exponentialIntegral(x: number): number {
+function exponentialIntegral(x: number): number {
   let b = x + 1;
   let c = 1e300;
   let d = 1 / b;

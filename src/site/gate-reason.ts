@@ -1,0 +1,24 @@
+/** Whether work may start: now, later, or not before something is done. */
+export type GateDecision = 'go' | 'wait' | 'stop';
+
+/** One check of the gate: what it says, by which number, and what would change it. */
+export interface GateReason {
+  readonly check: string;
+  readonly decision: GateDecision;
+  /** The number judged and its limit, in SI; absent for a yes or no. */
+  readonly value?: number;
+  readonly limit?: number;
+  readonly kind?: 'temperature' | 'temperature difference' | 'ratio' | 'length' | 'time' | 'areal weight';
+  readonly because: string;
+  /** What would turn it to go; for a check that passes, when to look again. */
+  readonly change: string;
+}
+
+const ORDER: readonly GateDecision[] = ['go', 'wait', 'stop'];
+
+/** The hardest of several decisions. */
+export function hardest(decisions: Iterable<GateDecision>): GateDecision {
+  let worst = 0;
+  for (const decision of decisions) worst = Math.max(worst, ORDER.indexOf(decision));
+  return ORDER[worst] ?? 'stop';
+}
