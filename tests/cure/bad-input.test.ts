@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import * as cure from '../../src/cure/index.js';
 import { type AnyFormula, isCalculationError } from '../../src/formula/index.js';
+import { arrheniusRateFormula, arrheniusShiftFormula } from '../../src/mechanics/index.js';
 import { drawCalls } from '../../verification/oracles/draw.js';
 import { seeded } from '../../verification/oracles/random.js';
 
 const isFormula = (value: unknown): value is AnyFormula =>
   typeof value === 'object' && value !== null && 'compute' in value && 'equation' in value;
-const formulas: AnyFormula[] = Object.values<unknown>(cure).filter(isFormula);
+const formulas: AnyFormula[] = [
+  ...Object.values<unknown>(cure).filter(isFormula),
+  arrheniusRateFormula,
+  arrheniusShiftFormula,
+];
 const withoutList = formulas.filter(
   ({ inputs }) => !Object.values<{ kind: string }>(inputs).some(({ kind }) => kind === 'list'),
 );
