@@ -1,4 +1,4 @@
-import { atMost, below, finite, formula, nonNegative, positive } from '../formula/index.js';
+import { atMost, below, finite, formula, nonNegative, positive, refuse } from '../formula/index.js';
 import type { GaugePressure, Length, Modulus, Strain, Stress } from '../quantity/index.js';
 
 export interface ThicknessYieldedLiveInput {
@@ -29,7 +29,8 @@ export interface ThicknessYieldedLiveInput {
  * @param input.hoopModulus       E_c, of the laminate [Pa], > 0
  * @param input.allowableStrain   eps_c, in the hoop direction, > 0
  * @returns laminate thickness [m]; 0 where the pipe holds the pressure alone
- * @throws CalculationError `invalid-input`
+ * @throws CalculationError `invalid-input`; `outside-validity` for a live pressure over what the remaining wall holds at yield,
+ *   2 s t_s/D: beyond it the credit is of a wall that is not there, and a thinner wall would thin the laminate
  * @remarks An elastic-plastic pipe that yields gives the laminate more strain than this allows, by a third for a live
  *   pressure of half the design pressure; `strainYieldedHoop` tells how much.
  * @see ASME PCC-2, Eq. 4, as recalled
@@ -49,6 +50,7 @@ export function thicknessYieldedLive(input: ThicknessYieldedLiveInput): Length {
   positive(eps, 'allowableStrain', '');
   const [whole, pipe] = [(P * D) / 2, s * ts];
   if (whole <= pipe) return 0 as Length;
+  if ((Pl * D) / 2 > pipe) beyondYield(Pl, (2 * pipe) / D);
   const t0 = (whole - pipe) / (eps * Ec);
   const te = (Es * ts) / Ec;
   const b = t0 - (Pl * D) / (2 * eps * Ec) - te;
@@ -62,6 +64,11 @@ export function thicknessYieldedLive(input: ThicknessYieldedLiveInput): Length {
 /** Whether the thickness takes credit for pressure during application. */
 export function creditsLivePressure(input: ThicknessYieldedLiveInput): boolean {
   return input.livePressure > 0;
+}
+
+function beyondYield(livePressure: number, held: number): never {
+  const constraint = `must be at most what the remaining wall holds at yield, ${held} Pa; take no credit above that`;
+  refuse({ code: 'outside-validity', parameter: 'livePressure', value: livePressure, unit: 'Pa', constraint });
 }
 
 export const thicknessYieldedLiveFormula = /* @__PURE__ */ formula<ThicknessYieldedLiveInput, Length>({
@@ -98,6 +105,7 @@ export const thicknessYieldedLiveFormula = /* @__PURE__ */ formula<ThicknessYiel
   ],
   evidence: { form: { tag: 'recalled', derived: 'bisection of the strain equation' } },
   limits: [
+    { sort: 'stop', text: 'no credit for a live pressure over what the remaining wall holds at yield, 2 s t_s/D' },
     {
       sort: 'note',
       text: 'credit for pressure during application: a pipe that yields strains the laminate more than this form allows',
