@@ -41,6 +41,13 @@ export function below(value: number, limit: number, what: string, parameter: str
     invalid(value, parameter, unit, `must be below ${what}, ${limit} ${unit}`.trimEnd());
 }
 
+/** Refuses values below `limit`; `what` names the limit in the user's words. */
+export function atLeast(value: number, limit: number, what: string, parameter: string, unit: string): void {
+  if (!(Number.isFinite(value) && value >= limit)) {
+    invalid(value, parameter, unit, `must be at least ${what}, ${limit} ${unit}`.trimEnd());
+  }
+}
+
 /** Refuses values above `limit`; `what` names the limit in the user's words. */
 export function atMost(value: number, limit: number, what: string, parameter: string, unit: string): void {
   if (!(Number.isFinite(value) && value <= limit))

@@ -21,6 +21,7 @@ export {
 } from './declaration.js';
 export { type Evidence, type SourceTag, sourceTags, weakest } from './evidence.js';
 export {
+  atLeast,
   atMost,
   below,
   finite,

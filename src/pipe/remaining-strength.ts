@@ -40,7 +40,7 @@ export interface RemainingStrength {
 export function remainingStrength(input: RemainingStrengthInput, recorder?: Recorder): RemainingStrength {
   check(input);
   const flowStress = input.flowStress ?? '1.1 yield';
-  const safetyFactor = input.safetyFactor ?? defaultSafetyFactor(input.designFactor);
+  const safetyFactor = settleSafetyFactor(input);
   const job: RemainingStrengthJob = { input, recorder, flowStress, safetyFactor };
   const methods = remainingStrengthMethods.map((method) => assess(job, method));
   const chosen = input.method === undefined ? lowest(methods) : named(input.method, methods);
@@ -107,9 +107,10 @@ function checkProfileAgainstDepth({ profile, defectDepth }: RemainingStrengthInp
   refuse({ code: 'invalid-input', parameter, value: point.depth, unit: 'm', constraint });
 }
 
-/** The larger of 1/F and 1.25. */
-function defaultSafetyFactor(designFactor: number | undefined): number {
+/** The stated factor, never below 1/F; without one the larger of 1/F and 1.25. */
+function settleSafetyFactor({ safetyFactor, designFactor }: RemainingStrengthInput): number {
   if (designFactor === undefined) {
+    if (safetyFactor !== undefined) return safetyFactor;
     const constraint = 'must be given, or the design factor of the line, whose inverse it is';
     refuse({ code: 'invalid-input', parameter: 'safetyFactor', value: 'missing', unit: '', constraint });
   }
@@ -117,5 +118,5 @@ function defaultSafetyFactor(designFactor: number | undefined): number {
     const constraint = 'must be above 0 and at most 1';
     refuse({ code: 'invalid-input', parameter: 'designFactor', value: designFactor, unit: '', constraint });
   }
-  return Math.max(1 / designFactor, 1.25);
+  return Math.max(1 / designFactor, safetyFactor ?? 1.25);
 }

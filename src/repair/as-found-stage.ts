@@ -1,25 +1,21 @@
 import { decide, heading, step } from '../formula/index.js';
-import { designHoleDiameter, holeAtEndOfLife } from '../laminate/index.js';
 import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
-  flowStressMultiple,
   hoopStress,
   isThroughWallAtEndOfLife,
-  leakOrRupture,
   outsideDiameterFromCircumference,
   wallAtEndOfLife,
 } from '../pipe/index.js';
-import type { CorrosionRate, Length } from '../quantity/index.js';
-import type { Growth } from './case.js';
+import type { Length, Stress } from '../quantity/index.js';
 import type { AsFound } from './design.js';
+import { growthOf } from './growth.js';
+import { checkRupture, holeAtTheEnd } from './hole-stage.js';
 import { assessStrength } from './strength-stage.js';
-import { need, use, type Workbook, warn } from './workbook.js';
-
-const NO_GROWTH: Growth = { depth: 0 as CorrosionRate, length: 0 as CorrosionRate };
+import { use, type Workbook, warn } from './workbook.js';
 
 /** The pipe as it was found and as it will be at the end of the repair's life. */
-export function assessPipe(work: Workbook): AsFound {
+export function assessPipe(work: Workbook): AsFound | undefined {
   const { recorder, case: repairCase } = work;
   const { pipe, service, defect, repair } = repairCase;
   heading(recorder, 'Pipe as found');
@@ -28,8 +24,11 @@ export function assessPipe(work: Workbook): AsFound {
   const pressure = service.designPressure;
   const hoopStressSound = step(recorder, hoopStress, { pressure, outsideDiameter, wallThickness }, 'sound pipe');
 
+  checkSoundPipe(work, hoopStressSound);
+
   heading(recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);
+  if (growth === undefined) return undefined;
   const life = repair.life;
   const wallThen =
     defect.remainingWall > 0
@@ -52,9 +51,8 @@ export function assessPipe(work: Workbook): AsFound {
     throughWall,
   };
   if (throughWall) {
-    checkRupture(work, outsideDiameter, lengthThen);
-    const hole = holeThen(work, growth);
-    return hole === undefined ? base : { ...base, ...hole };
+    checkRupture(work, base);
+    return { ...base, ...holeAtTheEnd(work, base, growth) };
   }
   const thinned = step(
     recorder,
@@ -72,25 +70,21 @@ function diameterOf(work: Workbook): Length {
   return step(work.recorder, outsideDiameterFromCircumference, { circumference: circumference as Length });
 }
 
-/** Loss from outside stops under a sealed repair; loss from inside goes on, so its rate cannot be left out. */
-function growthOf(work: Workbook): Growth {
-  const { defect } = work.case;
-  if (defect.growth !== 'none') return defect.growth;
-  if (defect.cause === 'external corrosion' || defect.cause === 'mechanical damage') {
-    decide(
-      work.recorder,
-      'no further growth',
-      `${defect.cause} is taken to stop under a sealed repair, as the case states`,
+/** The overlaps lie on the sound pipe: it has to carry the pressure by itself. */
+function checkSoundPipe(work: Workbook, found: Stress): void {
+  const { yieldStrength, allowableStress } = work.case.pipe.material;
+  if (found > yieldStrength) {
+    work.reasons.push({
+      text: 'the sound pipe beside the defect would yield at the design pressure: no repair of the defect mends that',
+      found: { name: 'hoop stress of the sound pipe', kind: 'stress', value: found },
+      limit: { name: 'yield strength', kind: 'stress', value: yieldStrength },
+    });
+  } else if (allowableStress !== undefined && found > allowableStress) {
+    warn(
+      work,
+      'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
     );
-    return NO_GROWTH;
   }
-  need(
-    work,
-    'defect.growth',
-    `${defect.cause === 'unknown' ? 'a cause that is not known may be internal, and internal loss' : defect.cause} goes on under the repair: depth and length at the end of its life depend on the rates (0 mm/year can be stated, but has to be stated)`,
-    'the inspection records: wall measured at two dates',
-  );
-  return NO_GROWTH;
 }
 
 function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
@@ -107,41 +101,4 @@ function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
     through ? 'the wall is used up, or nearly, within the life of the repair' : 'a wall is left at the end of life',
   );
   return through;
-}
-
-/** Would the whole thinned length tear open if it were cut through? Then it is no leak that waits to be repaired. */
-function checkRupture(work: Workbook, outsideDiameter: Length, defectLength: Length): void {
-  const { recorder, case: repairCase } = work;
-  const { pipe, service } = repairCase;
-  const flowStress = step(recorder, flowStressMultiple, { yieldStrength: pipe.material.yieldStrength });
-  const { wallThickness } = pipe;
-  const slot = { outsideDiameter, wallThickness, flowStress, defectLength };
-  if (step(recorder, leakOrRupture, { ...slot, pressure: service.designPressure }) === 'leak') return;
-  warn(
-    work,
-    'If the whole thinned length broke through, the pipe would tear open at the design pressure instead of leaking: lower the pressure and keep people away until it is repaired.',
-  );
-}
-
-function holeThen(work: Workbook, growth: Growth): Pick<AsFound, 'holeAtEndOfLife' | 'designHole'> | undefined {
-  const { recorder, rules, case: repairCase } = work;
-  const { holeDiameter } = repairCase.defect;
-  if (holeDiameter === undefined) {
-    return need(
-      work,
-      'defect.holeDiameter',
-      'the repair is designed for a leak: the diameter of the circle that encloses the hole, now or as expected by the end of life',
-      'the inspector at the pipe; no less than what the probe finds, no more than the extent of the thinned metal',
-    );
-  }
-  const hole = step(recorder, holeAtEndOfLife, {
-    holeDiameter,
-    corrosionRate: growth.length,
-    designLife: repairCase.repair.life,
-  });
-  const leastDiameter = use(work, 'least hole diameter to design for', rules.hole.leastDiameter);
-  return {
-    holeAtEndOfLife: hole,
-    designHole: step(recorder, designHoleDiameter, { holeDiameter: hole, leastDiameter }),
-  };
 }

@@ -1,26 +1,22 @@
-import type { TemperatureStep } from '../cure/index.js';
 import type { SourceTag } from '../formula/index.js';
 import type {
-  ActivationEnergy,
-  ArealWeight,
   CorrosionRate,
-  Density,
-  EnergyReleaseRate,
   Force,
   GaugePressure,
   Kind,
   Length,
-  Mass,
-  MassFlow,
   Modulus,
   Moment,
-  Ratio,
-  Strain,
   Stress,
   Temperature,
   ThermalExpansion,
   Time,
 } from '../quantity/index.js';
+import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
+import type { Acceptance, Crew, Seal, Site } from './case-work.js';
+
+export type * from './case-materials.js';
+export type * from './case-work.js';
 
 /** The rule sets a case may name. */
 export type Basis = 'ISO 24817' | 'ASME PCC-2';
@@ -52,6 +48,10 @@ export interface RepairCase {
   readonly resin: WetLayUp | 'none';
   readonly filler: Filler | 'none';
   readonly site: Site;
+  /** How the leak is held before the wrap. */
+  readonly seal?: Seal | undefined;
+  readonly crew?: Crew | undefined;
+  readonly acceptance?: Acceptance | undefined;
   /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
   readonly lookedUp?: readonly LookedUp[] | undefined;
 }
@@ -99,6 +99,8 @@ export interface Service {
   readonly safetyCritical: boolean;
   readonly designPressure: GaugePressure;
   readonly designTemperature: Temperature;
+  /** Coldest steel over the life, where it lies farther from the day of the work than the design temperature. */
+  readonly lowestTemperature?: Temperature | undefined;
 }
 
 export type DefectKind =
@@ -130,7 +132,12 @@ export interface Defect {
   readonly remainingWall: Length;
   /** Diameter of the circle that encloses a through-wall hole. */
   readonly holeDiameter?: Length | undefined;
-  /** Depth of the metal loss along the pipe, in order of position. */
+  /**
+   * Hole to expect by the end of the repair's life where the wall is used up; without it the whole defect counts as the
+   * hole. An inspector's judgement: less conservative.
+   */
+  readonly holeAtEndOfLife?: Length | undefined;
+  /** Depth of the metal loss along the pipe, in order of position: over the whole defect, down to its least wall. */
   readonly profile?: readonly ProfilePoint[] | undefined;
   readonly growth: Growth | 'none';
 }
@@ -142,10 +149,19 @@ export interface ProfilePoint {
 
 /** How fast the defect goes on growing under the repair. */
 export interface Growth {
-  /** Wall loss per time. */
-  readonly depth: CorrosionRate;
+  /** Wall loss per time, or the readings of the wall that it follows from. */
+  readonly depth: CorrosionRate | WallReadings;
   /** Growth of the extent at each end, and of the radius of a hole, per time. */
   readonly length: CorrosionRate;
+}
+
+/** Earlier readings of the thinnest wall; the larger of the long-term and the short-term rate is taken. */
+export interface WallReadings {
+  /** Wall at the reading before this one. */
+  readonly previousWall: Length;
+  readonly sincePrevious: Time;
+  /** Since the wall was that of the new pipe. */
+  readonly service: Time;
 }
 
 export interface Loads {
@@ -214,132 +230,4 @@ export interface Demands {
   readonly leakFactorByFormula?: boolean | undefined;
   /** Length of sound pipe free for the overlap on the shorter side, where something is in the way. */
   readonly availableOverlap?: Length | undefined;
-}
-
-/** Properties of the cured laminate as qualified. */
-export interface LaminateSystem {
-  readonly name: string;
-  readonly hoopModulus: Modulus;
-  readonly axialModulus: Modulus;
-  /** Load round the pipe, contraction along it. */
-  readonly poissonRatio: number;
-  readonly shearModulus?: Modulus | undefined;
-  readonly plyThickness: Length;
-  /** Plies of the qualification test, the least that may be laid. */
-  readonly qualifiedPlies?: number | undefined;
-  /** Short-term strain to failure round the pipe. */
-  readonly strainToFailure?: Strain | undefined;
-  readonly hoopExpansion?: ThermalExpansion | undefined;
-  readonly axialExpansion?: ThermalExpansion | undefined;
-  /** One of the two fixes the highest design temperature. */
-  readonly glassTransition?: Temperature | undefined;
-  readonly heatDistortion?: Temperature | undefined;
-  /** Lower confidence limit of the energy release rate of the bond to the prepared pipe. */
-  readonly energyReleaseRate?: EnergyReleaseRate | undefined;
-  /** The same at the design temperature, with the moduli there. */
-  readonly atDesignTemperature?:
-    | {
-        readonly energyReleaseRate: EnergyReleaseRate;
-        readonly hoopModulus: Modulus;
-        readonly axialModulus: Modulus;
-      }
-    | undefined;
-  readonly lapShearStrength?: Stress | undefined;
-  /** Lower confidence limit of the long-term strength, and what kind of test gave it. */
-  readonly longTermStrength?:
-    | { readonly strength: Stress; readonly test: '1000 h survival' | 'design life regression' }
-    | undefined;
-  readonly cure: CureSheet;
-}
-
-export interface TapeStock {
-  readonly form: 'tape';
-  readonly width: Length;
-  /** Part of the width that the next turn covers. */
-  readonly overlap: Ratio;
-  readonly rollLength: Length;
-  readonly waste?: Ratio | undefined;
-}
-
-export interface SheetStock {
-  readonly form: 'sheet';
-  readonly width: Length;
-  readonly rollLength: Length;
-  /** Circumferential lap at the end of the last layer. */
-  readonly finalLap?: Length | undefined;
-  readonly waste?: Ratio | undefined;
-}
-
-/** Parts of a two-part material, by mass. */
-export interface Parts {
-  readonly base: number;
-  readonly hardener: number;
-}
-
-/** Fabric wetted out on site with two-part resin. */
-export interface WetLayUp {
-  readonly fabricWeight: ArealWeight;
-  /** Mass of fibre over mass of laminate. */
-  readonly fibreMassFraction: Ratio;
-  readonly parts: Parts;
-  readonly kitMass: Mass;
-  /** How much mixed resin the crew lays per time. */
-  readonly rate: MassFlow;
-  readonly waste?: Ratio | undefined;
-}
-
-/** Two-part filler that makes the surface even before wrapping. */
-export interface Filler {
-  readonly name: string;
-  /** Over the built-up length; it stops short of the bonded overlap. */
-  readonly thickness: Length;
-  /** Over the defect. */
-  readonly thicknessOverDefect: Length;
-  readonly density: Density;
-  readonly parts: Parts;
-  readonly kitMass: Mass;
-  readonly rate: MassFlow;
-  readonly waste?: Ratio | undefined;
-  readonly cure: CureSheet;
-}
-
-/** Times of a curing material from its maker, and how they may be moved to another temperature. */
-export type CureSheet = ReactionCureSheet | MoistureCureSheet;
-
-/** Two parts that react with each other: times move with temperature by the Arrhenius law. */
-export interface ReactionCureSheet {
-  readonly mechanism: 'two-part reaction';
-  readonly referenceTemperature: Temperature;
-  /** From mixing to full cure at the reference temperature. */
-  readonly cureTime: Time;
-  /** From mixing until the material can no longer be worked, at the reference temperature. */
-  readonly workingTime: Time;
-  readonly activationEnergy?: ActivationEnergy | undefined;
-  /** Span of temperature in which the maker tested. */
-  readonly testedFrom: Temperature;
-  readonly testedTo: Temperature;
-  /** Below this the reaction stalls. */
-  readonly minimumTemperature: Temperature;
-}
-
-/** Cured by moisture: the maker's own rows or nothing. */
-export interface MoistureCureSheet {
-  readonly mechanism: 'moisture';
-  readonly rows: readonly MoistureCureRow[];
-}
-
-export interface MoistureCureRow {
-  readonly temperature: Temperature;
-  readonly humidity: Ratio;
-  readonly cureTime: Time;
-  readonly workingTime: Time;
-}
-
-export interface Site {
-  /** Temperature of the steel where the repair goes on: the fluid sets it, not the air. */
-  readonly pipeTemperature: Temperature;
-  readonly airTemperature: Temperature;
-  readonly relativeHumidity: Ratio;
-  /** Temperature of the steel over the hours of the cure; without it the pipe temperature is taken as constant. */
-  readonly history?: readonly TemperatureStep[] | undefined;
 }

@@ -32,6 +32,16 @@ export function cautionsFor(repairCase: RepairCase, throughWall: boolean): strin
     cautions.push(
       'The contents are hot: protect against scalding, and check that the steel is cold enough for the resin to be worked.',
     );
+  if (service.phase !== 'liquid' || service.hazards.includes('asphyxiant')) {
+    cautions.push(
+      'The contents are or give off gas: a gas line stores far more energy than a liquid one, and the gas can displace the air in pits and rooms.',
+    );
+  }
+  if (service.hazards.includes('corrosive')) {
+    cautions.push(
+      'The contents are corrosive: face shield, acid-proof gloves and a water supply at hand before the line is touched.',
+    );
+  }
   if (laminate.cure.mechanism === 'moisture' || (filler !== 'none' && filler.cure.mechanism === 'moisture')) {
     cautions.push(
       'Moisture-cured resins hold isocyanates, a leading cause of asthma at work: no skin contact, no breathing of vapour or dust; people already sensitised stay away.',

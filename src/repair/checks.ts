@@ -1,4 +1,15 @@
-import { below, finite, nonNegative, positive, properFraction, refuse, within } from '../formula/index.js';
+import {
+  atLeast,
+  atMost,
+  below,
+  finite,
+  nonNegative,
+  positive,
+  properFraction,
+  refuse,
+  wholeNumber,
+  within,
+} from '../formula/index.js';
 import type { CureSheet, Defect, Filler, LaminateSystem, PipeAsBuilt, ProfilePoint, RepairCase } from './case.js';
 
 /**
@@ -12,6 +23,7 @@ export function checkCase(repairCase: RepairCase): void {
   checkPipe(pipe);
   nonNegative(service.designPressure, 'service.designPressure', 'Pa');
   positive(service.designTemperature, 'service.designTemperature', 'K');
+  if (service.lowestTemperature !== undefined) positive(service.lowestTemperature, 'service.lowestTemperature', 'K');
   checkDefect(defect, pipe);
   if (loads.axialForce !== 'none') finite(loads.axialForce, 'loads.axialForce', 'N');
   if (loads.cycles !== 'none') {
@@ -19,13 +31,26 @@ export function checkCase(repairCase: RepairCase): void {
     nonNegative(loads.cycles.lowestPressure, 'loads.cycles.lowestPressure', 'Pa');
     positive(loads.cycles.highestPressure, 'loads.cycles.highestPressure', 'Pa');
     within(loads.cycles.lowestPressure, 0, loads.cycles.highestPressure, 'loads.cycles.lowestPressure', 'Pa');
+    atMost(
+      loads.cycles.highestPressure,
+      service.designPressure,
+      'the design pressure',
+      'loads.cycles.highestPressure',
+      'Pa',
+    );
   }
   positive(repair.life, 'repair.life', 's');
+  within(repair.class, 1, 3, 'repair.class', '');
+  wholeNumber(repair.class, 1, 'repair.class');
+  if (repair.availableOverlap !== undefined) nonNegative(repair.availableOverlap, 'repair.availableOverlap', 'm');
   if (repair.pressureDuringApplication !== undefined) {
-    nonNegative(repair.pressureDuringApplication, 'repair.pressureDuringApplication', 'Pa');
+    const [live, parameter] = [repair.pressureDuringApplication, 'repair.pressureDuringApplication'];
+    nonNegative(live, parameter, 'Pa');
+    atMost(live, service.designPressure, 'the design pressure', parameter, 'Pa');
   }
   checkLaminate(laminate);
   positive(wrap.width, 'wrap.width', 'm');
+  if (wrap.form === 'sheet') atLeast(wrap.width, 0.05, 'twice the side lap of sheets', 'wrap.width', 'm');
   positive(wrap.rollLength, 'wrap.rollLength', 'm');
   if (wrap.form === 'tape') properFraction(wrap.overlap, 'wrap.overlap');
   if (wrap.waste !== undefined) properFraction(wrap.waste, 'wrap.waste');
@@ -71,7 +96,16 @@ function checkPipe(pipe: PipeAsBuilt): void {
   below(t, diameter / 2, 'half the outside diameter', 'pipe.wallThickness', 'm');
   positive(material.yieldStrength, 'pipe.material.yieldStrength', 'Pa');
   if (material.tensileStrength !== undefined) positive(material.tensileStrength, 'pipe.material.tensileStrength', 'Pa');
-  if (material.allowableStress !== undefined) positive(material.allowableStress, 'pipe.material.allowableStress', 'Pa');
+  if (material.allowableStress !== undefined) {
+    positive(material.allowableStress, 'pipe.material.allowableStress', 'Pa');
+    atMost(
+      material.allowableStress,
+      material.yieldStrength,
+      'the yield strength',
+      'pipe.material.allowableStress',
+      'Pa',
+    );
+  }
   if (material.modulus !== undefined) positive(material.modulus, 'pipe.material.modulus', 'Pa');
 }
 
@@ -81,15 +115,33 @@ function checkDefect(defect: Defect, pipe: PipeAsBuilt): void {
   positive(defect.circumferentialWidth, 'defect.circumferentialWidth', 'm');
   nonNegative(defect.remainingWall, 'defect.remainingWall', 'm');
   within(defect.remainingWall, 0, t, 'defect.remainingWall', 'm');
-  if (defect.holeDiameter !== undefined) positive(defect.holeDiameter, 'defect.holeDiameter', 'm');
+  checkHole(defect.holeDiameter, 'defect.holeDiameter', defect);
+  checkHole(defect.holeAtEndOfLife, 'defect.holeAtEndOfLife', defect);
   if (defect.growth !== 'none') {
-    nonNegative(defect.growth.depth, 'defect.growth.depth', 'm/s');
+    const { depth } = defect.growth;
+    if (typeof depth === 'number') nonNegative(depth, 'defect.growth.depth', 'm/s');
+    else {
+      positive(depth.previousWall, 'defect.growth.depth.previousWall', 'm');
+      positive(depth.sincePrevious, 'defect.growth.depth.sincePrevious', 's');
+      positive(depth.service, 'defect.growth.depth.service', 's');
+    }
     nonNegative(defect.growth.length, 'defect.growth.length', 'm/s');
   }
-  if (defect.profile !== undefined) checkProfile(defect.profile, t);
+  if (defect.profile !== undefined) checkProfile(defect.profile, defect, t);
 }
 
-function checkProfile(profile: readonly ProfilePoint[], t: number): void {
+/** A hole lies inside the circle round the defect, or the extents of the defect were not measured. */
+function checkHole(diameter: number | undefined, parameter: string, defect: Defect): void {
+  if (diameter === undefined) return;
+  positive(diameter, parameter, 'm');
+  const round = Math.hypot(defect.axialLength, defect.circumferentialWidth);
+  atMost(diameter, round, 'the circle round the defect', parameter, 'm');
+}
+
+/** A tenth of a millimetre: what two readings of one wall may differ by. */
+const PROFILE_SLACK = 1e-4;
+
+function checkProfile(profile: readonly ProfilePoint[], defect: Defect, t: number): void {
   if (profile.length < 2) {
     refuse({
       code: 'invalid-input',
@@ -113,6 +165,27 @@ function checkProfile(profile: readonly ProfilePoint[], t: number): void {
         constraint: `must lie beyond the point before it, ${before.position} m: order the points along the pipe`,
       });
     }
+  }
+  const deepest = Math.max(...profile.map(({ depth }) => depth));
+  const stated = t - defect.remainingWall;
+  if (Math.abs(deepest - stated) > PROFILE_SLACK) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'defect.profile',
+      value: `at most ${deepest}`,
+      unit: 'm deep',
+      constraint: `its deepest point must agree with the remaining wall, which means a depth of ${stated} m`,
+    });
+  }
+  const span = (profile.at(-1)?.position ?? 0) - (profile[0]?.position ?? 0);
+  if (span < defect.axialLength - PROFILE_SLACK) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'defect.profile',
+      value: span,
+      unit: 'm long',
+      constraint: `must reach over the whole defect, ${defect.axialLength} m: what was not measured would count as sound`,
+    });
   }
 }
 
@@ -157,6 +230,6 @@ function checkCure(cure: CureSheet, path: string): void {
   positive(cure.cureTime, `${path}.cureTime`, 's');
   positive(cure.workingTime, `${path}.workingTime`, 's');
   positive(cure.testedFrom, `${path}.testedFrom`, 'K');
-  within(cure.testedTo, cure.testedFrom, Number.MAX_VALUE, `${path}.testedTo`, 'K');
+  atLeast(cure.testedTo, cure.testedFrom, 'the lowest tested temperature', `${path}.testedTo`, 'K');
   positive(cure.minimumTemperature, `${path}.minimumTemperature`, 'K');
 }

@@ -4,26 +4,43 @@ import {
   historyWaitHasUncreditedTime,
   historyWaitLeavesTestedSpan,
   makersTime,
+  type TemperatureStep,
   waitLeavesTestedSpan,
   workingTime,
   workingTimeLeavesTestedSpan,
 } from '../cure/index.js';
 import { decide, heading, step } from '../formula/index.js';
 import type { Temperature, Time } from '../quantity/index.js';
-import type { CureSheet, MoistureCureSheet, ReactionCureSheet } from './case.js';
+import type { CureSheet, MoistureCureSheet, ReactionCureSheet, Site } from './case.js';
 import type { CureDesign } from './design.js';
-import { assumeWord, attempt, type Workbook, warn } from './workbook.js';
+import { assumeWord, attempt, need, trial, type Workbook, warn } from './workbook.js';
 
-/** How long a material can be worked and how long it must wait, at the temperatures of this site. */
-export function planCure(work: Workbook, material: string, cure: CureSheet): CureDesign | undefined {
+/**
+ * How long a material can be worked and how long it must wait, at the temperatures of this site.
+ *
+ * @param startAfter time from the start of the history until this material is laid
+ */
+export function planCure(
+  work: Workbook,
+  material: string,
+  cure: CureSheet,
+  startAfter = 0 as Time,
+): CureDesign | undefined {
   heading(work.recorder, `Times of ${material}`);
-  return cure.mechanism === 'moisture' ? byMakersRows(work, material, cure) : byReaction(work, material, cure);
+  return cure.mechanism === 'moisture'
+    ? byMakersRows(work, material, cure)
+    : byReaction(work, material, cure, startAfter);
 }
 
-function byReaction(work: Workbook, material: string, cure: ReactionCureSheet): CureDesign | undefined {
+function byReaction(
+  work: Workbook,
+  material: string,
+  cure: ReactionCureSheet,
+  startAfter: Time,
+): CureDesign | undefined {
   const { recorder, case: repairCase } = work;
-  const { pipeTemperature, airTemperature, history } = repairCase.site;
-  const { referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
+  const { history } = repairCase.site;
+  const { referenceTemperature, activationEnergy, testedFrom, testedTo } = cure;
   const span = {
     referenceTemperature,
     activationEnergy,
@@ -40,44 +57,106 @@ function byReaction(work: Workbook, material: string, cure: ReactionCureSheet): 
       'the maker gives none: the longest wait and the shortest working time of the three are taken',
     );
   }
-  const warmest = Math.max(pipeTemperature, airTemperature) as Temperature;
+  const warmest = Math.max(...temperaturesOf(repairCase.site)) as Temperature;
   const working = { ...span, time: cure.workingTime, temperature: warmest };
   const usable = step(recorder, workingTime, working);
   if (workingTimeLeavesTestedSpan(working)) warn(work, outside(`working time of ${material}`));
-  const wait = attempt(work, `cure of ${material}`, (): Time => {
-    if (history !== undefined) {
-      const input = { ...span, steps: history, requiredTime: cure.cureTime, minimumTemperature };
-      if (historyWaitLeavesTestedSpan(input)) warn(work, outside(`cure of ${material}`));
-      if (historyWaitHasUncreditedTime(input)) {
-        warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
-      }
-      return step(recorder, cureWaitOverHistory, input).wait;
-    }
-    const input = { ...span, time: cure.cureTime, temperature: pipeTemperature, minimumTemperature };
-    const answer = step(recorder, cureWait, input).wait;
-    if (waitLeavesTestedSpan(input)) warn(work, outside(`cure of ${material}`));
-    return answer;
-  });
+  const wait = waitOf(work, material, cure, history === undefined ? undefined : after(history, startAfter));
   return wait === undefined ? undefined : { material, wait, workingTime: usable.workingTime };
+}
+
+function waitOf(
+  work: Workbook,
+  material: string,
+  cure: ReactionCureSheet,
+  steps: readonly TemperatureStep[] | undefined,
+): Time | undefined {
+  const { recorder, case: repairCase } = work;
+  const { pipeTemperature } = repairCase.site;
+  const { referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
+  const input = {
+    referenceTemperature,
+    activationEnergy,
+    testedFrom,
+    testedTo,
+    minimumTemperature,
+    mechanism: 'two-part reaction' as const,
+  };
+  const what = `cure of ${material}`;
+  if (steps === undefined) {
+    if (pipeTemperature < minimumTemperature) return tooCold(work, material, pipeTemperature, minimumTemperature);
+    const constant = { ...input, time: cure.cureTime, temperature: pipeTemperature };
+    if (waitLeavesTestedSpan(constant)) warn(work, outside(what));
+    return step(recorder, cureWait, constant).wait;
+  }
+  if (steps.length === 0) return historyTooShort(work, material);
+  const varying = { ...input, steps, requiredTime: cure.cureTime };
+  if (historyWaitLeavesTestedSpan(varying)) warn(work, outside(what));
+  if (historyWaitHasUncreditedTime(varying)) {
+    warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
+  }
+  const { result, refusals } = trial(work, what, () => step(recorder, cureWaitOverHistory, varying).wait);
+  return refusals.length > 0 ? historyTooShort(work, material) : result;
+}
+
+function tooCold(work: Workbook, material: string, found: Temperature, least: Temperature): undefined {
+  work.reasons.push({
+    text: `${material} does not cure on steel this cold: heat the pipe, or wait for a warmer day`,
+    found: { name: 'temperature of the steel', kind: 'temperature', value: found },
+    limit: { name: 'lowest temperature at which it cures', kind: 'temperature', value: least },
+  });
+}
+
+function historyTooShort(work: Workbook, material: string): undefined {
+  return need(
+    work,
+    'site.history',
+    `the temperature history ends before ${material} has cured: it has to reach further, or be warmer`,
+    'the weather forecast, or whoever heats the pipe',
+  );
+}
+
+/** What is left of a history once some time has passed. */
+function after(history: readonly TemperatureStep[], passed: number): TemperatureStep[] {
+  let gone = passed;
+  return history.flatMap(({ duration, temperature }) => {
+    const left = (duration - Math.min(gone, duration)) as Time;
+    gone = Math.max(0, gone - duration);
+    return left > 0 ? [{ duration: left, temperature }] : [];
+  });
+}
+
+/** Every temperature that the resin may meet. */
+function temperaturesOf(site: Site): number[] {
+  const { pipeTemperature, airTemperature, history = [], forecast = [] } = site;
+  return [
+    pipeTemperature,
+    airTemperature,
+    ...history.map(({ temperature }) => temperature),
+    ...forecast.flatMap((step) => [step.pipeTemperature, step.airTemperature]),
+  ];
 }
 
 function byMakersRows(work: Workbook, material: string, cure: MoistureCureSheet): CureDesign | undefined {
   const { recorder, case: repairCase } = work;
-  const { pipeTemperature: temperature, relativeHumidity: humidity } = repairCase.site;
+  const { site } = repairCase;
+  const humidity = site.relativeHumidity;
+  const steel = [site.pipeTemperature, ...(site.history ?? []).map(({ temperature }) => temperature)];
   decide(
     recorder,
     `times of ${material} from the maker's own rows`,
     'a moisture-cured system is never shifted by temperature',
   );
   return attempt(work, `cure of ${material}`, () => {
-    const at = { temperature, humidity };
     const wait = step(recorder, makersTime, {
-      ...at,
+      temperature: Math.min(...steel) as Temperature,
+      humidity,
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.cureTime })),
       purpose: 'wait',
     });
     const working = step(recorder, makersTime, {
-      ...at,
+      temperature: Math.max(...temperaturesOf(site)) as Temperature,
+      humidity,
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.workingTime })),
       purpose: 'working time',
     });

@@ -20,10 +20,12 @@ import type {
   TapeDesign,
   Verdict,
 } from './design.js';
-import { planExtent } from './extent-stage.js';
+import type { SealDesign } from './design-work.js';
+import { checkRoom, planExtent } from './extent-stage.js';
 import { designLaminate } from './laminate-stage.js';
 import { checkLimits } from './limits-stage.js';
 import { planFiller, planLaminateResin } from './mix-stage.js';
+import { planSeal } from './seal-stage.js';
 import { allowStrains, type Strains } from './strain-stage.js';
 import { version } from './version.js';
 import { attempt, openWorkbook, type Workbook } from './workbook.js';
@@ -34,6 +36,7 @@ const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'AS
 /** What the stages have brought so far. */
 interface Parts {
   asFound?: AsFound;
+  seal?: SealDesign;
   laminate?: LaminateDesign;
   extent?: ExtentDesign;
   wrap?: TapeDesign | SheetDesign;
@@ -71,6 +74,8 @@ function runStages(work: Workbook, parts: Parts): void {
   const found = attempt(work, 'pipe as found', () => assessPipe(work));
   if (found === undefined) return;
   parts.asFound = found;
+  const seal = found.throughWall ? attempt(work, 'leak seal', () => planSeal(work, found)) : undefined;
+  if (seal !== undefined) parts.seal = seal;
   const upperLimit = attempt(work, 'limits of the repair', () => checkLimits(work, found));
   const strains =
     upperLimit === undefined ? undefined : attempt(work, 'allowable strain', () => allowStrains(work, upperLimit));
@@ -86,16 +91,19 @@ function planLaminate(work: Workbook, parts: Parts, found: AsFound, strains: Str
   const extent = planExtent(work, found, strains, laminate.laidThickness);
   if (extent === undefined) return;
   parts.extent = extent;
+  // A laminate that was refused as too thick is not wrapped: its plan would only mislead.
+  if (work.reasons.length > 0) return;
   parts.wrap = planWrap(work, {
     outsideDiameter: laminate.wrappedDiameter,
     plies: laminate.plies,
     fullLength: (extent.totalLength - 2 * extent.taper) as Length,
     totalLength: extent.totalLength,
   });
+  checkRoom(work, extent, parts.wrap.form === 'tape' ? parts.wrap.overallLength : extent.totalLength);
 }
 
 function planFillerAndTimes(work: Workbook, parts: Parts, found: AsFound): void {
-  const { filler, defect } = work.case;
+  const { filler, defect, pipe } = work.case;
   if (filler === 'none') return;
   const times = planCure(work, filler.name, filler.cure);
   if (times === undefined) return;
@@ -107,14 +115,16 @@ function planFillerAndTimes(work: Workbook, parts: Parts, found: AsFound): void 
     axialLength: extent.defectLength,
     defectLength: extent.defectLength,
     defectWidth: defect.circumferentialWidth,
+    defectDepth: (pipe.wallThickness - defect.remainingWall) as Length,
     workingTime: times.workingTime,
   });
   if (mix !== undefined) parts.mixes.push(mix);
 }
 
 function planResinAndTimes(work: Workbook, parts: Parts): void {
-  const { laminate, resin, wrap } = work.case;
-  const times = planCure(work, laminate.name, laminate.cure);
+  const { laminate, resin, wrap, filler } = work.case;
+  const fillerWait = filler === 'none' ? undefined : parts.cures[0]?.wait;
+  const times = planCure(work, laminate.name, laminate.cure, fillerWait);
   if (times === undefined) return;
   parts.cures.push(times);
   const design = parts.wrap;

@@ -1,6 +1,7 @@
 import type { RecordedEntry, SourceTag } from '../formula/index.js';
 import type { Area, GaugePressure, Kind, Length, Mass, Strain, Stress, Time, Volume } from '../quantity/index.js';
 import type { RepairCase, StrengthMethod, ThicknessMethod } from './case.js';
+import type { SealDesign } from './design-work.js';
 
 /** A number for people: what it is, its kind, its value in the coherent SI unit. */
 export interface Amount {
@@ -68,7 +69,7 @@ export interface Governed<Q extends number = number> {
 /** Remaining strength of the thinned pipe at the end of life. */
 export interface StrengthOutcome {
   readonly method: StrengthMethod;
-  /** Never above the design pressure. */
+  /** Never above what the sound pipe carries. */
   readonly safePressure: GaugePressure;
   readonly safetyFactor: number;
   /** Does the thinned pipe carry the design pressure without repair? */
@@ -121,6 +122,8 @@ export interface TapeDesign {
   readonly passes: number;
   /** Least layer count that the passes leave. */
   readonly layers: number;
+  /** Length over which that count holds; the end bands carry fewer. */
+  readonly fullCountLength: Length;
   readonly overallLength: Length;
   readonly tapeLength: Length;
   readonly rolls: number;
@@ -175,6 +178,7 @@ export interface RepairDesign {
   /** Rule set with its edition: "after ISO 24817:2017, as recalled". */
   readonly ruleSet: string;
   readonly asFound?: AsFound;
+  readonly seal?: SealDesign;
   readonly laminate?: LaminateDesign;
   readonly extent?: ExtentDesign;
   readonly wrap?: TapeDesign | SheetDesign;

@@ -20,7 +20,7 @@ export function planExtent(
   laminateThickness: Length,
 ): ExtentDesign | undefined {
   const { recorder, rules, case: repairCase } = work;
-  const { pipe, laminate, repair } = repairCase;
+  const { pipe, laminate } = repairCase;
   heading(recorder, 'Axial extent');
   const { coefficient, divisor } = use(work, 'overlap from the geometry', rules.overlap.geometry);
   const surface = { outsideDiameter: found.outsideDiameter, wallThickness: pipe.wallThickness };
@@ -29,7 +29,12 @@ export function planExtent(
   const { lapShearStrength } = laminate;
   if (lapShearStrength === undefined) return undefined;
   const factor = use(work, 'factor on the overlap of the bond', rules.overlap.adhesiveFactor);
-  const bond = { axialModulus: laminate.axialModulus, axialStrain: strains.axial, laminateThickness, lapShearStrength };
+  const bond = {
+    axialModulus: laminate.axialModulus,
+    axialStrain: strains.axialDefault,
+    laminateThickness,
+    lapShearStrength,
+  };
   const adhesive = step(recorder, overlapFromAdhesive, { ...bond, factor });
   const other = rules.overlap.adhesiveFactorOption.value;
   step(recorder, overlapFromAdhesive, { ...bond, factor: other }, 'with the factor of another edition, for comparison');
@@ -44,13 +49,6 @@ export function planExtent(
   const taper = step(recorder, taperLength, { laminateThickness, ratio: use(work, 'taper', rules.overlap.taper) });
   const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0) as Length;
   const totalLength = step(recorder, axialExtent, { overlap: governing.overlap, defectLength, taperLength: taper });
-  if (repair.availableOverlap !== undefined && repair.availableOverlap < governing.overlap) {
-    work.reasons.push({
-      text: 'there is not enough sound pipe for the overlap beside the defect',
-      found: { name: 'overlap available', kind: 'length', value: repair.availableOverlap },
-      limit: { name: 'overlap needed', kind: 'length', value: governing.overlap },
-    });
-  }
   return {
     overlap: {
       candidates: [
@@ -85,4 +83,17 @@ function overlapOfHole(work: Workbook, found: AsFound): Length | undefined {
   }
   use(work, 'overlap from the hole', rule);
   return step(work.recorder, overlapFromHole, { holeDiameter, outsideDiameter, wallThickness, multiple, share });
+}
+
+/** Is there room beside the defect for all that is laid: overlap, taper and the end bands of the tape? */
+export function checkRoom(work: Workbook, extent: ExtentDesign, laidLength: Length): void {
+  const { availableOverlap } = work.case.repair;
+  if (availableOverlap === undefined) return;
+  const needed = (Math.max(laidLength, extent.totalLength) - extent.defectLength) / 2;
+  if (availableOverlap >= needed) return;
+  work.reasons.push({
+    text: 'there is not enough sound pipe beside the defect for the wrap with its ends',
+    found: { name: 'sound pipe available', kind: 'length', value: availableOverlap },
+    limit: { name: 'sound pipe needed', kind: 'length', value: needed },
+  });
 }

@@ -1,4 +1,5 @@
 export * from './case.js';
 export * from './design.js';
 export { designRepair } from './design-repair.js';
+export type * from './design-work.js';
 export { version } from './version.js';

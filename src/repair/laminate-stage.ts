@@ -1,10 +1,11 @@
 import { heading, step } from '../formula/index.js';
 import { plyCount, thinLaminateLimit } from '../laminate/index.js';
-import type { GaugePressure, Length } from '../quantity/index.js';
+import type { Length } from '../quantity/index.js';
+import type { ThicknessMethod } from './case.js';
 import type { AsFound, Candidate, LaminateDesign } from './design.js';
 import { checkHoleSize, type LeakOutcome, resistanceOverHole, thicknessForLeak } from './leak-stage.js';
+import { resistanceByMethod } from './resistance-stage.js';
 import type { Strains } from './strain-stage.js';
-import { resistanceIgnored } from './thickness-ignored.js';
 import { prepareThickness, type ThicknessJob } from './thickness-job.js';
 import { alternativesTo, chooseMethod, needFor, thicknessBy } from './thickness-stage.js';
 import { use, type Workbook } from './workbook.js';
@@ -44,7 +45,7 @@ export function designLaminate(work: Workbook, found: AsFound, strains: Strains)
     alternatives,
     plies: plies.plies,
     laidThickness: plies.thickness,
-    resistance: resistanceOf(work, job, leak, plies.thickness),
+    resistance: resistanceOf(work, method, job, leak, plies.thickness),
   };
 }
 
@@ -63,16 +64,15 @@ function checkThin(work: Workbook, job: ThicknessJob, laid: Length): void {
   });
 }
 
-/** The lowest pressure among those that the laid thickness resists with the pipe ignored and over the hole. */
+/** The lowest pressure among those that the laid thickness resists by the lines of the method, and over the hole. */
 function resistanceOf(
   work: Workbook,
+  method: ThicknessMethod,
   job: ThicknessJob,
   leak: LeakOutcome | undefined,
   laid: Length,
 ): LaminateDesign['resistance'] {
-  const candidates: Candidate<GaugePressure>[] = [
-    { criterion: 'hoop strain, substrate ignored', value: resistanceIgnored(work, job, laid) },
-  ];
+  const candidates = resistanceByMethod(work, method, job, laid);
   if (leak !== undefined) {
     candidates.push({ criterion: 'leak through the hole', value: resistanceOverHole(work, leak.resistance, laid) });
   }

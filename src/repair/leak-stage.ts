@@ -158,7 +158,7 @@ export function resistanceOverHole(
   if (beyondRigidRoot(input)) {
     warn(
       work,
-      'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 13 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',
+      'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',
     );
   }
   return step(work.recorder, holeResistance, input, 'pressure that the laid thickness resists over the hole');

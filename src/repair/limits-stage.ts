@@ -2,6 +2,7 @@ import { decide, heading, step } from '../formula/index.js';
 import { leakSeverity, upperTemperatureLimit } from '../laminate/index.js';
 import type { Temperature } from '../quantity/index.js';
 import type { RuleSet } from '../rules/index.js';
+import type { RepairCase } from './case.js';
 import type { AsFound } from './design.js';
 import { need, use, type Workbook, warn } from './workbook.js';
 
@@ -38,14 +39,19 @@ function checkTemperature(work: Workbook, leaking: boolean): Temperature | undef
     );
   }
   const limit = Math.min(...limits) as Temperature;
-  const { designTemperature } = repairCase.service;
+  const designTemperature = hottestOf(repairCase);
   if (designTemperature <= limit) return limit;
   work.reasons.push({
     text: 'the design temperature is above the upper temperature limit of the laminate: it would soften',
-    found: { name: 'design temperature', kind: 'temperature', value: designTemperature },
+    found: { name: 'hottest steel, in service or on the day', kind: 'temperature', value: designTemperature },
     limit: { name: 'upper temperature limit', kind: 'temperature', value: limit },
   });
   return undefined;
+}
+
+/** The steel may be hotter on the day of the work than in service. */
+export function hottestOf({ service, site }: RepairCase): Temperature {
+  return Math.max(service.designTemperature, site.pipeTemperature) as Temperature;
 }
 
 function limitFrom(
@@ -89,7 +95,14 @@ function checkClass(work: Workbook): void {
       clause,
     });
   }
-  if (repair.class < 3 && (service.phase !== 'liquid' || service.hazards.length > 0)) {
+  const classed = limits.highestPressure !== null || repair.class === 3;
+  if (classed && repair.class === 1 && service.safetyCritical) {
+    work.reasons.push({
+      text: 'the line is safety-critical: class 1 covers low-hazard utilities only; class 2 or 3 is needed',
+      clause,
+    });
+  }
+  if (classed && repair.class < 3 && (service.phase !== 'liquid' || service.hazards.length > 0)) {
     work.reasons.push({
       text: `the contents are ${service.hazards.length > 0 ? service.hazards.join(' and ') : service.phase}: class ${repair.class} covers ${limits.service} only; class 3 is needed`,
       clause,
@@ -155,5 +168,11 @@ function screenRisk(work: Workbook, found: AsFound): void {
     if (severity > limits.leakSeverity) why.push('leak severity');
     if (holeDiameter > limits.holeOverDiameter * found.outsideDiameter) why.push('size of the hole');
   }
-  if (why.length > 0) decide(recorder, 'counts as high risk', why.join(', '));
+  if (why.length === 0) return;
+  decide(recorder, 'counts as high risk', why.join(', '));
+  warn(
+    work,
+    `The repair counts as high risk (${why.join(', ')}): the full rules apply, none of the simplified ones.`,
+    rules.highRisk.si.clause,
+  );
 }

@@ -1,6 +1,14 @@
 import { heading, step } from '../formula/index.js';
-import type { Area, Length, Mass, MassFlow, Ratio, Time } from '../quantity/index.js';
-import { batchPlan, batchSplit, collarVolume, laminateResin, massWithWaste, usableMass } from '../resin/index.js';
+import type { Area, Length, Mass, MassFlow, Ratio, Time, Volume } from '../quantity/index.js';
+import {
+  batchPlan,
+  batchSplit,
+  collarVolume,
+  defectVolume,
+  laminateResin,
+  massWithWaste,
+  usableMass,
+} from '../resin/index.js';
 import type { Filler, Parts, WetLayUp } from './case.js';
 import type { MixDesign } from './design.js';
 import { assumeQuantity, attempt, type Workbook } from './workbook.js';
@@ -12,6 +20,7 @@ export interface FillerDemand {
   readonly axialLength: Length;
   readonly defectLength: Length;
   readonly defectWidth: Length;
+  readonly defectDepth: Length;
   readonly workingTime: Time;
 }
 
@@ -19,6 +28,17 @@ export interface FillerDemand {
 export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand): MixDesign | undefined {
   const { recorder } = work;
   heading(recorder, 'Filler');
+  const { kind, cause } = work.case.defect;
+  const outside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
+  // An external pit is filled too; taken with its deepest depth all over, since filler left over costs little.
+  const cavity = outside
+    ? step(recorder, defectVolume, {
+        length: demand.defectLength,
+        width: demand.defectWidth,
+        depth: demand.defectDepth,
+        shape: 'flat-bottomed',
+      })
+    : (0 as Volume);
   const volume = step(recorder, collarVolume, {
     outsideDiameter: demand.outsideDiameter,
     thickness: filler.thickness,
@@ -26,6 +46,7 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
     patchLength: Math.min(demand.defectLength, demand.axialLength) as Length,
     patchWidth: demand.defectWidth,
     patchThickness: filler.thicknessOverDefect,
+    defectVolume: cavity,
   });
   const waste = wasteOf(work, filler.waste, 'filler');
   const mass = step(recorder, massWithWaste, { volume, density: filler.density, waste });
@@ -71,6 +92,13 @@ type Batches = Pick<MixDesign, 'base' | 'hardener' | 'batches' | 'batchMass' | '
 function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: Time): Batches | undefined {
   const { recorder } = work;
   return attempt(work, 'mixing', () => {
+    assumeQuantity(work, undefined, {
+      name: 'time for mixing a batch',
+      kind: 'time',
+      value: 300 as Time,
+      tag: 'practice',
+      because: 'about five minutes of stirring to one even colour',
+    });
     const usable = step(recorder, usableMass, { placingRate: material.rate, workingTime });
     const plan = step(recorder, batchPlan, { mass, usableMass: usable, kitMass: material.kitMass, wholeKits: false });
     const split = step(recorder, batchSplit, {

@@ -7,12 +7,15 @@ import {
   temperatureFactor,
 } from '../laminate/index.js';
 import type { Strain, Temperature, ThermalExpansion } from '../quantity/index.js';
-import { assumeQuantity, attempt, need, use, type Workbook, warn } from './workbook.js';
+import { hottestOf } from './limits-stage.js';
+import { assumeQuantity, assumeWord, attempt, need, use, type Workbook, warn } from './workbook.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
 export interface Strains {
   readonly hoop: Strain;
   readonly axial: Strain;
+  /** Axial strain before temperature and cycles: the one that the bond has to follow. */
+  readonly axialDefault: Strain;
   readonly temperatureFactor: number;
   readonly cyclicFactor: number;
 }
@@ -32,6 +35,13 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
     );
   }
   const loading = repair.loading ?? 'continuous';
+  if (repair.loading === undefined)
+    assumeWord(work, 'how often the design load acts', loading, 'chosen', 'the safe one of the two');
+  else if (loading === 'rare')
+    warn(
+      work,
+      'The design load is taken as rare, as the case states: less conservative where the rule set asks for it.',
+    );
   const table = use(work, `default strains of class ${repair.class}`, rules.defaultStrains[loading][repair.class]);
   const defaults = attempt(work, 'default strains', () =>
     step(recorder, defaultStrains, {
@@ -49,7 +59,7 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
   const { quadratic, linear, constant, unit } = use(work, 'temperature factor f_T1', rules.temperatureFactor);
   const fT = step(recorder, temperatureFactor, {
     upperTemperatureLimit: upperLimit,
-    designTemperature: service.designTemperature,
+    designTemperature: hottestOf(repairCase),
     quadratic,
     linear,
     constant,
@@ -57,6 +67,8 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
   });
   const fc = loads.cycles === 'none' ? 1 : cyclicFactorOf(work, loads.cycles);
   use(work, 'thermal mismatch taken off the strain', rules.mismatch);
+  const { designTemperature, lowestTemperature = designTemperature } = service;
+  const farthest = farthestFrom(site.pipeTemperature, designTemperature, lowestTemperature);
   const allow = (defaultStrain: Strain, laminateExpansion: ThermalExpansion, way: string): Strain | undefined =>
     attempt(work, `allowable ${way} strain`, () =>
       step(
@@ -66,7 +78,7 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
           defaultStrain,
           temperatureFactor: fT,
           cyclicFactor: fc,
-          designTemperature: service.designTemperature,
+          designTemperature: farthest,
           installationTemperature: site.pipeTemperature,
           substrateExpansion: pipeExpansion(work, pipe.material.thermalExpansion),
           laminateExpansion,
@@ -77,7 +89,12 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
   const hoop = allow(defaults.hoop, expansions.hoop, 'hoop');
   const axial = allow(defaults.axial, expansions.axial, 'axial');
   if (hoop === undefined || axial === undefined) return undefined;
-  return { hoop, axial, temperatureFactor: fT, cyclicFactor: fc };
+  return { hoop, axial, axialDefault: defaults.axial, temperatureFactor: fT, cyclicFactor: fc };
+}
+
+/** The end of the temperature range that lies farthest from the day of the work: the mismatch is worst there. */
+function farthestFrom(installed: Temperature, ...temperatures: Temperature[]): Temperature {
+  return temperatures.reduce((far, next) => (Math.abs(next - installed) > Math.abs(far - installed) ? next : far));
 }
 
 function cyclicFactorOf(
@@ -116,7 +133,8 @@ function pipeExpansion(work: Workbook, given: ThermalExpansion | undefined): The
 function expansionsOf(work: Workbook): { hoop: ThermalExpansion; axial: ThermalExpansion } | undefined {
   const { laminate, service, site } = work.case;
   const { hoopExpansion, axialExpansion } = laminate;
-  const noDifference = service.designTemperature === site.pipeTemperature;
+  const { designTemperature, lowestTemperature = designTemperature } = service;
+  const noDifference = designTemperature === site.pipeTemperature && lowestTemperature === site.pipeTemperature;
   if (noDifference) return { hoop: hoopExpansion ?? ZERO, axial: axialExpansion ?? ZERO };
   if (hoopExpansion !== undefined && axialExpansion !== undefined)
     return { hoop: hoopExpansion, axial: axialExpansion };

@@ -1,9 +1,16 @@
-import { heading } from '../formula/index.js';
-import { type FlowStressChoice, type RemainingStrengthMethod, remainingStrength } from '../pipe/index.js';
+import { heading, step } from '../formula/index.js';
+import {
+  type FlowStressChoice,
+  liquidDesignPressure,
+  mawp,
+  type RemainingStrengthMethod,
+  remainingStrength,
+} from '../pipe/index.js';
 import type { GaugePressure, Length } from '../quantity/index.js';
-import type { FlowStressRule, Growth, StrengthMethod } from './case.js';
+import type { FlowStressRule, StrengthMethod } from './case.js';
 import type { AsFound, StrengthOutcome } from './design.js';
-import { attempt, type Workbook, warn } from './workbook.js';
+import type { GrowthRates } from './growth.js';
+import { need, trial, type Workbook, warn } from './workbook.js';
 
 const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
   'original B31G': 'b31g-original',
@@ -24,15 +31,25 @@ const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
 export function assessStrength(
   work: Workbook,
   found: Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>,
-  growth: Growth,
+  growth: GrowthRates,
 ): StrengthOutcome | undefined {
   const { recorder, case: repairCase } = work;
   const { pipe, service, defect, repair, assessment = {} } = repairCase;
   heading(recorder, 'Remaining strength at the end of life');
-  if (assessment.safetyFactor === undefined && assessment.designFactor === undefined) {
+  const { safetyFactor, designFactor } = assessment;
+  const sharing = repair.method === 'substrate sharing load';
+  if (safetyFactor === undefined && designFactor === undefined) {
+    if (sharing) {
+      return need(
+        work,
+        'assessment.designFactor',
+        'the method "substrate sharing load" counts on the safe pressure of the thinned pipe, which needs the design factor of the line or a safety factor',
+        'the code of the line',
+      );
+    }
     warn(
       work,
-      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The default thickness does not use it.',
+      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The thickness does not use it.',
     );
     return undefined;
   }
@@ -40,10 +57,13 @@ export function assessStrength(
   const deepening = growth.depth * repair.life;
   const profile = defect.profile?.map(({ position, depth }, i, all) => ({
     position: (position + (i === 0 ? -shift : i === all.length - 1 ? shift : 0)) as Length,
-    // Ends of the profile at zero depth stay sound: the loss grows outwards past them by the length rate.
-    depth: Math.min(depth === 0 ? 0 : depth + deepening, found.depthAtEndOfLife) as Length,
+    // A sound end stays sound, and moves outwards by the length rate; everything between deepens.
+    depth: Math.min(
+      depth === 0 && (i === 0 || i === all.length - 1) ? 0 : depth + deepening,
+      found.depthAtEndOfLife,
+    ) as Length,
   }));
-  const result = attempt(work, 'remaining strength', () =>
+  const { result, refusals } = trial(work, 'remaining strength', () =>
     remainingStrength(
       {
         outsideDiameter: found.outsideDiameter,
@@ -52,17 +72,23 @@ export function assessStrength(
         defectLength: found.lengthAtEndOfLife,
         yieldStrength: pipe.material.yieldStrength,
         tensileStrength: pipe.material.tensileStrength,
-        maximumPressure: service.designPressure,
+        maximumPressure: soundPressure(work, found.outsideDiameter),
         profile,
         method: assessment.method === undefined ? undefined : METHODS[assessment.method],
         flowStress: assessment.flowStress === undefined ? undefined : FLOW_STRESSES[assessment.flowStress],
-        safetyFactor: assessment.safetyFactor,
-        designFactor: assessment.designFactor,
+        safetyFactor,
+        designFactor,
       },
       recorder,
     ),
   );
-  if (result === undefined) return undefined;
+  if (result === undefined) {
+    const [refusal] = refusals;
+    const text = refusal?.text ?? 'remaining strength: no method applies';
+    if (sharing || assessment.method !== undefined) work.notCovered.push({ text });
+    else warn(work, `The remaining strength of the thinned pipe could not be computed. ${text}`);
+    return undefined;
+  }
   for (const note of result.notes) warn(work, `Remaining strength by ${wordsOf(result.method)}: ${note}.`);
   return {
     method: wordsOf(result.method),
@@ -75,6 +101,18 @@ export function assessStrength(
         : { criterion: wordsOf(candidate.method), needs: candidate.because },
     ),
   };
+}
+
+/** What the sound pipe carries: by its allowable stress where the case gives one, else by the design factor. */
+function soundPressure(work: Workbook, outsideDiameter: Length): GaugePressure {
+  const { pipe, assessment = {} } = work.case;
+  const { allowableStress, yieldStrength } = pipe.material;
+  const { designFactor = 1 / (assessment.safetyFactor ?? 1) } = assessment;
+  const { wallThickness } = pipe;
+  const ring = { outsideDiameter, wallThickness, jointFactor: 1 };
+  return allowableStress === undefined
+    ? step(work.recorder, liquidDesignPressure, { ...ring, yieldStrength, designFactor }, 'sound pipe')
+    : step(work.recorder, mawp, { ...ring, allowableStress }, 'sound pipe').mawp;
 }
 
 function wordsOf(method: RemainingStrengthMethod): StrengthMethod {

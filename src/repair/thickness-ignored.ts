@@ -1,6 +1,13 @@
 import { step } from '../formula/index.js';
-import { pressureIgnoredHoop, thicknessIgnoredAxial, thicknessIgnoredHoop } from '../laminate/index.js';
+import {
+  axialLineLimitsPressure,
+  pressureIgnoredAxial,
+  pressureIgnoredHoop,
+  thicknessIgnoredAxial,
+  thicknessIgnoredHoop,
+} from '../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../quantity/index.js';
+import type { Candidate } from './design.js';
 import type { MethodOutcome, ThicknessJob } from './thickness-job.js';
 import { type Workbook, warn } from './workbook.js';
 
@@ -8,8 +15,8 @@ import { type Workbook, warn } from './workbook.js';
 export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): MethodOutcome {
   const { recorder, case: repairCase } = work;
   const { laminate, service, repair } = repairCase;
-  const { hoopModulus, axialModulus, poissonRatio } = laminate;
-  const { strains, found } = job;
+  const { poissonRatio } = laminate;
+  const { strains, found, hoopModulus } = job;
   if (repair.axialRelief === true) {
     warn(
       work,
@@ -29,56 +36,70 @@ export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): Method
     allowableStrain: strains.hoop,
     axialForce: (relief + push) as Force,
   });
-  const axialInput = {
-    outsideDiameter: found.outsideDiameter,
-    hoopModulus,
-    axialModulus,
-    poissonRatio,
-    allowableStrain: strains.axial,
+  return [{ criterion: 'hoop strain, substrate ignored', value: hoop }, ...axialIgnoringPipe(work, job)];
+}
+
+/** The axial lines with the pipe ignored: with the pressure, and the external force while the line is without pressure. */
+export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly Candidate<Length>[] {
+  const { recorder, case: repairCase } = work;
+  const { service, laminate, loads } = repairCase;
+  const { outsideDiameter } = job.found;
+  const external = loads.axialForce === 'none' ? 0 : loads.axialForce;
+  const input = {
+    outsideDiameter,
+    hoopModulus: job.hoopModulus,
+    axialModulus: job.axialModulus,
+    poissonRatio: laminate.poissonRatio,
+    allowableStrain: job.strains.axial,
   };
   const axial = step(recorder, thicknessIgnoredAxial, {
-    ...axialInput,
+    ...input,
     axialForce: job.axialForce,
     pressure: service.designPressure,
   });
-  const alone =
-    external === 0
-      ? []
-      : [
-          {
-            criterion: 'axial strain, external force without pressure',
-            value: step(
-              recorder,
-              thicknessIgnoredAxial,
-              { ...axialInput, axialForce: Math.abs(external) as Force, pressure: 0 as GaugePressure },
-              'external force while the line is without pressure',
-            ),
-          },
-        ];
-  return [
-    { criterion: 'hoop strain, substrate ignored', value: hoop },
-    { criterion: 'axial strain, substrate ignored', value: axial },
-    ...alone,
-  ];
+  const candidates = [{ criterion: 'axial strain, substrate ignored', value: axial }];
+  if (external === 0) return candidates;
+  const alone = step(
+    recorder,
+    thicknessIgnoredAxial,
+    { ...input, axialForce: Math.abs(external) as Force, pressure: 0 as GaugePressure },
+    'external force while the line is without pressure',
+  );
+  return [...candidates, { criterion: 'axial strain, external force without pressure', value: alone }];
 }
 
 function closedEnd(pressure: GaugePressure, outsideDiameter: Length): Force {
   return ((Math.PI / 4) * pressure * outsideDiameter * outsideDiameter) as Force;
 }
 
-/** Pressure that a laid thickness resists with the pipe ignored. */
-export function resistanceIgnored(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {
-  const { laminate } = work.case;
-  return step(
-    work.recorder,
-    pressureIgnoredHoop,
-    {
-      laminateThickness,
-      outsideDiameter: job.wrappedDiameter,
-      hoopModulus: laminate.hoopModulus,
-      poissonRatio: laminate.poissonRatio,
-      allowableStrain: job.strains.hoop,
-    },
-    'pressure that the laid thickness resists',
-  );
+/** Pressures that a laid thickness resists with the pipe ignored, by hoop and by axial strain. */
+export function resistanceIgnoringPipe(
+  work: Workbook,
+  job: ThicknessJob,
+  laminateThickness: Length,
+): Candidate<GaugePressure>[] {
+  const { recorder, case: repairCase } = work;
+  const { poissonRatio } = repairCase.laminate;
+  const { axialForce } = repairCase.loads;
+  const external = axialForce === 'none' ? 0 : axialForce;
+  const common = { laminateThickness, hoopModulus: job.hoopModulus, poissonRatio };
+  const hoop = step(recorder, pressureIgnoredHoop, {
+    ...common,
+    outsideDiameter: job.wrappedDiameter,
+    allowableStrain: job.strains.hoop,
+    axialForce: Math.min(0, external) as Force,
+  });
+  const candidates = [{ criterion: 'hoop strain, substrate ignored', value: hoop }];
+  const axialInput = {
+    ...common,
+    outsideDiameter: job.found.outsideDiameter,
+    axialModulus: job.axialModulus,
+    allowableStrain: job.strains.axial,
+    externalForce: Math.abs(external) as Force,
+  };
+  if (!axialLineLimitsPressure(axialInput)) return candidates;
+  return [
+    ...candidates,
+    { criterion: 'axial strain, substrate ignored', value: step(recorder, pressureIgnoredAxial, axialInput) },
+  ];
 }

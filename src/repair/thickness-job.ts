@@ -1,6 +1,6 @@
 import { decide, heading, step } from '../formula/index.js';
 import { equivalentAxialForce } from '../laminate/index.js';
-import type { Force, Length, Moment } from '../quantity/index.js';
+import type { Force, Length, Modulus, Moment } from '../quantity/index.js';
 import type { AsFound, Candidate, Unavailable } from './design.js';
 import type { Strains } from './strain-stage.js';
 import type { Workbook } from './workbook.js';
@@ -11,6 +11,9 @@ export interface ThicknessJob {
   readonly strains: Strains;
   /** Diameter that the laminate goes round: over the filler. */
   readonly wrappedDiameter: Length;
+  /** Moduli of the laminate: the lower ones of test and design temperature, where both are given. */
+  readonly hoopModulus: Modulus;
+  readonly axialModulus: Modulus;
   /** End load of the closed pipe, with the stated axial force. */
   readonly axialForce: Force;
 }
@@ -21,7 +24,7 @@ export type MethodOutcome = readonly Candidate<Length>[] | Unavailable;
 /** Sets up the loads that the thickness methods share. */
 export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob {
   const { recorder, case: repairCase } = work;
-  const { filler, loads, service } = repairCase;
+  const { filler, laminate, loads, service } = repairCase;
   heading(recorder, 'Loads on the laminate');
   const over = filler === 'none' ? 0 : filler.thicknessOverDefect;
   const wrappedDiameter = (found.outsideDiameter + 2 * over) as Length;
@@ -40,5 +43,13 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     bendingMoment: 0 as Moment,
     torque: 0 as Moment,
   });
-  return { found, strains, wrappedDiameter, axialForce };
+  const { hoopModulus, axialModulus, atDesignTemperature: hot } = laminate;
+  return {
+    found,
+    strains,
+    wrappedDiameter,
+    axialForce,
+    hoopModulus: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+    axialModulus: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+  };
 }

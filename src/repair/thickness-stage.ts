@@ -7,7 +7,7 @@ import type { MethodOutcome, ThicknessJob } from './thickness-job.js';
 import { thicknessByLongTermStrength } from './thickness-long-term.js';
 import { thicknessSharingLoad } from './thickness-sharing.js';
 import { thicknessOfYieldedPipe } from './thickness-yielded.js';
-import { need, type Workbook } from './workbook.js';
+import { need, trial, type Workbook } from './workbook.js';
 
 const ALL: readonly ThicknessMethod[] = [
   'substrate ignored',
@@ -63,10 +63,12 @@ export function alternativesTo(
     if (job.found.throughWall && (method === 'substrate sharing load' || method === 'substrate yielded')) {
       return { criterion: method, needs: 'metal that carries load; the defect goes through the wall' };
     }
-    const outcome = thicknessBy(work, method, job);
-    if ('needs' in outcome) {
-      decide(work.recorder, `${method} not computed`, `it needs ${outcome.needs}`);
-      return outcome;
+    const { result: outcome, refusals } = trial(work, method, () => thicknessBy(work, method, job));
+    const needs =
+      outcome === undefined ? (refusals[0]?.text ?? 'another case') : 'needs' in outcome ? outcome.needs : '';
+    if (outcome === undefined || 'needs' in outcome) {
+      decide(work.recorder, `${method} not computed`, needs);
+      return { criterion: method, needs };
     }
     const value = Math.max(...outcome.map((candidate) => candidate.value)) as Length;
     return { criterion: method, value };

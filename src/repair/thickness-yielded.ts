@@ -7,21 +7,25 @@ import { type Workbook, warn } from './workbook.js';
 /** The pipe has yielded and holds its yield strength; credit for pressure during the work only on request. */
 export function thicknessOfYieldedPipe(work: Workbook, job: ThicknessJob): MethodOutcome {
   const { recorder, case: repairCase } = work;
-  const { pipe, service, repair, laminate } = repairCase;
+  const { pipe, service, repair } = repairCase;
   const { found, strains, wrappedDiameter: outsideDiameter } = job;
+  warn(
+    work,
+    'The yielded form counts on the thinned pipe up to its full yield strength, without a safety factor; where that is enough by itself it asks for no laminate. Less conservative than ignoring the pipe.',
+  );
   const common = { yieldStrength: pipe.material.yieldStrength, remainingWall: found.wallAtEndOfLife };
   const hoopInput = {
     ...common,
     outsideDiameter,
     pressure: service.designPressure,
-    hoopModulus: laminate.hoopModulus,
+    hoopModulus: job.hoopModulus,
     allowableStrain: strains.hoop,
   };
   const axial = step(recorder, thicknessYieldedAxial, {
     ...common,
     outsideDiameter: found.outsideDiameter,
     axialForce: job.axialForce,
-    axialModulus: laminate.axialModulus,
+    axialModulus: job.axialModulus,
     allowableStrain: strains.axial,
   });
   const axialCandidate = { criterion: 'axial strain, substrate yielded', value: axial };

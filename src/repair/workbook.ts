@@ -93,3 +93,21 @@ export function attempt<T>(work: Workbook, what: string, calculate: () => T): T 
     return undefined;
   }
 }
+
+/**
+ * Runs a calculation whose refusal must not decide the design: what it would have said about reasons, coverage and
+ * missing inputs is handed back instead.
+ */
+export function trial<T>(
+  work: Workbook,
+  what: string,
+  calculate: () => T,
+): { readonly result: T | undefined; readonly refusals: readonly Reason[] } {
+  const { reasons, notCovered, missing, warnings } = work;
+  const [r, n, m, w] = [reasons.length, notCovered.length, missing.length, warnings.length];
+  const result = attempt(work, what, calculate);
+  const refusals = [...notCovered.splice(n), ...reasons.splice(r)];
+  missing.length = m;
+  if (refusals.length > 0) warnings.length = w;
+  return { result: refusals.length > 0 ? undefined : result, refusals };
+}

@@ -62,6 +62,7 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
     layersPerPass: perPass,
     passes: plan.passes,
     layers: plan.layers,
+    fullCountLength,
     overallLength: plan.overallLength,
     tapeLength: plan.tapeLength,
     rolls: order.rolls,
@@ -92,9 +93,19 @@ function warnOfOverlap(work: Workbook, tape: TapeStock, demand: WrapDemand, perP
   }
 }
 
+/** Neighbouring sheets lap by this much: the figure of coating tapes. */
+const SIDE_LAP = 0.025 as Length;
+
 function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): SheetDesign {
   const { recorder } = work;
   const { plyThickness } = work.case.laminate;
+  assumeQuantity(work, undefined, {
+    name: 'side lap of neighbouring sheets',
+    kind: 'length',
+    value: SIDE_LAP,
+    tag: 'secondary',
+    because: 'a figure of coating tapes',
+  });
   const lap = sheet.finalLap ?? step(recorder, finalLap, { plyThickness });
   const plan = step(recorder, sheetPlan, {
     outsideDiameter: demand.outsideDiameter,
@@ -103,6 +114,7 @@ function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): Sheet
     axialLength: demand.totalLength,
     sheetWidth: sheet.width,
     finalLap: lap,
+    sideLap: SIDE_LAP,
   });
   const waste = wasteOf(work, sheet.waste);
   const order = step(recorder, rollsToOrder, { length: plan.totalLength, rollLength: sheet.rollLength, waste });

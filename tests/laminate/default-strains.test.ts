@@ -5,7 +5,7 @@ import { asmePcc2, iso24817 } from '../../src/rules/index.js';
 
 const laminate = {
   hoopModulus: modulus.GPa(24),
-  axialModulus: modulus.GPa(12),
+  axialModulus: modulus.GPa(12.1),
   failureStrain: strain.percent(1.5),
 };
 
@@ -30,7 +30,7 @@ describe('the default strains of the rule sets', () => {
     const table = asmePcc2.defaultStrains.continuous[3].value;
     const at = (GPa: number) =>
       defaultStrains({ ...laminate, table, axialModulus: modulus.GPa(GPa), designLife: year(10) }).axial;
-    expect([at(12), at(11.99)]).toEqual([0.0025, 0.001]);
+    expect([at(12.01), at(12), at(11.99)]).toEqual([0.0025, 0.001, 0.001]);
   });
 
   it('are refused to a brittle laminate', () => {

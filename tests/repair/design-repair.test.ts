@@ -42,7 +42,7 @@ describe('a part-wall case', () => {
   it('takes the axial thickness by the end load of the closed pipe, less the Poisson relief of the hoop load', () => {
     const fT = 6e-5 * 40 ** 2 + 0.001 * 40 + 0.7014;
     const strain = fT * 0.0025 - Math.abs((50 - 20) * (12e-6 - 20e-6));
-    const hand = (1 / strain) * ((4 * 323.9) / 4 / 12000 - ((4 * 323.9) / 2) * (0.12 / 24000));
+    const hand = (1 / strain) * ((4 * 323.9) / 4 / 13000 - ((4 * 323.9) / 2) * (0.12 / 24000));
     const axial = design.laminate?.thickness.candidates.find(({ criterion }) => criterion.startsWith('axial'));
     expect(inMm(axial?.value as Length)).toBeCloseTo(hand, 9);
   });
@@ -120,19 +120,33 @@ describe('a leak', () => {
     expect(named.reasons[0]?.text).toContain('metal that is not there');
   });
 
-  it('asks for the hole that a used-up wall will have', () => {
-    const thin = designRepair({
-      ...partWall,
-      defect: {
-        ...partWall.defect,
-        remainingWall: mm(2),
-        cause: 'internal corrosion',
-        growth: { depth: mmPerYear(0.1), length: mmPerYear(0) },
-      },
+  it('counts a used-up wall as a hole over the whole defect, unless an inspector expects a smaller one', () => {
+    const used = (change: Partial<RepairCase['defect']>): RepairDesign =>
+      designRepair({
+        ...withPressure(partWall, 1),
+        defect: {
+          ...partWall.defect,
+          remainingWall: mm(2),
+          axialLength: mm(30),
+          circumferentialWidth: mm(40),
+          cause: 'internal corrosion',
+          growth: { depth: mmPerYear(0.1), length: mmPerYear(0) },
+          ...change,
+        },
+      });
+    expect(used({}).asFound?.throughWall).toBe(true);
+    expect(inMm(used({}).asFound?.designHole as Length)).toBeCloseTo(50, 9);
+    const expected = used({ holeAtEndOfLife: mm(20) });
+    expect(inMm(expected.asFound?.designHole as Length)).toBeCloseTo(20, 9);
+    expect(expected.warnings.some(({ text }) => text.includes('inspector'))).toBe(true);
+  });
+
+  it('refuses a used-up wall that is long and narrow, which is a slot', () => {
+    const slot = designRepair({
+      ...withPressure(partWall, 1),
+      defect: { ...partWall.defect, remainingWall: mm(0.5), axialLength: mm(300), circumferentialWidth: mm(20) },
     });
-    expect(thin.asFound?.throughWall).toBe(true);
-    expect(thin.verdict).toBe('needs input');
-    expect(thin.missing.map(({ field }) => field)).toContain('defect.holeDiameter');
+    expect(slot.verdict).toBe('not covered');
   });
 });
 

@@ -6,8 +6,10 @@ import {
   hour,
   JPerM2,
   kg,
+  kgPerM3,
   kgPerMin,
   kJPerMol,
+  kN,
   m,
   minute,
   mm,
@@ -79,7 +81,7 @@ export const partWall: RepairCase = {
   laminate: {
     name: 'glass/epoxy',
     hoopModulus: modulus.GPa(24),
-    axialModulus: modulus.GPa(12),
+    axialModulus: modulus.GPa(13),
     poissonRatio: 0.12,
     shearModulus: modulus.GPa(3),
     plyThickness: mm(0.8),
@@ -125,5 +127,39 @@ export const leaking: RepairCase = {
     cause: 'internal corrosion',
     holeDiameter: mm(5),
     growth: { depth: mmPerYear(0.05), length: mmPerYear(0.05) },
+  },
+};
+
+/** The leak held by putty, sheet and band while the line stands at low pressure; invented data. */
+export const sealed: RepairCase = {
+  ...leaking,
+  title: 'sealed leak',
+  seal: {
+    linePressure: gauge.bar(1),
+    siteLimit: gauge.bar(3),
+    writtenProcedure: 'none',
+    pad: { multiple: 3, multipleOf: 'not stated', margin: mm(25) },
+    putty: { name: 'hand-kneaded putty', cure: { ...cure, cureTime: minute(20), workingTime: minute(8) } },
+    band: {
+      width: mm(50),
+      thickness: mm(1),
+      strength: stress.MPa(350),
+      factor: 2,
+      friction: 0.2,
+      count: 1,
+      overlap: mm(100),
+      holdingFactor: 2,
+    },
+    fastener: { threadDiameter: mm(8), nutFactor: 0.2, scatter: ratio.percent(25), permittedTension: kN(9) },
+    sheet: {
+      thickness: mm(0.35),
+      modulus: modulus.GPa(193),
+      yieldStrength: stress.MPa(205),
+      poissonRatio: 0.3,
+      factor: 2,
+      support: 'simply supported',
+    },
+    pipeFactor: 3,
+    fluid: { phase: 'liquid', density: kgPerM3(1000) },
   },
 };
