@@ -1,5 +1,6 @@
 import { atMost, finite, formula, positive } from '../formula/index.js';
 import type { AbsolutePressure, Energy, Volume } from '../quantity/index.js';
+import { logRatio } from './log-ratio.js';
 
 export interface AirTestEnergyInput {
   readonly pressure: AbsolutePressure;
@@ -25,7 +26,7 @@ export function airTestEnergy(input: AirTestEnergyInput): Energy {
   positive(pT, 'pressure', 'Pa');
   atMost(pA, pT, 'the test pressure', 'atmosphere', 'Pa');
   positive(V, 'volume', 'm3');
-  const share = -Math.expm1(0.286 * Math.log1p((pA - pT) / pT));
+  const share = -Math.expm1(0.286 * logRatio(pA, pT));
   const E = 2.5 * pT * V * share;
   finite(E, 'energy of the test', 'J');
   return E as Energy;

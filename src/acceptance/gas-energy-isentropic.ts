@@ -1,5 +1,6 @@
 import { atMost, finite, formula, positive, refuse } from '../formula/index.js';
 import type { AbsolutePressure, Energy, Volume } from '../quantity/index.js';
+import { logRatio } from './log-ratio.js';
 
 export interface GasEnergyIsentropicInput {
   readonly pressure: AbsolutePressure;
@@ -30,7 +31,7 @@ export function gasEnergyIsentropic(input: GasEnergyIsentropicInput): Energy {
   positive(V, 'volume', 'm3');
   if (!(Number.isFinite(k) && k > 1)) notAboveOne(k);
   // 1 - (p_a/p_1)^((k - 1)/k), without the loss of digits near the atmosphere.
-  const share = -Math.expm1(((k - 1) / k) * Math.log1p((pA - p1) / p1));
+  const share = -Math.expm1(((k - 1) / k) * logRatio(pA, p1));
   const U = ((p1 * V) / (k - 1)) * share;
   finite(U, 'energy of the gas', 'J');
   return U as Energy;

@@ -1,5 +1,6 @@
 import { atMost, finite, formula, positive } from '../formula/index.js';
 import type { AbsolutePressure, Energy, Volume } from '../quantity/index.js';
+import { logRatio } from './log-ratio.js';
 
 export interface GasEnergyIsothermalInput {
   readonly pressure: AbsolutePressure;
@@ -27,9 +28,9 @@ export function gasEnergyIsothermal(input: GasEnergyIsothermalInput): Energy {
   positive(p1, 'pressure', 'Pa');
   atMost(pA, p1, 'the pressure of the gas', 'atmosphere', 'Pa');
   positive(V, 'volume', 'm3');
-  // With x = 1 - p_a/p_1 the bracket is -ln(1 - x) - x, which keeps its digits near the atmosphere.
+  // With x = 1 - p_a/p_1 the bracket keeps its digits near the atmosphere.
   const x = (p1 - pA) / p1;
-  const U = p1 * V * (-Math.log1p(-x) - x);
+  const U = p1 * V * (logRatio(p1, pA) - x);
   finite(U, 'energy of the gas', 'J');
   return U as Energy;
 }

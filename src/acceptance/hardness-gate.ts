@@ -35,7 +35,7 @@ export interface HardnessGateInput {
  *
  * @param input.scale             Shore D or Barcol, the scale of the qualified value
  * @param input.readings          h, readings on the repair or its witness, 0 to 100, two or more
- * @param input.qualifiedHardness h_q, on the same scale, above 0 and at most 100; refused when it is not given
+ * @param input.qualifiedHardness h_q, on the same scale, 1 to 100; refused when it is not given
  * @param input.material          what a Barcol indenter meets; `reinforced`, which needs more readings, when not given
  * @param input.leastReadings     n_q, readings that the procedure asks for, 2 or above; else 5 for Shore D, and for Barcol
  *   those of its table at the lowest mean that passes
@@ -53,8 +53,7 @@ export function hardnessGate(input: HardnessGateInput): HardnessGate {
   oneOf(scale, ['Shore D', 'Barcol'], 'scale');
   if (material !== undefined) oneOf(material, ['homogeneous', 'reinforced'], 'material');
   const hQ = qualifiedHardness ?? missing();
-  positive(hQ, 'qualifiedHardness', '');
-  within(hQ, 0, 100, 'qualifiedHardness', '');
+  within(hQ, 1, 100, 'qualifiedHardness', '');
   positive(leastMean, 'leastMean', '');
   within(leastMean, 0, 1, 'leastMean', '');
   positive(leastSingle, 'leastSingle', '');

@@ -60,7 +60,10 @@ export interface PressureFallInput {
 export function pressureFall(input: PressureFallInput): PressureFall {
   const { startPressure, endPressure, startTemperature, endTemperature, outsideDiameter, wallThickness } = input;
   const { pressureError, temperatureError, allowedFall, volume } = input;
+  nonNegative(startPressure, 'startPressure', 'Pa');
   nonNegative(endPressure, 'endPressure', 'Pa');
+  positive(startTemperature, 'startTemperature', 'K');
+  positive(endTemperature, 'endTemperature', 'K');
   nonNegative(pressureError, 'pressureError', 'Pa');
   nonNegative(temperatureError, 'temperatureError', 'K');
   nonNegative(allowedFall, 'allowedFall', 'Pa');

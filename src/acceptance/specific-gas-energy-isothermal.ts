@@ -1,5 +1,6 @@
 import { atMost, finite, formula, positive } from '../formula/index.js';
 import type { AbsolutePressure, SpecificEnergy, SpecificHeat, Temperature } from '../quantity/index.js';
+import { logRatio } from './log-ratio.js';
 
 export interface SpecificGasEnergyIsothermalInput {
   readonly gasConstant: SpecificHeat;
@@ -28,7 +29,7 @@ export function specificGasEnergyIsothermal(input: SpecificGasEnergyIsothermalIn
   positive(p1, 'pressure', 'Pa');
   atMost(pA, p1, 'the pressure of the gas', 'atmosphere', 'Pa');
   const x = (p1 - pA) / p1;
-  const a = Rg * T * (-Math.log1p(-x) - x);
+  const a = Rg * T * (logRatio(p1, pA) - x);
   finite(a, 'energy of the gas', 'J/kg');
   return a as SpecificEnergy;
 }
