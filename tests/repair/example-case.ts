@@ -135,7 +135,7 @@ export const sealed: RepairCase = {
   ...leaking,
   title: 'sealed leak',
   seal: {
-    linePressure: gauge.bar(1),
+    linePressure: gauge.bar(0.5),
     siteLimit: gauge.bar(3),
     writtenProcedure: 'none',
     pad: { multiple: 3, multipleOf: 'not stated', margin: mm(25) },
