@@ -1,5 +1,5 @@
 import { nonNegative, oneOf, positive } from '../formula/index.js';
-import type { Acceptance, AcceptanceRecord } from './acceptance-record.js';
+import type { AcceptanceDecision, AcceptanceRecord } from './acceptance-record.js';
 import { hardnessGate } from './hardness-gate.js';
 import { judgeFindings } from './judge-findings.js';
 import { tapTest } from './tap-test.js';
@@ -14,7 +14,7 @@ const holdPoints: readonly HoldPoint[] = ['hardness', 'surface', 'bond', 'dimens
  *
  * @throws CalculationError `invalid-input` for numbers that can never be right, or a finding without its measure
  */
-export function acceptRepair(record: AcceptanceRecord): Acceptance {
+export function acceptRepair(record: AcceptanceRecord): AcceptanceDecision {
   positive(record.laminateThickness, 'laminateThickness', 'm');
   const reasons = [
     ...hardnessReasons(record),

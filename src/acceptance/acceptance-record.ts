@@ -44,7 +44,7 @@ export interface AcceptanceRecord {
   readonly pressureTest?: PressureTestRecord | 'not required' | undefined;
 }
 
-export interface Acceptance {
+export interface AcceptanceDecision {
   readonly verdict: AcceptanceVerdict;
   readonly holdPoints: readonly { readonly holdPoint: HoldPoint; readonly verdict: AcceptanceVerdict }[];
   readonly reasons: readonly AcceptanceReason[];
