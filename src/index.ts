@@ -774,8 +774,8 @@ export {
 // Acceptance and pressure test.
 
 export {
-  type Acceptance,
   type AcceptanceAmount,
+  type AcceptanceDecision,
   type AcceptanceReason,
   type AcceptanceRecord,
   type AcceptanceVerdict,
