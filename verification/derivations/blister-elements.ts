@@ -91,7 +91,7 @@ function solve({ values, width, size }: Band, load: Float64Array): Float64Array 
 }
 
 /** Volume under the blister at pressure 1, over 2 pi. The mesh is stretched with `a`, so that the volume is smooth in it. */
-export function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, { poissonRatio: nu }: Layer): number {
+function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, { poissonRatio: nu }: Layer): number {
   const inside = graded(stretchedFrom, mesh).map((s) => a - (s * a) / stretchedFrom);
   const bonded = graded(BONDED_LENGTH, mesh).map((s) => a + s);
   const r = [...inside.reverse(), ...bonded.slice(1)];

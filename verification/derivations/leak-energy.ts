@@ -30,19 +30,19 @@ function plateSlope(r: number, a: number, stiffness: number): number {
 }
 
 /** Volume under the bent plate per unit pressure. */
-export function bendingVolume(a: number, { thickness, plateModulus }: Blister): number {
+function bendingVolume(a: number, { thickness, plateModulus }: Blister): number {
   const stiffness = (plateModulus * thickness ** 3) / 12;
   // Volume = integral of pi r^2 times the downward slope.
   return simpson((r) => Math.PI * r * r * plateSlope(r, a, stiffness), 0, a);
 }
 
 /** Volume under the shear deflection per unit pressure: slope r/(2 kappa G t). */
-export function shearVolume(a: number, { thickness, shearModulus }: Blister): number {
+function shearVolume(a: number, { thickness, shearModulus }: Blister): number {
   return simpson((r) => (Math.PI * r * r * r) / (2 * SHEAR_FACTOR * shearModulus * thickness), 0, a);
 }
 
 /** Volume of half a pressurised penny crack per unit pressure: opening 4 sqrt(a^2 - r^2)/(pi E'). */
-export function crackVolume(a: number, { plateModulus }: Blister): number {
+function crackVolume(a: number, { plateModulus }: Blister): number {
   // With r = a sin(u) the root goes and the integrand is smooth.
   const profile = (u: number) => (4 * a * Math.cos(u)) / (Math.PI * plateModulus);
   return simpson((u) => 2 * Math.PI * a * Math.sin(u) * profile(u) * a * Math.cos(u), 0, Math.PI / 2);

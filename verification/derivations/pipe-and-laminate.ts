@@ -10,7 +10,7 @@ export interface Rings {
 }
 
 /** Stress of the elastic pipe at `pressure`, with the laminate of thickness `t` put on at `live`. */
-export function pipeStress(rings: Rings, t: number, live: number, pressure: number): number {
+function pipeStress(rings: Rings, t: number, live: number, pressure: number): number {
   const { diameter: D, wall, pipeModulus: Es, laminateModulus: Ec } = rings;
   const before = (live * D) / 2 / (Es * wall);
   const after = ((pressure - live) * D) / 2 / (Es * wall + Ec * t);
