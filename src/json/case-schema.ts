@@ -25,6 +25,7 @@ const service = z.strictObject({
   safetyCritical: flag('Firewater, deluge, emergency shutdown and the like'),
   designPressure: quantity('gauge pressure', 'Design pressure', { above: 0 }),
   designTemperature: quantity('temperature', 'Design temperature'),
+  lowestTemperature: quantity('temperature', 'Coldest steel over the life of the repair').optional(),
 });
 
 const profilePoint = z.strictObject({
@@ -74,8 +75,13 @@ const defect = z.strictObject({
   holeDiameter: quantity('length', 'Diameter of the circle that encloses a through-wall hole', {
     above: 0,
   }).optional(),
+  holeAtEndOfLife: quantity(
+    'length',
+    'Hole to expect by the end of the life of the repair where the wall is used up; without it the whole defect counts as the hole; less conservative',
+    { above: 0 },
+  ).optional(),
   profile: list(
-    'Depth of the metal loss along the pipe, in order of position',
+    'Depth of the metal loss along the pipe, in order of position, over the whole defect and down to its least wall',
     profilePoint,
     2,
     'a list of at least two points in order of position',

@@ -26,11 +26,12 @@ export interface DecodedCase {
 export function decodeCase(document: unknown): DecodedCase {
   const parsed = caseSchema.safeParse(document);
   if (!parsed.success) throw new CaseError(explain(caseSchema, document, parsed.error.issues));
-  const found = lookUp(parsed.data);
+  const typed = typedIn(document);
+  const found = lookUp(parsed.data, typed);
   if (found.issues.length > 0) throw new CaseError(found.issues);
   const issues = contradictions(found.case, document);
   if (issues.length > 0) throw new CaseError(issues);
-  return { case: found.case, typed: typedIn(document), lookUps: found.lookUps };
+  return { case: found.case, typed, lookUps: found.lookUps };
 }
 
 /**

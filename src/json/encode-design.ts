@@ -89,6 +89,7 @@ const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = 
     totalLength: 'length',
   },
   wrap: {
+    fullCountLength: 'length',
     overallLength: 'length',
     tapeLength: 'length',
     sheetLength: 'length',

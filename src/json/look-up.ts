@@ -6,6 +6,10 @@ import { type Stress, type Temperature, writeQuantity } from '../quantity/index.
 import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case.js';
 import { type CaseIssue, shown } from './case-error.js';
 import type { CaseDocument } from './case-schema.js';
+import type { TypedMap } from './typed.js';
+
+/** How a looked-up allowable stress is called. */
+export const ALLOWABLE_STRESS = 'allowable stress of the pipe';
 
 /** What a document asked of a table, and what the table answered. */
 export interface LookUp {
@@ -25,14 +29,19 @@ interface Findings {
   readonly lookUps: LookUp[];
   readonly values: LookedUp[];
   readonly issues: CaseIssue[];
+  /** Sentences speak of a quantity as it was typed, where it was. */
+  readonly typed: TypedMap;
 }
 
 type PipeDocument = CaseDocument['pipe'];
 type MaterialDocument = PipeDocument['material'];
 
 /** Fills in what a document takes from tables. Rows are only ever named by the document, none is picked for it. */
-export function lookUp(document: CaseDocument): { case: RepairCase; lookUps: LookUp[]; issues: CaseIssue[] } {
-  const findings: Findings = { lookUps: [], values: [], issues: [] };
+export function lookUp(
+  document: CaseDocument,
+  typed: TypedMap = new Map(),
+): { case: RepairCase; lookUps: LookUp[]; issues: CaseIssue[] } {
+  const findings: Findings = { lookUps: [], values: [], issues: [], typed };
   const { pipe, service, ...rest } = document;
   const { size, material: _, ...measured } = pipe;
   const material = materialOf(pipe.material, service.designTemperature, findings);
@@ -149,39 +158,54 @@ interface AllowableRow {
 function allowableByRow(asked: AllowableRow, design: Temperature, findings: Findings): Stress | undefined {
   const path = 'pipe.material.allowableStress';
   const at = asked.at ?? design;
+  const designText = temperatureText(design, 'service.designTemperature', findings);
+  const text = asked.at === undefined ? designText : temperatureText(asked.at, `${path}.at`, findings);
   if (at < design) {
-    const expected = `at least the design temperature, ${writeQuantity('temperature', design, 'degC')}`;
-    const message = `${path}.at is ${writeQuantity('temperature', at, 'degC')}; it must be ${expected}`;
-    findings.issues.push({ path: `${path}.at`, value: at, expected, message });
+    const expected = `at least the design temperature, ${designText}`;
+    const message = `${path}.at is ${shown(text)}; it must be ${expected}, for example ${JSON.stringify(designText)}`;
+    findings.issues.push({ path: `${path}.at`, value: text, expected, example: designText, message });
     return undefined;
   }
-  const found = attempt(findings, { row: `${path}.row`, temperature: `${path}.at` }, () =>
-    allowableStress(asked.row, at),
+  const found = attempt(
+    findings,
+    { row: `${path}.row`, temperature: `${path}.at` },
+    () => allowableStress(asked.row, at),
+    text,
   );
   if (found === undefined) return undefined;
   findings.lookUps.push({ asked: [{ path, value: asked }], filled: [{ path, value: found.value }] });
   const note = found.note === undefined ? '' : ` ${found.note}`;
   findings.values.push({
-    name: 'allowable stress of the pipe',
+    name: ALLOWABLE_STRESS,
     kind: 'stress',
     value: found.value,
     tag: found.tag,
-    because: `the case names the row ${found.row} at ${writeQuantity('temperature', at, 'degC')}.${note}`,
+    because: `the case names the row ${found.row} at ${text}.${note}`,
   });
   return found.value;
 }
 
+function temperatureText(temperature: Temperature, path: string, { typed }: Findings): string {
+  return typed.get(path)?.text.trim() ?? writeQuantity('temperature', temperature, 'degC');
+}
+
 /** Asks a table; its refusal becomes an issue at the field that the refused parameter came from. */
-function attempt<T>(findings: Findings, paths: Readonly<Record<string, string>>, ask: () => T): T | undefined {
+function attempt<T>(
+  findings: Findings,
+  paths: Readonly<Record<string, string>>,
+  ask: () => T,
+  temperature?: string,
+): T | undefined {
   try {
     return ask();
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const path = paths[error.parameter] ?? 'pipe';
-    const value = error.unit === '' ? shown(error.value) : `${error.value} ${error.unit}`;
-    const source = error.parameter === 'temperature' ? ', the design temperature where it is left out' : '';
-    const message = `${path} is ${value}${source}; ${error.constraint}`;
-    findings.issues.push({ path, value: error.value, expected: error.constraint, message });
+    const typed = error.parameter === 'temperature' ? temperature : undefined;
+    const value = typed ?? error.value;
+    const source = typed === undefined ? '' : ', the design temperature where it is left out';
+    const message = `${path} is ${shown(value)}${source}; ${error.constraint}`;
+    findings.issues.push({ path, value, expected: error.constraint, message });
     return undefined;
   }
 }

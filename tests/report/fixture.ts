@@ -234,6 +234,7 @@ export function inventedDesign(): RepairDesign {
       layersPerPass: 2,
       passes: 3,
       layers: 6,
+      fullCountLength: mm(329),
       overallLength: mm(420),
       tapeLength: m(28.5),
       rolls: 3,
