@@ -351,18 +351,21 @@ function burstBlocks(burst: BurstReport): Block[] {
 }
 
 function dewPointBlocks({ dewPoint }: Report): Block[] {
-  if (dewPoint === null) return [];
-  const { rows, compared, skipped, tolerance, meanDifference, largestDifference, beyond, program } = dewPoint;
+  const { rows, parts, leftOut, program } = dewPoint;
   return [
     heading(2, 'Dew-point table', 'dew-point'),
     paragraph(
-      `A printed table of ${rows} dew points; ${compared} rows are compared (${skipped.map(({ status, rows: left }) => `${left} left out: ${status}`).join('; ')}). Mean difference ${meanDifference.toFixed(3)} K, largest ${largestDifference.toFixed(3)} K; tolerance ${tolerance} K, since the table is printed to 0.1 K and its own equation is not known.`,
+      `A printed table of ${rows} dew points, in tenths of a degree; below 0 °C it gives frost points. Its own equation is not named, and its values scatter about every Magnus form far more than those differ among themselves; the tests hold dew points to 0.2 K and frost points to 0.25 K. Left out: ${leftOut.map(({ status, rows: number }) => `${number} ${status}`).join(', ')}. Against PsychroLib, which computes by other equations, ${program.points} drawn dew points from 0 to 50 °C differ by at most ${program.largest} K.`,
     ),
-    paragraph(
-      beyond.length === 0
-        ? 'No compared row lies beyond the tolerance. '
-        : `Beyond the tolerance: ${beyond.join('; ')}. `,
-      `Against ${program.name}, another program with other equations, ${program.points} points differ by at most ${program.largestDifference.toFixed(3)} K.`,
+    table(
+      ['formula', 'rows', 'mean difference, K', 'largest, K'],
+      parts.map(({ formula, rows: number, mean, largest }) => [
+        formulaLink(formula),
+        String(number),
+        mean.toFixed(3),
+        largest.toFixed(3),
+      ]),
+      { align: 'lrrr' },
     ),
   ];
 }
@@ -395,29 +398,27 @@ function accuracyBlocks({ accuracy }: Report): Block[] {
 
 function perturbationBlocks({ perturbation }: Report): Block[] {
   if (perturbation === null) return [];
-  const { change, constants, byCatcher, survivors } = perturbation;
+  const { change, constants, catchers, bySort, survivors } = perturbation;
   return [
     heading(2, 'What would notice a wrong constant', 'perturbation'),
     paragraph(
-      `Each of ${constants} numeric constants of the formulas and rule sets was changed by ${change * 100} per cent, both ways, in the function and in its declaration together, and all cases, datasets and derivations were run again. The strongest check that turned red:`,
+      `Each of ${constants} numeric constants of the formulas, rule sets and units was changed by ${change * 100} per cent, up and down, a default together with its declaration, and all cases, datasets and derivations were run again, without the check of the declared text, which holds a copy of every constant. Counted is the strongest kind of check that turned red. “Own tests only” are properties and examples of this project: they show that a change would be noticed, not that the value is right. The whole list, with the smallest change that would be seen, is `,
+      code('verification/perturbation/survivors.md'),
+      '.',
     ),
     table(
-      ['noticed by', 'constants'],
-      Object.entries(byCatcher).map(([catcher, number]) => [catcher, String(number)]),
-      { align: 'lr' },
+      ['constant', ...catchers],
+      bySort.map(({ sort, counts }) => [sort, ...counts.map((number) => (number === 0 ? '–' : String(number)))]),
+      { align: `l${'r'.repeat(catchers.length)}` },
     ),
     ...(survivors.length === 0
-      ? []
+      ? [paragraph('No constant other than a limit goes unnoticed.')]
       : [
-          paragraph(
-            'Nothing in this report notices a change of these. The list with the smallest change that would be seen of the others is ',
-            code('verification/perturbation/survivors.md'),
-            '.',
-          ),
+          paragraph('Constants other than limits of which nothing notices such a change:'),
           table(
-            ['where', 'constant', 'code'],
-            survivors.map(({ where, constant, code: text }) => [where, constant, code(text)]),
-            { widths: [40, 12, 48] },
+            ['file', 'constant', 'code', 'smallest change seen'],
+            survivors.map(({ file, constant, code: text, smallest }) => [file, constant, code(text), smallest]),
+            { widths: [28, 12, 38, 22] },
           ),
         ]),
   ];
@@ -456,9 +457,9 @@ function tableBlocks(report: Report): Block[] {
       `${count(properties.length, 'property', 'properties')} asserted on random input, with the number of runs and the seed of each. Besides these, every declared equation is evaluated by another program with units and at 64 digits, and every formula in another system of units. None of this counts as evidence that an equation is true.`,
     ),
     table(
-      ['tests', 'property', 'runs', 'seed'],
-      properties.map(({ file, sentence, runs, seed }) => [file, sentence, String(runs), String(seed)]),
-      { align: 'llrr', widths: [30, 52, 8, 10] },
+      ['sort', 'tests', 'property', 'runs', 'seed'],
+      properties.map(({ sort, file, sentence, runs, seed }) => [sort, file, sentence, String(runs), String(seed)]),
+      { align: 'lllrr', widths: [12, 26, 44, 7, 11] },
     ),
     heading(2, 'Rule values to confirm', 'rules'),
     paragraph('In SI units. A reader who holds the document confirms each value against its clause.'),

@@ -1,26 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
+import { caughtBy, countsBySort, type PerturbationList } from '../perturbation/list.js';
 import type { DerivationsOf } from './lines.js';
 import type { PerturbationSummary } from './shape.js';
 
 /** What `npm run perturb` found, as it was committed. */
-
-export interface PerturbedConstant {
-  readonly file: string;
-  readonly line: number;
-  readonly constant: string;
-  readonly code: string;
-  readonly sort: string;
-  readonly caughtBy: string;
-  readonly catchers: readonly string[];
-  readonly smallest: string;
-}
-
-export interface PerturbationList {
-  readonly change: number;
-  readonly constants: readonly PerturbedConstant[];
-  /** For every formula the derivations in code that notice a change of its result. */
-  readonly results: Readonly<Record<string, { readonly caughtBy: string; readonly derivations: readonly string[] }>>;
-}
 
 const path = new URL('../perturbation/survivors.json', import.meta.url);
 
@@ -36,14 +19,14 @@ export function derivationsOf(): DerivationsOf {
 export function perturbationSummary(): PerturbationSummary | null {
   const list = readPerturbations();
   if (list === undefined) return null;
-  const byCatcher: Record<string, number> = {};
-  for (const { caughtBy } of list.constants) byCatcher[caughtBy] = (byCatcher[caughtBy] ?? 0) + 1;
+  const { change, constants } = list;
   return {
-    change: list.change,
-    constants: list.constants.length,
-    byCatcher,
-    survivors: list.constants
-      .filter(({ caughtBy }) => caughtBy === 'nothing')
-      .map(({ file, line, constant, code }) => ({ where: `${file}:${line}`, constant, code })),
+    change,
+    constants: constants.length,
+    catchers: [...caughtBy],
+    bySort: countsBySort(list).map(([sort, ...counts]) => ({ sort, counts })),
+    survivors: constants
+      .filter((each) => each.caughtBy === 'nothing' && each.sort !== 'limit')
+      .map(({ file, constant, code, smallest }) => ({ file, constant, code, smallest })),
   };
 }

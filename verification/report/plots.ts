@@ -120,7 +120,9 @@ export function accuracyPlot(rows: readonly AccuracyRow[]): string {
 
 /** Rows of one room against the columns that it uses. A row without any line of evidence is hatched at its left edge. */
 export function coveragePlot({ columns, rows }: CoverageRoom, title: string): string {
-  const [left, cell, width, top] = [200, 13, 20, 130];
+  const [left, cell, width] = [200, 13, 20];
+  // Labels stand at 60 degrees; a letter is about 5 units wide.
+  const top = 14 + 4.4 * Math.max(...columns.map((column) => column.length), 5);
   const right = left + columns.length * width;
   const height = top + rows.length * cell;
   const parts = rows.flatMap(({ formula, lines, cells }, index) => {

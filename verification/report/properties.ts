@@ -122,7 +122,13 @@ function rowsOf(file: TestFile): PropertyRow[] {
     const where = `${relative(root, file.path)}:${file.source.getLineAndCharacterOfPosition(at.getStart()).line + 1}`;
     if (test === undefined) throw new Error(`${where}: a property outside any test`);
     if (runs === undefined || seed === undefined) throw new Error(`${where}: cannot read the runs and the seed`);
-    rows.push({ file: relative(root, file.path), sentence: sentenceOf(test as ts.CallExpression), runs, seed });
+    rows.push({
+      sort: 'other',
+      file: relative(root, file.path),
+      sentence: sentenceOf(test as ts.CallExpression),
+      runs,
+      seed,
+    });
   };
   for (const assertion of calls(file.source, 'fc.assert')) {
     const options = assertion.arguments[1];
@@ -163,4 +169,19 @@ export function properties(): PropertyRow[] {
     const key = `${file} ${sentence} ${runs}`;
     return !seen.has(key) && seen.add(key);
   });
+}
+
+interface Listed {
+  readonly sort: string;
+  readonly file: string;
+  readonly sentence: string;
+  readonly runs: number;
+  readonly seed: number | string;
+}
+
+/** Every property, by sort: those that verification/properties.json sorts first, in its order, then all others. */
+export function sortedProperties(): PropertyRow[] {
+  const listed: readonly Listed[] = JSON.parse(readFileSync(join(root, 'verification/properties.json'), 'utf8'));
+  const known = new Set(listed.map(({ file, sentence }) => `${file} ${sentence}`));
+  return [...listed, ...properties().filter(({ file, sentence }) => !known.has(`${file} ${sentence}`))];
 }

@@ -47,7 +47,7 @@ export interface Report {
   readonly perturbation: PerturbationSummary | null;
   readonly units: readonly UnitRow[];
   readonly burst: BurstReport;
-  readonly dewPoint: DewPointReport | null;
+  readonly dewPoint: DewPointReport;
   readonly pipeSizes: PipeSizeReport;
   readonly rules: readonly RuleRow[];
   readonly properties: readonly PropertyRow[];
@@ -179,8 +179,16 @@ export interface AccuracyRow {
 export interface PerturbationSummary {
   readonly change: number;
   readonly constants: number;
-  readonly byCatcher: Readonly<Record<string, number>>;
-  readonly survivors: readonly { readonly where: string; readonly constant: string; readonly code: string }[];
+  /** The kinds of check, the strongest first; the last is nothing. */
+  readonly catchers: readonly string[];
+  readonly bySort: readonly { readonly sort: string; readonly counts: readonly number[] }[];
+  /** Constants other than limits that nothing notices. */
+  readonly survivors: readonly {
+    readonly file: string;
+    readonly constant: string;
+    readonly code: string;
+    readonly smallest: string;
+  }[];
 }
 
 export interface UnitRow {
@@ -212,15 +220,19 @@ export interface BurstReport {
   }[];
 }
 
+/** Differences in kelvin. */
 export interface DewPointReport {
   readonly rows: number;
-  readonly compared: number;
-  readonly skipped: readonly { readonly status: string; readonly rows: number }[];
-  readonly tolerance: number;
-  readonly meanDifference: number;
-  readonly largestDifference: number;
-  readonly beyond: readonly string[];
-  readonly program: { readonly name: string; readonly points: number; readonly largestDifference: number };
+  readonly parts: readonly {
+    readonly status: string;
+    readonly formula: string;
+    readonly rows: number;
+    readonly mean: number;
+    readonly largest: number;
+  }[];
+  readonly leftOut: readonly { readonly status: string; readonly rows: number }[];
+  /** Another program with other equations, over a seeded sample. */
+  readonly program: { readonly points: number; readonly largest: number };
 }
 
 export interface PipeSizeReport {
@@ -240,10 +252,13 @@ export interface RuleRow {
 }
 
 export interface PropertyRow {
+  /** Homogeneity, round trip, limit, monotonicity, refusal; other where the list of properties does not say. */
+  readonly sort: string;
   readonly file: string;
   readonly sentence: string;
   readonly runs: number;
-  readonly seed: number;
+  /** A number, or the text that a formula's own seed is made of. */
+  readonly seed: number | string;
 }
 
 export interface KnownProblem {

@@ -117,7 +117,15 @@ function columnOf({ record }: CaseResult): string {
   return own || source === null ? record.class : source.key;
 }
 
-const OWN_COLUMNS = ['burst tests', 'dew-point table', 'derivation', 'derivation in code', 'practice', 'recalled'];
+const OWN_COLUMNS = [
+  'burst tests',
+  'dew-point table',
+  'psychrolib',
+  'derivation',
+  'derivation in code',
+  'practice',
+  'recalled',
+];
 
 export function coverage(formulas: readonly FormulaEntry[], results: readonly CaseResult[]): CoverageRoom[] {
   const rooms = [...new Set(formulas.map(({ id }) => id.split('/')[0] ?? ''))];

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
+import psychrolib from 'psychrolib';
 import { isCalculationError } from '../../src/formula/index.js';
-import { inMm, type Kind, mm, units } from '../../src/quantity/index.js';
+import { degC, inDegC, inMm, type Kind, mm, type Ratio, ratio, units } from '../../src/quantity/index.js';
 import { asmePcc2, iso24817, type RuleSet } from '../../src/rules/index.js';
+import { dewPoint, frostPoint } from '../../src/site/index.js';
 import { pipeSize } from '../../src/tables.js';
 import { composed } from '../../tests/quantity/composed-units.js';
 import {
@@ -12,7 +14,9 @@ import {
   readBurstTests,
   zhouHuang2012,
 } from '../datasets/burst-tests.js';
-import type { BurstReport, PipeSizeReport, RuleRow, UnitRow } from './shape.js';
+import { type DewPointRow, readDewPointTable } from '../datasets/dewpoint-table.js';
+import { seeded } from '../oracles/random.js';
+import type { BurstReport, DewPointReport, PipeSizeReport, RuleRow, UnitRow } from './shape.js';
 
 /** The tables of the report that are no formulas: units, pipe sizes, burst tests, rule sets. */
 
@@ -62,6 +66,49 @@ export function burstReport(): BurstReport {
       measured: inMPa(test.burst),
       predicted: inMPa(predicted),
     })),
+  };
+}
+
+const inKelvin = (difference: number): number => Number(difference.toFixed(4));
+
+/** The printed table of dew points, and another program: what they print against what is computed here. */
+export function dewPointReport(): DewPointReport {
+  const rows = readDewPointTable();
+  const part = (
+    status: DewPointRow['status'],
+    formula: string,
+    compute: typeof dewPoint,
+  ): DewPointReport['parts'][0] => {
+    const own = rows.filter((row) => row.status === status);
+    const differences = own.map(({ airCelsius, humidityPercent, printedCelsius }) => {
+      const found = compute({ temperature: degC(airCelsius), humidity: ratio.percent(humidityPercent) });
+      return inDegC(found) - printedCelsius;
+    });
+    const sum = differences.reduce((total, difference) => total + difference, 0);
+    const largest = Math.max(...differences.map(Math.abs));
+    return { status, formula, rows: own.length, mean: inKelvin(sum / own.length), largest: inKelvin(largest) };
+  };
+  psychrolib.SetUnitSystem(psychrolib.SI);
+  const random = seeded('dew points of the report');
+  let [points, largest] = [0, 0];
+  for (let i = 0; i < 500; i++) {
+    const [celsius, humidity] = [50 * random(), 0.2 + 0.8 * random()];
+    const theirs = psychrolib.GetTDewPointFromRelHum(celsius, humidity);
+    // Below the triple point that program gives frost points.
+    if (theirs < 0.02) continue;
+    points++;
+    const ours = inDegC(dewPoint({ temperature: degC(celsius), humidity: humidity as Ratio }));
+    largest = Math.max(largest, Math.abs(ours - theirs));
+  }
+  const leftOut = (['misprint', 'suspect'] as const).map((status) => ({
+    status,
+    rows: rows.filter((row) => row.status === status).length,
+  }));
+  return {
+    rows: rows.length,
+    parts: [part('ok', 'site/dew-point', dewPoint), part('frost', 'site/frost-point', frostPoint)],
+    leftOut,
+    program: { points, largest: inKelvin(largest) },
   };
 }
 

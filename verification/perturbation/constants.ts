@@ -1,0 +1,240 @@
+import ts from 'typescript';
+
+/**
+ * The numeric constants of a source file that can make a result wrong, found in its syntax tree, and what is left out by which
+ * rule.
+ */
+
+/** What a constant is for. */
+export type ConstantSort = 'coefficient' | 'default' | 'limit' | 'rule' | 'unit';
+
+export interface Constant {
+  readonly file: string;
+  readonly line: number;
+  /** As written. */
+  readonly text: string;
+  readonly value: number;
+  readonly sort: ConstantSort;
+  /** Evaluated when the module is loaded, not when a function is called. */
+  readonly atLoad: boolean;
+  /** The line of code around it. */
+  readonly code: string;
+  /** The places in the file that are changed together: a default in the function and in its declaration. */
+  readonly places: readonly (readonly [start: number, end: number])[];
+}
+
+/** What is left out, in the words of the report. */
+export const leftOut: readonly string[] = [
+  'zero, which no relative change moves',
+  'places in arrays and texts, and the steps and bounds of loops over them (i + 1, length - 1)',
+  'numbers in declarations other than defaults: spans for sampling, which compute nothing',
+  'defaults that stand in the declaration alone: a test holds them to what the function does',
+  'keys, such as the class of a repair',
+  'numbers of digits for text, and what is inside a message of refusal',
+  'tolerances of floating-point comparison, written as 1e-8 or a smaller power of ten, 1e300, the number of cells of a search, and the constant that splits a double',
+  'tables of sizes, grades and code factors: where another table of the kind exists the report compares row by row',
+  'src/numeric: step limits and weights of root finding and quadrature, which the derivations run on',
+  'src/repair, src/json, src/report, src/cli, src/registry, src/formula: they hold no formula',
+];
+
+const ROOM = /^src\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|acceptance|rules|quantity)\//u;
+
+/** Whether constants of this file are perturbed. */
+export function isPerturbed(file: string): boolean {
+  if (/\/tables\/|\.data\.ts$|^src\/quantity\/(?:text|dimensions|quantity|units|index)\.ts$/u.test(file)) return false;
+  return ROOM.test(file);
+}
+
+const ancestorsOf = (node: ts.Node): ts.Node[] => {
+  const found: ts.Node[] = [];
+  for (let at = node.parent; at !== undefined; at = at.parent) found.push(at);
+  return found;
+};
+
+const calleeOf = (node: ts.Node): string => (ts.isCallExpression(node) ? node.expression.getText() : '');
+
+const TEXT_CALLS =
+  /\.(?:toFixed|toPrecision|toExponential|padStart|padEnd|repeat|slice|at|charAt|substring|toSpliced|join)$/u;
+const GUARDS = /^(?:within|below|atMost|positive|nonNegative|properFraction|wholeNumber|finite|oneOf|check[A-Z]\w*)$/u;
+/** Tolerances of comparison and the machinery of searches and of compensated sums. */
+const MACHINERY = /^(?:1e-(?:8|9|[1-9]\d+)|1e300)$/u;
+const MACHINERY_NAMES = /^(?:CELLS|SPLITTER)$/u;
+const COMPARISONS = new Set([
+  ts.SyntaxKind.LessThanToken,
+  ts.SyntaxKind.LessThanEqualsToken,
+  ts.SyntaxKind.GreaterThanToken,
+  ts.SyntaxKind.GreaterThanEqualsToken,
+  ts.SyntaxKind.EqualsEqualsEqualsToken,
+  ts.SyntaxKind.ExclamationEqualsEqualsToken,
+]);
+
+const isFunction = (node: ts.Node): boolean =>
+  ts.isFunctionDeclaration(node) ||
+  ts.isArrowFunction(node) ||
+  ts.isFunctionExpression(node) ||
+  ts.isMethodDeclaration(node);
+
+/** A step of 1 along an index or a length. */
+function isStep(node: ts.NumericLiteral): boolean {
+  const { parent } = node;
+  if (!ts.isBinaryExpression(parent) || node.text !== '1') return false;
+  const other = parent.left === node ? parent.right : parent.left;
+  return /^(?:i|j|k|n|index|place|row|last|first|step)$|\.length$|Index$/u.test(other.getText());
+}
+
+function isComparedLength(node: ts.NumericLiteral): boolean {
+  const { parent } = node;
+  if (!ts.isBinaryExpression(parent) || !COMPARISONS.has(parent.operatorToken.kind)) return false;
+  return /\.length$/u.test((parent.left === node ? parent.right : parent.left).getText());
+}
+
+function isLeftOut(node: ts.NumericLiteral, above: readonly ts.Node[]): boolean {
+  const { parent } = node;
+  if (Number(node.text) === 0 || MACHINERY.test(node.getText())) return true;
+  // A key, such as the class of a repair.
+  if (ts.isPropertyAssignment(parent) && parent.name === node) return true;
+  if (ts.isVariableDeclaration(parent) && MACHINERY_NAMES.test(parent.name.getText())) return true;
+  if (ts.isElementAccessExpression(parent) && parent.argumentExpression === node) return true;
+  if (above.some((at) => ts.isTypeNode(at) || ts.isTemplateSpan(at))) return true;
+  if (
+    above.some(
+      (at) =>
+        TEXT_CALLS.test(calleeOf(at)) &&
+        (at as ts.CallExpression).arguments.some((own) => own === node || own === parent),
+    )
+  )
+    return true;
+  if (above.some((at) => /^(?:refuse|invalid)/u.test(calleeOf(at)))) return true;
+  const loop = above.find(ts.isForStatement);
+  if (loop !== undefined && !above.includes(loop.statement)) return true;
+  return isStep(node) || isComparedLength(node);
+}
+
+function inDeclaration(above: readonly ts.Node[]): ts.CallExpression | undefined {
+  return above.find((at): at is ts.CallExpression => calleeOf(at) === 'formula');
+}
+
+/** The input whose default a literal of a declaration is. */
+function declaredDefault(node: ts.Node): string | undefined {
+  const holder = ts.isPropertyAssignment(node.parent) ? node.parent : undefined;
+  if (holder?.name.getText() !== 'default') return undefined;
+  const input = holder.parent.parent;
+  return ts.isPropertyAssignment(input) ? input.name.getText() : undefined;
+}
+
+/** The input whose default a literal of a function is: `{ offset: dS = 69e6 as Stress }`. */
+function ownDefault(node: ts.Node, above: readonly ts.Node[]): string | undefined {
+  for (const [index, at] of above.entries()) {
+    const below = index === 0 ? node : above[index - 1];
+    if (ts.isAsExpression(at) || ts.isParenthesizedExpression(at)) continue;
+    if (!ts.isBindingElement(at) || at.initializer !== below) return undefined;
+    return (at.propertyName ?? at.name).getText();
+  }
+  return undefined;
+}
+
+function sortOf(file: string, node: ts.NumericLiteral, above: readonly ts.Node[]): ConstantSort {
+  if (file.startsWith('src/rules/')) return 'rule';
+  if (file.startsWith('src/quantity/')) return 'unit';
+  if (ownDefault(node, above) !== undefined) return 'default';
+  const own = above.slice(0, 3);
+  if (own.some((at) => ts.isBinaryExpression(at) && COMPARISONS.has(at.operatorToken.kind))) return 'limit';
+  if (own.some((at) => GUARDS.test(calleeOf(at)))) return 'limit';
+  return 'coefficient';
+}
+
+/** Every constant of a file, in the order in which they stand there. */
+export function constantsOf(file: string, text: string): Constant[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const found: Constant[] = [];
+  const declared = new Map<string, (readonly [number, number])[]>();
+  const place = (node: ts.Node): readonly [number, number] => [node.getStart(), node.getEnd()];
+  const lines = text.split('\n');
+  const add = (
+    node: ts.Node,
+    value: number,
+    sort: ConstantSort,
+    above: readonly ts.Node[],
+    places: Constant['places'],
+  ): void => {
+    const { line } = source.getLineAndCharacterOfPosition(node.getStart());
+    const atLoad = !above.some(isFunction);
+    found.push({
+      file,
+      line: line + 1,
+      text: node.getText(),
+      value,
+      sort,
+      atLoad,
+      code: (lines[line] ?? '').trim(),
+      places,
+    });
+  };
+  const literals: { readonly node: ts.NumericLiteral; readonly above: readonly ts.Node[] }[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isNumericLiteral(node)) literals.push({ node, above: ancestorsOf(node) });
+    if (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.PI')
+      add(node, Math.PI, file.startsWith('src/quantity/') ? 'unit' : 'coefficient', ancestorsOf(node), [place(node)]);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  for (const { node, above } of literals) {
+    if (inDeclaration(above) === undefined) continue;
+    const input = declaredDefault(node);
+    if (input !== undefined) declared.set(input, [...(declared.get(input) ?? []), place(node)]);
+  }
+  const defaults = new Map<string, (readonly [number, number])[]>();
+  for (const { node, above } of literals) {
+    if (inDeclaration(above) !== undefined || isLeftOut(node, above)) continue;
+    const input = ownDefault(node, above);
+    const known = defaults.get(`${input} ${node.text}`);
+    if (input !== undefined && known !== undefined) {
+      // One default that two functions of the file repeat is one constant.
+      known.push(place(node));
+      continue;
+    }
+    const places = [place(node), ...(input === undefined ? [] : (declared.get(input) ?? []))];
+    if (input !== undefined) defaults.set(`${input} ${node.text}`, places);
+    add(node, Number(node.text), sortOf(file, node, above), above, places);
+  }
+  return found.sort((a, b) => (a.places[0]?.[0] ?? 0) - (b.places[0]?.[0] ?? 0));
+}
+
+/** The function that each formula of a file declares, by its id, and the values that it returns. */
+export function returnsOf(file: string, text: string): { readonly id: string; readonly places: Constant['places'] }[] {
+  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const functions = new Map<string, ts.FunctionDeclaration>();
+  const declarations: { id: string; compute: string }[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isFunctionDeclaration(node) && node.name !== undefined) functions.set(node.name.text, node);
+    if (ts.isCallExpression(node) && calleeOf(node) === 'formula') {
+      const [fields] = node.arguments;
+      const field = (name: string): string => {
+        const property =
+          fields !== undefined && ts.isObjectLiteralExpression(fields)
+            ? fields.properties.find((each) => each.name?.getText() === name)
+            : undefined;
+        if (property !== undefined && ts.isPropertyAssignment(property)) {
+          const { initializer } = property;
+          return ts.isStringLiteral(initializer) ? initializer.text : initializer.getText();
+        }
+        return '';
+      };
+      declarations.push({ id: field('id'), compute: field('compute') });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return declarations.map(({ id, compute }) => {
+    const places: (readonly [number, number])[] = [];
+    const own = functions.get(compute);
+    const search = (node: ts.Node): void => {
+      if (node !== own && isFunction(node)) return;
+      if (ts.isReturnStatement(node) && node.expression !== undefined)
+        places.push([node.expression.getStart(), node.expression.getEnd()]);
+      ts.forEachChild(node, search);
+    };
+    if (own !== undefined) search(own);
+    return { id, places };
+  });
+}
