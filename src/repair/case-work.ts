@@ -44,17 +44,17 @@ export interface ForecastStep {
   readonly relativeHumidity: Ratio;
 }
 
-export type SurfaceGrade = 'St 2' | 'St 3' | 'SP 11' | 'Sa 1' | 'Sa 2' | 'Sa 2 1/2' | 'Sa 3';
+export type PreparationGrade = 'St 2' | 'St 3' | 'SP 11' | 'Sa 1' | 'Sa 2' | 'Sa 2 1/2' | 'Sa 3';
 
 /** The prepared steel as it was measured. */
 export interface Surface {
-  readonly grade: SurfaceGrade;
+  readonly grade: PreparationGrade;
   /** Height of the profile. */
   readonly profile: Length;
   /** Soluble salts, where they were measured. */
   readonly salts?: ArealWeight | undefined;
   /** Grade and profile on which the lap shear strength of the system was qualified. */
-  readonly qualified?: { readonly grade: SurfaceGrade; readonly profile: Length } | undefined;
+  readonly qualified?: { readonly grade: PreparationGrade; readonly profile: Length } | undefined;
 }
 
 /** How the leak is held before the wrap: putty under a thin sheet and a tightened band. */
@@ -69,7 +69,7 @@ export interface Seal {
   readonly putty: Putty;
   readonly band: Band;
   readonly fastener: Fastener;
-  readonly sheet: BackingSheet;
+  readonly sheet: SheetUnderBand;
   /** Factor on buckling and yielding of the thinned pipe under the band. */
   readonly pipeFactor: number;
   /** What leaves through the hole, for the safety notes. */
@@ -113,7 +113,7 @@ export interface Fastener {
   readonly permittedTension: Force;
 }
 
-export interface BackingSheet {
+export interface SheetUnderBand {
   readonly thickness: Length;
   readonly modulus: Modulus;
   readonly yieldStrength: Stress;
