@@ -185,8 +185,9 @@ const ROWS = 48;
 function coverageBlocks({ coverage }: Report): Block[] {
   const plots = coverage.flatMap((room): Block[] => {
     const pages = Math.ceil(room.rows.length / ROWS);
+    const share = Math.ceil(room.rows.length / pages);
     return Array.from({ length: pages }, (_, page): Block => {
-      const rows = room.rows.slice(page * ROWS, (page + 1) * ROWS);
+      const rows = room.rows.slice(page * share, (page + 1) * share);
       const title = `${room.room}${pages > 1 ? `, ${page + 1} of ${pages}` : ''}`;
       return {
         sort: 'plot',
