@@ -53,7 +53,7 @@ describe('docs/case.md', () => {
     const profile = exampleDocument();
     profile.defect.profile = [
       { position: '10 mm', depth: '1 mm' },
-      { position: '5 mm', depth: '2 mm' },
+      { position: '5 mm', depth: '5.08 mm' },
     ];
     messages.push(messagesOf(profile));
     expect(blocksOf('case.md', 'text')[0]?.trim().split('\n')).toEqual(messages.flat());

@@ -49,22 +49,100 @@ describe('bad input is refused with one clear sentence that names the place and 
       (d) =>
         (d.defect.profile = [
           { position: '0 mm', depth: '1 mm' },
-          { position: '9 mm', depth: '8.5 mm' },
+          { position: '60 mm', depth: '8.5 mm' },
         ]),
       'defect.profile[1].depth',
       '"8.5 mm"',
-      /not deeper than the wall/,
+      /at most the wall, 8\.18 mm: a defect is not deeper than the wall/,
     ],
     [
       'more wall left than the deepest point of the profile leaves',
       (d) =>
         (d.defect.profile = [
           { position: '0 mm', depth: '0 mm' },
-          { position: '9 mm', depth: '6 mm' },
+          { position: '60 mm', depth: '6 mm' },
         ]),
       'defect.remainingWall',
       '"3.1 mm"',
-      /at most 2\.18 mm/,
+      /be 2\.18 mm, within 0\.1 mm/,
+    ],
+    [
+      'less wall left than any point of the profile leaves',
+      (d) =>
+        (d.defect.profile = [
+          { position: '0 mm', depth: '2 mm' },
+          { position: '60 mm', depth: '4.97 mm' },
+        ]),
+      'defect.profile[1].depth',
+      '"4.97 mm"',
+      /be 5\.08 mm, within 0\.1 mm/,
+    ],
+    [
+      'a profile that stops short of the end of the defect',
+      (d) =>
+        (d.defect.profile = [
+          { position: '5 mm', depth: '5 mm' },
+          { position: '64.8 mm', depth: '5.1 mm' },
+        ]),
+      'defect.profile[1].position',
+      '"64.8 mm"',
+      /at least 65 mm.*would count as sound/,
+    ],
+    [
+      'a hole that does not fit into its defect',
+      (d) => (d.defect.holeDiameter = '75.1 mm'),
+      'defect.holeDiameter',
+      '"75.1 mm"',
+      /fit into the defect, which is 75 mm from corner to corner/,
+    ],
+    [
+      'a hole to come that does not fit into its defect',
+      (d) => (d.defect.holeAtEndOfLife = '3 in'),
+      'defect.holeAtEndOfLife',
+      '"3 in"',
+      /fit into the defect, which is 75 mm from corner to corner/,
+    ],
+    [
+      'a hole that closes with time',
+      (d) => (d.defect.holeAtEndOfLife = '3 mm'),
+      'defect.holeAtEndOfLife',
+      '"3 mm"',
+      /at least the hole as it is now, 4 mm/,
+    ],
+    [
+      'a cycle beyond the design pressure',
+      (d) => (d.loads.cycles = { number: 10, lowestPressure: '0 bar', highestPressure: '90 psi' }),
+      'loads.cycles.highestPressure',
+      '"90 psi"',
+      /at most the design pressure, 6 bar/,
+    ],
+    [
+      'more pressure during the work than the line is designed for',
+      (d) => (d.repair.pressureDuringApplication = '0.61 MPa'),
+      'repair.pressureDuringApplication',
+      '"0.61 MPa"',
+      /at most the design pressure, 6 bar/,
+    ],
+    [
+      'a lowest temperature above the design temperature',
+      (d) => (d.service.lowestTemperature = '96 degF'),
+      'service.lowestTemperature',
+      '"96 degF"',
+      /at most the design temperature, 35 degC/,
+    ],
+    [
+      'a reading of the wall before the pipe was new',
+      (d) => (d.defect.growth.depth.sincePrevious = '53 year'),
+      'defect.growth.depth.sincePrevious',
+      '"53 year"',
+      /at most the time since the wall was that of the new pipe, 52 year/,
+    ],
+    [
+      'a sheet that is all lap',
+      (d) => (d.wrap = { form: 'sheet', width: '40 mm', rollLength: '20 m' }),
+      'wrap.width',
+      '"40 mm"',
+      /at least twice the side lap of sheets, 50 mm/,
     ],
     [
       'a temperature below absolute zero',
@@ -103,7 +181,7 @@ describe('bad input is refused with one clear sentence that names the place and 
       (d) =>
         (d.defect.profile = [
           { position: '10 mm', depth: '1 mm' },
-          { position: '5 mm', depth: '2 mm' },
+          { position: '5 mm', depth: '5.08 mm' },
         ]),
       'defect.profile[1].position',
       '"5 mm"',
@@ -120,7 +198,7 @@ describe('bad input is refused with one clear sentence that names the place and 
       (d) => (d.defect.kind = 'metal loss'),
       'defect.holeDiameter',
       '"4 mm"',
-      /left out where the defect is "metal loss"/,
+      /left out where the defect is "metal loss".*goes into defect\.holeAtEndOfLife/,
     ],
     [
       'a working time beyond the cure time',
@@ -224,10 +302,18 @@ describe('bad input is refused with one clear sentence that names the place and 
     };
     expect(issuesAfter(row({ row: 'best steel' }))[0]?.path).toBe('pipe.material.allowableStress.row');
     expect(issuesAfter(row({ row: 'API 5L B' }))[0]?.message).toMatch(
-      /^pipe\.material\.allowableStress\.at is 308\.15 K/,
+      /^pipe\.material\.allowableStress\.at is "35 degC", the design temperature where it is left out/,
     );
-    expect(issuesAfter(row({ row: 'API 5L B', at: '20 degC' }))[0]?.message).toMatch(/at least the design temperature/);
-    expect(issuesAfter(row('300 MPa'))[0]?.message).toMatch(/at most the yield strength/);
+    expect(issuesAfter(row({ row: 'API 5L B', at: '68 degF' }))[0]?.message).toMatch(
+      /at is "68 degF"; it must be at least the design temperature, 35 degC/,
+    );
+    expect(issuesAfter(row('300 MPa'))[0]?.message).toMatch(/is "300 MPa"; it must be at most the yield strength/);
+    const weak = issuesAfter((d) => {
+      d.pipe.material = { name: 'weak steel', yieldStrength: '100 MPa' };
+      row({ row: 'API 5L B', at: '40 degC' })(d);
+    });
+    expect(weak[0]?.path).toBe('pipe.material.allowableStress');
+    expect(weak[0]?.message).toMatch(/give, instead of [\d.]+ MPa, at most the yield strength, 100 MPa/);
   });
 
   test('text that is not JSON, and a key that stands twice, are refused with their place', () => {
