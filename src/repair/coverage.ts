@@ -1,4 +1,4 @@
-import type { Defect, Fitting, Loads, RepairCase } from './case.js';
+import type { Defect, Filler, Fitting, Loads, RepairCase } from './case.js';
 import type { Reason } from './design.js';
 
 /**
@@ -10,6 +10,7 @@ export function notCovered(repairCase: RepairCase): Reason[] {
     ...uncoveredDefect(repairCase.defect),
     ...uncoveredLoads(repairCase.loads),
     ...uncoveredFitting(repairCase.fitting),
+    ...uncoveredFiller(repairCase.filler),
   ];
 }
 
@@ -63,4 +64,14 @@ function uncoveredLoads(loads: Loads): Reason[] {
 function uncoveredFitting(fitting: Fitting): Reason[] {
   if (fitting === 'none') return [];
   return [{ text: `the repair would lie on a ${fitting}: this version designs for straight pipe only` }];
+}
+
+/** Overlap, leak resistance and bond assume laminate on prepared steel. */
+function uncoveredFiller(filler: Filler | 'none'): Reason[] {
+  if (filler === 'none' || filler.underWholeWrap !== true || filler.qualifiedOverFiller !== undefined) return [];
+  return [
+    {
+      text: 'the filler would lie under the whole wrap, bonded overlap included: overlap and leak resistance assume laminate on prepared steel; end the filler short of the overlap, or state the energy release rate of a system that was qualified over filler',
+    },
+  ];
 }

@@ -1,7 +1,8 @@
-import type { Length } from '../quantity/index.js';
+import type { Length, Time } from '../quantity/index.js';
 import type { RuleSet } from '../rules/index.js';
 import { asmePcc2, iso24817 } from '../rules/index.js';
 import { tapeArea } from '../wrap/index.js';
+import { planAcceptance } from './acceptance-stage.js';
 import { assessPipe } from './as-found-stage.js';
 import type { Basis, RepairCase } from './case.js';
 import { cautionsFor } from './cautions.js';
@@ -20,12 +21,14 @@ import type {
   TapeDesign,
   Verdict,
 } from './design.js';
-import type { SealDesign } from './design-work.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 import { checkRoom, planExtent } from './extent-stage.js';
 import { designLaminate } from './laminate-stage.js';
 import { checkLimits } from './limits-stage.js';
 import { planFiller, planLaminateResin } from './mix-stage.js';
+import { planRolls } from './roll-stage.js';
 import { planSeal } from './seal-stage.js';
+import { judgeSite } from './site-stage.js';
 import { allowStrains, type Strains } from './strain-stage.js';
 import { version } from './version.js';
 import { attempt, openWorkbook, type Workbook } from './workbook.js';
@@ -42,6 +45,9 @@ interface Parts {
   wrap?: TapeDesign | SheetDesign;
   mixes: MixDesign[];
   cures: CureDesign[];
+  site?: SiteDesign;
+  rolls?: RollsDesign;
+  acceptance?: AcceptanceDesign;
 }
 
 /**
@@ -82,6 +88,27 @@ function runStages(work: Workbook, parts: Parts): void {
   if (strains !== undefined) attempt(work, 'laminate', () => planLaminate(work, parts, found, strains));
   attempt(work, 'filler', () => planFillerAndTimes(work, parts, found));
   attempt(work, 'laminate resin', () => planResinAndTimes(work, parts));
+  planWorkOnSite(work, parts, found);
+}
+
+/** What the crew needs beside the design: rolls, the putty's times, the gate of the site, what has to be shown at the end. */
+function planWorkOnSite(work: Workbook, parts: Parts, found: AsFound): void {
+  const { laminate, extent, wrap } = parts;
+  const { laminate: system, seal } = work.case;
+  const times = parts.cures.find(({ material }) => material === system.name);
+  const mix = parts.mixes.find(({ use }) => use === 'laminate resin');
+  if (laminate !== undefined && extent !== undefined && wrap !== undefined) {
+    const rolls = attempt(work, 'rolls', () => planRolls(work, { laminate, extent, wrap, times, mix }));
+    if (rolls !== undefined) parts.rolls = rolls;
+    const acceptance = attempt(work, 'acceptance', () => planAcceptance(work, found, laminate, extent));
+    if (acceptance !== undefined) parts.acceptance = acceptance;
+  }
+  const cured = parts.cures.reduce((sum, { wait }) => sum + wait, 0) + (parts.rolls?.wrapTime ?? 0);
+  if (parts.seal !== undefined && seal !== undefined) {
+    const putty = attempt(work, 'putty', () => planCure(work, seal.putty.name, seal.putty.cure));
+    if (putty !== undefined) parts.cures.push(putty);
+  }
+  parts.site = judgeSite(work, found.throughWall, times === undefined ? undefined : (cured as Time));
 }
 
 function planLaminate(work: Workbook, parts: Parts, found: AsFound, strains: Strains): void {
@@ -99,7 +126,7 @@ function planLaminate(work: Workbook, parts: Parts, found: AsFound, strains: Str
     fullLength: (extent.totalLength - 2 * extent.taper) as Length,
     totalLength: extent.totalLength,
   });
-  checkRoom(work, extent, parts.wrap.form === 'tape' ? parts.wrap.overallLength : extent.totalLength);
+  checkRoom(work, extent, laidLength(parts, extent));
 }
 
 function planFillerAndTimes(work: Workbook, parts: Parts, found: AsFound): void {
@@ -112,13 +139,17 @@ function planFillerAndTimes(work: Workbook, parts: Parts, found: AsFound): void 
   if (extent === undefined) return;
   const mix = planFiller(work, filler, {
     outsideDiameter: found.outsideDiameter,
-    axialLength: extent.defectLength,
+    axialLength: filler.underWholeWrap === true ? laidLength(parts, extent) : extent.defectLength,
     defectLength: extent.defectLength,
     defectWidth: defect.circumferentialWidth,
     defectDepth: (pipe.wallThickness - defect.remainingWall) as Length,
     workingTime: times.workingTime,
   });
   if (mix !== undefined) parts.mixes.push(mix);
+}
+
+function laidLength({ wrap }: Parts, { totalLength }: ExtentDesign): Length {
+  return wrap?.form === 'tape' ? wrap.overallLength : totalLength;
 }
 
 function planResinAndTimes(work: Workbook, parts: Parts): void {

@@ -1,14 +1,10 @@
 import type { RecordedEntry, SourceTag } from '../formula/index.js';
-import type { Area, GaugePressure, Kind, Length, Mass, Strain, Stress, Time, Volume } from '../quantity/index.js';
+import type { Area, GaugePressure, Length, Mass, Strain, Stress, Time, Volume } from '../quantity/index.js';
+import type { Amount, MissingInput } from './amount.js';
 import type { RepairCase, StrengthMethod, ThicknessMethod } from './case.js';
-import type { SealDesign } from './design-work.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
-/** A number for people: what it is, its kind, its value in the coherent SI unit. */
-export interface Amount {
-  readonly name: string;
-  readonly kind: Kind | 'number' | 'count';
-  readonly value: number;
-}
+export type { Amount, MissingInput };
 
 /** Why the pipe cannot be repaired this way: the finding, and the limit that it breaks. */
 export interface Reason {
@@ -16,14 +12,6 @@ export interface Reason {
   readonly found?: Amount;
   readonly limit?: Amount;
   readonly clause?: string;
-}
-
-/** What is missing, why it is needed and who has it. */
-export interface MissingInput {
-  /** Path in the case: `laminate.energyReleaseRate`. */
-  readonly field: string;
-  readonly why: string;
-  readonly askWhom: string;
 }
 
 /** A value that the library supplied because the case did not. */
@@ -184,6 +172,11 @@ export interface RepairDesign {
   readonly wrap?: TapeDesign | SheetDesign;
   readonly mixes: readonly MixDesign[];
   readonly cures: readonly CureDesign[];
+  /** Whether work may start, as read and forecast. */
+  readonly site?: SiteDesign;
+  /** How the wrap is laid, roll by roll. */
+  readonly rolls?: RollsDesign;
+  readonly acceptance?: AcceptanceDesign;
   readonly assumed: readonly Assumption[];
   /** Values of the rule set behind this design, each with what stands behind it. */
   readonly rules: readonly UsedRule[];

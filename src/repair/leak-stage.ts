@@ -34,7 +34,9 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
   const { recorder, case: repairCase } = work;
   const { service, laminate } = repairCase;
   heading(recorder, 'Thickness: leak through the hole');
-  const { energyReleaseRate, shearModulus } = laminate;
+  const { shearModulus } = laminate;
+  const overFiller = bondOverFiller(work);
+  const energyReleaseRate = overFiller ?? laminate.energyReleaseRate;
   if (energyReleaseRate === undefined) {
     need(
       work,
@@ -76,6 +78,18 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
     return { thickness: 0 as Length, resistance };
   }
   return { thickness: step(recorder, thicknessHole, { ...resistance, pressure: service.designPressure }), resistance };
+}
+
+/** A wrap that lies on filler all over is held by the bond to the filler, as qualified. */
+function bondOverFiller(work: Workbook): EnergyReleaseRate | undefined {
+  const { filler } = work.case;
+  if (filler === 'none' || filler.underWholeWrap !== true || filler.qualifiedOverFiller === undefined) return undefined;
+  decide(
+    work.recorder,
+    'energy release rate of the bond over filler',
+    'the filler lies under the whole wrap, and the system was qualified that way',
+  );
+  return filler.qualifiedOverFiller.energyReleaseRate;
 }
 
 /** The formula holds for a hole that is small beside the pipe and the laminate: the thinner of wall and laminate decides. */
@@ -139,6 +153,13 @@ function temperatureFactorOf(work: Workbook, strains: Strains, reference: Energy
     return strains.temperatureFactor;
   }
   const plate = (hoop: Modulus, axial: Modulus): Modulus => Math.sqrt(hoop * axial) as Modulus;
+  if (bondOverFiller(work) !== undefined) {
+    warn(
+      work,
+      'The energy release rate at the design temperature is that of the bond to steel: over filler the factor of the strain is taken.',
+    );
+    return strains.temperatureFactor;
+  }
   const factor = step(work.recorder, leakTemperatureFactor, {
     energyAtDesignTemperature: hot.energyReleaseRate,
     energyAtTestTemperature: reference,

@@ -13,6 +13,9 @@ import type { Filler, Parts, WetLayUp } from './case.js';
 import type { MixDesign } from './design.js';
 import { assumeQuantity, attempt, type Workbook } from './workbook.js';
 
+/** From the start of kneading or stirring to one even colour: common practice. */
+export const MIXING_TIME = 300 as Time;
+
 /** What is built up under the laminate. */
 export interface FillerDemand {
   readonly outsideDiameter: Length;
@@ -95,11 +98,15 @@ function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: T
     assumeQuantity(work, undefined, {
       name: 'time for mixing a batch',
       kind: 'time',
-      value: 300 as Time,
+      value: MIXING_TIME,
       tag: 'practice',
       because: 'about five minutes of stirring to one even colour',
     });
-    const usable = step(recorder, usableMass, { placingRate: material.rate, workingTime });
+    const usable = step(recorder, usableMass, {
+      placingRate: material.rate,
+      workingTime,
+      mixingTime: MIXING_TIME,
+    });
     const plan = step(recorder, batchPlan, { mass, usableMass: usable, kitMass: material.kitMass, wholeKits: false });
     const split = step(recorder, batchSplit, {
       batchMass: plan.batchMass,

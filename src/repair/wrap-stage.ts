@@ -94,7 +94,7 @@ function warnOfOverlap(work: Workbook, tape: TapeStock, demand: WrapDemand, perP
 }
 
 /** Neighbouring sheets lap by this much: the figure of coating tapes. */
-const SIDE_LAP = 0.025 as Length;
+export const SIDE_LAP = 0.025 as Length;
 
 function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): SheetDesign {
   const { recorder } = work;
