@@ -7,6 +7,7 @@ import { build, type Plugin } from 'esbuild';
 import type { CaseResult } from '../runner/judge.js';
 import type { CaseFileReading } from '../runner/run.js';
 import { type Constant, constantsOf, isPerturbed, returnsOf } from './constants.js';
+import type { ShimTest } from './vitest-shim.js';
 
 /**
  * The library, the case runner and the tests in one script in which every constant can be changed: each literal stands as a
@@ -17,7 +18,7 @@ export interface Loaded {
   readonly formulas: readonly { readonly id: string }[];
   readonly readCases: () => CaseFileReading[];
   readonly runCases: (readings: readonly CaseFileReading[]) => CaseResult[];
-  readonly tests: readonly { readonly file: string; readonly name: string; readonly run: () => void }[];
+  readonly tests: readonly ShimTest[];
 }
 
 export interface Hooks {
@@ -37,7 +38,7 @@ export interface Bundle {
   readonly load: (hooks: Hooks) => Loaded;
 }
 
-export const root = join(import.meta.dirname, '../..');
+const root = join(import.meta.dirname, '../..');
 
 /** Files of a folder and below, by their ending. */
 export function filesIn(folder: string, ending: string): string[] {

@@ -6,7 +6,7 @@ import ts from 'typescript';
  */
 
 /** What a constant is for. */
-export type ConstantSort = 'coefficient' | 'default' | 'limit' | 'rule' | 'unit';
+type ConstantSort = 'coefficient' | 'default' | 'limit' | 'rule' | 'unit';
 
 export interface Constant {
   readonly file: string;

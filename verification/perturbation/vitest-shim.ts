@@ -11,11 +11,12 @@ export interface ShimTest {
   readonly run: () => void;
 }
 
+/** @public The bundle reads it under the name of vitest. */
 export const collected: ShimTest[] = [];
 let file = '';
 let group = '';
 
-/** Loads a test file; its tests are collected, not run. */
+/** Loads a test file; its tests are collected, not run. @public */
 export function inFile(name: string, load: () => void): void {
   file = name;
   group = '';
@@ -65,9 +66,15 @@ function each<B extends (...given: Row[]) => unknown>(
     };
 }
 
+/** @public */
 export const describe = Object.assign(describeOne, { each: each(describeOne as typeof testOne, true) });
+/** @public */
 export const it = Object.assign(testOne, { each: each(testOne, true), for: each(testOne, false) });
-export const test = it;
+/** The other name of `it`. @public */
+export const test = Object.assign((name: string, body: (given: typeof context) => unknown) => testOne(name, body), {
+  each: it.each,
+  for: it.for,
+});
 
 class Mismatch extends Error {}
 
@@ -155,6 +162,7 @@ function matchers(actual: unknown, wanted: boolean, about: string) {
   };
 }
 
+/** @public */
 export const expect = Object.assign(
   (actual: unknown, about = '') => ({ ...matchers(actual, true, about), not: matchers(actual, false, about) }),
   {

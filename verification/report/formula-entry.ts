@@ -122,13 +122,13 @@ function symbolRows(formula: AnyFormula): SymbolRow[] {
   ];
 }
 
-export function outputsOf(formula: AnyFormula): readonly OutputDeclaration[] {
+function outputsOf(formula: AnyFormula): readonly OutputDeclaration[] {
   const { output } = formula as { output: OutputDeclaration | Readonly<Record<string, OutputDeclaration>> };
   return typeof output.symbol === 'string' ? [output as OutputDeclaration] : Object.values(output);
 }
 
 /** Who stands behind the expected value of a case. */
-export function backing({ record }: CaseResult): string {
+function backing({ record }: CaseResult): string {
   const { source, route } = record;
   const named = source === null ? '' : `${source.key}, ${source.locator}`;
   return [named, route === undefined ? '' : `second route: ${route}`].filter((text) => text !== '').join('; ');

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { sources } from '../../src/formula/index.js';
 import { formulas } from '../../src/registry/index.js';
 import { version } from '../../src/repair/version.js';
-import type { CaseRecord } from '../case.js';
+import { type CaseRecord, caseRecord } from '../case.js';
 import { SEED } from '../oracles/random.js';
-import type { CaseResult, Verdict } from '../runner/judge.js';
+import { type CaseResult, type Verdict, verdicts } from '../runner/judge.js';
 import { cslYear, readSources } from './bibliography.js';
 import { collect } from './collect.js';
 import { documentBlocks, NO_WORKED_EXAMPLE, oneLine } from './document.js';
@@ -232,5 +232,22 @@ describe('the properties', () => {
     const numbered = fresh.properties.filter(({ seed }) => typeof seed === 'number');
     expect(numbered.filter(({ seed }) => seed !== SEED)).toEqual([]);
     expect(fresh.properties.filter(({ runs }) => runs < 1)).toEqual([]);
+  });
+});
+
+describe('docs/verification.md', () => {
+  const text = readFileSync(new URL('../../docs/verification.md', import.meta.url), 'utf8');
+
+  it('shows a case that has the form of a record, and commands that exist', () => {
+    const [, record = ''] = /```json\n(?<record>[\s\S]*?)```/u.exec(text) ?? [];
+    expect(caseRecord.safeParse(JSON.parse(record)).error).toBeUndefined();
+    const { scripts } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+    const commands = [...text.matchAll(/npm run (?<name>\w+)/gu)].map(({ groups }) => groups?.['name'] ?? '');
+    expect(commands.length).toBeGreaterThan(3);
+    for (const name of commands) expect(Object.keys(scripts)).toContain(name);
+  });
+
+  it('names every verdict', () => {
+    for (const verdict of verdicts) expect(text).toContain(`| ${verdict} |`);
   });
 });

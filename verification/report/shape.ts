@@ -261,7 +261,7 @@ export interface PropertyRow {
   readonly seed: number | string;
 }
 
-export interface KnownProblem {
+interface KnownProblem {
   readonly id: string;
   readonly about: string;
   readonly text: string;
