@@ -41,7 +41,7 @@ function scaledRow(row: unknown, columns: Columns): unknown {
 }
 
 /** A value in the other system of units. */
-export function scaled(value: unknown, declared: { readonly kind: string; readonly columns?: Columns }): unknown {
+function scaled(value: unknown, declared: { readonly kind: string; readonly columns?: Columns }): unknown {
   if (typeof value === 'number') return value * factorOf(declared.kind);
   if (typeof value === 'object' && value !== null) return scaledRow(value, declared.columns ?? {});
   return value;

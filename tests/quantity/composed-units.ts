@@ -12,9 +12,9 @@ export const fraction = (top: bigint | number, bottom: bigint | number = 1): Fra
   bottom: BigInt(bottom),
 });
 
-export const times = (a: Fraction, b: Fraction): Fraction => ({ top: a.top * b.top, bottom: a.bottom * b.bottom });
+const times = (a: Fraction, b: Fraction): Fraction => ({ top: a.top * b.top, bottom: a.bottom * b.bottom });
 
-export const over = (a: Fraction, b: Fraction): Fraction => ({ top: a.top * b.bottom, bottom: a.bottom * b.top });
+const over = (a: Fraction, b: Fraction): Fraction => ({ top: a.top * b.bottom, bottom: a.bottom * b.top });
 
 export const same = (a: Fraction, b: Fraction): boolean => a.top * b.bottom === b.top * a.bottom;
 

@@ -36,7 +36,7 @@ function isUnit(value: unknown): value is Unit & { dimensions: number[]; value: 
 }
 
 /** A value at 64 digits, a word, or a yes or no. */
-export type Exact = BigNumber | string | boolean;
+type Exact = BigNumber | string | boolean;
 
 /** Names that mathjs reads as operators: no symbol of a formula. */
 export const reservedNames = new Set([
@@ -231,7 +231,7 @@ export function mainResult(formula: AnyFormula, result: unknown): unknown {
 }
 
 /** An evaluation: the value and the branch that gave it. */
-export interface Evaluation {
+interface Evaluation {
   readonly value: Exact;
   readonly branch: string;
 }
@@ -311,7 +311,7 @@ export function exactEquation(formula: AnyFormula): ExactEquation {
 }
 
 /** A dimension written out: `kg m^-1 s^-2`, or `1`. */
-export function dimensionText(dimension: Dimension): string {
+function dimensionText(dimension: Dimension): string {
   const factors = baseUnits.filter((unit) => (dimension[unit] ?? 0) !== 0);
   return factors.map((unit) => (dimension[unit] === 1 ? unit : `${unit}^${dimension[unit]}`)).join(' ') || '1';
 }

@@ -18,7 +18,7 @@ export const verdicts = [
 export type Verdict = (typeof verdicts)[number];
 
 /** One expected value and what was computed for it. */
-export interface Outcome {
+interface Outcome {
   /** Name of the output; an item of a list has its place, `result[3]`. */
   readonly output: string;
   /** What was expected, as printed. */
@@ -44,7 +44,7 @@ export interface CaseResult {
   readonly faults: readonly string[];
 }
 
-export function worst(of: readonly Verdict[]): Verdict {
+function worst(of: readonly Verdict[]): Verdict {
   return verdicts[Math.max(0, ...of.map((verdict) => verdicts.indexOf(verdict)))] ?? 'fails';
 }
 
