@@ -1,4 +1,5 @@
 import type { Kind } from '../quantity/index.js';
+import type { RepairCase } from '../repair/case.js';
 import type {
   Amount,
   AsFound,
@@ -8,10 +9,13 @@ import type {
   MixDesign,
   Reason,
   RepairDesign,
+  StrengthOutcome,
 } from '../repair/design.js';
+
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';
+import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
 
 /** What, how much, and by which criterion. */
@@ -24,7 +28,19 @@ export function amountText({ name, kind, value }: Amount, options: ChosenOptions
   return `${name} ${shownValue(kind, name, value, options, false)}`;
 }
 
-function foundRows(found: AsFound, show: Show): Row[] {
+/** What counts as a hole: the one that is there, or the wall that will be gone. */
+function wallState({ throughWall }: AsFound, { defect }: RepairCase): string {
+  if (defect.kind === 'through-wall hole') return 'round the hole; the pipe leaks now';
+  return throughWall ? 'used up: counts as through-wall' : 'not through-wall';
+}
+
+/** The methods of API 579-1 scale the pressure of the sound pipe, whose margin stays in it; the others divide by a factor. */
+function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): string {
+  if (method.startsWith('API 579')) return `by ${method}, by RSF against the pressure of the sound pipe`;
+  return `by ${method}, safety factor ${show('number', 'safetyFactor', safetyFactor)}`;
+}
+
+function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
   const { hoopStressThinned, holeAtEndOfLife, designHole, strength } = found;
   const rows: Row[] = [['Hoop stress, sound wall', show('stress', 'hoopStressSound', found.hoopStressSound)]];
   if (hoopStressThinned !== undefined)
@@ -32,7 +48,7 @@ function foundRows(found: AsFound, show: Show): Row[] {
   rows.push([
     'Wall at the end of life',
     show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),
-    found.throughWall ? 'counts as through-wall' : 'not through-wall',
+    wallState(found, repairCase),
   ]);
   if (holeAtEndOfLife !== undefined) {
     const taken = designHole === undefined ? '' : `designed for ${show('length', 'designHole', designHole)}`;
@@ -43,7 +59,7 @@ function foundRows(found: AsFound, show: Show): Row[] {
     rows.push([
       'Safe pressure, thinned',
       show('gauge pressure', 'safePressure', strength.safePressure),
-      `by ${strength.method}, safety factor ${show('number', 'safetyFactor', strength.safetyFactor)}; ${carries}`,
+      `${strengthBasis(strength, show)}; ${carries}`,
     ]);
   }
   return rows;
@@ -73,7 +89,9 @@ function extentRows({ overlap, taper, defectLength, totalLength }: ExtentDesign,
   ];
 }
 
-function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, show: Show): Row[] {
+const PREPARE = 'prepare at least this length of surface';
+
+function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, extent: ExtentDesign | undefined, show: Show): Row[] {
   const rolls: Row = [
     'Rolls',
     counted(wrap.rolls, 'roll'),
@@ -86,14 +104,18 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, show: Show): Row[] {
         `${counted(wrap.layers, 'layer')} in ${counted(wrap.bands, 'band')}`,
         `${show('length', 'sheetLength', wrap.sheetLength)} of sheet`,
       ],
+      ...(extent === undefined
+        ? []
+        : [['Wrap over', show('length', 'totalLength', extent.totalLength), PREPARE] as const]),
       rolls,
     ];
   return [
     [
       'Wraps',
       counted(wrap.passes, 'pass', 'passes'),
-      `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'overallLength', wrap.overallLength)}`,
+      `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'fullCountLength', wrap.fullCountLength)}`,
     ],
+    ['Wrap over', show('length', 'overallLength', wrap.overallLength), `with the end bands of the tape; ${PREPARE}`],
     ['Tape', show('length', 'tapeLength', wrap.tapeLength)],
     rolls,
   ];
@@ -148,10 +170,10 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
           show,
         )),
     ...(extent === undefined ? [] : extentRows(extent, show)),
-    ...(wrap === undefined ? [] : wrapRows(wrap, show)),
+    ...(wrap === undefined ? [] : wrapRows(wrap, extent, show)),
     ...mixes.flatMap((mix) => mixRows(mix, show)),
     ...cures.flatMap((cure) => cureRows(cure, show)),
-    ...(asFound === undefined ? [] : foundRows(asFound, show)),
+    ...(asFound === undefined ? [] : foundRows(asFound, design.case, show)),
   ];
   const blocks: Block[] = [
     { sort: 'heading', level: 1, text: 'ANSWER' },
@@ -169,6 +191,6 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
       blocks.push({ sort: 'paragraph', text: 'What was computed before the design stopped:' });
     blocks.push({ sort: 'rows', rows: rows.map(([label, value, by]) => [label, value, by ?? '']) });
   }
-  blocks.push(...comparisons(design, options));
+  blocks.push(...comparisons(design, options), ...sealBlocks(design, options));
   return blocks;
 }

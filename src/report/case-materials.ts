@@ -5,7 +5,17 @@ import type { CureSheet, Filler, SheetStock, TapeStock, WetLayUp } from '../repa
 export type Entry = readonly [path: string, label: string, kind: Kind | 'number' | 'count' | 'word', value: unknown];
 
 export function cureEntries(path: string, cure: CureSheet): Entry[] {
-  if (cure.mechanism === 'moisture') return [[`${path}.mechanism`, 'Cures by', 'word', 'moisture']];
+  if (cure.mechanism === 'moisture') {
+    return [
+      [`${path}.mechanism`, 'Cures by', 'word', 'moisture'],
+      ...cure.rows.flatMap(({ temperature, humidity, cureTime, workingTime }, index): Entry[] => [
+        [`${path}.rows[${index}].temperature`, `Row ${index + 1}, temperature`, 'temperature', temperature],
+        [`${path}.rows[${index}].humidity`, `Row ${index + 1}, humidity`, 'ratio', humidity],
+        [`${path}.rows[${index}].cureTime`, `Row ${index + 1}, full cure`, 'time', cureTime],
+        [`${path}.rows[${index}].workingTime`, `Row ${index + 1}, working time`, 'time', workingTime],
+      ]),
+    ];
+  }
   return [
     [`${path}.mechanism`, 'Cures by', 'word', cure.mechanism],
     [`${path}.referenceTemperature`, 'Times stated at', 'temperature', cure.referenceTemperature],
@@ -52,6 +62,13 @@ export function fillerEntries(filler: Filler): Entry[] {
     ['filler.thickness', 'Thickness', 'length', filler.thickness],
     ['filler.thicknessOverDefect', 'Thickness over the defect', 'length', filler.thicknessOverDefect],
     ['filler.density', 'Density', 'density', filler.density],
+    ['filler.underWholeWrap', 'Under the whole wrap', 'word', filler.underWholeWrap],
+    [
+      'filler.qualifiedOverFiller.energyReleaseRate',
+      'Energy release rate, on it',
+      'energy release rate',
+      filler.qualifiedOverFiller?.energyReleaseRate,
+    ],
     ...mixEntries('filler', filler),
     ...cureEntries('filler.cure', filler.cure),
   ];

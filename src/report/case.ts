@@ -1,5 +1,6 @@
 import type { RepairCase } from '../repair/case.js';
 import { cureEntries, type Entry, fillerEntries, resinEntries, stockEntries } from './case-materials.js';
+import { acceptanceEntries, crewEntries, sealEntries, siteEntries } from './case-work.js';
 import type { Block } from './document.js';
 import { listBlocks } from './list.js';
 import type { ChosenOptions } from './options.js';
@@ -38,11 +39,13 @@ function pipeEntries({ pipe, service }: RepairCase): Entry[] {
     ['service.safetyCritical', 'Safety-critical', 'word', service.safetyCritical],
     ['service.designPressure', 'Design pressure', 'gauge pressure', service.designPressure],
     ['service.designTemperature', 'Design temperature', 'temperature', service.designTemperature],
+    ['service.lowestTemperature', 'Lowest temperature', 'temperature', service.lowestTemperature],
   ];
 }
 
 function defectEntries({ defect, loads, fitting, assessment }: RepairCase): Entry[] {
   const growth = defect.growth === 'none' ? undefined : defect.growth;
+  const readings = typeof growth?.depth === 'object' ? growth.depth : undefined;
   const cycles = loads.cycles === 'none' ? undefined : loads.cycles;
   return [
     ['defect.kind', 'Defect', 'word', `${defect.kind}, ${defect.cause}`],
@@ -50,8 +53,12 @@ function defectEntries({ defect, loads, fitting, assessment }: RepairCase): Entr
     ['defect.circumferentialWidth', 'Width round the pipe', 'length', defect.circumferentialWidth],
     ['defect.remainingWall', 'Least remaining wall', 'length', defect.remainingWall],
     ['defect.holeDiameter', 'Diameter of the hole', 'length', defect.holeDiameter],
+    ['defect.holeAtEndOfLife', 'Hole expected at the end', 'length', defect.holeAtEndOfLife],
     ['defect.growth', 'Growth', 'word', growth === undefined ? 'none' : undefined],
-    ['defect.growth.depth', 'Growth in depth', 'corrosion rate', growth?.depth],
+    ['defect.growth.depth', 'Growth in depth', 'corrosion rate', readings === undefined ? growth?.depth : undefined],
+    ['defect.growth.depth.previousWall', 'Wall at the last reading', 'length', readings?.previousWall],
+    ['defect.growth.depth.sincePrevious', 'Years since that reading', 'time', readings?.sincePrevious],
+    ['defect.growth.depth.service', 'Years since the pipe was new', 'time', readings?.service],
     ['defect.growth.length', 'Growth at each end', 'corrosion rate', growth?.length],
     ['loads.axialForce', 'Axial force', 'force', loads.axialForce],
     ['loads.bendingMoment', 'Bending moment', 'moment', loads.bendingMoment],
@@ -76,6 +83,7 @@ function demandEntries({ repair, laminate }: RepairCase): Entry[] {
     ['repair.class', 'Repair class', 'count', repair.class],
     ['repair.life', 'Life of the repair', 'time', repair.life],
     ['repair.method', 'Thickness method named', 'word', repair.method],
+    ['repair.loading', 'Design load acts', 'word', repair.loading],
     ['repair.pressureDuringApplication', 'Pressure while applied', 'gauge pressure', repair.pressureDuringApplication],
     [
       'repair.creditPressureDuringApplication',
@@ -116,23 +124,16 @@ function hotEntries(hot: RepairCase['laminate']['atDesignTemperature']): Entry[]
   ];
 }
 
-function siteEntries({ site }: RepairCase): Entry[] {
-  return [
-    ['site.pipeTemperature', 'Temperature of the steel', 'temperature', site.pipeTemperature],
-    ['site.airTemperature', 'Temperature of the air', 'temperature', site.airTemperature],
-    ['site.relativeHumidity', 'Relative humidity', 'ratio', site.relativeHumidity],
-  ];
-}
-
 /** The case as it was given, part by part: what the design started from. */
 export function caseBlocks(repairCase: RepairCase, options: CaseOptions): Block[] {
-  const { defect, resin, filler, site, wrap } = repairCase;
+  const { defect, resin, filler, site, wrap, seal, crew, acceptance } = repairCase;
   const part = (text: string, entries: readonly Entry[]): Block[] => [
     { sort: 'heading', level: 2, text },
     rowsOf(entries, options),
   ];
   const profile = defect.profile ?? [];
   const history = site.history ?? [];
+  const forecast = site.forecast ?? [];
   return [
     ...part('Pipe and service', pipeEntries(repairCase)),
     ...part('Defect and loads', defectEntries(repairCase)),
@@ -143,12 +144,30 @@ export function caseBlocks(repairCase: RepairCase, options: CaseOptions): Block[
     ...part('Tape or sheet', stockEntries(wrap)),
     ...(resin === 'none' ? [] : part('Resin mixed on site', resinEntries(resin))),
     ...(filler === 'none' ? [] : part('Filler', fillerEntries(filler))),
-    ...part('Site', siteEntries(repairCase)),
+    ...(seal === undefined ? [] : part('Leak seal', sealEntries(seal))),
+    ...(crew === undefined ? [] : part('Crew', crewEntries(crew))),
+    ...(acceptance === undefined ? [] : part('Acceptance', acceptanceEntries(acceptance))),
+    ...part('Site', siteEntries(site)),
     ...(history.length === 0
       ? []
       : listBlocks(
           { name: 'steel temperature over the cure', columns: { duration: 'time', temperature: 'temperature' } },
           history,
+          options,
+        )),
+    ...(forecast.length === 0
+      ? []
+      : listBlocks(
+          {
+            name: 'forecast from the start of the work',
+            columns: {
+              duration: 'time',
+              pipeTemperature: 'temperature',
+              airTemperature: 'temperature',
+              relativeHumidity: 'ratio',
+            },
+          },
+          forecast,
           options,
         )),
   ];

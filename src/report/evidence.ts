@@ -28,13 +28,9 @@ function formulaParts(formulas: readonly AnyFormula[]): Part[] {
   );
 }
 
-/** Values that the library supplied: assumed, or looked up in a table for a row that the case names; each once. */
-function suppliedParts({ assumed, case: { lookedUp } }: RepairDesign): Part[] {
-  const parts = [
-    ...assumed.map(({ amount, tag }) => ({ text: amount.name, tag })),
-    ...(lookedUp ?? []).map(({ name, tag }) => ({ text: name, tag })),
-  ];
-  return [...new Map(parts.map((part) => [part.text, part])).values()];
+/** Values that the library supplied: assumed, or looked up in a table for a row that the case names. */
+function suppliedParts({ assumed }: RepairDesign): Part[] {
+  return assumed.map(({ amount, tag }) => ({ text: amount.name, tag }));
 }
 
 /** How much of this very design stands on what: counts by tag, and each part that is weaker than a copy of its source. */

@@ -37,13 +37,8 @@ function assumedText({ amount }: Assumption, options: ChosenOptions): string {
 }
 
 /** What the library supplied, each value with its tag and the reason; a value from a table that the case names is one too. */
-function suppliedBlocks({ assumed, case: { lookedUp } }: RepairDesign, options: ChosenOptions): Block[] {
-  const known = new Set(assumed.map(({ amount }) => amount.name));
-  const fromTables = (lookedUp ?? []).filter(({ name }) => !known.has(name));
-  const items = [
-    ...assumed.map((each) => `[${each.tag}] ${assumedText(each, options)}: ${each.because}`),
-    ...fromTables.map((each) => `[${each.tag}] ${amountText(each, options)}: ${each.because}`),
-  ];
+function suppliedBlocks({ assumed }: RepairDesign, options: ChosenOptions): Block[] {
+  const items = assumed.map((each) => `[${each.tag}] ${assumedText(each, options)}: ${each.because}`);
   return listOr('ASSUMED VALUES', items, 'None: the case gave every value that the design used.');
 }
 

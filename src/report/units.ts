@@ -79,6 +79,7 @@ const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
     us: 'ft',
   },
   { kind: 'area', name: /fabric|tape|sheet|covere?[ds]?\b|surface/iu, si: 'm2', us: 'ft2' },
+  { kind: 'speed', name: /\bjet\b/iu, si: 'm/s', us: 'ft/min' },
   { kind: 'ratio', name: /overlap|waste|humidity/iu, si: '%', us: '%' },
 ];
 

@@ -257,6 +257,11 @@ export function inventedDesign(): RepairDesign {
     cures: [{ material: 'glass and epoxy, invented', wait: hour(51.4), workingTime: minute(54) }],
     assumed: [
       {
+        amount: { name: 'yield strength', kind: 'stress', value: stress.MPa(241) },
+        tag: 'secondary',
+        because: 'API 5L 44th, grade B',
+      },
+      {
         amount: { name: 'tape waste', kind: 'ratio', value: ratio.percent(10) },
         tag: 'practice',
         because: 'the case gives none',

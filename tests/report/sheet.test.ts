@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { decodeCase } from '../../src/json/index.js';
 import { mm } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
+import { exampleDocument, exampleNames } from '../json/examples.js';
 import { inventedCase, inventedDesign } from './fixture.js';
 
 const parts = (sheet: string): string[] =>
@@ -42,11 +44,93 @@ describe('the calculation sheet', () => {
     expect(answer).toContain('Rolls 3 rolls 1.500 m left on the last');
   });
 
+  it('tells the length that carries every layer from the length that is wrapped and prepared', () => {
+    const answer = section(calculationSheet(inventedDesign()), 'ANSWER');
+    expect(answer).toContain('2 layers each; at least 6 everywhere over 329.0 mm');
+    expect(answer).toContain(
+      'Wrap over 420.0 mm with the end bands of the tape; prepare at least this length of surface',
+    );
+    const document = exampleDocument();
+    document.wrap = { form: 'sheet', width: '300 mm', rollLength: '20 m' };
+    const sheet = designRepair(decodeCase(document).case);
+    const total = (1000 * (sheet.extent?.totalLength ?? 0)).toFixed(1);
+    expect(section(calculationSheet(sheet), 'ANSWER')).toContain(
+      `Wrap over ${total} mm prepare at least this length of surface`,
+    );
+  });
+
+  it('tells a pipe that leaks now from a wall that will be used up', () => {
+    const answerOf = (change: (defect: Record<string, unknown>) => void): string => {
+      const document = exampleDocument();
+      change(document.defect);
+      return section(calculationSheet(designRepair(decodeCase(document).case)), 'ANSWER');
+    };
+    expect(answerOf(() => {})).toContain('Wall at the end of life 2.100 mm round the hole; the pipe leaks now');
+    const thin = answerOf((defect) => {
+      Object.assign(defect, { kind: 'metal loss', remainingWall: '1.5 mm', holeAtEndOfLife: '20 mm' });
+      delete defect['holeDiameter'];
+    });
+    expect(thin).toContain('used up: counts as through-wall');
+    expect(thin).not.toContain('leaks now');
+  });
+
+  it('gives the methods of API 579-1 no safety factor, since they have none', () => {
+    const document = exampleDocument('hydrocarbon-line-corrosion.json');
+    const answerBy = (method: string): string => {
+      document.assessment = { designFactor: 0.72, method };
+      return section(calculationSheet(designRepair(decodeCase(document).case)), 'ANSWER');
+    };
+    const level1 = answerBy('API 579-1 Level 1');
+    expect(level1).toContain('by API 579-1 Level 1, by RSF against the pressure of the sound pipe; carries');
+    expect(level1).not.toContain('safety factor');
+    expect(answerBy('modified B31G')).toContain('by modified B31G, safety factor 1.389; carries');
+  });
+
+  it('shows how the leak is held, what limits it, and no instructions where it may not be tried', () => {
+    const document = exampleDocument();
+    const answer = section(calculationSheet(designRepair(decodeCase(document).case)), 'ANSWER');
+    // The pad by its margin, 4 mm + 2 x 25 mm; the end load by pi/4 D^2 at 0.6 MPa; the jet by 2 p A.
+    expect(answer).toContain('Pad 54.00 mm across, governed by the margin');
+    const endLoad = 0.6e6 * (Math.PI / 4) * 0.2191 ** 2;
+    expect(answer).toContain(`End load ${Number(endLoad.toPrecision(4))} N along the pipe at the design pressure`);
+    expect(answer).toContain(`Jet from the open hole ${(2 * 2e4 * (Math.PI / 4) * 0.004 ** 2).toPrecision(4)} N`);
+    expect(answer).toMatch(/Highest line pressure [\d.]+ MPa set by the thinned pipe under the band/);
+    expect(answer).toMatch(/tighten evenly to [\d.]+ N m and no further/);
+    document.seal.siteLimit = '0.1 bar';
+    const refused = designRepair(decodeCase(document).case);
+    expect(refused.verdict).toBe('not repairable');
+    expect(section(calculationSheet(refused), 'ANSWER')).toContain('set by the limit of the site');
+    expect(section(calculationSheet(refused), 'ANSWER')).not.toContain('tighten evenly');
+  });
+
+  it('shows no number of the design where the growth was not stated', () => {
+    const document = exampleDocument();
+    document.defect.growth = 'none';
+    const design = designRepair(decodeCase(document).case, { record: true });
+    expect(design.asFound).toBeUndefined();
+    const answer = section(calculationSheet(design), 'ANSWER');
+    expect(answer).toMatch(
+      /^=+ Verdict: NEEDS INPUT Missing: - defect\.growth: .* ask the inspection records: wall measured at two dates $/,
+    );
+    expect(answer).not.toContain('What was computed');
+  });
+
+  it.each(exampleNames)('shows every field of %s as it was typed', (name) => {
+    const { case: repairCase, typed } = decodeCase(exampleDocument(name));
+    const given = section(calculationSheet(designRepair(repairCase), { typed }), 'THE CASE AS GIVEN');
+    // Rows of a list share a table and its units.
+    const single = [...typed].filter(([path]) => !path.includes('['));
+    expect(single.length).toBeGreaterThan(40);
+    for (const [path, { text }] of single) expect(given, path).toContain(` ${text.replace(/\s+/gu, ' ')}`);
+  });
+
   it('shows each assumed value with its tag and its reason', () => {
     const assumed = section(calculationSheet(inventedDesign()), 'ASSUMED VALUES');
     expect(assumed).toContain('- [practice] tape waste 10 %: the case gives none');
     expect(assumed).toContain('[chosen] thickness method: substrate ignored');
     expect(assumed).toContain('- [secondary] yield strength 241 MPa: API 5L 44th, grade B');
+    const real = calculationSheet(designRepair(decodeCase(exampleDocument()).case));
+    expect(real.match(/nominal wall 8\.18 mm/gu)?.length).toBe(1);
   });
 
   it('counts the evidence by tag and names what is recalled in this very design', () => {
