@@ -7,7 +7,6 @@ import {
   lineVolume,
   liquidTestEnergy,
   pipeStretchFactor,
-  pipeWarmingFactor,
   tapTest,
   testDistance,
   testPressure,
@@ -15,10 +14,9 @@ import {
   waterCompressionFactor,
   waterToAdd,
   waterVolumeFactor,
-  waterWarmingFactor,
   wrinkleLimit,
 } from '../acceptance/index.js';
-import { heading, step } from '../formula/index.js';
+import { decide, heading, step } from '../formula/index.js';
 import { hoopStress } from '../pipe/index.js';
 import { type GaugePressure, type Length, type Ratio, type Temperature, toAbsolute } from '../quantity/index.js';
 import type { PressureTest } from './case.js';
@@ -186,14 +184,21 @@ function fillWith(work: Workbook, found: AsFound, pressure: GaugePressure, volum
   const temperature = work.case.site.pipeTemperature;
   const pipe = pipeOf(work, found);
   const waterFactor = step(recorder, waterVolumeFactor, { temperature });
+  decide(
+    recorder,
+    'water to add is counted from a full line at the temperature of the test',
+    'it is filled at that temperature',
+  );
   const added = step(recorder, waterToAdd, {
     volume,
     compressionFactor: step(recorder, waterCompressionFactor, { pressure }),
-    stretchFactor: step(recorder, pipeStretchFactor, { pressure, temperature, ...pipe }),
-    warmingFactor: step(recorder, waterWarmingFactor, {
-      pipeFactor: step(recorder, pipeWarmingFactor, { temperature }),
-      waterFactor,
+    stretchFactor: step(recorder, pipeStretchFactor, {
+      pressure,
+      temperature,
+      referenceTemperature: temperature,
+      ...pipe,
     }),
+    warmingFactor: 1 as Ratio,
   });
   // One kelvin up, or down at the upper end of the rows of the table.
   const way = temperature > 309 ? -1 : 1;

@@ -39,7 +39,7 @@ function byReaction(
   startAfter: Time,
 ): CureDesign | undefined {
   const { recorder, case: repairCase } = work;
-  const { history } = repairCase.site;
+  const history = steelOverTime(repairCase.site);
   const { referenceTemperature, activationEnergy, testedFrom, testedTo } = cure;
   const span = {
     referenceTemperature,
@@ -116,6 +116,11 @@ function historyTooShort(work: Workbook, material: string): undefined {
   );
 }
 
+/** The steel over the hours of the cure: as the case foresees it, else as the forecast does. */
+function steelOverTime({ history, forecast }: Site): readonly TemperatureStep[] | undefined {
+  return history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+}
+
 /** What is left of a history once some time has passed. */
 function after(history: readonly TemperatureStep[], passed: number): TemperatureStep[] {
   let gone = passed;
@@ -141,7 +146,7 @@ function byMakersRows(work: Workbook, material: string, cure: MoistureCureSheet)
   const { recorder, case: repairCase } = work;
   const { site } = repairCase;
   const humidity = site.relativeHumidity;
-  const steel = [site.pipeTemperature, ...(site.history ?? []).map(({ temperature }) => temperature)];
+  const steel = [site.pipeTemperature, ...(steelOverTime(site) ?? []).map(({ temperature }) => temperature)];
   decide(
     recorder,
     `times of ${material} from the maker's own rows`,

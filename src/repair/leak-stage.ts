@@ -6,6 +6,7 @@ import {
   largestHole,
   leakServiceFactor,
   leakTemperatureFactor,
+  serviceFactor,
   thicknessHole,
 } from '../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../quantity/index.js';
@@ -132,12 +133,11 @@ function serviceFactorOf(work: Workbook, strains: Strains, reference: EnergyRele
     longestLife: rules.longestLife.value,
   });
   const fT = temperatureFactorOf(work, strains, reference);
-  decide(
-    recorder,
-    'service factor = leak factor x temperature factor x cyclic factor',
-    `${fLeak.toPrecision(4)} x ${fT.toPrecision(4)} x ${strains.cyclicFactor.toPrecision(4)}`,
-  );
-  return fLeak * fT * strains.cyclicFactor;
+  return step(recorder, serviceFactor, {
+    leakFactor: fLeak,
+    temperatureFactor: fT,
+    cyclicFactor: strains.cyclicFactor,
+  });
 }
 
 /** f_T2 is not known: by mechanics where the case gives the values at the design temperature, else f_T1 with a warning. */
