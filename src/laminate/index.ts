@@ -31,6 +31,7 @@ export * from './pressure-of-end-force.js';
 export * from './pressure-sharing-hoop.js';
 export * from './pressure-sharing-live.js';
 export * from './pressure-yielded-hoop.js';
+export * from './service-factor.js';
 export * from './strain-yielded-hoop.js';
 export * from './substrate-pressure.js';
 export * from './taper-length.js';

@@ -166,7 +166,9 @@ function temperatureFactorOf(work: Workbook, strains: Strains, reference: Energy
     modulusAtDesignTemperature: plate(hot.hoopModulus, hot.axialModulus),
     modulusAtTestTemperature: plate(laminate.hoopModulus, laminate.axialModulus),
   });
-  return Math.min(factor, 1);
+  if (factor <= 1) return factor;
+  decide(work.recorder, 'temperature factor of the leak held at 1', 'a bond that is tougher when warm earns no credit');
+  return 1;
 }
 
 /** Pressure that a laid thickness resists over the hole. */

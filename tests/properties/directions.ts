@@ -130,6 +130,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/overlap-from-adhesive': 'axialModulus+ axialStrain+ laminateThickness+ lapShearStrength- factor+',
   'laminate/overlap-from-geometry': 'outsideDiameter+ wallThickness+ coefficient+ divisor-',
   'laminate/overlap-from-hole': 'holeDiameter+ outsideDiameter~ wallThickness~ multiple+ share~',
+  'laminate/service-factor': 'leakFactor+ temperatureFactor+ cyclicFactor+',
   'laminate/performance-factor': 'designLife~',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',
   'laminate/ply-count': 'requiredThickness+ plyThickness- leastPlies+',
