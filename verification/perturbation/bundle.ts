@@ -18,7 +18,8 @@ export interface Loaded {
   readonly formulas: readonly { readonly id: string }[];
   readonly readCases: () => CaseFileReading[];
   readonly runCases: (readings: readonly CaseFileReading[]) => CaseResult[];
-  readonly tests: readonly ShimTest[];
+  /** Loads a test file on first use. */
+  readonly testsIn: (file: string) => readonly ShimTest[];
 }
 
 export interface Hooks {
@@ -134,11 +135,13 @@ export async function bundle(tests: readonly string[]): Promise<Bundle> {
     },
   };
   const entry = [
-    `import { collected, inFile } from 'vitest';`,
+    `import { inFile } from 'vitest';`,
     `export { formulas } from './src/registry/index.ts';`,
     `export { readCases, runCases } from './verification/runner/run.ts';`,
-    ...tests.map((file) => `inFile(${JSON.stringify(file)}, () => require(${JSON.stringify(`./${file}`)}));`),
-    'export const tests = collected;',
+    'const files = {',
+    ...tests.map((file) => `${JSON.stringify(file)}: () => require(${JSON.stringify(`./${file}`)}),`),
+    '};',
+    'export const testsIn = (file) => inFile(file, files[file]);',
   ].join('\n');
   const { outputFiles, metafile } = await build({
     stdin: { contents: entry, resolveDir: root, loader: 'ts' },

@@ -11,16 +11,19 @@ export interface ShimTest {
   readonly run: () => void;
 }
 
-/** @public The bundle reads it under the name of vitest. */
-export const collected: ShimTest[] = [];
+const loaded = new Map<string, ShimTest[]>();
+let collected: ShimTest[] = [];
 let file = '';
 let group = '';
 
-/** Loads a test file; its tests are collected, not run. @public */
-export function inFile(name: string, load: () => void): void {
-  file = name;
-  group = '';
+/** The tests of a file, which is loaded on first use; they are collected, not run. @public */
+export function inFile(name: string, load: () => void): readonly ShimTest[] {
+  const known = loaded.get(name);
+  if (known !== undefined) return known;
+  [file, group, collected] = [name, '', []];
+  loaded.set(name, collected);
   load();
+  return collected;
 }
 
 function describeOne(name: string, body: () => void): void {

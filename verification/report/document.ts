@@ -530,7 +530,6 @@ export function documentBlocks(report: Report): Block[] {
     ...perturbationBlocks(report),
     ...tableBlocks(report),
     ...ending(report),
-    heading(2, 'Formulas', 'formulas'),
     ...rooms.flatMap((room) => [
       heading(2, `Formulas: ${room}`, `room-${room}`),
       ...report.formulas.filter(({ id }) => id.startsWith(`${room}/`)).flatMap((entry) => formulaBlocks(entry, report)),

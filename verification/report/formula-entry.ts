@@ -146,7 +146,9 @@ export function caseRows(result: CaseResult): CaseRow[] {
     digitsPrinted: digits?.printed ?? null,
     digitsAgreed: digits === undefined ? null : Math.floor(digits.agreed * 10) / 10,
     verdict,
-    because: because ?? (moved === undefined ? '' : `inputs moved by ${moved.part.toFixed(2)} of half a last place`),
+    because:
+      because ??
+      (moved === undefined ? '' : `inputs moved by ${Number(moved.part.toPrecision(2))} of half a last place`),
   }));
 }
 

@@ -15,7 +15,8 @@ const escaped = (text: string): string =>
 function runText(run: Run): string {
   if (typeof run === 'string') return escaped(run);
   if ('code' in run) return run.code === '' ? '' : `\`${run.code.replaceAll('|', '\\|')}\``;
-  if ('strong' in run) return `**${escaped(run.strong)}**`;
+  // A space before the closing marks would keep them from closing.
+  if ('strong' in run) return `**${escaped(run.strong.trimEnd())}**${/\s$/u.test(run.strong) ? ' ' : ''}`;
   if ('tex' in run) return `$${run.tex.replaceAll('|', '\\vert ')}$`;
   return `[${escaped(run.link)}](#${run.to})`;
 }
