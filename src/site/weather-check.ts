@@ -33,9 +33,13 @@ export interface WeatherLimits {
   readonly humidityError?: Ratio | undefined;
 }
 
-/** A check of one hour; `excess` is above 0 when it fails, in its own unit. */
-export interface HourCheck extends Omit<GateReason, 'decision'> {
+/**
+ * A check of one hour; `excess` is above 0 when it fails, in its own unit. The words are made on demand: of the checks of
+ * all hours only the worst of each sort is ever read.
+ */
+export interface HourCheck extends Omit<GateReason, 'decision' | 'because' | 'change'> {
   readonly excess: number;
+  readonly words: () => Pick<GateReason, 'because' | 'change'>;
 }
 
 const celsius = (temperature: number): string => `${(temperature - 273.15).toFixed(1)} degC`;
@@ -78,16 +82,21 @@ export function checkHour(hour: WeatherHour, limits: WeatherLimits): HourCheck[]
 function marginCheck(margin: SteelMargin, required: number, hour: WeatherHour, limits: WeatherLimits): HourCheck {
   const { worstMargin, highestPoint, steelNeeded, isFrost } = margin;
   const what = isFrost ? 'frost point' : 'dew point';
-  const dry = dryEnough(highestPoint + worstMargin - required, hour, limits);
-  const orDry = dry === undefined ? '' : `, or dry the air to ${percent(dry)} by the hygrometer`;
+  const words = (): Pick<GateReason, 'because' | 'change'> => {
+    const dry = dryEnough(highestPoint + worstMargin - required, hour, limits);
+    const orDry = dry === undefined ? '' : `, or dry the air to ${percent(dry)} by the hygrometer`;
+    return {
+      because: `at the worst edge of the instruments the steel is ${kelvins(worstMargin)} above the ${what} of ${celsius(highestPoint)}; ${kelvins(required)} are needed${isFrost ? '; what settles is frost' : ''}`,
+      change: `steel that reads at least ${celsius(steelNeeded)}${orDry}; look again at each batch and when the weather turns`,
+    };
+  };
   return {
     check: `steel above the ${what}`,
     excess: required - worstMargin,
     value: worstMargin,
     limit: required,
     kind: 'temperature difference',
-    because: `at the worst edge of the instruments the steel is ${kelvins(worstMargin)} above the ${what} of ${celsius(highestPoint)}; ${kelvins(required)} are needed${isFrost ? '; what settles is frost' : ''}`,
-    change: `steel that reads at least ${celsius(steelNeeded)}${orDry}; look again at each batch and when the weather turns`,
+    words,
   };
 }
 
@@ -108,8 +117,10 @@ function airCheck(humidity: number, limit: number): HourCheck {
     value: humidity,
     limit,
     kind: 'ratio',
-    because: `the air reads ${percent(humidity)}; at most ${percent(limit)} are allowed`,
-    change: `air that reads at most ${percent(limit)}: another hour, a tent with warm or dried air`,
+    words: () => ({
+      because: `the air reads ${percent(humidity)}; at most ${percent(limit)} are allowed`,
+      change: `air that reads at most ${percent(limit)}: another hour, a tent with warm or dried air`,
+    }),
   };
 }
 
@@ -129,8 +140,10 @@ function steelHumidityCheck(hour: WeatherHour, limits: WeatherLimits): HourCheck
     value: atSteel,
     limit,
     kind: 'ratio',
-    because: `at the worst edge the air on the steel is at ${percent(atSteel)}; at most ${percent(limit)} are allowed`,
-    change: 'warmer steel or drier air',
+    words: () => ({
+      because: `at the worst edge the air on the steel is at ${percent(atSteel)}; at most ${percent(limit)} are allowed`,
+      change: 'warmer steel or drier air',
+    }),
   };
 }
 
@@ -142,8 +155,10 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     value: steel - steelError,
     limit: low,
     kind: 'temperature',
-    because: `the steel may be as cold as ${celsius(steel - steelError)}; the resin needs ${celsius(low)}`,
-    change: `steel that reads at least ${celsius(low + steelError)}: heat the pipe, or a warmer hour`,
+    words: () => ({
+      because: `the steel may be as cold as ${celsius(steel - steelError)}; the resin needs ${celsius(low)}`,
+      change: `steel that reads at least ${celsius(low + steelError)}: heat the pipe, or a warmer hour`,
+    }),
   };
   const icy: HourCheck = {
     check: 'no ice on the steel',
@@ -151,8 +166,10 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     value: steel - steelError,
     limit: 273.15,
     kind: 'temperature',
-    because: `the steel may be as cold as ${celsius(steel - steelError)}; at or below 0 degC it carries frost or ice`,
-    change: 'thaw, dry and warm the steel',
+    words: () => ({
+      because: `the steel may be as cold as ${celsius(steel - steelError)}; at or below 0 degC it carries frost or ice`,
+      change: 'thaw, dry and warm the steel',
+    }),
   };
   if (high === undefined) return [cold, icy];
   const hot: HourCheck = {
@@ -161,8 +178,10 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     value: steel + steelError,
     limit: high,
     kind: 'temperature',
-    because: `the steel may be as hot as ${celsius(steel + steelError)}; the resin may be put on up to ${celsius(high)}`,
-    change: `steel that reads at most ${celsius(high - steelError)}: shade, a cooler hour, less flow of hot fluid`,
+    words: () => ({
+      because: `the steel may be as hot as ${celsius(steel + steelError)}; the resin may be put on up to ${celsius(high)}`,
+      change: `steel that reads at most ${celsius(high - steelError)}: shade, a cooler hour, less flow of hot fluid`,
+    }),
   };
   return [cold, icy, hot];
 }

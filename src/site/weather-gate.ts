@@ -85,15 +85,16 @@ function worstChecks(window: readonly JudgedHour[]): { readonly worst: HourCheck
 const hoursFromNow = (time: number): string => (time === 0 ? 'now' : `in ${(time / 3600).toFixed(1)} h`);
 
 function asReason(
-  { excess, ...check }: HourCheck,
+  { excess, words, ...check }: HourCheck,
   time: number,
   failing: GateDecision,
   earliest: number | undefined,
 ): GateReason {
-  const because = `${hoursFromNow(time)}: ${check.because}`;
-  if (excess <= 0) return { ...check, because, decision: 'go' };
+  const { because: why, change } = words();
+  const because = `${hoursFromNow(time)}: ${why}`;
+  if (excess <= 0) return { ...check, because, change, decision: 'go' };
   const later = earliest === undefined ? '' : `; or start ${hoursFromNow(earliest)}, when every check holds`;
-  return { ...check, because, change: `${check.change}${later}`, decision: failing };
+  return { ...check, because, change: `${change}${later}`, decision: failing };
 }
 
 function tooShort(length: number, holdTime: number): GateReason {
