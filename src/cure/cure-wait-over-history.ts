@@ -103,6 +103,24 @@ export const cureWaitOverHistoryFormula = /* @__PURE__ */ formula<CureWaitOverHi
   equation: {
     algorithm:
       'Sum duration times exp(E/R (1/T_ref - 1/T)) step by step until the required time is reached; divide what is missing by the factor of that step; the latest of the activation energies governs.',
+    winner: {
+      name: 'the step in which it falls',
+      sums: {
+        list: 'steps',
+        columns: { duration: 'd', temperature: 'T' },
+        last: 'step',
+        when: 'T >= T_min',
+        where: [
+          { symbol: 'a_T', kind: 'ratio', expression: 'exp(E_gov / R * (1 / T_ref - 1 / T))' },
+          { symbol: 'g', kind: 'time', expression: 'd * a_T' },
+        ],
+        sums: [
+          { symbol: 't_0', kind: 'time', of: 'd', name: 'clock time of the steps before' },
+          { symbol: 'g_0', kind: 'time', of: 'g', name: 'equivalent time gained in them' },
+        ],
+      },
+      equation: { expression: 't_0 + (t_req - g_0) / a_T' },
+    },
   },
   inputs: {
     steps: {

@@ -62,6 +62,13 @@ export const cureWaitFormula = /* @__PURE__ */ formula<CureWaitInput, CureWait>(
   equation: {
     algorithm:
       "With the maker's activation energy that one value; without it the times of the low, the typical and the high energy. Each is t_ref / exp(E/R (1/T_ref - 1/T)); the longest governs.",
+    winner: {
+      name: 'the activation energy that governs',
+      equation: {
+        where: [{ symbol: 'a_T', kind: 'ratio', expression: 'exp(E_gov / R * (1 / T_ref - 1 / T))' }],
+        expression: 't_ref / a_T',
+      },
+    },
   },
   inputs: {
     time: { symbol: 't_ref', kind: 'time', name: 'time at the reference temperature', sample: [900, 604800] },

@@ -78,6 +78,20 @@ export const equivalentTimeFormula = /* @__PURE__ */ formula<EquivalentTimeInput
   equation: {
     algorithm:
       'Sum over the steps of duration times exp(E/R (1/T_ref - 1/T)); a step below the minimum cure temperature counts nothing.',
+    winner: {
+      name: 'all steps',
+      sums: {
+        list: 'steps',
+        columns: { duration: 'd', temperature: 'T' },
+        when: 'T >= T_min',
+        where: [
+          { symbol: 'a_T', kind: 'ratio', expression: 'exp(E / R * (1 / T_ref - 1 / T))' },
+          { symbol: 'g', kind: 'time', expression: 'd * a_T' },
+        ],
+        sums: [{ symbol: 'g_all', kind: 'time', of: 'g', name: 'equivalent time of the steps' }],
+      },
+      equation: { expression: 'g_all' },
+    },
   },
   inputs: {
     steps: {

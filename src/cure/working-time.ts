@@ -59,6 +59,13 @@ export const workingTimeFormula = /* @__PURE__ */ formula<WorkingTimeInput, Work
   equation: {
     algorithm:
       "With the maker's activation energy that one value; without it the times of the low, the typical and the high energy. Each is t_ref / exp(E/R (1/T_ref - 1/T)); the shortest governs.",
+    winner: {
+      name: 'the activation energy that governs',
+      equation: {
+        where: [{ symbol: 'a_T', kind: 'ratio', expression: 'exp(E_gov / R * (1 / T_ref - 1 / T))' }],
+        expression: 't_ref / a_T',
+      },
+    },
   },
   inputs: {
     time: { symbol: 't_ref', kind: 'time', name: 'working time at the reference temperature', sample: [20, 7200] },

@@ -66,7 +66,48 @@ export type Equation =
   /** Zero at the result, which stands in it by the output's symbol. */
   | { readonly residual: string; readonly where?: readonly Definition[] }
   /** How the result is found, in words; a brute-force oracle in verification/ is then required. */
-  | { readonly algorithm: string };
+  | { readonly algorithm: string; readonly winner?: Winner };
+
+/**
+ * The row that an algorithm found, by its own closed formula: over the inputs and the results other than the one it gives.
+ * It lets a reader check that row, not that no other row is better.
+ */
+export interface Winner {
+  /** Which row it is, in a few words: "the weakest sub-length". */
+  readonly name: string;
+  readonly equation:
+    | { readonly expression: string; readonly where?: readonly Definition[] }
+    | { readonly branches: readonly Branch[]; readonly where?: readonly Definition[] };
+  /** What the equation gives, where that is not the first result: a column of one row of a list among the results. */
+  readonly gives?: {
+    readonly list: string;
+    /** From 1. */
+    readonly row: number;
+    readonly column: string;
+    readonly symbol: string;
+  };
+  /** Sums that the equation reads, built up row by row over a list. */
+  readonly sums?: RowSums;
+}
+
+/** Sums over the rows of a list among the inputs. */
+export interface RowSums {
+  readonly list: string;
+  /** The symbol of each column. The columns of the last row stand in the equation of the winner too. */
+  readonly columns: Readonly<Record<string, string>>;
+  /** The count among the results that tells the last row, which is no longer summed; all rows are where it is left out. */
+  readonly last?: string;
+  /** A row that does not meet it adds nothing. */
+  readonly when?: string;
+  /** What each row gives, over its columns and the inputs. */
+  readonly where: readonly Definition[];
+  readonly sums: readonly {
+    readonly symbol: string;
+    readonly kind: Kind | 'number';
+    readonly of: string;
+    readonly name: string;
+  }[];
+}
 
 export interface SourceReference {
   readonly key: SourceKey;

@@ -17,7 +17,9 @@ export {
   type InputKind,
   type Limit,
   type OutputDeclaration,
+  type RowSums,
   type SourceReference,
+  type Winner,
 } from './declaration.js';
 export { type Evidence, type SourceTag, sourceTags, weakest } from './evidence.js';
 export {

@@ -60,6 +60,7 @@ export function effectiveArea(input: EffectiveAreaInput): EffectiveArea {
   const foliasFactor = modifiedFolias((length / D) * (length / t));
   const failurePressure = (S * ((2 * t) / D) * (1 - share)) / (1 - share / foliasFactor);
   finite(failurePressure, 'failure pressure', 'Pa');
+  finite(foliasFactor, 'bulging factor', '');
   return {
     failurePressure: failurePressure as GaugePressure,
     from: start as Length,
@@ -77,6 +78,13 @@ export const effectiveAreaFormula = /* @__PURE__ */ formula<EffectiveAreaInput, 
   equation: {
     algorithm:
       'least of S_flow (2 t/D) (1 - A/A_0)/(1 - A/(A_0 M)) over all contiguous sub-lengths, A_0 = L t, M of modified B31G',
+    winner: {
+      name: 'the weakest sub-length',
+      equation: {
+        where: [{ symbol: 'A_0', kind: 'area', expression: 'L_eff * t' }],
+        expression: 'S_flow * (2 * t / D) * (1 - A_eff / A_0) / (1 - A_eff / (A_0 * M))',
+      },
+    },
   },
   inputs: {
     outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.1, 1.2] },

@@ -95,6 +95,13 @@ export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLo
   equation: {
     algorithm:
       'least of (1 - A/A_0)/(1 - A/(A_0 M_t)) over all contiguous sub-lengths, A_0 = s t_c, M_t at lambda = 1.285 s/sqrt(D_i t_c)',
+    winner: {
+      name: 'the weakest sub-length',
+      equation: {
+        where: [{ symbol: 'A_0', kind: 'area', expression: 's * t_c' }],
+        expression: '(1 - A / A_0) / (1 - A / (A_0 * M_t))',
+      },
+    },
   },
   inputs: {
     insideDiameter: { symbol: 'D_i', kind: 'length', name: 'inside diameter', sample: [0.05, 1.2] },

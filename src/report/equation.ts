@@ -1,4 +1,4 @@
-import type { AnyFormula, Definition } from '../formula/index.js';
+import type { AnyFormula, Definition, Equation } from '../formula/index.js';
 import { evaluate, type Value } from './evaluate.js';
 import { type Expression, namesIn, parseExpression } from './expression.js';
 
@@ -46,8 +46,11 @@ function pruned(equation: MetEquation): MetEquation {
   return { ...equation, definitions: definitions.toReversed() };
 }
 
-/** The equation that a formula states for this input, or nothing when it states an algorithm. */
-export function equationMet({ id, equation }: AnyFormula, scope: Scope): MetEquation | undefined {
+/** The equation that a formula, or the winning row of one, states for this input; nothing when it states an algorithm. */
+export function equationMet(
+  { id, equation }: { readonly id: AnyFormula['id']; readonly equation: Equation },
+  scope: Scope,
+): MetEquation | undefined {
   if ('algorithm' in equation) return undefined;
   const shared = (equation.where ?? []).map(parsed);
   if ('expression' in equation)

@@ -1,4 +1,4 @@
-import type { AnyFormula, Branch, Definition, InputDeclaration } from '../formula/index.js';
+import type { AnyFormula, Branch, Definition, InputDeclaration, RowSums, Winner } from '../formula/index.js';
 import { type Kind, siSymbol } from '../quantity/index.js';
 import { cite } from './citation.js';
 import { coherentSets, siUnits } from './coherent.js';
@@ -37,9 +37,30 @@ function branchBlocks(symbol: string, { when, where, expression }: Branch): Bloc
   return [...definitionBlocks(where), equation(symbol, expression, note)];
 }
 
+function winnerBlocks(symbol: string, { name, equation: stated, gives, sums }: Winner): Block[] {
+  const own = gives?.symbol ?? symbol;
+  const sum = (each: RowSums['sums'][number]): Block => ({
+    sort: 'equation',
+    left: each.symbol,
+    lines: [{ text: `sum of ${each.of}`, note: each.name }],
+  });
+  return [
+    { sort: 'paragraph', text: `For ${name}:` },
+    ...definitionBlocks(sums?.where),
+    ...(sums?.sums ?? []).map(sum),
+    ...definitionBlocks(stated.where),
+    ...('branches' in stated
+      ? stated.branches.flatMap((branch) => branchBlocks(own, branch))
+      : [equation(own, stated.expression)]),
+  ];
+}
+
 function equationBlocks(formula: AnyFormula, symbol: string): Block[] {
   const stated = formula.equation;
-  if ('algorithm' in stated) return [{ sort: 'paragraph', text: `${symbol}: ${stated.algorithm}` }];
+  if ('algorithm' in stated) {
+    const method: Block = { sort: 'paragraph', text: `${symbol}: ${stated.algorithm}` };
+    return stated.winner === undefined ? [method] : [method, ...winnerBlocks(symbol, stated.winner)];
+  }
   const shared = definitionBlocks(stated.where);
   if ('branches' in stated) return [...shared, ...stated.branches.flatMap((branch) => branchBlocks(symbol, branch))];
   if ('residual' in stated)

@@ -44,7 +44,7 @@ export function listBlocks(
   ];
 }
 
-/** `relativeHumidity` in words. */
+/** `relativeHumidity` in words; a symbol such as `T` or `a_T` stays as it is. */
 function spaced(name: string): string {
-  return name.replaceAll(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+  return name.replaceAll(/(?<=[a-z])[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
 }

@@ -78,14 +78,45 @@ export function problemOf(
   step: Pick<RecordedStep, 'input' | 'result'>,
   preferences: UnitPreferences,
 ): Problem | undefined {
-  const inputs = givenInputs(formula, step.input).filter(({ value }) => isValue(value));
+  const inputs = knownOf(givenInputs(formula, step.input));
   const output = givenOutputs(formula, step.result)[0];
-  const scope: Scope = Object.fromEntries(inputs.map(({ declaration, value }) => [declaration.symbol, value as Value]));
-  const equation = equationMet(formula, scope);
+  const equation = equationMet(formula, scopeOf(inputs));
   if (equation === undefined || output === undefined || typeof output.value !== 'number') return undefined;
+  return posed(equation, inputs, { ...output, value: output.value }, preferences);
+}
 
+/** A value that stands in an equation: what it is called there, and in the code. */
+export interface Known {
+  readonly symbol: string;
+  readonly kind: string;
+  readonly value: Value;
+  readonly name: string;
+  readonly words: string;
+}
+
+/** Of inputs and results, those that are a number, a word or a flag. */
+export function knownOf(given: readonly (GivenInput | GivenOutput)[]): Known[] {
+  return given.flatMap(({ name, declaration, value }) =>
+    isValue(value)
+      ? [{ symbol: declaration.symbol, kind: declaration.kind, value, name, words: declaration.name }]
+      : [],
+  );
+}
+
+export function scopeOf(known: readonly Known[]): Scope {
+  return Object.fromEntries(known.map(({ symbol, value }) => [symbol, value]));
+}
+
+/** An equation with the value of each of its symbols, and the result that it is to give. */
+export function posed(
+  equation: MetEquation,
+  known: readonly Known[],
+  output: GivenOutput & { readonly value: number },
+  preferences: UnitPreferences,
+): Problem {
   const { symbol, kind } = output.declaration;
   const result = { symbol, value: output.value, kind: isKind(kind) ? kind : undefined, sort: sortOf(kind, 'computed') };
+  const scope = scopeOf(known);
   const solved = equation.sort === 'residual' ? { ...scope, [symbol]: output.value } : scope;
   const values = withDefinitions(solved, equation.definitions);
   const used = new Set(
@@ -96,9 +127,9 @@ export function problemOf(
     ].flatMap(namesIn),
   );
   const terms: Term[] = [
-    ...inputs.map(({ declaration: each, value }) => ({
+    ...known.map((each) => ({
       symbol: each.symbol,
-      value: value as Value,
+      value: each.value,
       kind: isKind(each.kind) ? each.kind : undefined,
       sort: sortOf(each.kind, 'given'),
     })),
@@ -114,8 +145,7 @@ export function problemOf(
   const want = (each: Kind | undefined, name: string, words = ''): void => {
     if (each !== undefined && !wanted.has(each)) wanted.set(each, preferredUnit(each, name, preferences, words));
   };
-  for (const { name, declaration } of inputs)
-    if (used.has(declaration.symbol) && isKind(declaration.kind)) want(declaration.kind, name, declaration.name);
+  for (const { symbol: own, kind: of, name, words } of known) if (used.has(own) && isKind(of)) want(of, name, words);
   want(result.kind, output.name, output.declaration.name);
   for (const term of terms) want(term.kind, term.symbol);
   return { equation, terms, result, wanted };

@@ -4,10 +4,14 @@ import { formulaOf } from '../registry/index.js';
 import { arithmetic } from './arithmetic.js';
 import { cite } from './citation.js';
 import type { Block } from './document.js';
+import { parseExpression } from './expression.js';
 import { listBlocks } from './list.js';
 import { type ChosenOptions, chosen, type StepOptions } from './options.js';
-import { type GivenOutput, givenInputs, givenOutputs, problemOf } from './problem.js';
+import { type GivenInput, type GivenOutput, givenInputs, givenOutputs, problemOf } from './problem.js';
 import { shownValue } from './shown-value.js';
+import { substitute } from './substitute.js';
+import { toTex } from './tex.js';
+import { type RowTable, type WinningRow, winnerOf } from './winner.js';
 import { equationBlocks, inputRow } from './written-equation.js';
 
 /**
@@ -50,6 +54,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
   const formula = declarationOf(step);
   const problem = problemOf(formula, step, all.units);
   const written = problem && arithmetic(problem, all.digits, formula.inhomogeneous !== undefined);
+  const winner = problem === undefined ? winnerOf(formula, step, all.units) : undefined;
   const inputs = givenInputs(formula, step.input);
   const [main, ...others] = givenOutputs(formula, step.result);
   const blocks: Block[] = [
@@ -65,7 +70,10 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
   for (const { declaration, value } of inputs)
     if (Array.isArray(value)) blocks.push(...listBlocks(declaration, value, all));
   if (main !== undefined && written !== undefined) blocks.push(...equationBlocks(written, inputs, main, all));
-  else if (main !== undefined) blocks.push(...wordedBlocks(formula, main, all));
+  else if (main !== undefined) {
+    blocks.push(...wordedBlocks(formula, main, winner?.isMain !== true, all));
+    if (winner?.isMain === true) blocks.push(...winnerBlocks(winner, inputs, all));
+  }
   if (others.length > 0) {
     blocks.push({
       sort: 'rows',
@@ -79,6 +87,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
   }
   for (const { declaration, value } of others)
     if (Array.isArray(value)) blocks.push(...listBlocks(declaration, value, all));
+  if (winner?.isMain === false) blocks.push(...winnerBlocks(winner, inputs, all));
   const notes = formula.limits.filter(({ sort, beyond }) => sort === 'note' && beyond?.(step.input) === true);
   blocks.push({
     sort: 'rows',
@@ -95,7 +104,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
 }
 
 /** A result that no single equation gives: the method in words, then the result. */
-function wordedBlocks(formula: AnyFormula, main: GivenOutput, options: ChosenOptions): Block[] {
+function wordedBlocks(formula: AnyFormula, main: GivenOutput, withResult: boolean, options: ChosenOptions): Block[] {
   const { symbol, kind, name } = main.declaration;
   const method = 'algorithm' in formula.equation ? formula.equation.algorithm : undefined;
   const result = shownValue(kind, main.name, main.value, options, true, name);
@@ -103,7 +112,42 @@ function wordedBlocks(formula: AnyFormula, main: GivenOutput, options: ChosenOpt
     ...(method === undefined
       ? []
       : [{ sort: 'paragraph' as const, text: `Method: ${method}.`.replace(/\.\.$/u, '.') }]),
-    { sort: 'equation', left: symbol, lines: [{ text: result, note: name }] },
+    ...(withResult ? [{ sort: 'equation' as const, left: symbol, lines: [{ text: result, note: name }] }] : []),
+  ];
+}
+
+/** The row that an algorithm found, by its own equation with its numbers. */
+function winnerBlocks(
+  { name, problem, output, table }: WinningRow,
+  inputs: readonly GivenInput[],
+  options: ChosenOptions & StepOptions,
+): Block[] {
+  return [
+    ...(table === undefined ? [] : tableBlocks(table, options)),
+    { sort: 'paragraph', text: `For ${name}:` },
+    ...equationBlocks(arithmetic(problem, options.digits), inputs, output, options),
+  ];
+}
+
+/** The rows behind the sums of a winning row, then the sums. */
+function tableBlocks({ columns, rows, where, sums }: RowTable, options: ChosenOptions): Block[] {
+  return [
+    ...where.map(({ symbol, expression }): Block => {
+      const read = parseExpression(expression);
+      return {
+        sort: 'equation',
+        left: symbol,
+        lines: [{ text: substitute(read), tex: toTex(read), note: 'each row' }],
+      };
+    }),
+    ...listBlocks({ name: 'row by row', columns }, rows, options),
+    ...sums.map(
+      ({ symbol, kind, value, words }): Block => ({
+        sort: 'equation',
+        left: symbol,
+        lines: [{ text: shownValue(kind, symbol, value, options, true), note: words }],
+      }),
+    ),
   ];
 }
 

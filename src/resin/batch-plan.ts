@@ -70,6 +70,22 @@ export const batchPlanFormula = /* @__PURE__ */ formula<BatchPlanInput, BatchPla
   equation: {
     algorithm:
       'Batches m over the lesser of usable mass and kit mass, rounded up; equal masses unless kits are mixed whole; kits m over kit mass, rounded up.',
+    winner: {
+      name: 'the batches',
+      equation: {
+        branches: [
+          {
+            when: 'whole',
+            where: [{ symbol: 'x', kind: 'number', expression: 'm / m_k' }],
+            expression: 'ceil(x - 1e-9 * max(1, x))',
+          },
+          {
+            where: [{ symbol: 'x', kind: 'number', expression: 'm / min(m_u, m_k)' }],
+            expression: 'ceil(x - 1e-9 * max(1, x))',
+          },
+        ],
+      },
+    },
   },
   inputs: {
     mass: { symbol: 'm', kind: 'mass', name: 'mass to mix, with waste', sample: [0.1, 30] },

@@ -103,6 +103,21 @@ export const tapePlanFormula = /* @__PURE__ */ formula<TapePlanInput, TapePlan>(
   equation: {
     algorithm:
       'Pass by pass at the mean diameter D_k = D_0 + (2 k - 1) t / (1 - o): turns = (L - w_x) / a, tape = turns * l_1 + 2 pi D_k; L = L_f + 2 w_x of the first layer.',
+    winner: {
+      name: 'the first pass',
+      gives: { list: 'rows', row: 1, column: 'tapeLength', symbol: 'l_1' },
+      equation: {
+        where: [
+          { symbol: 'D_1', kind: 'length', expression: 'D_0 + t / (1 - o)' },
+          { symbol: 's', kind: 'number', expression: 'w * (1 - o) / (pi * D_1)' },
+          { symbol: 'c', kind: 'number', expression: 'sqrt(1 - s^2)' },
+          { symbol: 'w_x', kind: 'length', expression: 'w / c' },
+          { symbol: 'a', kind: 'length', expression: 'w * (1 - o) / c' },
+          { symbol: 'n_1', kind: 'number', expression: '(L - w_x) / a' },
+        ],
+        expression: 'n_1 * pi * D_1 / c + 2 * pi * D_1',
+      },
+    },
   },
   inputs: {
     outsideDiameter: {
