@@ -37,8 +37,12 @@ export interface WeatherLimits {
  * A check of one hour; `excess` is above 0 when it fails, in its own unit. The words are made on demand: of the checks of
  * all hours only the worst of each sort is ever read.
  */
-export interface HourCheck extends Omit<GateReason, 'decision' | 'because' | 'change'> {
+export interface HourCheck {
+  readonly check: string;
   readonly excess: number;
+  readonly value: number;
+  readonly limit: number;
+  readonly kind: 'temperature' | 'temperature difference' | 'ratio';
   readonly words: () => Pick<GateReason, 'because' | 'change'>;
 }
 

@@ -84,17 +84,20 @@ function worstChecks(window: readonly JudgedHour[]): { readonly worst: HourCheck
 
 const hoursFromNow = (time: number): string => (time === 0 ? 'now' : `in ${(time / 3600).toFixed(1)} h`);
 
-function asReason(
-  { excess, words, ...check }: HourCheck,
-  time: number,
-  failing: GateDecision,
-  earliest: number | undefined,
-): GateReason {
-  const { because: why, change } = words();
-  const because = `${hoursFromNow(time)}: ${why}`;
-  if (excess <= 0) return { ...check, because, change, decision: 'go' };
-  const later = earliest === undefined ? '' : `; or start ${hoursFromNow(earliest)}, when every check holds`;
-  return { ...check, because, change: `${change}${later}`, decision: failing };
+function asReason(worst: HourCheck, time: number, failing: GateDecision, earliest: number | undefined): GateReason {
+  const { because, change } = worst.words();
+  const { check, value, limit, kind } = worst;
+  const passes = worst.excess <= 0;
+  const later = passes || earliest === undefined ? '' : `; or start ${hoursFromNow(earliest)}, when every check holds`;
+  return {
+    check,
+    value,
+    limit,
+    kind,
+    because: `${hoursFromNow(time)}: ${because}`,
+    change: `${change}${later}`,
+    decision: passes ? 'go' : failing,
+  };
 }
 
 function tooShort(length: number, holdTime: number): GateReason {
