@@ -184,7 +184,7 @@ function conclude(work: Workbook, parts: Parts, options: DesignOptions): RepairD
     ruleSet: rules.heading,
     ...parts,
     assumed: work.assumed,
-    rules: work.usedRules,
+    rules: [...work.usedRules.values()],
     warnings: work.warnings,
     cautions: cautionsFor(repairCase, parts.asFound?.throughWall ?? repairCase.defect.kind === 'through-wall hole'),
     ...(recorder === undefined ? {} : { record: recorder.entries }),

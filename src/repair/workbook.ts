@@ -14,7 +14,8 @@ export interface Workbook {
   readonly missing: MissingInput[];
   readonly assumed: Assumption[];
   readonly warnings: Warning[];
-  readonly usedRules: UsedRule[];
+  /** By the rule itself: a rule counts once, whatever it is called. */
+  readonly usedRules: Map<object, UsedRule>;
 }
 
 export function openWorkbook(repairCase: RepairCase, rules: RuleSet, options: DesignOptions): Workbook {
@@ -27,17 +28,16 @@ export function openWorkbook(repairCase: RepairCase, rules: RuleSet, options: De
     missing: [],
     assumed: [],
     warnings: [],
-    usedRules: [],
+    usedRules: new Map(),
   };
 }
 
 /** The value of a rule; the design remembers that it used it. */
 export function use<T>(work: Workbook, name: string, rule: Rule<T>): T {
-  if (!work.usedRules.some((used) => used.name === name)) {
+  if (!work.usedRules.has(rule)) {
     const { tag, derived } = rule.evidence;
-    work.usedRules.push(
-      derived === undefined ? { name, clause: rule.clause, tag } : { name, clause: rule.clause, tag, derived },
-    );
+    const used = { name, clause: rule.clause, tag };
+    work.usedRules.set(rule, derived === undefined ? used : { ...used, derived });
   }
   return rule.value;
 }

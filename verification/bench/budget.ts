@@ -4,6 +4,8 @@ export interface BudgetRow {
   readonly budget: string;
   readonly measured: string;
   readonly held: boolean | undefined;
+  /** Why it does not hold, where it does not. */
+  readonly why?: string;
 }
 
 /** The budgets as a Markdown table. */
@@ -13,4 +15,10 @@ export function table(rows: readonly BudgetRow[]): string {
       `| ${what} | ${budget} | ${measured} | ${held === undefined ? '' : held ? 'held' : 'NOT held'} |`,
   );
   return ['| what | budget | measured | |', '| --- | --- | --- | --- |', ...lines].join('\n');
+}
+
+/** Why the budgets that were missed were missed; nothing when all are held. */
+export function reasons(rows: readonly BudgetRow[]): string {
+  const missed = rows.filter(({ held }) => held === false);
+  return missed.map(({ what, why }) => `\nNot held: ${what}. ${why ?? 'No reason is known: look into it.'}\n`).join('');
 }

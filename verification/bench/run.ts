@@ -11,7 +11,7 @@ import {
   type RepairCase,
 } from '../../src/index.js';
 import { decodeCase } from '../../src/json.js';
-import { type BudgetRow, table } from './budget.js';
+import { type BudgetRow, reasons, table } from './budget.js';
 import { coldStartRatio } from './cold-start.js';
 import { bundleSize } from './size.js';
 import { nanoseconds } from './speed.js';
@@ -115,6 +115,7 @@ async function main(): Promise<void> {
     budget: '25 us',
     measured: `${(plain / 1000).toFixed(1)} us`,
     held: plain <= 25_000,
+    why: 'since the budget was set the job has grown by seal, site, rolls and acceptance: twice the steps. Most of the time goes into the input objects of the steps, which are spread from shared parts to stay readable',
   });
   rows.push({
     what: 'the same with the recorder',
@@ -132,6 +133,15 @@ async function main(): Promise<void> {
     budget: '40 kB gzip, no zod, no decimal.js',
     measured: `${(root.bytes / 1000).toFixed(1)} kB${unwanted.length > 0 ? ` with ${unwanted.join(', ')}` : ''}`,
     held: root.bytes <= 40_000 && unwanted.length === 0,
+    why: 'the root now holds eleven rooms of formulas, each with the sentences of its refusals; nobody loads all of it: see the rows before and after',
+  });
+  const design = await bundleSize(`export { designRepair } from './dist/index.js';`);
+  rows.push({
+    what: 'the whole job alone, bundled',
+    budget: '40 kB gzip',
+    measured: `${(design.bytes / 1000).toFixed(1)} kB`,
+    held: design.bytes <= 40_000,
+    why: 'it reaches into every room',
   });
 
   const cold = coldStartRatio(
@@ -152,7 +162,7 @@ async function main(): Promise<void> {
     held: cold <= 3,
   });
 
-  process.stdout.write(`${table(rows)}\n`);
+  process.stdout.write(`${table(rows)}\n${reasons(rows)}`);
   if (rows.some(({ held }) => held === false)) process.exitCode = 1;
 }
 
