@@ -2,4 +2,5 @@ export * from './case.js';
 export * from './design.js';
 export { designRepair } from './design-repair.js';
 export type * from './design-work.js';
+export * from './plan/index.js';
 export { version } from './version.js';

@@ -1,0 +1,177 @@
+import { tapTest } from '../../acceptance/index.js';
+import type { PlanFacts } from './facts.js';
+import { atLeast, atMost, exactly, line } from './line.js';
+import type { PlanLine } from './plan.js';
+import type { StepDraft } from './schedule.js';
+import { sentence } from './steps-before.js';
+
+/** What the finished repair goes through: inspection, pressure test, return to service. */
+export function stepsAfter(facts: PlanFacts): StepDraft[] {
+  return [inspection(facts), pressureTest(facts), handBack(facts)];
+}
+
+function inspection({ acceptance, extent }: PlanFacts): StepDraft {
+  const { leastThickness, leastOverlap, highestWrinkle, needsSecondMethod } = acceptance;
+  return {
+    id: 'inspection',
+    title: 'Inspect the repair',
+    sort: 'hold point',
+    after: ['cure'],
+    lasts: () => undefined,
+    does: [
+      line("Measure the thickness at 12, 3, 6 and 9 o'clock, and both overlaps."),
+      line(`Tap test all over: ${tapTest.how}`),
+      ...(needsSecondMethod
+        ? [line('The laminate is too thick for the tap test alone: a second method confirms the bond.')]
+        : []),
+    ],
+    goes: [
+      line('Thickness {0} or more.', atLeast('thickness', 'length', leastThickness)),
+      line(
+        'Overlap on prepared steel {0} or more on each side; whole length {1} or more.',
+        atLeast('overlap', 'length', leastOverlap),
+        atLeast('length', 'length', extent.totalLength),
+      ),
+      line('No step or wrinkle above {0}.', atMost('wrinkle', 'length', highestWrinkle)),
+      ...acceptance.inspection.map(({ feature, limit }) => line(`${sentence(feature)}: ${limit}.`)),
+    ],
+    stops: [...new Set(acceptance.inspection.map(({ beyond, remedy }) => `${sentence(beyond)}: ${remedy}.`))]
+      .filter((text) => text.startsWith('Reject'))
+      .map((text) => line(text)),
+    call: 'the designer and the owner before anything is cut out or laid anew',
+    signs: 'inspector',
+  };
+}
+
+function pressureTest(facts: PlanFacts): StepDraft {
+  const { acceptance } = facts;
+  const { pressureTest: test } = acceptance;
+  const pressure = exactly('test pressure', 'gauge pressure', test.pressure);
+  const hold = atLeast('hold', 'time', test.hold);
+  const base = { id: 'pressure-test', sort: 'hold point', after: ['inspection'] } as const;
+  if (test.medium === 'none' || test.medium === 'not stated') {
+    const why =
+      test.instead ??
+      'The case does not say whether the line is tested: the owner decides. The level would be {0} for {1}.';
+    return {
+      ...base,
+      title: test.medium === 'none' ? 'Instead of a pressure test' : 'Pressure test, not decided',
+      lasts: () => undefined,
+      does: [
+        line(
+          `${sentence(why)}${why.endsWith('.') ? '' : '.'}`,
+          ...(test.instead === undefined ? [pressure, hold] : []),
+        ),
+      ],
+      goes: [line('No leak at any step; the line stands at its pressure.')],
+      stops: [line('Any leak at the repair: release the pressure.')],
+      call: 'the owner of the line',
+      signs: 'owner and inspector',
+    };
+  }
+  return {
+    ...base,
+    title: 'Pressure test',
+    lasts: () => test.hold,
+    does: [
+      ...fillLines(facts),
+      line(
+        'Raise it in steps to {0}; hold {1}. People stay away; nobody touches the repair under test.',
+        pressure,
+        hold,
+      ),
+      ...energyLines(facts),
+    ],
+    goes: [line('{0} kept for {1}, no drop at the repair.', pressure, hold), ...coolingLines(facts)],
+    stops: [
+      line('A leak at the repair: release the pressure, remove the repair.'),
+      line('A fall that cooling does not explain: find the leak, test again.'),
+    ],
+    call: 'the owner of the line',
+    signs: 'owner and inspector',
+  };
+}
+
+function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+  const { medium, volume, waterToAdd, testTemperature } = test;
+  if (medium === 'gas' || volume === undefined) return [];
+  const filled = line('Fill with {0} of water and let all the air out.', exactly('water', 'volume', volume));
+  if (waterToAdd === undefined || testTemperature === undefined) return [filled];
+  return [
+    filled,
+    line(
+      'About {0} more go in to reach the pressure at {1}. Much more means air: let it out.',
+      exactly('water to add', 'volume', waterToAdd),
+      exactly('water', 'temperature', testTemperature),
+    ),
+  ];
+}
+
+function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+  if (test.pressurePerKelvin === undefined) return [];
+  return [
+    line(
+      'Full and shut off, the pressure moves by {0} for each kelvin: read the temperature of the pipe with each pressure.',
+      exactly('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
+    ),
+  ];
+}
+
+function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+  const { storedEnergy, tntEquivalent, distance, medium } = test;
+  if (storedEnergy === undefined) return [];
+  const energy = exactly('energy', 'energy', storedEnergy);
+  if (medium === 'liquid' || tntEquivalent === undefined || distance === undefined)
+    return [line('Stored energy {0}, without air; air makes it far more.', energy)];
+  return [
+    line(
+      'GAS: stored energy {0}, as {1} of TNT. Nobody within {2}.',
+      energy,
+      exactly('TNT', 'mass', tntEquivalent),
+      atLeast('distance', 'length', distance),
+    ),
+  ];
+}
+
+function handBack({ acceptance, case: repairCase }: PlanFacts): StepDraft {
+  const { service, repair } = repairCase;
+  return {
+    id: 'return',
+    title: 'Return to service',
+    sort: 'hold point',
+    after: ['pressure-test'],
+    lasts: () => undefined,
+    does: [
+      line('Raise the line to service in steps; look at the repair at each.'),
+      line(
+        'Mark the repair: date, design, batch numbers, end of its life ({0}).',
+        exactly('life', 'time', repair.life),
+      ),
+      line('Put the record into the file of the line; the owner sets the day of the next inspection.'),
+    ],
+    goes: [
+      line('Every hold point above is signed: steel, gate, no print, hardness, inspection, pressure test.'),
+      line(
+        'At most {0} and {1}.',
+        atMost('design pressure', 'gauge pressure', service.designPressure),
+        atMost('design temperature', 'temperature', service.designTemperature),
+      ),
+    ],
+    stops: [
+      ...acceptance.missing.map(({ field, askWhom }) => line(`Not stated: ${field}; ask ${askWhom}.`)),
+      line('One hold point not signed.'),
+    ],
+    call: 'the owner of the line',
+    signs: acceptance.missing.length > 0 ? 'nobody may sign yet' : 'owner of the line',
+  };
+}
+
+/** How a cured wrap comes off: common practice. */
+export const removal: readonly PlanLine[] = [
+  line('Isolate, depressurise and hold the permit: what held the pipe is taken away.'),
+  line(
+    'Two cuts along the pipe, 180 degrees apart, through the laminate and not into the steel; then chisel and lever.',
+  ),
+  line('Dust of glass and resin: mask, extraction, wet cutting. Spark-free where the area asks for it.'),
+  line('Common practice, without a source.'),
+];

@@ -1,0 +1,106 @@
+import type { MixDesign } from '../design.js';
+import type { PlanFacts } from './facts.js';
+import { atLeast, atMost, exactly, line } from './line.js';
+import type { StockItem } from './plan.js';
+
+/** What to bring that is used up: as much as the job uses, and whole packs to order. */
+export function materialsFor(facts: PlanFacts): StockItem[] {
+  const { wrap, case: repairCase, fillerMix, resinMix, seal } = facts;
+  const { filler, resin, laminate } = repairCase;
+  const length = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
+  return [
+    {
+      name: `${laminate.name}, ${wrap.form}`,
+      use: exactly(`${wrap.form} length`, 'length', length),
+      order: exactly('rolls', 'count', wrap.rolls),
+      note: line(
+        'Rolls of {0}, {1} wide; the order holds the waste.',
+        exactly('roll length', 'length', repairCase.wrap.rollLength),
+        exactly('width', 'length', repairCase.wrap.width),
+      ),
+    },
+    ...(resin === 'none' || resinMix === undefined ? [] : [mixed(resinMix, resin.kitMass)]),
+    ...(filler === 'none' || fillerMix === undefined ? [] : [mixed(fillerMix, filler.kitMass)]),
+    ...(seal === undefined ? [] : sealItems(facts)),
+    { name: 'degreaser, clean lint-free cloths, abrasive' },
+    { name: 'gloves, eye protection, masks' },
+  ];
+}
+
+function mixed(mix: MixDesign, kitMass: number): StockItem {
+  return {
+    name: mix.material,
+    use: exactly(mix.material, 'mass', mix.mass),
+    order: exactly('kits', 'count', mix.kits),
+    note: line('Kits of {0}.', exactly('kit', 'mass', kitMass)),
+  };
+}
+
+function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
+  if (seal === undefined || asked === undefined) return [];
+  return [
+    { name: asked.putty.name, note: line('Enough for a pad {0} across.', atLeast('pad', 'length', seal.padDiameter)) },
+    {
+      name: 'band',
+      use: atLeast('band length', 'length', seal.bandLength * asked.band.count),
+      order: exactly('pieces', 'count', asked.band.count),
+    },
+    {
+      name: 'fastener',
+      order: exactly('pieces', 'count', asked.band.count),
+      note: line('Thread {0}.', exactly('thread', 'length', asked.fastener.threadDiameter)),
+    },
+    {
+      name: 'backing sheet',
+      order: exactly('pieces', 'count', 1),
+      note: line('{0} thick, wider than the pad.', exactly('sheet', 'length', asked.sheet.thickness)),
+    },
+  ];
+}
+
+/** A ratio error of 5 per cent, with the error of the scale on both readings. */
+const RATIO_TOLERANCE = 0.05;
+
+/** What to bring that comes home again. */
+export function toolsFor(facts: PlanFacts): StockItem[] {
+  const { site, acceptance, seal, case: repairCase, fillerMix, resinMix } = facts;
+  const portions = [fillerMix, resinMix].flatMap((mix) => (mix === undefined ? [] : [mix.base, mix.hardener]));
+  const test = acceptance.pressureTest;
+  return [
+    { name: 'contact thermometer, air thermometer and hygrometer, checked' },
+    {
+      name: 'profile gauge or comparator',
+      note: line('For {0} and more.', atLeast('profile', 'length', site.requiredProfile)),
+    },
+    { name: 'kit for soluble salts, clear tape for dust, comparison pictures' },
+    ...(portions.length === 0
+      ? []
+      : [
+          {
+            name: 'scale',
+            note: line(
+              'It shows steps of {0} or finer.',
+              atMost('step of the scale', 'mass', (RATIO_TOLERANCE / 2) * Math.min(...portions)),
+            ),
+          },
+        ]),
+    { name: 'pots, stirrers, spatulas, rollers, scissors, clock' },
+    { name: 'measuring tape, marker, calliper, wall thickness gauge' },
+    ...(seal?.torque === undefined
+      ? []
+      : [{ name: 'torque wrench, band tool', note: line('Set to {0}.', exactly('torque', 'moment', seal.torque)) }]),
+    { name: `hardness tester${acceptance.hardness === undefined ? '' : `, ${acceptance.hardness.scale}`}` },
+    { name: 'tap hammer of at most 57 g' },
+    ...(test.medium === 'liquid' || test.medium === 'gas'
+      ? [
+          {
+            name: 'pump, gauge, thermometer for the test',
+            note: line('For {0}.', exactly('test pressure', 'gauge pressure', test.pressure)),
+          },
+        ]
+      : []),
+    ...(repairCase.service.hazards.includes('flammable')
+      ? [{ name: 'spark-free tools, gas tester, earthing leads' }]
+      : []),
+  ];
+}
