@@ -2,15 +2,7 @@ import { readFileSync } from 'node:fs';
 import Qty from 'js-quantities';
 import * as mathjs from 'mathjs';
 import * as SafeUnits from 'safe-units';
-import {
-  designRepair,
-  type GaugePressure,
-  hoopStress,
-  hoopStressAll,
-  type Length,
-  type RepairCase,
-} from '../../src/index.js';
-import { decodeCase } from '../../src/json.js';
+import type { GaugePressure, Length, RepairCase } from '../../src/index.js';
 import { type BudgetRow, reasons, table } from './budget.js';
 import { coldStartRatio } from './cold-start.js';
 import { bundleSize } from './size.js';
@@ -21,6 +13,12 @@ import { nanoseconds } from './speed.js';
  * Run with `npm run bench`.
  */
 const COUNT = 4096;
+
+// What users run: the built files. Loaded by address, since the types are those of the source.
+const built = (entry: string): string => new URL(`../../dist/${entry}.js`, import.meta.url).href;
+const { designRepair, hoopStress, hoopStressAll }: typeof import('../../src/index.js') = await import(built('index'));
+const { decodeCase }: typeof import('../../src/json.js') = await import(built('json'));
+
 const pressures = Float64Array.from({ length: COUNT }, (_, i) => 1e5 + i * 1e3);
 const diameters = Float64Array.from({ length: COUNT }, (_, i) => 0.1 + i * 1e-4);
 const walls = Float64Array.from({ length: COUNT }, (_, i) => 0.004 + i * 1e-6);
