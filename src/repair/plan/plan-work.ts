@@ -1,8 +1,9 @@
 import type { RepairDesign } from '../design.js';
 import { onClock, readClock } from './clock.js';
 import { factsOf, type PlanFacts } from './facts.js';
-import { exactly, line } from './line.js';
-import type { PlanLine, PlanOptions, WorkPlan } from './plan.js';
+import { atLeast, atMost, exactly, line } from './line.js';
+import type { PlanLine, PlanOptions, PlanStep, WorkPlan } from './plan.js';
+import { workPractice } from './practice.js';
 import { schedule } from './schedule.js';
 import { removal, stepsAfter } from './steps-after.js';
 import { stepsBefore } from './steps-before.js';
@@ -44,7 +45,7 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
   return {
     ...base,
     ...placed,
-    alerts: [...aboutToday(facts), ...alerts],
+    alerts: [...aboutToday(facts), ...bareTooLong(placed.steps), ...alerts],
     materials: materialsFor(facts),
     tools: toolsFor(facts),
   };
@@ -76,6 +77,21 @@ function aboutToday(facts: PlanFacts): PlanLine[] {
     alerts.push(line('The case states no crew: the time of the wrap is not known.'));
   }
   return alerts;
+}
+
+/** Bare steel rusts while the filler cures under it. */
+function bareTooLong(steps: readonly PlanStep[]): PlanLine[] {
+  const [steel, wrap] = ['surface', 'wrap'].map((wanted) => steps.find(({ id }) => id === wanted));
+  if (steel === undefined || wrap === undefined) return [];
+  const bare = wrap.startsAt - steel.endsAt;
+  if (bare <= workPractice.openTime) return [];
+  return [
+    line(
+      'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel on both sides again just before.',
+      atLeast('bare', 'time', bare),
+      atMost('open time', 'time', workPractice.openTime),
+    ),
+  ];
 }
 
 /** A time of the job as people write it: on the clock where the start is known. */

@@ -94,7 +94,10 @@ function survey(facts: PlanFacts): StepDraft {
       atMost('width of the defect', 'length', defect.circumferentialWidth),
     ),
     line('Least wall in it {0} or more.', atLeast('remaining wall', 'length', defect.remainingWall)),
-    line('Sound wall beside it, over the whole wrap, {0} or more.', atLeast('wall', 'length', pipe.wallThickness)),
+    line(
+      'Sound wall beside it, under the whole wrap, {0}; less goes to the designer.',
+      exactly('wall', 'length', pipe.wallThickness),
+    ),
   ];
   if (defect.holeDiameter !== undefined)
     goes.push(line('Hole no wider than {0}.', atMost('hole', 'length', defect.holeDiameter)));

@@ -207,7 +207,7 @@ function wrapStep(facts: PlanFacts): StepDraft {
     ...(wrap.form === 'tape'
       ? [
           line(
-            `${wrap.passes} ${wrap.passes === 1 ? 'pass' : 'passes'}, direction to and fro; each begins and ends with one full turn on the spot.`,
+            `${wrap.passes === 1 ? 'One pass: it' : `${wrap.passes} passes to and fro: each`} begins and ends with one full turn on the spot.`,
           ),
           line(
             'Each turn covers {0} of the one before, never less: keep the tolerance upwards.',
@@ -215,6 +215,9 @@ function wrapStep(facts: PlanFacts): StepDraft {
           ),
         ]
       : [line(`${wrap.layers} layers in each of ${wrap.bands} bands.`)]),
+    ...((repairCase.crew?.crews ?? 1) > 1
+      ? [line(`${repairCase.crew?.crews} crews side by side: each roll is cut to as many lengths.`)]
+      : []),
     ...(resin === 'none' ? [] : [line('Wet the steel, then each layer; roll out the air as you go. No dry fibre.')]),
     ...rolls.passes
       .slice(0, MOST_LINES)

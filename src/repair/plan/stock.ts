@@ -14,7 +14,7 @@ export function materialsFor(facts: PlanFacts): StockItem[] {
       use: exactly(`${wrap.form} length`, 'length', length),
       order: exactly('rolls', 'count', wrap.rolls),
       note: line(
-        'Rolls of {0}, {1} wide; the order holds the waste.',
+        'rolls of {0}, {1} wide; the order holds the waste',
         exactly('roll length', 'length', repairCase.wrap.rollLength),
         exactly('width', 'length', repairCase.wrap.width),
       ),
@@ -32,14 +32,14 @@ function mixed(mix: MixDesign, kitMass: number): StockItem {
     name: mix.material,
     use: exactly(mix.material, 'mass', mix.mass),
     order: exactly('kits', 'count', mix.kits),
-    note: line('Kits of {0}.', exactly('kit', 'mass', kitMass)),
+    note: line('kits of {0}', exactly('kit', 'mass', kitMass)),
   };
 }
 
 function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
   if (seal === undefined || asked === undefined) return [];
   return [
-    { name: asked.putty.name, note: line('Enough for a pad {0} across.', atLeast('pad', 'length', seal.padDiameter)) },
+    { name: asked.putty.name, note: line('enough for a pad {0} across', atLeast('pad', 'length', seal.padDiameter)) },
     {
       name: 'band',
       use: atLeast('band length', 'length', seal.bandLength * asked.band.count),
@@ -48,12 +48,12 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
     {
       name: 'fastener',
       order: exactly('pieces', 'count', asked.band.count),
-      note: line('Thread {0}.', exactly('thread', 'length', asked.fastener.threadDiameter)),
+      note: line('thread {0}', exactly('thread', 'length', asked.fastener.threadDiameter)),
     },
     {
       name: 'backing sheet',
       order: exactly('pieces', 'count', 1),
-      note: line('{0} thick, wider than the pad.', exactly('sheet', 'length', asked.sheet.thickness)),
+      note: line('{0} thick, wider than the pad', exactly('sheet', 'length', asked.sheet.thickness)),
     },
   ];
 }
@@ -70,7 +70,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
     { name: 'contact thermometer, air thermometer and hygrometer, checked' },
     {
       name: 'profile gauge or comparator',
-      note: line('For {0} and more.', atLeast('profile', 'length', site.requiredProfile)),
+      note: line('for {0} and more', atLeast('profile', 'length', site.requiredProfile)),
     },
     { name: 'kit for soluble salts, clear tape for dust, comparison pictures' },
     ...(portions.length === 0
@@ -79,7 +79,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
           {
             name: 'scale',
             note: line(
-              'It shows steps of {0} or finer.',
+              'it shows steps of {0} or finer',
               atMost('step of the scale', 'mass', (RATIO_TOLERANCE / 2) * Math.min(...portions)),
             ),
           },
@@ -88,14 +88,14 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
     { name: 'measuring tape, marker, calliper, wall thickness gauge' },
     ...(seal?.torque === undefined
       ? []
-      : [{ name: 'torque wrench, band tool', note: line('Set to {0}.', exactly('torque', 'moment', seal.torque)) }]),
+      : [{ name: 'torque wrench, band tool', note: line('set to {0}', exactly('torque', 'moment', seal.torque)) }]),
     { name: `hardness tester${acceptance.hardness === undefined ? '' : `, ${acceptance.hardness.scale}`}` },
     { name: 'tap hammer of at most 57 g' },
     ...(test.medium === 'liquid' || test.medium === 'gas'
       ? [
           {
             name: 'pump, gauge, thermometer for the test',
-            note: line('For {0}.', exactly('test pressure', 'gauge pressure', test.pressure)),
+            note: line('for {0}', exactly('test pressure', 'gauge pressure', test.pressure)),
           },
         ]
       : []),

@@ -1,0 +1,105 @@
+import type { Kind } from '../quantity/index.js';
+import type { PlanAmount, PlanLine } from '../repair/plan/plan.js';
+import { isKind } from './problem.js';
+import { numberIn, type UnitSystem, unitText } from './units.js';
+
+/** Units as they stand on packs and tools; from a size on (in the first of them) the next larger serves better. */
+const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly [unit: string, from: number])[]>>>> = {
+  si: {
+    length: [
+      ['um', 0],
+      ['mm', 0.3e3],
+      ['m', 3e6],
+    ],
+    mass: [
+      ['g', 0],
+      ['kg', 1000],
+    ],
+    volume: [
+      ['mL', 0],
+      ['L', 1000],
+      ['m3', 3e6],
+    ],
+    force: [
+      ['N', 0],
+      ['kN', 3000],
+    ],
+    energy: [
+      ['J', 0],
+      ['kJ', 1000],
+      ['MJ', 1e6],
+    ],
+    moment: [['N m', 0]],
+    'gauge pressure': [['bar', 0]],
+    temperature: [['degC', 0]],
+    'temperature difference': [['K', 0]],
+    ratio: [['%', 0]],
+  },
+  us: {
+    length: [
+      ['mil', 0],
+      ['in', 12],
+      ['ft', 1.2e5],
+    ],
+    mass: [
+      ['oz', 0],
+      ['lb', 16],
+    ],
+    volume: [['gal', 0]],
+    force: [['lbf', 0]],
+    energy: [['ft lbf', 0]],
+    moment: [['lbf ft', 0]],
+    'gauge pressure': [['psi', 0]],
+    temperature: [['degF', 0]],
+    'temperature difference': [['deltaF', 0]],
+    ratio: [['%', 0]],
+  },
+};
+
+/** A sentence of the plan with its amounts in units. */
+export function lineText({ text, amounts }: PlanLine, system: UnitSystem): string {
+  return text.replaceAll(/\{(\d)\}/gu, (mark, index: string) => {
+    const amount = amounts[Number(index)];
+    return amount === undefined ? mark : planAmountText(amount, system);
+  });
+}
+
+/** An amount as the crew reads it; what must be reached is rounded up, what must not be passed down. */
+export function planAmountText({ kind, value, toward }: PlanAmount, system: UnitSystem): string {
+  if (kind === 'time') return timeText(value, toward);
+  const choices = isKind(kind) ? UNITS[system][kind] : undefined;
+  if (!isKind(kind) || choices === undefined) return rounded(value, toward);
+  const size = Math.abs(numberIn(kind, value, choices[0]?.[0] ?? ''));
+  const unit = choices.findLast(([, from]) => size >= from)?.[0] ?? choices[0]?.[0] ?? '';
+  const number = numberIn(kind, value, unit);
+  const text = kind === 'temperature' ? toStep(number, 0.1, toward).toFixed(1) : rounded(number, toward);
+  return `${text} ${unitText(unit)}`;
+}
+
+/** Three digits, or all of a larger whole number. */
+function rounded(value: number, toward: PlanAmount['toward']): string {
+  if (value === 0) return '0';
+  const place = Math.min(0, Math.floor(Math.log10(Math.abs(value)) + 1e-12) - 2);
+  return String(Number(toStep(value, 10 ** place, toward).toFixed(-place)));
+}
+
+/** To a whole multiple of a step. A billionth of a step is no reason to go one further. */
+function toStep(value: number, step: number, toward: PlanAmount['toward']): number {
+  const steps = value / step;
+  if (toward === 'up') return Math.ceil(steps - 1e-6) * step;
+  if (toward === 'down') return Math.floor(steps + 1e-6) * step;
+  return Math.round(steps) * step;
+}
+
+const MINUTE = 60;
+const HOUR = 3600;
+const YEAR = 31_557_600;
+
+function timeText(seconds: number, toward: PlanAmount['toward']): string {
+  if (seconds >= YEAR / 4) return `${rounded(seconds / YEAR, toward)} years`;
+  if (seconds < 5 * MINUTE) return `${toStep(seconds, 1, toward)} s`;
+  const minutes = toStep(seconds / MINUTE, 1, toward);
+  if (seconds < 2 * HOUR) return `${minutes} min`;
+  const rest = minutes % 60;
+  return rest === 0 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 60)} h ${rest} min`;
+}

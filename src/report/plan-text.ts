@@ -1,0 +1,165 @@
+import type { Reason } from '../repair/design.js';
+import type { PlanStep, StockItem, WorkPlan } from '../repair/plan/plan.js';
+import { hourOf } from '../repair/plan/plan-work.js';
+import { lineText, planAmountText } from './plan-amount.js';
+import { wrapText } from './text.js';
+import type { UnitSystem } from './units.js';
+
+/** How a plan is written. */
+export interface PlanTextOptions {
+  readonly units?: UnitSystem | undefined;
+}
+
+/** A plan is read on paper in the field and on a telephone. */
+const WIDTH = 60;
+const LABEL = 6;
+
+/**
+ * The plan of the work as plain text: one block a step, no tables, lines of at most 60 characters.
+ *
+ * @returns text that ends with a line break
+ */
+export function planText(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {}): string {
+  const blocks = [head(plan), ...(plan.steps.length === 0 ? [refusal(plan, units)] : body(plan, units))];
+  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+}
+
+function body(plan: WorkPlan, units: UnitSystem): string[][] {
+  const alerts = plan.alerts.map((alert) => lineText(alert, units));
+  return [
+    timing(plan, units),
+    ...(alerts.length === 0 ? [] : [block('BEFORE ANYTHING ELSE', alerts)]),
+    block('CAUTIONS', plan.cautions),
+    ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
+    block(
+      'MATERIALS',
+      plan.materials.map((item) => stockText(item, units)),
+    ),
+    block(
+      'TOOLS',
+      plan.tools.map((item) => stockText(item, units)),
+    ),
+    block(
+      'TAKING IT OFF AGAIN',
+      plan.removal.map((each) => lineText(each, units)),
+    ),
+  ];
+}
+
+function head({ title, reference }: WorkPlan): string[] {
+  return [
+    ...wrapText('PLAN OF THE WORK', WIDTH),
+    ...wrapText(title, WIDTH),
+    ...(reference === undefined ? [] : wrapText(reference, WIDTH)),
+    '='.repeat(WIDTH),
+  ];
+}
+
+/** No design, no work. */
+function refusal({ verdict, reasons, missing }: WorkPlan, units: UnitSystem): string[] {
+  return [
+    ...wrapText(`NO WORK: the design says ${verdict.toUpperCase()}.`, WIDTH),
+    ...listed([...reasons.map((reason) => reasonText(reason, units)), ...missing]),
+    '',
+    ...wrapText(
+      'Keep people away, lower the pressure or isolate the line, and call the owner and the designer.',
+      WIDTH,
+    ),
+  ];
+}
+
+/** Why there is no design, with the numbers of it. */
+export function reasonText({ text, found, limit }: Reason, units: UnitSystem): string {
+  const numbers = [
+    found === undefined ? [] : [`found ${found.name} ${planAmountText(found, units)}`],
+    limit === undefined ? [] : [`limit ${limit.name} ${planAmountText(limit, units)}`],
+  ].flat();
+  return numbers.length === 0 ? text : `${text} (${numbers.join('; ')})`;
+}
+
+function timing(plan: WorkPlan, units: UnitSystem): string[] {
+  return timingSentences(plan, units).flatMap((sentence) => wrapText(sentence, WIDTH));
+}
+
+/** When it starts and ends, what sets the end, what nobody has stated. */
+export function timingSentences(plan: WorkPlan, units: UnitSystem): string[] {
+  const { start, earliestReturn, withoutTime, criticalPath } = plan;
+  if (earliestReturn === undefined) return [];
+  const clock = hourOf(plan, earliestReturn);
+  const after = planAmountText({ name: 'time', kind: 'time', value: earliestReturn, toward: 'up' }, units);
+  const not = withoutTime.length === 0 ? '' : 'not before ';
+  return [
+    start === undefined ? 'Start: not stated; hours count from it.' : `Start: ${start}.`,
+    `Back in service: ${not}${clock === undefined ? `${after} after the start` : `${clock}, ${after} after the start`}.`,
+    `What sets it: ${criticalPath.join(', ')}.`,
+    ...(withoutTime.length === 0
+      ? []
+      : [`Counted as nothing, since nobody stated their time: ${withoutTime.join(', ')}. Enter real hours as you go.`]),
+  ];
+}
+
+const SORTS: Readonly<Record<PlanStep['sort'], string>> = { work: 'work', wait: 'wait', 'hold point': 'HOLD POINT' };
+
+function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSystem): string[] {
+  const text = (lines: PlanStep['does']): string[] => lines.map((each) => lineText(each, units));
+  return [
+    ...wrapText(`${number}  ${step.title.toUpperCase()}`, WIDTH),
+    ...wrapText(`${SORTS[step.sort]}, ${stepTimes(plan, step, units)}`, WIDTH - 3).map((each) => `   ${each}`),
+    ...labelled('DO', text(step.does)),
+    ...labelled('USE', text(step.uses)),
+    ...labelled('TRADE', text(step.practice)),
+    ...labelled('GO', text(step.goes)),
+    ...labelled('STOP', text(step.stops)),
+    ...labelled('CALL', [step.call]),
+    ...labelled('SIGN', [`${step.signs} ____________________`]),
+    ...labelled('HOUR', [
+      step.actual === undefined ? `${step.id} began at ____________` : `${step.id} began at ${step.actual}`,
+    ]),
+  ];
+}
+
+/** From when to when, and how that is known. */
+export function stepTimes(plan: WorkPlan, step: PlanStep, units: UnitSystem): string {
+  const { startsAt, endsAt, duration, actual, slack, critical } = step;
+  const clock = (time: typeof startsAt): string =>
+    hourOf(plan, time) ??
+    `${planAmountText({ name: 'time', kind: 'time', value: time, toward: 'up' }, units)} after the start`;
+  const from = `${actual === undefined ? 'not before' : 'began'} ${clock(startsAt)}`;
+  if (duration === undefined) return `${from}; time not stated`;
+  if (duration === 0) return from;
+  const takes = planAmountText({ name: 'time', kind: 'time', value: duration, toward: 'up' }, units);
+  const spare =
+    critical || slack === 0
+      ? ''
+      : `; ${planAmountText({ name: 'slack', kind: 'time', value: slack, toward: 'down' }, units)} to spare`;
+  return `${from}, ${takes}, to ${clock(endsAt)}${spare}`;
+}
+
+/** A pack, a tool: what it is, how much of it, what to watch. */
+export function stockText({ name, use, order, note }: StockItem, units: UnitSystem): string {
+  const parts = [
+    use === undefined ? [] : [`use ${planAmountText({ ...use, toward: 'up' }, units)}`],
+    order === undefined
+      ? []
+      : [`order ${planAmountText(order, units)} ${order.value === 1 ? order.name.replace(/s$/u, '') : order.name}`],
+    note === undefined ? [] : [lineText(note, units)],
+  ].flat();
+  return parts.length === 0 ? name : `${name}: ${parts.join('; ')}`;
+}
+
+function block(title: string, items: readonly string[]): string[] {
+  return [title, ...listed(items)];
+}
+
+function listed(items: readonly string[]): string[] {
+  return items.flatMap((item) => hung('- ', item, 2));
+}
+
+function labelled(label: string, items: readonly string[]): string[] {
+  return items.flatMap((item, index) => hung((index === 0 ? label : '').padEnd(LABEL), item, LABEL));
+}
+
+/** A text with its first line behind a mark and the rest below it. */
+function hung(mark: string, text: string, indent: number): string[] {
+  return wrapText(text, WIDTH - indent).map((each, index) => `${index === 0 ? mark : ' '.repeat(indent)}${each}`);
+}
