@@ -1,0 +1,109 @@
+import type { PlanStep, WorkPlan } from '../repair/plan/plan.js';
+import { lineText } from './plan-amount.js';
+import { planScript, planStyle } from './plan-page.js';
+import { type PlanTextOptions, reasonText, stepTimes, stockText, timingSentences } from './plan-text.js';
+import type { UnitSystem } from './units.js';
+
+/**
+ * The plan of the work as one HTML page that needs nothing else: it reads without a network and without script, at the
+ * width of a telephone and on paper. With script, a real hour that is entered moves the hours that follow.
+ */
+export function planHtml(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {}): string {
+  return [
+    '<!doctype html>',
+    '<html lang="en"><head><meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>Plan: ${escaped(plan.title)}</title>`,
+    `<style>${planStyle}</style></head><body><main>`,
+    `<header><p class="kind">Plan of the work</p><h1>${escaped(plan.title)}</h1>`,
+    plan.reference === undefined ? '' : `<p>${escaped(plan.reference)}</p>`,
+    '</header>',
+    ...(plan.steps.length === 0 ? [refusal(plan, units)] : body(plan, units)),
+    '</main></body></html>',
+    '',
+  ].join('\n');
+}
+
+function body(plan: WorkPlan, units: UnitSystem): string[] {
+  const alerts = plan.alerts.map((alert) => lineText(alert, units));
+  return [
+    `<section class="timing">${timingSentences(plan, units)
+      .map((text, index) =>
+        index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
+      )
+      .join('')}</section>`,
+    alerts.length === 0 ? '' : listSection('Before anything else', alerts, 'alert'),
+    listSection('Cautions', plan.cautions),
+    ...plan.steps.map((step, index) => stepSection(plan, step, index + 1, units)),
+    listSection(
+      'Materials',
+      plan.materials.map((item) => stockText(item, units)),
+    ),
+    listSection(
+      'Tools',
+      plan.tools.map((item) => stockText(item, units)),
+    ),
+    listSection(
+      'Taking it off again',
+      plan.removal.map((each) => lineText(each, units)),
+    ),
+    plan.start === undefined
+      ? ''
+      : `<script type="application/json" id="plan">${data(plan)}</script><script>${planScript}</script>`,
+  ];
+}
+
+function refusal({ verdict, reasons, missing }: WorkPlan, units: UnitSystem): string {
+  const items = [...reasons.map((reason) => reasonText(reason, units)), ...missing];
+  return [
+    `<section class="alert"><h2>No work: the design says ${escaped(verdict)}</h2>${list(items)}`,
+    '<p>Keep people away, lower the pressure or isolate the line, and call the owner and the designer.</p></section>',
+  ].join('');
+}
+
+function stepSection(plan: WorkPlan, step: PlanStep, number: number, units: UnitSystem): string {
+  const text = (lines: PlanStep['does']): string[] => lines.map((each) => lineText(each, units));
+  const parts: readonly (readonly [label: string, items: readonly string[], style: string])[] = [
+    ['Do', text(step.does), ''],
+    ['Use', text(step.uses), ''],
+    ['Common practice, without a source', text(step.practice), 'trade'],
+    ['Go on when', text(step.goes), 'go'],
+    ['Stop when', text(step.stops), 'stop'],
+    ['Call', [step.call], ''],
+    ['Signs', [step.signs], 'sign'],
+  ];
+  const hold = step.sort === 'hold point' ? ' hold' : '';
+  return [
+    `<section class="step${hold}" id="step-${step.id}"><h2><span>${number}</span> ${escaped(step.title)}</h2>`,
+    `<p class="when"><b>${step.sort}</b> <output id="when-${step.id}">${escaped(stepTimes(plan, step, units))}</output></p>`,
+    ...parts
+      .filter(([, items]) => items.length > 0)
+      .map(([label, items, style]) => `<h3>${label}</h3>${list(items, style)}`),
+    `<p class="hour"><label>Real hour <input type="time" data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label> <span class="line"></span></p>`,
+    '</section>',
+  ].join('');
+}
+
+/** A time of day for the input, without its day. */
+function clockOf(actual: string): string {
+  return (actual.split(' ').at(-1) ?? '').padStart(5, '0');
+}
+
+function listSection(title: string, items: readonly string[], style = ''): string {
+  return `<section class="${style}"><h2>${title}</h2>${list(items)}</section>`;
+}
+
+function list(items: readonly string[], style = ''): string {
+  const name = style === '' ? '' : ` class="${style}"`;
+  return `<ul${name}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</ul>`;
+}
+
+/** What the script needs to move the hours. No text of the case can end the element. */
+function data({ start, steps, withoutTime }: WorkPlan): string {
+  const rows = steps.map(({ id, after, duration, startsAt }) => ({ id, after, lasts: duration ?? null, at: startsAt }));
+  return JSON.stringify({ start, steps: rows, open: withoutTime.length > 0 }).replaceAll('<', '\\u003c');
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+}
