@@ -90,10 +90,9 @@ function moved(problem: Problem): Problem {
  * else the coherent set that keeps most of them, else SI.
  */
 export function unitsFor(problem: Problem, tied: boolean): CoherentUnits {
-  const si = siUnits(problem.wanted.keys());
-  if (tied) return si;
+  if (tied) return siUnits(problem.wanted.keys());
   const wanted = wantedUnits(problem);
   if (problem.equation.sort === 'expression' && holdsIn(problem, wanted) && holdsIn(moved(problem), wanted))
     return wanted;
-  return coherentSets(problem.wanted).find((each) => holdsIn(problem, each)) ?? si;
+  return coherentSets(problem.wanted).find((each) => holdsIn(problem, each)) ?? siUnits(problem.wanted.keys());
 }

@@ -15,7 +15,18 @@ function shortTitle(title: string): string {
   return title.split(/[,:]/u)[0] ?? title;
 }
 
-function named({ author, title }: Source): string {
+const names = new Map<Source, string>();
+
+/** A source as a step names it; every step of a sheet does. */
+function named(source: Source): string {
+  const known = names.get(source);
+  if (known !== undefined) return known;
+  const name = nameFrom(source);
+  names.set(source, name);
+  return name;
+}
+
+function nameFrom({ author, title }: Source): string {
   const short = shortTitle(title);
   // 49 CFR needs no author, and ISO 24817 carries its own.
   const carries = /^\d+ CFR/u.test(short) || short.startsWith(author);

@@ -1,8 +1,6 @@
 /** One line of an equation, right of its equals sign. */
 export interface EquationLine {
   readonly text: string;
-  /** The same in TeX, for lines of symbols. */
-  readonly tex?: string | undefined;
   /** A few words beside the line: in which units it stands, what the result is. */
   readonly note?: string | undefined;
 }

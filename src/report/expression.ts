@@ -33,8 +33,15 @@ export const binding: Readonly<Record<BinaryOperator | 'unary', number>> = {
   '^': 7,
 };
 
-const TOKEN =
-  /\s*(?:(?<number>(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)|(?<name>[a-z_]\w*)|(?<word>"[^"]*"|'[^']*')|(?<mark>[<>=!]=|[-+*/^(),<>]))/iuy;
+const TOKEN = /\s*((?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?|[a-z_]\w*|"[^"]*"|'[^']*'|[<>=!]=|[-+*/^(),<>])/iuy;
+
+/** What a token is shows at its first character. */
+function sortOf(text: string): Token['sort'] {
+  const first = text.charCodeAt(0);
+  if ((first >= 48 && first <= 57) || (first === 46 && text.length > 1)) return 'number';
+  if (first === 34 || first === 39) return 'word';
+  return /[a-z_]/iu.test(text.charAt(0)) ? 'name' : 'mark';
+}
 
 interface Token {
   readonly sort: 'number' | 'name' | 'word' | 'mark';
@@ -47,13 +54,15 @@ function tokensOf(text: string): Token[] {
   const end = text.trimEnd().length;
   while (scanner.lastIndex < end) {
     const at = scanner.lastIndex;
-    const groups = scanner.exec(text)?.groups;
-    const found = Object.entries(groups ?? {}).find(([, part]) => part !== undefined);
+    const found = scanner.exec(text)?.[1];
     if (found === undefined) throw new SyntaxError(`${JSON.stringify(text)}: cannot read "${text.slice(at).trim()}"`);
-    tokens.push({ sort: found[0] as Token['sort'], text: found[1] as string });
+    tokens.push({ sort: sortOf(found), text: found });
   }
   return tokens;
 }
+
+/** Trees by their text: a sheet meets the same few hundred expressions again and again. */
+const trees = new Map<string, Expression>();
 
 /**
  * Reads an expression of a declaration: numbers, names, words in quotes, `+ - * / ^`, unary minus, calls, comparisons, `and`,
@@ -62,6 +71,14 @@ function tokensOf(text: string): Token[] {
  * @throws SyntaxError on anything else, since a sheet that prints half an equation is worse than none
  */
 export function parseExpression(text: string): Expression {
+  const known = trees.get(text);
+  if (known !== undefined) return known;
+  const tree = read(text);
+  trees.set(text, tree);
+  return tree;
+}
+
+function read(text: string): Expression {
   const tokens = tokensOf(text);
   let next = 0;
 

@@ -10,7 +10,6 @@ import { render } from './render.js';
 import { shownValue } from './shown-value.js';
 import { backingRows, tagOf } from './step.js';
 import { substitute } from './substitute.js';
-import { toTex } from './tex.js';
 import { preferredUnit, type UnitPreferences, unitText } from './units.js';
 
 /** How the card of a formula is written. Its units are those in which the symbols are shown. */
@@ -24,7 +23,7 @@ function equation(left: string, expression: string, note?: string): Block {
   return {
     sort: 'equation',
     left,
-    lines: [{ text: even(expression), tex: toTex(parseExpression(expression)), note }],
+    lines: [{ text: even(expression), note }],
   };
 }
 

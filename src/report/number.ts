@@ -19,6 +19,7 @@ export function formatNumber(value: number, digits = DIGITS): string {
  */
 export function formatGiven(value: number, digits = DIGITS, full = digits + 2): string {
   if (value === 0) return '0';
+  if (Number.isInteger(value) && Math.abs(value) < 1e6 && Math.abs(value) < 10 ** full) return String(value);
   const shortest = Number(value.toPrecision(15));
   const mantissa = shortest.toExponential().split('e')[0] ?? '';
   const count = mantissa.replace(/[-.]/gu, '').length;

@@ -10,7 +10,6 @@ import { type ChosenOptions, chosen, type StepOptions } from './options.js';
 import { type GivenInput, type GivenOutput, givenInputs, givenOutputs, problemOf } from './problem.js';
 import { shownValue } from './shown-value.js';
 import { substitute } from './substitute.js';
-import { toTex } from './tex.js';
 import { type RowTable, type WinningRow, winnerOf } from './winner.js';
 import { equationBlocks, inputRow } from './written-equation.js';
 
@@ -133,12 +132,8 @@ function winnerBlocks(
 function tableBlocks({ columns, rows, where, sums }: RowTable, options: ChosenOptions): Block[] {
   return [
     ...where.map(({ symbol, expression }): Block => {
-      const read = parseExpression(expression);
-      return {
-        sort: 'equation',
-        left: symbol,
-        lines: [{ text: substitute(read), tex: toTex(read), note: 'each row' }],
-      };
+      const text = substitute(parseExpression(expression));
+      return { sort: 'equation', left: symbol, lines: [{ text, note: 'each row' }] };
     }),
     ...listBlocks({ name: 'row by row', columns }, rows, options),
     ...sums.map(

@@ -6,7 +6,6 @@ import type { ChosenOptions, StepOptions } from './options.js';
 import { type GivenInput, type GivenOutput, isKind } from './problem.js';
 import { shownValue } from './shown-value.js';
 import { type Substitute, substitute } from './substitute.js';
-import { toTex } from './tex.js';
 import { unitText } from './units.js';
 
 function text({ text: number, unit }: Substitute): string {
@@ -99,11 +98,11 @@ export function equationBlocks(
   const lines = (symbols: string, numbers: string, result: Substitute): EquationLine[] => {
     const expression = parseExpression(symbols);
     // A branch that is a bare number is its own result, and one that is a bare symbol shows its number once.
-    if (expression.sort === 'number') return [{ text: symbols, tex: toTex(expression) }];
+    if (expression.sort === 'number') return [{ text: symbols }];
     const bare = expression.sort === 'name';
     const note = unitNote(namesIn(expression), converted, written, result);
     return [
-      { text: symbols, tex: toTex(expression) },
+      { text: symbols },
       ...asTyped(symbols),
       ...(bare || numbers === symbols ? [] : [{ text: numbers, note }]),
       { text: text(result) },
@@ -129,7 +128,7 @@ export function equationBlocks(
         sort: 'equation',
         left: '0',
         lines: [
-          { text: main.symbols, tex: toTex(parseExpression(main.symbols)) },
+          { text: main.symbols },
           {
             text: main.numbers,
             note: unitNote(namesIn(parseExpression(main.symbols)), converted, written, main.result),
