@@ -17,6 +17,7 @@ import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
+import { siteWorkBlocks } from './site-work.js';
 
 /** What, how much, and by which criterion. */
 type Row = readonly [label: string, value: string, by?: string];
@@ -191,6 +192,6 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
       blocks.push({ sort: 'paragraph', text: 'What was computed before the design stopped:' });
     blocks.push({ sort: 'rows', rows: rows.map(([label, value, by]) => [label, value, by ?? '']) });
   }
-  blocks.push(...comparisons(design, options), ...sealBlocks(design, options));
+  blocks.push(...comparisons(design, options), ...sealBlocks(design, options), ...siteWorkBlocks(design, options));
   return blocks;
 }

@@ -1,0 +1,168 @@
+import type { Kind } from '../quantity/index.js';
+import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
+import type { Block } from './document.js';
+import type { ChosenOptions } from './options.js';
+import { shownValue } from './shown-value.js';
+
+type Show = (kind: Kind, name: string, value: number) => string;
+
+/** What the crew needs beside the design: the gate of the site, the rolls, what has to be shown at the end. */
+export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
+  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  return [
+    ...(site === undefined ? [] : siteBlocks(site, show)),
+    ...(rolls === undefined
+      ? []
+      : [{ sort: 'heading' as const, level: 2 as const, text: 'Laying the wrap' }, rows(rollRows(rolls, show))]),
+    ...(acceptance === undefined ? [] : acceptanceBlocks(acceptance, show)),
+  ];
+}
+
+function rows(table: readonly (readonly string[])[]): Block {
+  return { sort: 'rows', rows: table };
+}
+
+/** A hold point on the day, not a part of the verdict: what speaks against it, and what would change that. */
+function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Block[] {
+  const table: string[][] = [];
+  if (site.dewPoint !== undefined && site.highestDewPoint !== undefined)
+    table.push([
+      site.isFrost === true ? 'Frost point' : 'Dew point',
+      show('temperature', 'dewPoint', site.dewPoint),
+      `${show('temperature', 'dewPoint', site.highestDewPoint)} at the worst edge of the instruments`,
+    ]);
+  if (site.margin !== undefined && site.steelNeeded !== undefined)
+    table.push([
+      'Steel above it',
+      show('temperature difference', 'margin', site.margin),
+      `at the worst edge; the steel has to read ${show('temperature', 'steelNeeded', site.steelNeeded)}`,
+    ]);
+  if (site.humidityAtSteel !== undefined)
+    table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
+  if (site.holdTime !== undefined)
+    table.push([
+      'Weather has to hold',
+      show('time', 'holdTime', site.holdTime),
+      'from the start to the end of the cure',
+    ]);
+  table.push([
+    'Steel required',
+    site.requiredGrade,
+    `${show('length', 'profile', site.requiredProfile)} of profile; ${site.surfaceFrom === 'qualification' ? 'as the system was qualified' : `by the ${site.surfaceFrom}: no qualification is stated`}`,
+  ]);
+  const against = reasons.filter((reason) => reason.decision !== 'go');
+  return [
+    { sort: 'heading', level: 2, text: 'Site gate' },
+    {
+      sort: 'paragraph',
+      text: `By the readings of the case: ${decision.toUpperCase()}. A hold point on the day; the verdict does not hang on it.`,
+    },
+    rows(table),
+    ...(against.length === 0
+      ? []
+      : [
+          {
+            sort: 'list' as const,
+            items: against.map(
+              (each) => `${each.decision}: ${each.check}: ${each.because}. What changes it: ${each.change}.`,
+            ),
+          },
+        ]),
+  ];
+}
+
+function rollRows(rolls: RollsDesign, show: Show): string[][] {
+  const { charge, chargeLength, chargeTime, workingTime, fits, wrapTime, stagger, remedies } = rolls;
+  const table = [
+    [
+      'Wrap from the centre',
+      show('length', 'end', rolls.end),
+      `to each side; begins ${show('length', 'beforeDefect', rolls.beforeDefect)} before the defect at the end of life`,
+    ],
+    [
+      'Ends',
+      show('length', 'stagger', stagger),
+      stagger === 0
+        ? 'all passes end together: the end bands make the taper'
+        : 'each pass inside the one below it: the taper',
+    ],
+  ];
+  if (chargeTime !== undefined && workingTime !== undefined)
+    table.push([
+      `Laying a ${charge}`,
+      show('time', 'working', chargeTime),
+      `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', workingTime)}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
+    ]);
+  if (remedies?.longestCharge !== undefined)
+    table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
+  if (remedies?.crews !== undefined) table.push(['What fits', `${remedies.crews} crews`, 'side by side']);
+  if (remedies?.coolerThan !== undefined)
+    table.push([
+      'What fits',
+      show('temperature', 'coolerThan', remedies.coolerThan),
+      remedies.coolerHour === undefined
+        ? 'or cooler, steel and air'
+        : `or cooler, steel and air: ${show('time', 'coolerHour', remedies.coolerHour)} after the start`,
+    ]);
+  if (wrapTime !== undefined) table.push(['Whole wrap', show('time', 'working', wrapTime), 'by the crew of the case']);
+  return table;
+}
+
+function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign, show: Show): Block[] {
+  const table = [
+    hardness === undefined
+      ? ['Hardness', 'not stated', 'nothing is accepted without that of the qualification']
+      : [
+          'Hardness, mean',
+          `${Number(hardness.leastMean.toPrecision(4))} ${hardness.scale}`,
+          `of ${hardness.qualified} qualified; none below ${Number(hardness.leastSingle.toPrecision(4))}${hardness.readings === undefined ? '' : `, ${hardness.readings} readings`}`,
+        ],
+    [
+      'Thickness, least',
+      show('length', 'thickness', rest.leastThickness),
+      `overlap ${show('length', 'leastOverlap', rest.leastOverlap)}`,
+    ],
+    ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle)],
+    [
+      'Pressure test',
+      show('gauge pressure', 'pressure', test.pressure),
+      test.medium === 'none'
+        ? 'not made'
+        : `${test.medium === 'not stated' ? 'if it is made' : `with ${test.medium}`}, held ${show('time', 'hold', test.hold)}`,
+    ],
+  ];
+  if (test.instead !== undefined) table.push(['Instead', '', test.instead]);
+  if (test.volume !== undefined && test.medium === 'liquid')
+    table.push([
+      'Water to fill',
+      show('volume', 'volume', test.volume),
+      test.waterToAdd === undefined ? '' : `${show('volume', 'volume', test.waterToAdd)} more to reach the pressure`,
+    ]);
+  if (test.pressurePerKelvin !== undefined)
+    table.push([
+      'For one kelvin',
+      show('gauge pressure', 'pressure', test.pressurePerKelvin),
+      'change of pressure of the blocked line',
+    ]);
+  if (test.storedEnergy !== undefined)
+    table.push([
+      'Stored energy',
+      show('energy', 'energy', test.storedEnergy),
+      test.distance === undefined || test.tntEquivalent === undefined
+        ? ''
+        : `as ${show('mass', 'mass', test.tntEquivalent)} of TNT; people at least ${show('length', 'sheetLength', test.distance)} away`,
+    ]);
+  return [
+    { sort: 'heading', level: 2, text: 'Acceptance' },
+    rows(table),
+    ...(missing.length === 0
+      ? []
+      : [
+          { sort: 'paragraph' as const, text: 'Missing for acceptance, not for the design:' },
+          {
+            sort: 'list' as const,
+            items: missing.map(({ field, why, askWhom }) => `${field}: ${why}; ask ${askWhom}`),
+          },
+        ]),
+  ];
+}
