@@ -20,7 +20,8 @@ export function formatNumber(value: number, digits = DIGITS): string {
 export function formatGiven(value: number, digits = DIGITS, full = digits + 2): string {
   if (value === 0) return '0';
   if (Number.isInteger(value) && Math.abs(value) < 1e6 && Math.abs(value) < 10 ** full) return String(value);
-  const shortest = Number(value.toPrecision(15));
+  // Twelve digits are beyond any gauge; what a temperature scale leaves behind is not.
+  const shortest = Number(value.toPrecision(12));
   const mantissa = shortest.toExponential().split('e')[0] ?? '';
   const count = mantissa.replace(/[-.]/gu, '').length;
   if (count > full) return formatNumber(value, digits);
