@@ -3,8 +3,11 @@ import { encodeDesign } from '../json/encode-design.js';
 import { echoes } from '../json/typed.js';
 import type { Kind } from '../quantity/index.js';
 import { designRepair, type Verdict } from '../repair/index.js';
+import { planHtml } from '../report/plan-html.js';
+import { planText } from '../report/plan-text.js';
 import { calculationSheet } from '../report/sheet.js';
 import { preferredUnit, type UnitSystem } from '../report/units.js';
+import { type PlanArguments, planCase } from './plan-case.js';
 
 /** A designed case, to be written in one format or another. */
 export interface DesignedCase {
@@ -12,11 +15,14 @@ export interface DesignedCase {
   written(format: string): string;
 }
 
+/** What the command line says beside the case. */
+export interface CaseArguments extends PlanArguments {
+  readonly units: UnitSystem;
+  readonly digits: number | undefined;
+}
+
 /** Designs the case in a text. @throws CaseError, CalculationError */
-export function designCase(
-  text: string,
-  { units, digits }: { readonly units: UnitSystem; readonly digits: number | undefined },
-): DesignedCase {
+export function designCase(text: string, { units, digits, ...asked }: CaseArguments): DesignedCase {
   const { case: repairCase, typed, lookUps } = parseCase(text);
   const design = designRepair(repairCase, { record: true });
   const written = (format: string): string => {
@@ -24,6 +30,8 @@ export function designCase(
       const unit = (kind: Kind, name: string) => preferredUnit(kind, name, { system: units });
       return `${JSON.stringify(encodeDesign(design, { typed, lookUps, unit, digits }), null, 2)}\n`;
     }
+    if (format === 'plan') return planText(planCase(design, asked), { units });
+    if (format === 'plan-html') return planHtml(planCase(design, asked), { units });
     return calculationSheet(design, {
       format: format === 'markdown' ? 'markdown' : 'text',
       units,

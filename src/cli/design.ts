@@ -5,11 +5,14 @@ import type { Io } from './io.js';
 import { readInput, reasonOf } from './read-input.js';
 import { UsageError } from './usage-error.js';
 
-const FORMATS = ['text', 'markdown', 'json'];
+const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];
 
 /** `hoopwright design CASE.json`: the whole design of a repair. */
 export async function design(args: readonly string[], io: Io): Promise<number> {
-  const { format, units, digits, positionals, own } = readArguments(args, { formats: FORMATS, own: ['out'] });
+  const { format, units, digits, positionals, own } = readArguments(args, {
+    formats: FORMATS,
+    own: ['out', 'start', 'actual'],
+  });
   const [path, ...others] = positionals;
   if (path === undefined || others.length > 0) {
     throw new UsageError('design needs one case file; hoopwright design - reads standard input');
@@ -18,7 +21,7 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
   // One case is read and the process ends: a schema that compiles itself as it is built costs more than it saves.
   z.config({ jitless: true });
   const { designCase } = await import('./design-case.js');
-  const { verdict, written } = designCase(text, { units, digits });
+  const { verdict, written } = designCase(text, { units, digits, start: own['start'], actual: own['actual'] });
   if (own['out'] !== undefined) await save(own['out'], written(formatOf(own['out'], format)), io);
   io.out(written(format));
   return verdict === 'designed' ? exitCode.done : exitCode.noDesign;
@@ -26,7 +29,13 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
 
 /** The format that the name of a file asks for. */
 function formatOf(path: string, otherwise: string): string {
-  const formats: Readonly<Record<string, string>> = { md: 'markdown', markdown: 'markdown', json: 'json', txt: 'text' };
+  const formats: Readonly<Record<string, string>> = {
+    md: 'markdown',
+    markdown: 'markdown',
+    json: 'json',
+    txt: 'text',
+    html: 'plan-html',
+  };
   return formats[/\.([a-z]+)$/iu.exec(path)?.[1]?.toLowerCase() ?? ''] ?? otherwise;
 }
 

@@ -24,8 +24,12 @@ ${COMMON}`,
 Designs the repair of a case and prints the calculation sheet. The file - is standard input.
 Any verdict but "designed" ends with exit code 1; the sheet then says why.
 
-  --out FILE           write the answer to a file too; .md is Markdown, .json is JSON, .txt is text
+  --out FILE           write the answer to a file too; .md is Markdown, .json is JSON, .txt is text, .html is the plan
   --format markdown    the sheet as Markdown
+  --format plan        the plan of the work, step by step, for the crew
+  --format plan-html   the same as one page that works offline
+  --start HH:MM        the plan from that hour; --start best looks for the best hour of the forecast
+  --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
 ${COMMON}`,
   evaluate: `hoopwright evaluate FORMULA name="value unit" ... [options]
 
