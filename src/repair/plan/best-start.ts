@@ -1,6 +1,6 @@
 import type { Time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
-import type { ForecastStep, RepairCase } from '../case.js';
+import type { ForecastStep, RepairCase, Site } from '../case.js';
 import type { Verdict } from '../design.js';
 import { designRepair } from '../design-repair.js';
 import { onClock } from './clock.js';
@@ -55,7 +55,7 @@ function end({ earliestReturn }: StartTried): number {
 }
 
 function tryStart(repairCase: RepairCase, start: Time): StartTried {
-  const design = designRepair(startingAt(repairCase, start));
+  const design = designRepair(caseStartingAt(repairCase, start));
   const plan = planWork(design);
   const clock = repairCase.crew?.start;
   const waits = plan.steps.filter(({ id }) => ['putty', 'filler-wait', 'cure'].includes(id));
@@ -70,11 +70,24 @@ function tryStart(repairCase: RepairCase, start: Time): StartTried {
   };
 }
 
-/** The case as it would be read at that hour: what is past is left out, and the hour itself is what the crew reads. */
-function startingAt(repairCase: RepairCase, start: Time): RepairCase {
-  const { site } = repairCase;
-  if (site.forecast === undefined) return repairCase;
-  if (start === 0) return { ...repairCase, site: { ...site, history: undefined } };
+/**
+ * The case as it would be read at that hour of its forecast: what is past is left out, the hour itself is what the crew
+ * reads, and the crew starts then.
+ *
+ * @param start from the first hour of the forecast
+ */
+export function caseStartingAt(repairCase: RepairCase, start: Time): RepairCase {
+  const { crew } = repairCase;
+  const site = siteAt(repairCase.site, start);
+  if (crew === undefined) return { ...repairCase, site };
+  const clock = onClock(crew.start, start).split(' ').at(-1) ?? crew.start;
+  return { ...repairCase, site, crew: { ...crew, start: clock } };
+}
+
+function siteAt(site: Site, start: Time): Site {
+  if (site.forecast === undefined) return site;
+  // The history was foreseen from the planned start: at another hour the forecast says how warm it is.
+  if (start === 0) return { ...site, history: undefined };
   let gone = start as number;
   const forecast = site.forecast.flatMap((step): ForecastStep[] => {
     const left = step.duration - Math.min(gone, step.duration);
@@ -82,10 +95,7 @@ function startingAt(repairCase: RepairCase, start: Time): RepairCase {
     return left > 1e-6 ? [{ ...step, duration: left as Time }] : [];
   });
   const [now] = forecast;
-  if (now === undefined) return repairCase;
+  if (now === undefined) return site;
   const { pipeTemperature, airTemperature, relativeHumidity } = now;
-  return {
-    ...repairCase,
-    site: { ...site, history: undefined, pipeTemperature, airTemperature, relativeHumidity, forecast },
-  };
+  return { ...site, history: undefined, pipeTemperature, airTemperature, relativeHumidity, forecast };
 }

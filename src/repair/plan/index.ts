@@ -1,3 +1,3 @@
-export { type BestStart, bestStart, type StartTried } from './best-start.js';
+export { type BestStart, bestStart, caseStartingAt, type StartTried } from './best-start.js';
 export type * from './plan.js';
 export { hourOf, planWork } from './plan-work.js';
