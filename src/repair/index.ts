@@ -1,3 +1,5 @@
+export { compareAsBuilt } from './as-built.js';
+export type * from './as-built-record.js';
 export * from './case.js';
 export * from './design.js';
 export { designRepair } from './design-repair.js';

@@ -64,6 +64,21 @@ function checkThin(work: Workbook, job: ThicknessJob, laid: Length): void {
   });
 }
 
+/** The pressure that any laid thickness resists, by the method of the design; nothing where the equations do not reach it. */
+export function rateLaid(
+  work: Workbook,
+  found: AsFound,
+  strains: Strains,
+  method: ThicknessMethod,
+  laid: Length,
+): LaminateDesign['resistance'] | undefined {
+  const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
+  if (found.throughWall && leak === undefined) return undefined;
+  checkHoleSize(work, found, laid);
+  if (work.notCovered.length > 0) return undefined;
+  return resistanceOf(work, method, prepareThickness(work, found, strains), leak, laid);
+}
+
 /** The lowest pressure among those that the laid thickness resists by the lines of the method, and over the hole. */
 function resistanceOf(
   work: Workbook,
