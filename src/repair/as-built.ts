@@ -224,7 +224,7 @@ function curePoint({ design }: Design, { cure: steps }: AsBuiltRecord): AsBuiltP
 }
 
 /** Hardness, surface, bond and pressure test, by the same gate that accepts a repair. */
-function acceptancePoints({ design, laminate, found, acceptance }: Design, record: AsBuiltRecord): AsBuiltPoint[] {
+function acceptancePoints({ laminate, found, acceptance }: Design, record: AsBuiltRecord): AsBuiltPoint[] {
   const { hardness, inspection, pressureTest, thickness } = record;
   const { pressureTest: test, hardness: needed } = acceptance;
   const tested = test.medium === 'liquid' || test.medium === 'gas';
