@@ -1,0 +1,153 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { degC, gPerM2, hour, mm, ratio } from '../../src/quantity/index.js';
+import { designRepair, type RepairCase } from '../../src/repair/index.js';
+import { dewPoint } from '../../src/site/index.js';
+import { leaking, partWall } from './example-case.js';
+import { planned } from './plan-cases.js';
+
+const siteOf = (repairCase: RepairCase) => {
+  const { site } = designRepair(repairCase);
+  if (site === undefined) throw new Error('no site');
+  return site;
+};
+const withSite = (repairCase: RepairCase, site: Partial<RepairCase['site']>): RepairCase => ({
+  ...repairCase,
+  site: { ...repairCase.site, ...site },
+});
+
+describe('the site of a design', () => {
+  it('gives the dew point, and the margin at the worst edge of the instruments', () => {
+    const site = siteOf(planned);
+    const worst = dewPoint({ temperature: degC(20.5), humidity: ratio.percent(63) });
+    expect(site.dewPoint).toBe(dewPoint({ temperature: degC(20), humidity: ratio.percent(60) }));
+    expect(site.margin).toBeCloseTo(degC(19.5) - worst, 9);
+    expect(site.steelNeeded).toBeCloseTo(worst + 3 + 0.5, 9);
+  });
+
+  it('says go when weather and steel are good for all the hours of the cure', () => {
+    expect(siteOf(planned)).toMatchObject({ decision: 'go', weather: 'go', steel: 'go', earliestStart: 0 });
+  });
+
+  it('has to hold to the end of the last cure', () => {
+    const { cures, rolls, site } = designRepair(planned);
+    const sum = cures.reduce((total, { wait }) => total + wait, 0) + (rolls?.wrapTime ?? 0);
+    expect(site?.holdTime).toBeCloseTo(sum, 6);
+  });
+
+  it('waits where the case has no forecast, and says for how long one is needed', () => {
+    const { forecast: _, ...without } = planned.site;
+    const site = siteOf({ ...planned, site: without });
+    const reason = site.reasons.find(({ check }) => check === 'forecast');
+    expect(site.weather).toBe('wait');
+    expect(reason?.limit?.value).toBe(site.holdTime);
+  });
+
+  it('stops when no hour of the forecast is dry enough, with the number and what would change it', () => {
+    const wet = planned.site.forecast?.map((step) => ({ ...step, relativeHumidity: ratio.percent(95) }));
+    const site = siteOf(withSite(planned, { forecast: wet }));
+    expect(site.weather).toBe('stop');
+    const reason = site.reasons.find(({ check }) => check === 'humidity of the air');
+    expect(reason).toMatchObject({ decision: 'stop', found: { value: 0.95 }, limit: { value: 0.85 } });
+    expect(reason?.change).toMatch(/85 %/);
+  });
+
+  it.each([
+    ['class 3, not qualified otherwise', partWall, 'Sa 2 1/2', 60e-6, 'class'],
+    ['a leak of class 1', { ...leaking, repair: { ...leaking.repair, class: 1 as const } }, 'Sa 2 1/2', 60e-6, 'leak'],
+    [
+      'a system qualified on less',
+      withSite(partWall, {
+        surface: { grade: 'St 3', profile: mm(0.03), qualified: { grade: 'St 3', profile: mm(0.03) } },
+      }),
+      'St 3',
+      30e-6,
+      'qualification',
+    ],
+  ] as const)('asks of the steel for %s', (_, repairCase, requiredGrade, profile, surfaceFrom) => {
+    const site = siteOf(repairCase as RepairCase);
+    expect(site).toMatchObject({ requiredGrade, surfaceFrom });
+    expect(site.requiredProfile).toBeCloseTo(profile, 12);
+  });
+
+  it('waits for steel that was not measured, stops at too light a grade or profile', () => {
+    const { surface: _, ...bare } = planned.site;
+    expect(siteOf({ ...planned, site: bare }).steel).toBe('wait');
+    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2', profile: mm(0.07) } })).steel).toBe('stop');
+    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2 1/2', profile: mm(0.059) } })).steel).toBe('stop');
+    const salty = { grade: 'Sa 2 1/2', profile: mm(0.07), salts: gPerM2(0.03) } as const;
+    expect(siteOf(withSite(planned, { surface: salty })).steel).toBe('stop');
+  });
+
+  it('never changes the verdict of the design, and survives a hygrometer that reads nothing', () => {
+    const broken = withSite(planned, { relativeHumidity: ratio.percent(0), forecast: undefined });
+    expect(designRepair(broken).verdict).toBe('designed');
+    expect(siteOf(broken).weather).toBe('wait');
+    const hot = withSite(leaking, { pipeTemperature: degC(20), airTemperature: degC(95) });
+    expect(siteOf(hot).reasons[0]?.because).toMatch(/cannot be judged/);
+  });
+
+  it('goes by the forecast for the cure where no history is given: a colder night lengthens the wait', () => {
+    const waits = (degrees: number) =>
+      designRepair(
+        withSite(planned, {
+          forecast: planned.site.forecast?.map((step, index) =>
+            index === 1 ? { ...step, pipeTemperature: degC(degrees) } : step,
+          ),
+        }),
+      ).cures[1]?.wait ?? 0;
+    expect(waits(11)).toBeGreaterThan(waits(16));
+  });
+});
+
+describe('worse weather', () => {
+  const rank = { go: 0, wait: 1, stop: 2 } as const;
+  const step = fc.record({
+    steel: fc.double({ min: 5, max: 35, noNaN: true }),
+    air: fc.double({ min: 5, max: 35, noNaN: true }),
+    humidity: fc.double({ min: 0.2, max: 0.99, noNaN: true }),
+  });
+  const weatherOf = (steps: readonly { steel: number; air: number; humidity: number }[]) => {
+    const forecast = steps.map(({ steel, air, humidity }) => ({
+      duration: hour(24),
+      pipeTemperature: degC(steel),
+      airTemperature: degC(air),
+      relativeHumidity: ratio.fraction(humidity),
+    }));
+    const [now] = forecast;
+    return siteOf(withSite(planned, { ...now, forecast })).weather;
+  };
+
+  it('that is only wetter never betters the gate', () => {
+    fc.assert(
+      fc.property(
+        fc.array(step, { minLength: 1, maxLength: 5 }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        (steps, wetter) => {
+          const worse = steps.map((each) => ({ ...each, humidity: Math.min(0.995, each.humidity + wetter) }));
+          expect(rank[weatherOf(worse)]).toBeGreaterThanOrEqual(rank[weatherOf(steps)]);
+        },
+      ),
+      { seed: 20261125, numRuns: 200 },
+    );
+  });
+
+  it('that is wetter, with colder steel, never turns stop or wait into go', () => {
+    fc.assert(
+      fc.property(
+        fc.array(step, { minLength: 1, maxLength: 5 }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        fc.double({ min: 0, max: 10, noNaN: true }),
+        (steps, wetter, colder) => {
+          const worse = steps.map(({ steel, air, humidity }) => ({
+            steel: steel - colder,
+            air,
+            humidity: Math.min(0.995, humidity + wetter),
+          }));
+          if (weatherOf(steps) !== 'go') expect(weatherOf(worse)).not.toBe('go');
+        },
+      ),
+      { seed: 20261125, numRuns: 200 },
+    );
+  });
+});
