@@ -1,0 +1,204 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { potLife, workingTime } from '../../src/cure/index.js';
+import { degC, gauge, hour, kg, type Length, m, minute, mm, mPerMin, ratio } from '../../src/quantity/index.js';
+import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
+import { usableMass } from '../../src/resin/index.js';
+import { partWall } from './example-case.js';
+import { planned, waterTape } from './plan-cases.js';
+
+const seeded = { seed: 20261125, numRuns: 200 };
+const rollsOf = (repairCase: RepairCase) => {
+  const { rolls } = designRepair(repairCase);
+  if (rolls === undefined) throw new Error('no rolls');
+  return rolls;
+};
+const tapeOf = ({ wrap }: RepairDesign) => {
+  if (wrap?.form !== 'tape') throw new Error('no tape');
+  return wrap;
+};
+
+describe('the rolls of a tape wrap', () => {
+  const design = designRepair(planned);
+  const rolls = rollsOf(planned);
+
+  it('start and end as far from the centre as the wrap is long, at least the overlap and taper beyond the defect', () => {
+    const { overallLength } = tapeOf(design);
+    expect(rolls.end - rolls.start).toBeCloseTo(overallLength, 12);
+    expect(rolls.start).toBeCloseTo(-overallLength / 2, 12);
+    const { overlap, taper } = design.extent as NonNullable<RepairDesign['extent']>;
+    expect(rolls.beforeDefect).toBeGreaterThanOrEqual(overlap.value + taper - 1e-12);
+  });
+
+  it('run to and fro, pass by pass', () => {
+    expect(rolls.passes.map(({ direction }) => direction)).toEqual(
+      rolls.passes.map((_, index) => (index % 2 === 0 ? 'forward' : 'back')),
+    );
+    for (const { direction, from, to } of rolls.passes)
+      expect(Math.sign(to - from)).toBe(direction === 'forward' ? 1 : -1);
+  });
+
+  it('use up all the tape of the passes, each roll before the next', () => {
+    const passes = rolls.passes.reduce((sum, { tapeLength }) => sum + tapeLength, 0);
+    const laid = rolls.rolls.reduce((sum, { length }) => sum + length, 0);
+    expect(laid).toBeCloseTo(passes, 9);
+    for (const { length } of rolls.rolls.slice(0, -1)) expect(length).toBeCloseTo(planned.wrap.rollLength, 12);
+    expect(rolls.rolls.at(-1)?.endsAt).toBeCloseTo(rolls.passes.at(-1)?.to ?? Number.NaN, 9);
+  });
+
+  it('end where the tape that is laid by then has come', () => {
+    // One roll per pass: the turns of the helix counted by hand, half of them laid puts the edge half way along.
+    const { passes } = rolls;
+    const first = passes[0];
+    if (first === undefined) throw new Error('no pass');
+    const half = rollsOf({ ...planned, wrap: { ...planned.wrap, rollLength: (first.tapeLength / 2) as Length } });
+    const band = (first.to - first.from) / 2;
+    expect(half.rolls[0]?.endsInPass).toBe(1);
+    // Half of the tape: a closing turn and half of the helix, so the middle of the way the edge travels.
+    const width = 0.1 / Math.cos(0) / Math.sqrt(1 - (0.05 / (Math.PI * 0.3327)) ** 2);
+    expect(Math.abs((half.rolls[0]?.endsAt ?? 0) - (first.from + width + (2 * band - width) / 2))).toBeLessThan(1e-3);
+  });
+
+  it('all end together where the end bands make the taper, and step inwards where the taper is longer', () => {
+    const thick = rollsOf({ ...planned, laminate: { ...planned.laminate, plyThickness: (0.0008 * 2.5) as Length } });
+    const design = designRepair({
+      ...planned,
+      laminate: { ...planned.laminate, plyThickness: (0.0008 * 2.5) as Length },
+    });
+    const { totalLength, taper } = design.extent as NonNullable<RepairDesign['extent']>;
+    const { fullCountLength, passes } = tapeOf(design);
+    const free = Math.max(0, (fullCountLength - (totalLength - 2 * taper)) / 2);
+    expect(thick.stagger).toBeCloseTo(passes < 2 ? 0 : free / (passes - 1), 12);
+    const last = thick.passes.at(-1);
+    expect(Math.abs((last?.to ?? 0) - (last?.from ?? 0))).toBeCloseTo(
+      thick.end - thick.start - 2 * (passes - 1) * thick.stagger,
+      12,
+    );
+  });
+
+  it('have no times where no crew is stated, and change no verdict', () => {
+    const without = rollsOf(partWall);
+    expect(without.wrapTime).toBeUndefined();
+    expect(without.fits).toBeUndefined();
+    expect(designRepair(partWall).verdict).toBe('designed');
+  });
+
+  it('warn when the wrap begins less than 100 mm before the defect', () => {
+    const short = designRepair({
+      ...planned,
+      pipe: { ...planned.pipe, outsideDiameter: mm(60.3), wallThickness: mm(3.91) },
+      service: { ...planned.service, designPressure: gauge.MPa(1) },
+      defect: { ...planned.defect, axialLength: mm(20), circumferentialWidth: mm(15), remainingWall: mm(2) },
+      wrap: { ...planned.wrap, width: mm(20) },
+    });
+    const says = short.warnings.some(({ text }) => text.includes('100 mm before the defect'));
+    expect(designRepair(planned).warnings.some(({ text }) => text.includes('100 mm before the defect'))).toBe(false);
+    expect(says).toBe((short.rolls?.beforeDefect ?? 1) < 0.1);
+    expect(says).toBe(true);
+  });
+});
+
+describe('a roll that brings its own resin', () => {
+  const atPace = (metres: number, crews = 1): RepairCase => ({
+    ...waterTape,
+    crew: { layingSpeed: mPerMin(metres), crews, soakTime: minute(0.5), start: '07:30' },
+  });
+
+  it('takes soaking and laying, with the crews sharing its length', () => {
+    expect(rollsOf(atPace(2)).chargeTime).toBeCloseTo(30 + (10 / 2) * 60, 9);
+    expect(rollsOf(atPace(2, 2)).chargeTime).toBeCloseTo(30 + (10 / 4) * 60, 9);
+  });
+
+  const slow = rollsOf(atPace(0.2));
+
+  it('does not fit when it takes longer than the working time at the warmest hour', () => {
+    expect(slow.fits).toBe(false);
+    const { cure } = waterTape.laminate;
+    if (cure.mechanism !== 'two-part reaction') throw new Error('expected a reaction');
+    const { workingTime: allowed } = workingTime({ ...cure, time: cure.workingTime, temperature: degC(22) });
+    expect(slow.workingTime).toBeCloseTo(allowed, 9);
+    expect(slow.chargeTime).toBeGreaterThan(allowed);
+    expect(designRepair(atPace(0.2)).verdict).toBe('designed');
+  });
+
+  it('fits at the shorter length, with the crews, and on the cooler steel that are named, and not beyond', () => {
+    const { longestCharge = 0 as Length, crews = 0, coolerThan } = slow.remedies ?? {};
+    const withRoll = (length: number) => ({
+      ...atPace(0.2),
+      wrap: { ...waterTape.wrap, rollLength: length as Length },
+    });
+    expect(rollsOf(withRoll(longestCharge * 0.999)).fits).toBe(true);
+    expect(rollsOf(withRoll(longestCharge * 1.001)).fits).toBe(false);
+    expect(rollsOf(atPace(0.2, crews)).fits).toBe(true);
+    expect(rollsOf(atPace(0.2, crews - 1)).fits).toBe(false);
+    const { cure } = waterTape.laminate;
+    if (cure.mechanism !== 'two-part reaction' || coolerThan === undefined) throw new Error('expected a temperature');
+    const at = workingTime({ ...cure, time: cure.workingTime, temperature: coolerThan }).workingTime;
+    expect(at / (slow.chargeTime ?? 0)).toBeCloseTo(1, 9);
+  });
+
+  it('names the first hour of the forecast that is cool enough, or none', () => {
+    const { coolerThan, coolerHour } = slow.remedies ?? {};
+    const cool = planned.site.forecast?.findIndex(
+      ({ pipeTemperature, airTemperature }) => Math.max(pipeTemperature, airTemperature) <= (coolerThan ?? 0),
+    );
+    expect(coolerHour).toBe(cool === 1 ? hour(12) : cool === 0 ? 0 : undefined);
+  });
+});
+
+describe('a sheet', () => {
+  it('is laid band by band from end to end', () => {
+    const sheet: RepairCase = { ...planned, wrap: { form: 'sheet', width: m(0.2), rollLength: m(20) } };
+    const rolls = rollsOf(sheet);
+    const { totalLength = 0 } = designRepair(sheet).extent ?? {};
+    expect(rolls.passes[0]?.from).toBeCloseTo(-totalLength / 2, 12);
+    expect(rolls.passes.at(-1)?.to).toBeCloseTo(totalLength / 2, 12);
+    rolls.passes.slice(1).forEach((band, index) => {
+      expect(band.from).toBeLessThan(rolls.passes[index]?.to ?? 0);
+    });
+  });
+});
+
+describe('the wrap over its inputs', () => {
+  it('takes no less tape with more overlap while layers and passes stay', () => {
+    const span = fc.double({ min: 0.5, max: 0.66, noNaN: true });
+    fc.assert(
+      fc.property(span, span, (a, b) => {
+        const [less, more] = [Math.min(a, b), Math.max(a, b)].map((overlap) =>
+          tapeOf(
+            designRepair({
+              ...partWall,
+              wrap: { ...partWall.wrap, form: 'tape', width: m(0.1), overlap: ratio.fraction(overlap) },
+            }),
+          ),
+        );
+        expect(more?.passes).toBe(less?.passes);
+        expect(more?.tapeLength).toBeGreaterThanOrEqual(less?.tapeLength ?? 0);
+      }),
+      seeded,
+    );
+  });
+
+  it('loses no larger share of a smaller batch to gelling, at the pot life of that batch', () => {
+    const { cure } = partWall.laminate;
+    if (cure.mechanism !== 'two-part reaction' || partWall.resin === 'none') throw new Error('expected a reaction');
+    const { rate } = partWall.resin;
+    const lost = (mass: number): number => {
+      const { workingTime } = potLife({
+        ...cure,
+        time: cure.workingTime,
+        temperature: degC(25),
+        testedMass: kg(0.5),
+        batchMass: kg(mass),
+      });
+      return Math.max(0, 1 - usableMass({ placingRate: rate, workingTime, mixingTime: minute(5) }) / mass);
+    };
+    const mass = fc.double({ min: 0.5, max: 20, noNaN: true });
+    fc.assert(
+      fc.property(mass, mass, (a, b) => {
+        expect(lost(Math.min(a, b))).toBeLessThanOrEqual(lost(Math.max(a, b)) + 1e-12);
+      }),
+      seeded,
+    );
+  });
+});
