@@ -112,10 +112,10 @@ function batchLines(mix: MixDesign, workingTime: number | undefined): PlanLine[]
     exactly('base', 'mass', mix.base),
     exactly('hardener', 'mass', mix.hardener),
   );
-  const count = line(
-    mix.batches === 1 ? 'One batch.' : '{0} batches, each mixed when the one before is used up.',
-    exactly('batches', 'count', mix.batches),
-  );
+  const count =
+    mix.batches === 1
+      ? line('One batch.')
+      : line('{0} batches, each mixed when the one before is used up.', exactly('batches', 'count', mix.batches));
   if (workingTime === undefined) return [count, each];
   return [count, each, line('Used up within {0} of the start of mixing.', atMost('working time', 'time', workingTime))];
 }
