@@ -120,7 +120,7 @@ function saltReason(input: SurfaceGateInput): GateReason | undefined {
   }
   const mean = saltReadings.reduce((sum, reading) => sum + reading, 0) / saltReadings.length;
   const reach = saltPrecision / Math.sqrt(saltReadings.length);
-  const because = `${saltReadings.length} readings have a mean of ${milligrams(mean)}, good to ${milligrams(reach)} either way; at most ${milligrams(saltLimit)} are allowed`;
+  const because = `${saltReadings.length === 1 ? 'one reading is' : `${saltReadings.length} readings have a mean of`} ${milligrams(mean)}, good to ${milligrams(reach)} either way; at most ${milligrams(saltLimit)} are allowed`;
   if (mean + reach <= saltLimit) {
     return { ...check, value: mean, decision: 'go', because, change: 'measure again if the steel gets wet' };
   }
