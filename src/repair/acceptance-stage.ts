@@ -31,7 +31,7 @@ const LEAST_SINGLE = 0.8;
 /** Readings of a Shore durometer. */
 const SHORE_READINGS = 5;
 
-const inspection: readonly InspectionLimit[] = findingLimits.map(
+const inspection: readonly InspectionLimit[] = /* @__PURE__ */ findingLimits.map(
   ({ feature, where, limit, beyond, remedy, clause }) => ({ feature, where, limit, beyond, remedy, clause }),
 );
 

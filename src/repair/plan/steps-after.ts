@@ -3,7 +3,7 @@ import type { PlanFacts } from './facts.js';
 import { atLeast, atMost, exactly, line } from './line.js';
 import type { PlanLine } from './plan.js';
 import type { StepDraft } from './schedule.js';
-import { sentence } from './steps-before.js';
+import { sentence } from './steps-steel.js';
 
 /** What the finished repair goes through: inspection, pressure test, return to service. */
 export function stepsAfter(facts: PlanFacts): StepDraft[] {

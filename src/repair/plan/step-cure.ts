@@ -1,0 +1,54 @@
+import type { CureSheet } from '../case.js';
+import type { PlanFacts } from './facts.js';
+import { exactly, line } from './line.js';
+import { NOT_THE_CLOCK } from './mix-lines.js';
+import type { PlanLine } from './plan.js';
+import type { StepDraft } from './schedule.js';
+
+/** The cure: by hardness, not by the clock. */
+export function cureStep(facts: PlanFacts): StepDraft {
+  const { case: repairCase, acceptance } = facts;
+  const { laminate } = repairCase;
+  const coldest = coldestOf(laminate.cure);
+  return {
+    id: 'cure',
+    title: 'Let the laminate cure',
+    sort: 'hold point',
+    after: ['wrap'],
+    lasts: facts.waitOf(laminate.name, laminate.cure),
+    does: [
+      line('Leave it alone; keep rain and feet off it. Write down the temperature of the steel every hour.'),
+      line(
+        'Cover or heat it as the maker allows when the steel nears {0}: below that nothing cures.',
+        exactly('coldest', 'temperature', coldest),
+      ),
+    ],
+    goes: hardnessLines(facts),
+    stops: [
+      NOT_THE_CLOCK,
+      line('Hours colder than {0} count nothing: add them.', exactly('coldest', 'temperature', coldest)),
+      line('Hardness that has stopped rising too low: remove the repair, unless the maker names a heating.'),
+    ],
+    call: 'the maker of the system',
+    signs: acceptance.hardness === undefined ? 'nobody may sign yet' : 'inspector',
+  };
+}
+
+function coldestOf(cure: CureSheet): number {
+  if (cure.mechanism === 'moisture') return Math.min(...cure.rows.map(({ temperature }) => temperature));
+  return cure.minimumTemperature;
+}
+
+function hardnessLines({ acceptance }: PlanFacts): PlanLine[] {
+  const { hardness } = acceptance;
+  if (hardness === undefined)
+    return [line('NO ACCEPTANCE: the case does not state the hardness of the qualification. Ask the maker for it.')];
+  const { scale, leastMean, leastSingle, readings } = hardness;
+  const number = (value: number): string => String(Math.ceil(value * 10 - 1e-6) / 10);
+  return [
+    line(
+      `${readings === undefined ? 'Readings as the standard of the scale asks' : `${readings} readings`} on a cold, dry surface: mean ${number(leastMean)} ${scale} or more, none below ${number(leastSingle)}.`,
+    ),
+    line('The witness of each batch is as hard.'),
+  ];
+}

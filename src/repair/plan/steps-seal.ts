@@ -1,0 +1,87 @@
+import { sealPractice } from '../../seal/practice.js';
+import { type PlanFacts, timesOf } from './facts.js';
+import { atLeast, atMost, exactly, line } from './line.js';
+import { MIX_BY_HAND, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import type { PlanLine } from './plan.js';
+import type { StepDraft } from './schedule.js';
+
+/** The leak is held by putty, sheet and band, and the putty has to be firm. */
+export function sealSteps(facts: PlanFacts): StepDraft[] {
+  const { seal, case: repairCase } = facts;
+  const asked = repairCase.seal;
+  if (seal === undefined || asked === undefined) return [];
+  const { band, sheet, putty } = asked;
+  const times = timesOf(facts, putty.name);
+  const highest = atMost('line pressure', 'gauge pressure', seal.highestPressure);
+  const does: PlanLine[] = [
+    line('Line pressure {0} or less: read it now.', highest),
+    line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
+    line(
+      `Knead the putty (${putty.name}) and press a pad {0} across over the hole, sheet on it, ${band.count === 1 ? 'band over it' : `${band.count} bands side by side`}.`,
+      atLeast('pad', 'length', seal.padDiameter),
+    ),
+  ];
+  if (seal.torque !== undefined)
+    does.push(line('Tighten to {0} with a torque wrench, in steps.', exactly('torque', 'moment', seal.torque)));
+  const seconds: PlanLine[] =
+    times === undefined
+      ? []
+      : [line('Press it on within {0} of kneading.', atMost('working time', 'time', times.workingTime))];
+  return [
+    {
+      id: 'seal',
+      title: 'Seal the leak',
+      sort: 'hold point',
+      after: ['gate'],
+      lasts: () => undefined,
+      does: [...does, ...seconds],
+      uses: [
+        line(
+          `${band.count} of band, {0} each, {1} by {2}.`,
+          atLeast('band', 'length', seal.bandLength),
+          exactly('width', 'length', band.width),
+          exactly('thickness', 'length', band.thickness),
+        ),
+        line('Sheet {0} thick, wider than the pad all round.', exactly('sheet', 'length', sheet.thickness)),
+      ],
+      practice: [
+        line(
+          'Pad three times the size of the hole, and {0} beyond it on every side.',
+          exactly('margin', 'length', sealPractice.padMargin),
+        ),
+        line(
+          'Stainless sheet of {0} to {1}.',
+          exactly('sheet', 'length', sealPractice.sheetThickness[0]),
+          exactly('sheet', 'length', sealPractice.sheetThickness[1]),
+        ),
+        MIX_BY_HAND,
+      ],
+      goes: [line('No drop and no damp at the pad; the gauge stands still.')],
+      stops: [
+        line(
+          'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
+          highest,
+        ),
+        line(
+          'The seal carries nothing along the pipe: {0} stay for the restraints.',
+          exactly('end load', 'force', seal.endLoadNotCarried),
+        ),
+      ],
+      call: 'the area authority: lower the pressure; never tighten beyond the torque',
+      signs: 'foreman',
+    },
+    {
+      id: 'putty',
+      title: 'Wait until the putty takes no print',
+      sort: 'hold point',
+      after: ['seal'],
+      lasts: facts.waitOf(putty.name, putty.cure),
+      does: [line('Leave the band alone. Look for damp.')],
+      practice: [line('About {0} at {1}.', exactly('time', 'time', 900), exactly('air', 'temperature', 303.15))],
+      goes: [PRINT, line('Dry all round.')],
+      stops: [NOT_THE_CLOCK, line('Damp: back to the seal.')],
+      call: 'the designer',
+      signs: 'foreman',
+    },
+  ];
+}
