@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { Script } from 'node:vm';
 import { build, type Plugin } from 'esbuild';
+import type { AnyFormula } from '../../src/formula/index.js';
 import type { CaseResult } from '../runner/judge.js';
 import type { CaseFileReading } from '../runner/run.js';
 import { type Constant, constantsOf, isPerturbed, returnsOf } from './constants.js';
@@ -15,7 +16,7 @@ import type { ShimTest } from './vitest-shim.js';
  */
 
 export interface Loaded {
-  readonly formulas: readonly { readonly id: string }[];
+  readonly formulas: readonly AnyFormula[];
   readonly readCases: () => CaseFileReading[];
   readonly runCases: (readings: readonly CaseFileReading[]) => CaseResult[];
   /** Loads a test file on first use. */

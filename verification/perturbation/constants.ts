@@ -15,8 +15,6 @@ export interface Constant {
   readonly text: string;
   readonly value: number;
   readonly sort: ConstantSort;
-  /** Evaluated when the module is loaded, not when a function is called. */
-  readonly atLoad: boolean;
   /** The line of code around it. */
   readonly code: string;
   /** The places in the file that are changed together: a default in the function and in its declaration. */
@@ -88,14 +86,30 @@ function isComparedLength(node: ts.NumericLiteral): boolean {
   return /\.length$/u.test((parent.left === node ? parent.right : parent.left).getText());
 }
 
-function isLeftOut(node: ts.NumericLiteral, above: readonly ts.Node[]): boolean {
+/** Whether a number goes into words: into a text, into `refuse`, or into a function that never returns. */
+function isInMessage(above: readonly ts.Node[], refusals: ReadonlySet<string>): boolean {
+  return above.some(
+    (at) => ts.isTemplateSpan(at) || refusals.has(calleeOf(at)) || /^(?:refuse|invalid)/u.test(calleeOf(at)),
+  );
+}
+
+/** The functions of a file that never return. */
+function refusalsOf(source: ts.SourceFile): ReadonlySet<string> {
+  const names = source.statements
+    .filter(ts.isFunctionDeclaration)
+    .filter(({ type }) => type?.kind === ts.SyntaxKind.NeverKeyword)
+    .map(({ name }) => name?.text ?? '');
+  return new Set(names);
+}
+
+function isLeftOut(node: ts.NumericLiteral, above: readonly ts.Node[], refusals: ReadonlySet<string>): boolean {
   const { parent } = node;
   if (Number(node.text) === 0 || MACHINERY.test(node.getText())) return true;
   // A key, such as the class of a repair.
   if (ts.isPropertyAssignment(parent) && parent.name === node) return true;
   if (ts.isVariableDeclaration(parent) && MACHINERY_NAMES.test(parent.name.getText())) return true;
   if (ts.isElementAccessExpression(parent) && parent.argumentExpression === node) return true;
-  if (above.some((at) => ts.isTypeNode(at) || ts.isTemplateSpan(at))) return true;
+  if (above.some((at) => ts.isTypeNode(at))) return true;
   if (
     above.some(
       (at) =>
@@ -104,7 +118,7 @@ function isLeftOut(node: ts.NumericLiteral, above: readonly ts.Node[]): boolean 
     )
   )
     return true;
-  if (above.some((at) => /^(?:refuse|invalid)/u.test(calleeOf(at)))) return true;
+  if (isInMessage(above, refusals)) return true;
   const loop = above.find(ts.isForStatement);
   if (loop !== undefined && !above.includes(loop.statement)) return true;
   return isStep(node) || isComparedLength(node);
@@ -122,18 +136,24 @@ function declaredDefault(node: ts.Node): string | undefined {
   return ts.isPropertyAssignment(input) ? input.name.getText() : undefined;
 }
 
-/** The input whose default a literal of a function is: `{ offset: dS = 69e6 as Stress }`. */
+/** The input whose default a literal of a function is: `{ offset: dS = 69e6 as Stress }`, or `input.offset ?? 69e6`. */
 function ownDefault(node: ts.Node, above: readonly ts.Node[]): string | undefined {
   for (const [index, at] of above.entries()) {
     const below = index === 0 ? node : above[index - 1];
     if (ts.isAsExpression(at) || ts.isParenthesizedExpression(at)) continue;
+    if (
+      ts.isBinaryExpression(at) &&
+      at.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken &&
+      at.right === below
+    )
+      return ts.isPropertyAccessExpression(at.left) ? at.left.name.text : undefined;
     if (!ts.isBindingElement(at) || at.initializer !== below) return undefined;
     return (at.propertyName ?? at.name).getText();
   }
   return undefined;
 }
 
-function sortOf(file: string, node: ts.NumericLiteral, above: readonly ts.Node[]): ConstantSort {
+function sortOf(file: string, node: ts.Node, above: readonly ts.Node[]): ConstantSort {
   if (file.startsWith('src/rules/')) return 'rule';
   if (file.startsWith('src/quantity/')) return 'unit';
   if (ownDefault(node, above) !== undefined) return 'default';
@@ -146,26 +166,19 @@ function sortOf(file: string, node: ts.NumericLiteral, above: readonly ts.Node[]
 /** Every constant of a file, in the order in which they stand there. */
 export function constantsOf(file: string, text: string): Constant[] {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const refusals = refusalsOf(source);
   const found: Constant[] = [];
   const declared = new Map<string, (readonly [number, number])[]>();
   const place = (node: ts.Node): readonly [number, number] => [node.getStart(), node.getEnd()];
   const lines = text.split('\n');
-  const add = (
-    node: ts.Node,
-    value: number,
-    sort: ConstantSort,
-    above: readonly ts.Node[],
-    places: Constant['places'],
-  ): void => {
+  const add = (node: ts.Node, value: number, sort: ConstantSort, places: Constant['places']): void => {
     const { line } = source.getLineAndCharacterOfPosition(node.getStart());
-    const atLoad = !above.some(isFunction);
     found.push({
       file,
       line: line + 1,
       text: node.getText(),
       value,
       sort,
-      atLoad,
       code: (lines[line] ?? '').trim(),
       places,
     });
@@ -173,8 +186,10 @@ export function constantsOf(file: string, text: string): Constant[] {
   const literals: { readonly node: ts.NumericLiteral; readonly above: readonly ts.Node[] }[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isNumericLiteral(node)) literals.push({ node, above: ancestorsOf(node) });
-    if (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.PI')
-      add(node, Math.PI, file.startsWith('src/quantity/') ? 'unit' : 'coefficient', ancestorsOf(node), [place(node)]);
+    if (ts.isPropertyAccessExpression(node) && node.getText() === 'Math.PI') {
+      const above = ancestorsOf(node);
+      if (!isInMessage(above, refusals)) add(node, Math.PI, sortOf(file, node, above), [place(node)]);
+    }
     ts.forEachChild(node, visit);
   };
   visit(source);
@@ -185,7 +200,7 @@ export function constantsOf(file: string, text: string): Constant[] {
   }
   const defaults = new Map<string, (readonly [number, number])[]>();
   for (const { node, above } of literals) {
-    if (inDeclaration(above) !== undefined || isLeftOut(node, above)) continue;
+    if (inDeclaration(above) !== undefined || isLeftOut(node, above, refusals)) continue;
     const input = ownDefault(node, above);
     const known = defaults.get(`${input} ${node.text}`);
     if (input !== undefined && known !== undefined) {
@@ -195,7 +210,7 @@ export function constantsOf(file: string, text: string): Constant[] {
     }
     const places = [place(node), ...(input === undefined ? [] : (declared.get(input) ?? []))];
     if (input !== undefined) defaults.set(`${input} ${node.text}`, places);
-    add(node, Number(node.text), sortOf(file, node, above), above, places);
+    add(node, Number(node.text), sortOf(file, node, above), places);
   }
   return found.sort((a, b) => (a.places[0]?.[0] ?? 0) - (b.places[0]?.[0] ?? 0));
 }

@@ -38,6 +38,7 @@ export const caughtBy: readonly string[] = [
   'derivation',
   'recalled or practice',
   'own tests only',
+  'no effect',
   'nothing',
 ];
 
@@ -73,7 +74,7 @@ export function perturbationText(list: PerturbationList): string {
       each.constant,
       code(each.code),
       each.sort,
-      each.caughtBy === 'nothing' ? '' : each.by + (each.oneWay ? ' (one way only)' : ''),
+      each.by === '' ? '' : each.by + (each.oneWay ? ' (one way only)' : ''),
       each.smallest,
     ]);
   const head = ['file', 'constant', 'code', 'sort', 'noticed by', 'smallest change seen'];
@@ -81,6 +82,7 @@ export function perturbationText(list: PerturbationList): string {
     '# What would notice a wrong constant',
     `Each numeric constant of the formulas, rule sets and units was changed by ${list.change * 100} % up and down, a default together with its declaration, and all cases, datasets and derivations were run again; then, for what none of these noticed, the project's own tests. The check of the declared text against the code was left out: it compares two copies of one constant, and running it would make this list empty.`,
     `Left out by rule: ${leftOut.join('; ')}.`,
+    'A case notices when the verdict of one of its values becomes worse: what agreed as it stands no longer does. “No effect”: no drawn call of a formula over the constant gives a result that differs by more than 1e-9, as with the first step of a march or the parts of an interval.',
     table(['constant', ...caughtBy, 'all'], counts),
     '## Noticed by nothing',
     table(head, rows(of('nothing'))),
@@ -93,6 +95,8 @@ export function perturbationText(list: PerturbationList): string {
           ['formula', 'noticed by'],
           unseen.map(([id, { caughtBy: by, by: name }]) => [id, by === 'nothing' ? 'nothing' : `${by}: ${name}`]),
         ),
+    '## Without effect',
+    table(head, rows(of('no effect'))),
     '## Noticed',
     table(head, rows(of('outside print', 'dataset', 'derivation', 'recalled or practice'))),
     '',

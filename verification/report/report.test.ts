@@ -243,11 +243,11 @@ describe('docs/verification.md', () => {
     expect(caseRecord.safeParse(JSON.parse(record)).error).toBeUndefined();
     const { scripts } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
     const commands = [...text.matchAll(/npm run (?<name>\w+)/gu)].map(({ groups }) => groups?.['name'] ?? '');
-    expect(commands.length).toBeGreaterThan(3);
+    expect(commands.length).toBeGreaterThan(2);
     for (const name of commands) expect(Object.keys(scripts)).toContain(name);
   });
 
   it('names every verdict', () => {
-    for (const verdict of verdicts) expect(text).toContain(`| ${verdict} |`);
+    for (const verdict of verdicts) expect(text).toContain(`| ${verdict} `);
   });
 });
