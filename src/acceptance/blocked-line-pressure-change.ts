@@ -100,6 +100,7 @@ export const blockedLinePressureChangeFormula = /* @__PURE__ */ formula<BlockedL
     },
     bulkModulus: { tag: 'practice', note: 'water' },
     modulus: { tag: 'practice', note: 'carbon steel' },
+    poissonRatio: { tag: 'practice', note: '0.3 for steel' },
     pipeExpansion: { tag: 'practice', note: 'carbon steel' },
     beyondSmallChange: { tag: 'chosen' },
   },

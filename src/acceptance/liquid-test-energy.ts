@@ -86,6 +86,7 @@ export const liquidTestEnergyFormula = /* @__PURE__ */ formula<LiquidTestEnergyI
     form: { tag: 'chosen', derived: 'work of pumping against the liquid and the thin closed cylinder' },
     bulkModulus: { tag: 'practice', note: 'water' },
     modulus: { tag: 'practice', note: 'carbon steel' },
+    poissonRatio: { tag: 'practice', note: '0.3 for steel' },
   },
   limits: [],
 });

@@ -1,4 +1,4 @@
-import { below, formula, nonNegative, positive } from '../formula/index.js';
+import { below, finite, formula, nonNegative, positive } from '../formula/index.js';
 import type { GaugePressure, Length, Temperature, TemperatureDifference, Volume } from '../quantity/index.js';
 import { blockedLinePressure } from './blocked-line-pressure.js';
 import { pressureAfter } from './blocked-water.js';
@@ -96,6 +96,7 @@ export function pressureFall(input: PressureFallInput): PressureFall {
       pipeWarmingFactor({ temperature })) /
     waterVolumeFactor({ temperature });
   const waterLost = volume * (water(startPressure, startTemperature) - water(endPressure, endTemperature));
+  finite(waterLost, 'water lost', 'm3');
   return {
     fallExpected: fallExpected as GaugePressure,
     verdict: verdictOf(unexplainedLeast, unexplainedMost, allowedFall),

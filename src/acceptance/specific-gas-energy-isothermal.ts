@@ -20,6 +20,7 @@ export interface SpecificGasEnergyIsothermalInput {
  * @param input.atmosphere  p_a, absolute pressure outside [Pa], > 0
  * @returns energy per mass [J/kg]
  * @throws CalculationError `invalid-input`
+ * @see an answer on compressed air in a web forum
  */
 export function specificGasEnergyIsothermal(input: SpecificGasEnergyIsothermalInput): SpecificEnergy {
   const { gasConstant: Rg, temperature: T, pressure: p1, atmosphere: pA } = input;

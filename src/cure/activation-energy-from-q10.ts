@@ -27,6 +27,7 @@ export interface ActivationEnergyFromQ10Input {
  * @returns activation energy [J/mol]
  * @throws CalculationError `invalid-input`
  * @remarks Halving per 10 K means 46.2 kJ/mol from 5 to 15 degC and 52.9 from 25 to 35 degC: the rule is not one E.
+ * @see a rule of resin makers, on public web pages
  */
 export function activationEnergyFromQ10(input: ActivationEnergyFromQ10Input): ActivationEnergy {
   const { factor: Q, temperature: T, step = 10 as TemperatureDifference, gasConstant: R = molarGasConstant } = input;
@@ -72,7 +73,7 @@ export const activationEnergyFromQ10Formula = /* @__PURE__ */ formula<Activation
     },
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
-  sources: [{ key: 'astm-c1074', locator: 'activation energy' }],
+  sources: [{ key: 'web-cure-examples', locator: 'pot life that halves for every 18 degF' }],
   evidence: { form: { tag: 'secondary', derived: 'ratio of two Arrhenius rates' }, dT: { tag: 'practice' } },
   limits: [],
 });

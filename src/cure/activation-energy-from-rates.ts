@@ -23,6 +23,7 @@ export interface ActivationEnergyFromRatesInput {
  * @returns activation energy [J/mol]
  * @throws CalculationError `invalid-input`; `outside-validity` when the hotter one is not the faster
  * @remarks Several worked answers on public pages get this arithmetic wrong by 1 to 9 per cent; they stand as errata.
+ * @see worked answers on public web pages
  */
 export function activationEnergyFromRates(input: ActivationEnergyFromRatesInput): ActivationEnergy {
   const { firstRate: k1, firstTemperature: T1, secondRate: k2, secondTemperature: T2 } = input;
@@ -68,7 +69,7 @@ export const activationEnergyFromRatesFormula = /* @__PURE__ */ formula<
     },
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
-  sources: [{ key: 'astm-c1074', locator: 'activation energy' }],
+  sources: [{ key: 'web-cure-examples', locator: 'rate that doubles from 298 to 308 K' }],
   evidence: { form: { tag: 'secondary', derived: 'two Arrhenius rates divided' } },
   limits: [{ sort: 'stop', text: 'The hotter of the two must be the faster.' }],
 });

@@ -24,6 +24,7 @@ export interface ActivationEnergyFromTimesInput {
  * @throws CalculationError `invalid-input`; `outside-validity` when the hotter one did not take the shorter time
  * @remarks Both times must end at the same stage (gel, print-free, one conversion). Rounded times a few kelvin apart fix
  *   E poorly: 30 to 40 min becoming 20 to 25 min over 10 deltaF leaves 54 to 62 kJ/mol.
+ * @see gel times of a selection guide, on a public web page
  */
 export function activationEnergyFromTimes(input: ActivationEnergyFromTimesInput): ActivationEnergy {
   const { firstTime: t1, firstTemperature: T1, secondTime: t2, secondTemperature: T2 } = input;
@@ -70,7 +71,7 @@ export const activationEnergyFromTimesFormula = /* @__PURE__ */ formula<
     },
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
-  sources: [{ key: 'astm-c1074', locator: 'activation energy' }],
+  sources: [{ key: 'web-cure-examples', locator: 'gel times of a selection guide at two temperatures' }],
   evidence: { form: { tag: 'secondary', derived: 'two Arrhenius rates divided' } },
   limits: [{ sort: 'stop', text: 'The hotter of the two must take the shorter time.' }],
 });

@@ -38,6 +38,7 @@ export interface ArrheniusFit {
  * @throws CalculationError `invalid-input`; `outside-validity` when the rates fall with temperature
  * @remarks Least squares on the logarithm weighs relative errors alike. A low r2 says that one energy does not describe
  *   the rows; the reciprocal of a time to one stage serves as the rate of that stage.
+ * @see worked answers on public web pages
  */
 export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
   const { rows, gasConstant: R = molarGasConstant } = input;
@@ -59,12 +60,16 @@ export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
   const slope = sxy / sxx;
   if (!(slope < 0)) falling(slope * T1);
   const frequencyFactor = k1 * Math.exp(ym - slope * (xm + 1));
+  const determination = (sxy * sxy) / (sxx * syy);
   finite(frequencyFactor, 'rows', '1/s');
+  finite(slope * T1, 'rows', 'K');
+  finite(slope * T1 * R, 'rows', 'J/mol');
+  finite(determination, 'rows', '');
   return {
     activationEnergy: (-slope * T1 * R) as ActivationEnergy,
     frequencyFactor: frequencyFactor as RateConstant,
     slope: (slope * T1) as TemperatureDifference,
-    determination: ((sxy * sxy) / (sxx * syy)) as Ratio,
+    determination: determination as Ratio,
   };
 }
 
@@ -125,7 +130,7 @@ export const arrheniusFitFormula = /* @__PURE__ */ formula<ArrheniusFitInput, Ar
     slope: { symbol: 's', kind: 'temperature difference', name: 'slope of ln k against 1/T' },
     determination: { symbol: 'r2', kind: 'ratio', name: 'coefficient of determination' },
   },
-  sources: [{ key: 'astm-c1074', locator: 'activation energy' }],
+  sources: [{ key: 'web-cure-examples', locator: 'least squares on three rates' }],
   evidence: { form: { tag: 'secondary', derived: 'normal equations of the straight line' } },
   limits: [{ sort: 'stop', text: 'The rates must rise with temperature.' }],
 });

@@ -28,6 +28,7 @@ export interface AutocatalyticConversionInput {
  * @returns degree of cure
  * @throws CalculationError `invalid-input`; `no-solution` for a start from 0 when m > 0
  * @remarks With C = 0 the bare law, not half of it. A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see Hubert and others 2001, as recalled; Barral and others 1995 (abstract)
  */
 export function autocatalyticConversion(input: AutocatalyticConversionInput): Ratio {
   const { rateConstant: k, m, n, startConversion: a0, time: t } = input;

@@ -24,6 +24,7 @@ export interface AutocatalyticTimeInput {
  * @returns time from a_0 to a [s]
  * @throws CalculationError `invalid-input`; `no-solution` for a start from 0 when m > 0
  * @remarks A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see Bogetti and Gillespie 1991, as a public program carries it
  */
 export function autocatalyticTime(input: AutocatalyticTimeInput): Time {
   const { rateConstant: k, m, n, startConversion: a0, conversion: a } = input;

@@ -19,6 +19,7 @@ export interface ConversionFromTransitionInput {
  * @param input.transition        T_g, measured [K], from T_g0 to T_g_inf
  * @returns degree of cure
  * @throws CalculationError `invalid-input`
+ * @see a public glass-transition model file
  */
 export function conversionFromTransition(input: ConversionFromTransitionInput): Ratio {
   const { uncuredTransition: T0, fullTransition: T1, lambda, transition: Tg } = input;

@@ -17,6 +17,7 @@ export interface CriticalConversionInput {
  * @param input.temperature T [K], > 0
  * @returns critical conversion; above 1 means that diffusion hardly matters
  * @throws CalculationError `invalid-input`
+ * @see Hubert and others 2001, as recalled
  */
 export function criticalConversion(input: CriticalConversionInput): Ratio {
   const { atZero, perKelvin, temperature: T } = input;

@@ -37,6 +37,7 @@ export interface CureWaitOverSwing {
  * @returns clock time from the start, the energy that it goes by, and the earliest that the bounds allow
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system; `no-solution` when every
  *   hour is below T_min
+ * @see ASTM C1074 (equivalent age)
  */
 export function cureWaitOverSwing(input: CureWaitOverSwingInput): CureWaitOverSwing {
   const { requiredTime, minimumTemperature, mechanism, referenceTemperature, gasConstant } = input;

@@ -16,6 +16,7 @@ export interface DegreeOfCureByDscInput {
  * @returns degree of cure
  * @throws CalculationError `invalid-input`
  * @remarks Both per kilogram of resin: a filled or fibre-bearing sample is corrected for its resin content first.
+ * @see thermal analysis note TA389
  */
 export function degreeOfCureByDsc(input: DegreeOfCureByDscInput): Ratio {
   const { totalHeat, residualHeat } = input;

@@ -22,10 +22,15 @@ export interface DegreeOfCureInput {
  * @throws CalculationError `invalid-input`; `no-solution` when the law stalls or does not start
  * @remarks The resin is taken at the temperature of the programme: its own heat is not added. A law with two branches is
  *   stopped at the jump of its rate and goes on from there.
+ * @see input decks of public cure solvers
  */
 export function degreeOfCure(input: DegreeOfCureInput): Ratio {
   const { parameterSet, programme, startConversion = 0 as Ratio } = input;
-  oneOf(parameterSet, ['3501-6', 'glass-polyester', 'two-part polyurethane', '8552'], 'parameterSet');
+  oneOf(
+    parameterSet,
+    ['two-branch epoxy', 'glass-polyester', 'two-part polyurethane', 'diffusion-limited epoxy'],
+    'parameterSet',
+  );
   const set = kineticSets.find(({ name }) => name === parameterSet);
   if (set === undefined) throw new RangeError(`kineticSets lacks ${parameterSet}`);
   return degreeOfCureByLaw(set.law, programme, startConversion);
@@ -77,7 +82,7 @@ export const degreeOfCureFormula = /* @__PURE__ */ formula<DegreeOfCureInput, Ra
       symbol: 'set',
       kind: 'choice',
       name: 'published set of constants',
-      choices: ['3501-6', 'glass-polyester', 'two-part polyurethane', '8552'],
+      choices: ['two-branch epoxy', 'glass-polyester', 'two-part polyurethane', 'diffusion-limited epoxy'],
     },
     programme: {
       symbol: 'programme',
@@ -96,9 +101,9 @@ export const degreeOfCureFormula = /* @__PURE__ */ formula<DegreeOfCureInput, Ra
   output: { symbol: 'a', kind: 'ratio', name: 'degree of cure' },
   sources: [
     { key: 'cure-solver-decks', locator: 'constants' },
-    { key: 'hubert-2001', locator: 'constants of 8552' },
+    { key: 'hubert-2001', locator: 'constants of the epoxy' },
   ],
-  evidence: { form: { tag: 'secondary' }, '8552': { tag: 'recalled' } },
+  evidence: { form: { tag: 'secondary' }, 'diffusion-limited epoxy': { tag: 'recalled' } },
   limits: [],
   inhomogeneous: 'the set of constants is chosen by its name',
 });

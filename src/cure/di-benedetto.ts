@@ -20,6 +20,7 @@ export interface DiBenedettoInput {
  * @returns glass transition temperature [K]
  * @throws CalculationError `invalid-input`
  * @remarks The relation may itself depend on the cure temperature: cold-cured adhesives showed that it did.
+ * @see a public glass-transition model file
  */
 export function diBenedetto(input: DiBenedettoInput): Temperature {
   const { uncuredTransition: T0, fullTransition: T1, lambda, conversion: a } = input;
@@ -29,7 +30,8 @@ export function diBenedetto(input: DiBenedettoInput): Temperature {
   positive(lambda, 'lambda', '');
   within(lambda, 0, 1, 'lambda', '');
   within(a, 0, 1, 'conversion', '');
-  return (T0 + (lambda * a * (T1 - T0)) / (1 - (1 - lambda) * a)) as Temperature;
+  // 1 - (1 - lambda) a, written so that it stays above 0 for the smallest shape.
+  return (T0 + (lambda * a * (T1 - T0)) / (1 - a + lambda * a)) as Temperature;
 }
 
 export const diBenedettoFormula = /* @__PURE__ */ formula<DiBenedettoInput, Temperature>({

@@ -32,6 +32,7 @@ export interface EquivalentTimeSwingInput extends TestedSpan, DailySwing {
  * @returns equivalent time, clock time that was credited, clock time below T_min that was not [s]
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system
  * @remarks Never below the equivalent time of the mean temperature while no hour is below T_min.
+ * @see ASTM C1074 (equivalent age)
  */
 export function equivalentTimeSwing(input: EquivalentTimeSwingInput): EquivalentTime {
   const { duration, minimumTemperature, mechanism, referenceTemperature, activationEnergy, gasConstant } = input;

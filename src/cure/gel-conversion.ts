@@ -16,6 +16,7 @@ export interface GelConversionInput {
  * @returns degree of cure at the gel point
  * @throws CalculationError `invalid-input`; `no-solution` for groups that make chains only
  * @remarks Equal reactivity, no loops, stoichiometric mix. Gel time follows by running the kinetics to this degree.
+ * @see Flory and Stockmayer, as recalled
  */
 export function gelConversion(input: GelConversionInput): Ratio {
   const { epoxyFunctionality: fe, hardenerFunctionality: fa } = input;

@@ -31,6 +31,7 @@ export interface IsoconversionalTime {
  * @returns time at T [s], and the energy that the two points imply [J/mol]
  * @throws CalculationError `invalid-input`; `outside-validity` when the hotter one did not take the shorter time
  * @remarks Needs no kinetic law, only that the law is the same at all three temperatures.
+ * @see an application page on epoxy adhesive, on a public web page
  */
 export function isoconversionalTime(input: IsoconversionalTimeInput): IsoconversionalTime {
   const { firstTime: t1, firstTemperature: T1, secondTime: t2, secondTemperature: T2, temperature: T } = input;
@@ -90,7 +91,7 @@ export const isoconversionalTimeFormula = /* @__PURE__ */ formula<Isoconversiona
     time: { symbol: 't', kind: 'time', name: 'time at the temperature' },
     activationEnergy: { symbol: 'E', kind: 'activation energy', name: 'activation energy implied' },
   },
-  sources: [{ key: 'astm-c1074', locator: 'activation energy' }],
+  sources: [{ key: 'web-cure-examples', locator: 'application page: 95 % cure at three temperatures' }],
   evidence: { form: { tag: 'secondary', derived: 'two Arrhenius times divided' } },
   limits: [
     { sort: 'stop', text: 'The hotter of the two must take the shorter time.' },

@@ -15,6 +15,7 @@ export interface KamalPeakInput {
  * @param input.secondRate k_2 at the temperature [1/s], > 0
  * @returns degree of cure at the highest rate; 0 when the rate falls from the start
  * @throws CalculationError `invalid-input`
+ * @see Kamal and Sourour 1973, as recalled
  */
 export function kamalPeak(input: KamalPeakInput): Ratio {
   const { firstRate: k1, secondRate: k2 } = input;

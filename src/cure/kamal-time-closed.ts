@@ -18,6 +18,7 @@ export interface KamalTimeClosedInput {
  * @returns time from the start [s]
  * @throws CalculationError `invalid-input`
  * @remarks A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see Kamal and Sourour 1973, as recalled
  */
 export function kamalTimeClosed(input: KamalTimeClosedInput): Time {
   const { firstRate: k1, secondRate: k2, conversion: a } = input;

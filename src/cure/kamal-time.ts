@@ -26,6 +26,7 @@ export interface KamalTimeInput {
  * @returns time from a_0 to a [s]
  * @throws CalculationError `invalid-input`; `no-solution` when both rates are 0, or for a start from 0 without k_1
  * @remarks A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see Kamal and Sourour 1973, as recalled
  */
 export function kamalTime(input: KamalTimeInput): Time {
   const { firstRate: k1, secondRate: k2, m, n, startConversion: a0, conversion: a } = input;

@@ -26,7 +26,7 @@ export type KineticLaw =
       readonly ceiling: number;
     };
 
-export type KineticSetName = '3501-6' | 'glass-polyester' | 'two-part polyurethane' | '8552';
+export type KineticSetName = 'two-branch epoxy' | 'glass-polyester' | 'two-part polyurethane' | 'diffusion-limited epoxy';
 
 /** A published set of constants, with where it comes from and what speaks against it. */
 export interface KineticSet {
@@ -46,7 +46,7 @@ const joules = (value: number): ActivationEnergy => value as ActivationEnergy;
  */
 export const kineticSets: readonly KineticSet[] = [
   {
-    name: '3501-6',
+    name: 'two-branch epoxy',
     law: {
       law: 'two-branch',
       frequencyFactors: [perMinute(2.101e9), perMinute(-2.014e9), perMinute(1.96e5)],
@@ -83,7 +83,7 @@ export const kineticSets: readonly KineticSet[] = [
     doubt: 'a fit to DSC runs: not a field cure time',
   },
   {
-    name: '8552',
+    name: 'diffusion-limited epoxy',
     law: {
       law: 'autocatalytic',
       frequencyFactor: 152800 as RateConstant,

@@ -16,6 +16,7 @@ export interface LogarithmicTransitionInput extends DiBenedettoInput {}
  * @returns glass transition temperature [K]
  * @throws CalculationError `invalid-input`
  * @remarks Never above the linear form with the same shape.
+ * @see Venditti and Gillham 1997, in the form of a public model file
  */
 export function logarithmicTransition(input: LogarithmicTransitionInput): Temperature {
   const { uncuredTransition: T0, fullTransition: T1, lambda, conversion: a } = input;
@@ -26,7 +27,8 @@ export function logarithmicTransition(input: LogarithmicTransitionInput): Temper
   within(lambda, 0, 1, 'lambda', '');
   within(a, 0, 1, 'conversion', '');
   finite(T1 / T0, 'uncuredTransition', 'K');
-  return (T0 * (T1 / T0) ** ((lambda * a) / (1 - (1 - lambda) * a))) as Temperature;
+  // 1 - (1 - lambda) a, written so that it stays above 0 for the smallest shape.
+  return (T0 * (T1 / T0) ** ((lambda * a) / (1 - a + lambda * a))) as Temperature;
 }
 
 export const logarithmicTransitionFormula = /* @__PURE__ */ formula<LogarithmicTransitionInput, Temperature>({

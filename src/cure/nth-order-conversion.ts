@@ -18,6 +18,7 @@ export interface NthOrderConversionInput {
  * @returns degree of cure; an order below 1 is complete at t = 1/((1-n) k), and stays so
  * @throws CalculationError `invalid-input`
  * @remarks A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see a paper of 2013 on a two-part polyurethane (abstract)
  */
 export function nthOrderConversion(input: NthOrderConversionInput): Ratio {
   const { rateConstant: k, order: n, time: t } = input;

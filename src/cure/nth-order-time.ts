@@ -18,6 +18,7 @@ export interface NthOrderTimeInput {
  * @returns time from the start [s]
  * @throws CalculationError `invalid-input`
  * @remarks A fit to a DSC run is no field cure time: at site temperature the resin turns to glass first (`requiredCureTemperature`).
+ * @see a paper of 2013 on a two-part polyurethane (abstract)
  */
 export function nthOrderTime(input: NthOrderTimeInput): Time {
   const { rateConstant: k, order: n, conversion: a } = input;

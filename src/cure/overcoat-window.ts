@@ -37,6 +37,7 @@ export interface OvercoatWindow {
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system or below T_min;
  *   `no-solution` when the bounds leave no hour that is surely inside
  * @remarks After it closes the surface is abraded before the next layer.
+ * @see ASTM C1074 (equivalent age)
  */
 export function overcoatWindow(input: OvercoatWindowInput): OvercoatWindow {
   const { opens, closes, temperature, minimumTemperature, mechanism, referenceTemperature, gasConstant } = input;

@@ -25,6 +25,7 @@ export interface PotLifeInput extends WorkingTimeInput {
  * @remarks A pot heats itself, and a deep one cannot lose the heat: above the tested mass the true pot life is shorter
  *   than this figure, by an amount that no law here gives (the adiabatic induction time is its floor). Split the batch.
  *   Stated pot lives end at different events: twice the viscosity, 100 g at 50 degC, no longer spreadable.
+ * @see ASTM C1074 (equivalent age)
  */
 export function potLife(input: PotLifeInput): WorkingTime {
   positive(input.testedMass, 'testedMass', 'kg');

@@ -28,6 +28,7 @@ export interface Q10Input {
  * @throws CalculationError `invalid-input`
  * @remarks Q10 falls as temperature rises, so a constant "twice as fast for every 10 K" is no Arrhenius law: carried
  *   down from 25 to 5 degC it gives 4.0 times the time where E = 52.9 kJ/mol gives 4.65, too short a wait in the cold.
+ * @see a rule of resin makers, on public web pages
  */
 export function q10(input: Q10Input): Ratio {
   const { activationEnergy: E, temperature: T, step = 10 as TemperatureDifference } = input;
@@ -65,7 +66,7 @@ export const q10Formula = /* @__PURE__ */ formula<Q10Input, Ratio>({
     },
   },
   output: { symbol: 'Q', kind: 'ratio', name: 'factor on the rate' },
-  sources: [{ key: 'astm-c1074', locator: 'equivalent age' }],
+  sources: [{ key: 'web-cure-examples', locator: 'pot life that halves for every 18 degF' }],
   evidence: { form: { tag: 'secondary', derived: 'ratio of two Arrhenius rates' }, dT: { tag: 'practice' } },
   limits: [],
 });

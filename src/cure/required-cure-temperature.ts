@@ -34,6 +34,7 @@ export interface RequiredCureTemperature {
  * @throws CalculationError `invalid-input`
  * @remarks Cure stalls when the glass transition reaches about the cure temperature: 10 to 20 K above it by what was
  *   published; 10 K is the safe end. The wait goes by kinetics; this goes by temperature alone.
+ * @see a public glass-transition model file; Cook and others 1998 (abstract)
  */
 export function requiredCureTemperature(input: RequiredCureTemperatureInput): RequiredCureTemperature {
   const { uncuredTransition: T0, fullTransition: T1, lambda, targetConversion: a, cureTemperature: T } = input;
@@ -46,7 +47,8 @@ export function requiredCureTemperature(input: RequiredCureTemperatureInput): Re
   within(a, 0, 1, 'targetConversion', '');
   positive(T, 'cureTemperature', 'K');
   nonNegative(excess, 'excess', 'K');
-  const target = T0 + (lambda * a * (T1 - T0)) / (1 - (1 - lambda) * a);
+  // 1 - (1 - lambda) a, written so that it stays above 0 for the smallest shape.
+  const target = T0 + (lambda * a * (T1 - T0)) / (1 - a + lambda * a);
   const attainable = Math.max(T0, Math.min(T1, T + excess));
   const y = (attainable - T0) / (T1 - T0);
   return {

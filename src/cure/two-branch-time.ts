@@ -18,7 +18,7 @@ export interface TwoBranchTimeInput {
 }
 
 /**
- * Time to a degree of cure by the two-branch law of the 3501-6 epoxy, at one temperature.
+ * Time to a degree of cure by the two-branch law of an autoclave epoxy, at one temperature.
  *
  * $$\frac{da}{dt} = (k_1 + k_2 a)(1-a)(B-a) \text{ up to } a_s, \quad k_3 (1-a) \text{ beyond}, \qquad k_i = A_i e^{-E_i/RT}$$
  *
@@ -32,6 +32,7 @@ export interface TwoBranchTimeInput {
  * @throws CalculationError `invalid-input`; `no-solution` where the first branch stalls, below about 7 degC with these constants
  * @remarks The rate jumps at a_s, so each branch is integrated by itself. An autoclave resin: here to check the method,
  *   and the only public law of this kind.
+ * @see Lee, Loos and Springer 1982, as two public programs carry it
  */
 export function twoBranchTime(input: TwoBranchTimeInput): Time {
   const {
@@ -147,6 +148,8 @@ export const twoBranchTimeFormula = /* @__PURE__ */ formula<TwoBranchTimeInput, 
     E_1: { tag: 'secondary' },
     E_2: { tag: 'secondary' },
     E_3: { tag: 'secondary' },
+    a_s: { tag: 'secondary' },
+    B: { tag: 'secondary' },
   },
   limits: [],
 });

@@ -16,6 +16,7 @@ export interface LaminateBoreRatioInput {
  * @returns ratio, from 1 for a thin laminate upward
  * @throws CalculationError `invalid-input`
  * @remarks Lame's thick cylinder under internal pressure, isotropic.
+ * @see Hearn, Mechanics of Materials 1, as recalled
  */
 export function laminateBoreRatio(input: LaminateBoreRatioInput): number {
   const { laminateThickness: t, outsideDiameter: D } = input;

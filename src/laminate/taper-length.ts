@@ -54,6 +54,6 @@ export const taperLengthFormula = /* @__PURE__ */ formula<TaperLengthInput, Leng
     { key: 'iso-24817', locator: '7.5.8, as recalled' },
     { key: 'asme-pcc-2', locator: '401-3.4, as recalled' },
   ],
-  evidence: { form: { tag: 'recalled' }, ratio: { tag: 'recalled' } },
+  evidence: { form: { tag: 'recalled' }, ratio: { tag: 'recalled' }, leastRatio: { tag: 'recalled' } },
   limits: [{ sort: 'stop', text: 'the taper must not be steeper than 5 to 1' }],
 });

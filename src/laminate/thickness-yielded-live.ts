@@ -99,10 +99,7 @@ export const thicknessYieldedLiveFormula = /* @__PURE__ */ formula<ThicknessYiel
     allowableStrain: { symbol: 'eps_c', kind: 'strain', name: 'allowable hoop strain', sample: [0.0005, 0.004] },
   },
   output: { symbol: 't', kind: 'length', name: 'laminate thickness' },
-  sources: [
-    { key: 'iso-24817', locator: '7.5.4, as recalled' },
-    { key: 'asme-pcc-2', locator: '401-3.4, Eq. 4, as recalled' },
-  ],
+  sources: [{ key: 'asme-pcc-2', locator: '401-3.4, Eq. 4, as recalled' }],
   evidence: { form: { tag: 'recalled', derived: 'bisection of the strain equation' } },
   limits: [
     { sort: 'stop', text: 'no credit for a live pressure over what the remaining wall holds at yield, 2 s t_s/D' },

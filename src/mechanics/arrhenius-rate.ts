@@ -21,6 +21,7 @@ export interface ArrheniusRateInput {
  * @returns rate constant [1/s]
  * @throws CalculationError `invalid-input`; `outside-validity` when the rate is too small for a number
  * @remarks A and E belong to one fit and one kinetic law: never mix them between sets.
+ * @see CODATA 2018 for R
  */
 export function arrheniusRate(input: ArrheniusRateInput): RateConstant {
   const { frequencyFactor: A, activationEnergy: E, temperature: T, gasConstant: R = molarGasConstant } = input;

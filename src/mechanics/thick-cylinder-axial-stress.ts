@@ -29,7 +29,7 @@ const choices = ['closed', 'open', 'restrained'] as const satisfies readonly Cyl
  * @returns axial stress [Pa], the same over the whole wall, tension positive
  * @throws CalculationError `invalid-input`
  * @remarks Pressure only: the thermal stress of a restrained line is a term of its own. Open ends are sliding seals.
- * @see Hearn, Mechanics of Materials 1
+ * @see open lecture notes on cylinders (Lame equations, end conditions)
  */
 export function thickCylinderAxialStress(input: ThickCylinderAxialStressInput): Stress {
   const { internalPressure: Pi, externalPressure: Po = 0, innerRadius: ri, outerRadius: ro } = input;

@@ -22,7 +22,7 @@ export interface ThickCylinderHoopStressInput {
  * @returns hoop stress [Pa], tension positive
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, isotropic, far from the ends. The same as A + B/r^2; written so that a thin wall loses no digits.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function thickCylinderHoopStress(input: ThickCylinderHoopStressInput): Stress {
   const { internalPressure: Pi, externalPressure: Po = 0, innerRadius: ri, outerRadius: ro, radius: r } = input;
@@ -60,7 +60,6 @@ export const thickCylinderHoopStressFormula = /* @__PURE__ */ formula<ThickCylin
   },
   output: { symbol: 'sigma_theta', kind: 'stress', name: 'hoop stress' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

@@ -22,7 +22,7 @@ export interface ThickCylinderRadialStressInput {
  * @returns radial stress [Pa], compression negative: -P_i at the bore, -P_o at the outside
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, isotropic, far from the ends. The same as A - B/r^2; written so that no term cancels.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function thickCylinderRadialStress(input: ThickCylinderRadialStressInput): Stress {
   const { internalPressure: Pi, externalPressure: Po = 0, innerRadius: ri, outerRadius: ro, radius: r } = input;
@@ -61,7 +61,6 @@ export const thickCylinderRadialStressFormula = /* @__PURE__ */ formula<ThickCyl
   },
   output: { symbol: 'sigma_r', kind: 'stress', name: 'radial stress' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

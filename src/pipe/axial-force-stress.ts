@@ -18,7 +18,7 @@ export interface AxialForceStressInput {
  * @returns longitudinal stress [Pa], tension positive
  * @throws CalculationError `invalid-input`
  * @remarks The metal area is exact for any wall thickness.
- * @see ASME B31.8, 833
+ * @see calculation sheet of a restrained line after ASME B31.8, 833
  */
 export function axialForceStress(input: AxialForceStressInput): Stress {
   const { axialForce: R, outsideDiameter: D, wallThickness: t } = input;

@@ -18,7 +18,7 @@ export interface BendingStressInput {
  * @returns longitudinal stress at the outermost fibre [Pa]; it acts as tension on one side and compression on the other
  * @throws CalculationError `invalid-input`
  * @remarks Straight pipe: a fitting needs its stress index on top.
- * @see ASME B31.8, 833
+ * @see calculation sheet of a restrained line after ASME B31.8, 833
  */
 export function bendingStress(input: BendingStressInput): Stress {
   const { bendingMoment: M, outsideDiameter: D, wallThickness: t } = input;

@@ -18,7 +18,7 @@ export interface BoreHoopStressInput {
  * @returns hoop stress at the bore [Pa]
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, no external pressure, any wall thickness.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function boreHoopStress(input: BoreHoopStressInput): Stress {
   const { pressure: P, outsideDiameter: D, wallThickness: t } = input;
@@ -47,7 +47,6 @@ export const boreHoopStressFormula = /* @__PURE__ */ formula<BoreHoopStressInput
   },
   output: { symbol: 'sigma_b', kind: 'stress', name: 'hoop stress at the bore' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

@@ -19,7 +19,7 @@ export interface OutsideHoopStressInput {
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, no external pressure, any wall thickness. The bore stress less the pressure. What a strain gauge on
  *   the pipe sees.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function outsideHoopStress(input: OutsideHoopStressInput): Stress {
   const { pressure: P, outsideDiameter: D, wallThickness: t } = input;
@@ -48,7 +48,6 @@ export const outsideHoopStressFormula = /* @__PURE__ */ formula<OutsideHoopStres
   },
   output: { symbol: 'sigma_o', kind: 'stress', name: 'hoop stress at the outside' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

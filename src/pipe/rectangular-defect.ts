@@ -16,8 +16,9 @@ import { checkPartWallDefect } from './part-wall-defect.js';
  * @param input.flowStress       S_flow [Pa], > 0
  * @returns failure pressure [Pa]
  * @throws CalculationError `invalid-input`; `outside-validity` for a depth over 0.8 of the wall
- * @remarks The lowest of the flow-stress methods: for natural corrosion, which is not even, it gives more metal away than is lost.
- * @see NG-18 surface-flaw equation; PRCI PR-3-805
+ * @remarks Never above modified B31G at the same flow stress: for natural corrosion, which is not even, it gives more metal away
+ *   than is lost. Original B31G lies below it where L^2/(D t) is above 20.
+ * @see NG-18 surface-flaw equation, in an open paper on gouged pipe; PRCI PR-3-805, as recalled
  */
 export function rectangularDefectFailurePressure(input: B31gInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, defectDepth: d, defectLength: L, flowStress: S } = input;
@@ -56,7 +57,10 @@ export const rectangularDefectFailurePressureFormula = /* @__PURE__ */ formula<B
     flowStress: { symbol: 'S_flow', kind: 'stress', name: 'flow stress', sample: [200e6, 700e6] },
   },
   output: { symbol: 'P_f', kind: 'gauge pressure', name: 'failure pressure' },
-  sources: [{ key: 'kiefner-vieth-1989', locator: 'NG-18 surface-flaw equation' }],
+  sources: [
+    { key: 'gouged-pipe-paper', locator: 'NG-18 surface-flaw equation' },
+    { key: 'kiefner-vieth-1989', locator: 'NG-18 surface-flaw equation' },
+  ],
   evidence: { form: { tag: 'secondary' } },
   limits: [
     {

@@ -120,7 +120,8 @@ const RUN: Readonly<
     const { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength } = job.input;
     if (tensileStrength === undefined) return out(method, 'needs the tensile strength');
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
-    return inside(job, method, step(job.recorder, dnvFailurePressure, input), []);
+    const note = 'DNV-RP-F101 takes a further modelling factor of 0.9, as recalled, which is not in this safe pressure';
+    return inside(job, method, step(job.recorder, dnvFailurePressure, input), [note]);
   },
   'local-metal-loss': (job, method) => {
     const { outsideDiameter, wallThickness: t, defectDepth, defectLength, maximumPressure } = job.input;

@@ -23,7 +23,7 @@ export interface ThickWallHoopStressInput {
  * @returns hoop stress [Pa], tension positive
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, any wall thickness. `mechanics/thick-cylinder-hoop-stress` in the measures of a pipe.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function thickWallHoopStress(input: ThickWallHoopStressInput): Stress {
   const { pressure, externalPressure, outsideDiameter: D, wallThickness: t, radius } = input;
@@ -61,7 +61,6 @@ export const thickWallHoopStressFormula = /* @__PURE__ */ formula<ThickWallHoopS
   },
   output: { symbol: 'sigma_theta', kind: 'stress', name: 'hoop stress' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

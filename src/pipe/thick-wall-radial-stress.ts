@@ -23,7 +23,7 @@ export interface ThickWallRadialStressInput {
  * @returns radial stress [Pa], tension positive
  * @throws CalculationError `invalid-input`
  * @remarks Elastic, any wall thickness. `mechanics/thick-cylinder-radial-stress` in the measures of a pipe.
- * @see Timoshenko, Strength of Materials, Part II
+ * @see open lecture notes on cylinders (Lame equations)
  */
 export function thickWallRadialStress(input: ThickWallRadialStressInput): Stress {
   const { pressure, externalPressure, outsideDiameter: D, wallThickness: t, radius } = input;
@@ -61,7 +61,6 @@ export const thickWallRadialStressFormula = /* @__PURE__ */ formula<ThickWallRad
   },
   output: { symbol: 'sigma_r', kind: 'stress', name: 'radial stress' },
   sources: [
-    { key: 'timoshenko', locator: 'thick-walled cylinder' },
     { key: 'mechanics-notes', locator: 'Lame equations' },
   ],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },

@@ -20,6 +20,7 @@ export interface AdiabaticRiseInput {
  * @returns temperature rise [K]
  * @throws CalculationError `invalid-input`
  * @remarks A warning, not a cure temperature. Filler lowers it in proportion.
+ * @see Lee, Loos and Springer 1982 for a heat of reaction; own form
  */
 export function adiabaticRise(input: AdiabaticRiseInput): TemperatureDifference {
   const {

@@ -16,6 +16,7 @@ export interface ArealResinInput {
  * @returns resin per area of one ply [kg/m2]
  * @throws CalculationError `invalid-input`
  * @remarks Hand lay-up of cloth holds 0.45 to 0.60 of fibre by mass, mat 0.25 to 0.35.
+ * @see worked examples of mixing on public web pages
  */
 export function arealResin(input: ArealResinInput): ArealWeight {
   const { arealWeight: Wf, fibreMassFraction: wF } = input;

@@ -23,6 +23,7 @@ export interface BlendEquivalentWeightInput {
  * @param input.inertMass m_0, mass of filler and diluent without reactive groups [kg], >= 0; 0 when not given
  * @returns mass of the blend that holds one mole of reactive groups [kg/mol]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function blendEquivalentWeight(input: BlendEquivalentWeightInput): MolarMass {
   const { components, inertMass: m0 = 0 as Mass } = input;

@@ -30,6 +30,7 @@ export interface BurnOffInput {
  * @throws CalculationError `invalid-input`
  * @remarks A void fraction a few tenths of a per cent below zero is the error of measurement, and is returned as it
  *   is.
+ * @see ASTM D3171, as recalled
  */
 export function burnOff(input: BurnOffInput): BurnOff {
   const { sampleMass: m0, fibreMass: m1, laminateDensity: rhoC, fibreDensity: rhoF, resinDensity: rhoM } = input;

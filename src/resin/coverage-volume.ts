@@ -18,6 +18,7 @@ export interface CoverageVolumeInput {
  * @returns volume [m3]
  * @throws CalculationError `invalid-input`
  * @remarks For coats of different coverage, one call a coat and the sum.
+ * @see worked examples of mixing on public web pages
  */
 export function coverageVolume(input: CoverageVolumeInput): Volume {
   const { area: A, coveredArea: A1, coveredVolume: V1 } = input;

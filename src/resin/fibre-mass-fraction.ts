@@ -17,6 +17,7 @@ export interface FibreMassFractionInput {
  * @param input.resinDensity rho_m, density of the cured resin [kg/m3], > 0
  * @returns fibre mass fraction [1]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function fibreMassFraction(input: FibreMassFractionInput): Ratio {
   const { fibreVolumeFraction: Vf, fibreDensity: rhoF, resinDensity: rhoM } = input;

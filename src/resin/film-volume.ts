@@ -15,6 +15,7 @@ export interface FilmVolumeInput {
  * @param input.thickness t, thickness of the film [m], > 0
  * @returns volume [m3]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function filmVolume(input: FilmVolumeInput): Volume {
   const { area: A, thickness: t } = input;

@@ -16,6 +16,7 @@ export interface HardenerPartsInput {
  * @returns parts of hardener for 100 parts of resin by mass
  * @throws CalculationError `invalid-input`
  * @remarks The maker's mixing ratio governs; it may be set off the stoichiometric one on purpose.
+ * @see worked examples of mixing on public web pages
  */
 export function hardenerParts(input: HardenerPartsInput): number {
   const { hydrogenEquivalentWeight: Eh, epoxyEquivalentWeight: Ee } = input;

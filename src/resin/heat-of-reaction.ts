@@ -18,6 +18,7 @@ export interface HeatOfReactionInput {
  * @returns heat of reaction per mass of mix [J/kg]
  * @throws CalculationError `invalid-input`
  * @remarks About 100 to 118 kJ per mole of epoxide, as recalled.
+ * @see Horie and others 1970, as recalled
  */
 export function heatOfReaction(input: HeatOfReactionInput): SpecificEnergy {
   const { heatPerEpoxide: h, epoxyEquivalentWeight: Ee, hydrogenEquivalentWeight: Eh } = input;

@@ -15,6 +15,7 @@ export interface HydrogenEquivalentWeightInput {
  * @param input.activeHydrogens n_H, active hydrogens in a molecule, whole, 1 or above
  * @returns active-hydrogen equivalent weight [kg/mol]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function hydrogenEquivalentWeight(input: HydrogenEquivalentWeightInput): MolarMass {
   const { molarMass: M, activeHydrogens: nH } = input;

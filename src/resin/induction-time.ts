@@ -32,6 +32,7 @@ export interface InductionTimeInput {
  * @returns induction time [s]
  * @throws CalculationError `invalid-input`
  * @remarks Zero-order kinetics; a warning, not a pot life.
+ * @see Townsend and Tou 1980, as recalled
  */
 export function inductionTime(input: InductionTimeInput): Time {
   const {

@@ -22,6 +22,7 @@ export interface LaminateResinInput {
  * @returns mass of mixed resin [kg]
  * @throws CalculationError `invalid-input`
  * @remarks For tape the area is tape width times tape length; for sheet the area of the sheets, laps included.
+ * @see worked examples of mixing on public web pages
  */
 export function laminateResin(input: LaminateResinInput): Mass {
   const {

@@ -15,6 +15,7 @@ export interface MassOfVolumeInput {
  * @param input.density rho, density [kg/m3], > 0
  * @returns mass [kg]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function massOfVolume(input: MassOfVolumeInput): Mass {
   const { volume: V, density: rho } = input;

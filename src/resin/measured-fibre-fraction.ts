@@ -19,6 +19,7 @@ export interface MeasuredFibreFractionInput {
  * @param input.thickness t, measured thickness of the laminate [m], > 0, and thick enough to hold the fibre
  * @returns fibre volume fraction [1]
  * @throws CalculationError `invalid-input`; `no-solution` when the fibre alone is thicker
+ * @see worked examples of mixing on public web pages
  */
 export function measuredFibreFraction(input: MeasuredFibreFractionInput): Ratio {
   const { plies: n, arealWeight: Wf, fibreDensity: rhoF, thickness: t } = input;

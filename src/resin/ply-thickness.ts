@@ -23,6 +23,7 @@ export interface PlyThicknessInput {
  * @returns ply thickness [m]
  * @throws CalculationError `invalid-input`
  * @remarks A measured ply thickness is always better: the fibre fraction of hand work varies.
+ * @see composite thickness note on a public web page; ISO 12215-5, annex C, as recalled
  */
 export function plyThickness(input: PlyThicknessInput): Length {
   const {

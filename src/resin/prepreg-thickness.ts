@@ -19,6 +19,7 @@ export interface PrepregThicknessInput {
  * @param input.resinDensity rho_m, density of the cured resin [kg/m3], > 0
  * @returns ply thickness [m]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function prepregThickness(input: PrepregThicknessInput): Length {
   const { totalArealWeight: W, fibreMassFraction: wF, fibreDensity: rhoF, resinDensity: rhoM } = input;

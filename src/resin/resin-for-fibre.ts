@@ -20,6 +20,7 @@ export interface ResinForFibreInput {
  * @param input.fibreMassFraction w_f, mass of fibre in the mass of the laminate [1], above 0, at most 1
  * @returns mass of resin and mass of laminate [kg]
  * @throws CalculationError `invalid-input`
+ * @see worked examples of mixing on public web pages
  */
 export function resinForFibre(input: ResinForFibreInput): ResinForFibre {
   const { fibreMass: mF, fibreMassFraction: wF } = input;

@@ -44,6 +44,7 @@ export interface RunawayParameterInput {
  * @returns parameter over the limit of the shape: 1 is the limit [1]
  * @throws CalculationError `invalid-input`
  * @remarks Limits 0.88 for a slab, 2.0 for a cylinder, 3.32 for a sphere. A warning, not a cure time.
+ * @see Frank-Kamenetskii, as recalled
  */
 export function runawayParameter(input: RunawayParameterInput): Ratio {
   const {

@@ -21,9 +21,9 @@ export type Loading = 'rare' | 'continuous';
 export interface DefaultStrainRow {
   readonly life: Time;
   readonly hoop: Strain;
-  /** Axial strain of a laminate whose axial modulus is at least the stated share of the hoop modulus. */
+  /** Axial strain of a laminate whose axial modulus is above the stated share of the hoop modulus. */
   readonly axial: Strain;
-  /** Axial strain of a laminate that is softer than that along the pipe. */
+  /** Axial strain of a laminate that is no stiffer than that along the pipe. */
   readonly softAxial: Strain;
 }
 
@@ -68,7 +68,7 @@ export interface RuleSet {
   readonly throughWallBelow: Rule<Length>;
 
   readonly defaultStrains: Readonly<Record<Loading, ByClass<Rule<readonly DefaultStrainRow[]>>>>;
-  /** Axial over hoop modulus from which the `axial` column of the default strains holds. */
+  /** Axial over hoop modulus above which the `axial` column of the default strains holds. */
   readonly modulusShare: Rule<number>;
   /** Short-term strain to failure that the default strains require. */
   readonly leastFailureStrain: Rule<Strain>;

@@ -17,6 +17,7 @@ export interface CapstanTurnsInput {
  * @param input.friction mu, coefficient of friction, > 0
  * @returns turns
  * @throws CalculationError `invalid-input`
+ * @see statics problem of a hawser on a bollard, solved on a public web page
  */
 export function capstanTurns(input: CapstanTurnsInput): number {
   const { looseTension: T2, tightTension: T1, friction: mu } = input;

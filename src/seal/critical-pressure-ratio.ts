@@ -14,6 +14,7 @@ export interface CriticalPressureRatioInput {
  * @returns critical pressure ratio [1]
  * @throws CalculationError `invalid-input`
  * @remarks Air 0.528, natural gas about 0.546: anything above about one bar in the line chokes.
+ * @see choked flow, on public web pages
  */
 export function criticalPressureRatio(input: CriticalPressureRatioInput): Ratio {
   const { heatCapacityRatio: k } = input;

@@ -18,6 +18,7 @@ export interface FastenerPreloadInput {
  * @returns preload [N]
  * @throws CalculationError `invalid-input`
  * @remarks The band of one bolt has the tension of that bolt.
+ * @see worked example of an M12 bolt on a public web page
  */
 export function fastenerPreload(input: FastenerPreloadInput): Force {
   const { stressArea: As, proofStrength: Sp, share: c } = input;

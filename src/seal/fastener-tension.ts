@@ -19,6 +19,7 @@ export interface FastenerTensionInput {
  * @returns tension at the fastener [N]
  * @throws CalculationError `invalid-input`
  * @remarks Take the high end of the friction.
+ * @see statics problem of a hawser on a bollard, solved on a public web page
  */
 export function fastenerTension(input: FastenerTensionInput): Force {
   const { padTension: Tp, friction: mu, angle: beta = Math.PI } = input;

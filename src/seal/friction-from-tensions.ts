@@ -18,6 +18,7 @@ export interface FrictionFromTensionsInput {
  * @returns coefficient of friction
  * @throws CalculationError `invalid-input`
  * @remarks How to find the friction of a band on its sheet: a spring balance at each end of a quarter turn.
+ * @see statics problem of a hawser on a bollard, solved on a public web page
  */
 export function frictionFromTensions(input: FrictionFromTensionsInput): number {
   const { looseTension: T2, tightTension: T1, angle: beta } = input;

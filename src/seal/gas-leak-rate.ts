@@ -48,6 +48,7 @@ export interface GasLeakRateInput {
  * @remarks Ideal gas, no liquid in it, no heat taken up in the hole. About 0.61 for a sharp hole, 0.80 for a short
  *   tube, 0.98 for a nozzle; nobody measured a corroded hole, so the default of 1 overstates rather than
  *   understates.
+ * @see choked flow, on public web pages
  */
 export function gasLeakRate(input: GasLeakRateInput): GasLeakRate {
   const { insidePressure: p1, outsidePressure: p2, temperature: T, molarMass: M, heatCapacityRatio: k } = input;
@@ -139,6 +140,7 @@ export const gasLeakRateFormula = /* @__PURE__ */ formula<GasLeakRateInput, GasL
   sources: [{ key: 'web-seal-examples', locator: 'choked flow' }],
   evidence: {
     form: { tag: 'secondary', derived: 'greatest isentropic flow over the pressure in the hole' },
+    dischargeCoefficient: { tag: 'chosen', note: 'default: the most that a hole can pass' },
     R: { tag: 'secondary', derived: 'product of two defined constants' },
   },
   limits: [],

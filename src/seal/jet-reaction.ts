@@ -24,6 +24,7 @@ export interface JetReactionInput {
  * @remarks Both coefficients 1: a smooth opening, twice the force that holds a plug over it. A sharp hole has about
  *   0.61 and 0.98, so about 1.2 A dp. The smooth form also lies above the thrust of a gas jet. On a plate that
  *   turns the jet square, the same force acts.
+ * @see worked example of a garden hose on a public web page
  */
 export function jetReaction(input: JetReactionInput): Force {
   const { pressureDifference: dp, holeArea: A, dischargeCoefficient: Cd = 1, velocityCoefficient: Cv = 1 } = input;
@@ -68,6 +69,10 @@ export const jetReactionFormula = /* @__PURE__ */ formula<JetReactionInput, Forc
   },
   output: { symbol: 'F_j', kind: 'force', name: 'reaction of the jet' },
   sources: [{ key: 'web-seal-examples', locator: 'reaction of a garden hose' }],
-  evidence: { form: { tag: 'secondary', derived: 'density times flow times speed' } },
+  evidence: {
+    form: { tag: 'secondary', derived: 'density times flow times speed' },
+    dischargeCoefficient: { tag: 'chosen', note: 'default: the most that a hole can pass' },
+    velocityCoefficient: { tag: 'chosen', note: 'default: the speed without losses' },
+  },
   limits: [],
 });

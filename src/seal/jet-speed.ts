@@ -17,6 +17,7 @@ export interface JetSpeedInput {
  * @throws CalculationError `invalid-input`
  * @remarks Without losses, so an upper bound. Not for gas, nor for liquid that flashes: their jets reach the speed
  *   of sound and more.
+ * @see worked examples of orifice flow on public web pages
  */
 export function jetSpeed(input: JetSpeedInput): Speed {
   const { pressureDifference: dp, density: rho } = input;

@@ -26,6 +26,7 @@ export interface LeakForceInput {
  * @throws CalculationError `invalid-input`
  * @remarks A pad of three times the diameter of the hole may feel nine times the force on the hole. Nothing shows
  *   from outside how far the fluid has crept.
+ * @see force balance, on public web pages
  */
 export function leakForce(input: LeakForceInput): LeakForce {
   const { pressure: p, holeArea: Ah, padArea: Ap } = input;

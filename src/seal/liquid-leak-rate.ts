@@ -22,6 +22,7 @@ export interface LiquidLeakRateInput {
  * @throws CalculationError `invalid-input`
  * @remarks About 0.61 for a sharp hole, 0.80 for a short tube, 0.98 for a nozzle; nobody measured a corroded hole,
  *   so the default of 1 overstates rather than understates. Not for liquid that flashes.
+ * @see worked examples of orifice flow on public web pages
  */
 export function liquidLeakRate(input: LiquidLeakRateInput): VolumeFlow {
   const { pressureDifference: dp, density: rho, holeArea: A, dischargeCoefficient: Cd = 1 } = input;
@@ -59,6 +60,9 @@ export const liquidLeakRateFormula = /* @__PURE__ */ formula<LiquidLeakRateInput
   },
   output: { symbol: 'Q', kind: 'volume flow', name: 'leak rate' },
   sources: [{ key: 'web-seal-examples', locator: 'orifice flow and discharge coefficients' }],
-  evidence: { form: { tag: 'secondary', derived: 'speed of the jet times its area' } },
+  evidence: {
+    form: { tag: 'secondary', derived: 'speed of the jet times its area' },
+    dischargeCoefficient: { tag: 'chosen', note: 'default: the most that a hole can pass' },
+  },
   limits: [],
 });

@@ -16,6 +16,7 @@ export interface MeanBandTensionInput {
  * @returns mean tension [N]
  * @throws CalculationError `invalid-input`
  * @remarks The two halves of the band are alike: the tension falls from the fastener to the far side.
+ * @see statics problem of a hawser on a bollard, solved on a public web page
  */
 export function meanBandTension(input: MeanBandTensionInput): Force {
   const { fastenerTension: Tf, friction: mu } = input;

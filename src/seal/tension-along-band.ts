@@ -20,6 +20,7 @@ export interface TensionAlongBandInput {
  * @throws CalculationError `invalid-input`
  * @remarks At a friction of 0.2 about half is left opposite the fastener: put the fastener beside the leak, and tap
  *   the band round while tightening. No credit is taken for tapping.
+ * @see statics problem of a hawser on a bollard, solved on a public web page
  */
 export function tensionAlongBand(input: TensionAlongBandInput): Force {
   const { fastenerTension: Tf, friction: mu, angle: beta = Math.PI } = input;

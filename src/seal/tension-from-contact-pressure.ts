@@ -18,6 +18,7 @@ export interface TensionFromContactPressureInput {
  * @returns tension in the band [N]
  * @throws CalculationError `invalid-input`
  * @remarks The inverse of the contact pressure: what the pipe under the band allows at the fastener.
+ * @see Bhandari, Design of Machine Elements, band brakes, as recalled
  */
 export function tensionFromContactPressure(input: TensionFromContactPressureInput): Force {
   const { pressure: q, diameter: D, bandWidth: w } = input;

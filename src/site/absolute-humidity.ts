@@ -21,6 +21,7 @@ export interface AbsoluteHumidityInput {
  * @returns vapour density [kg/m3]
  * @throws CalculationError `invalid-input`; `outside-validity` outside the span of the coefficients
  * @remarks The common "217 e/T" in g/m3 and hPa has R_v = 460.83 J/(kg K), 0.15 per cent more vapour.
+ * @see Sonntag 1990 and WMO-No. 8, Annex 4.B, as public pages give them
  */
 export function absoluteHumidity(input: AbsoluteHumidityInput): Density {
   const { temperature: T, humidity: RH, vapourGasConstant: Rv = 461.5 as SpecificHeat, set = 'sonntag' } = input;
@@ -70,7 +71,7 @@ export const absoluteHumidityFormula = /* @__PURE__ */ formula<AbsoluteHumidityI
   ],
   evidence: {
     form: { tag: 'secondary', derived: 'law of ideal gases' },
-    R_v: { tag: 'secondary', derived: 'molar gas constant over 18.015 g/mol' },
+    R_v: { tag: 'recalled', derived: 'molar gas constant over 18.015 g/mol' },
   },
   limits: [{ sort: 'stop', text: 'Only within the span of temperature of the coefficients.' }],
   inhomogeneous: 'the coefficients are tied to degrees Celsius and to the pascal',

@@ -22,6 +22,7 @@ export interface CondensationPoint {
  * @param input.humidity    RH, relative humidity over water, above 0 and up to 1
  * @returns the temperature [K], and whether frost forms
  * @throws CalculationError `invalid-input`; `outside-validity` outside the span of the coefficients
+ * @see WMO-No. 8, Annex 4.B; the ice coefficients as recalled
  */
 export function condensationPoint(input: CondensationPointInput): CondensationPoint {
   const dew = dewPoint(input);

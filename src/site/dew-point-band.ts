@@ -31,6 +31,7 @@ export interface DewPointBand {
  * @throws CalculationError `invalid-input`; `outside-validity` when the air is drier than the hygrometer can tell
  * @remarks Both errors to the same side, not their root of squares: the worst edge is what a gate is judged by. Humidity
  *   past saturation is taken as saturation, since air holds no more.
+ * @see Sonntag 1990 and WMO-No. 8, Annex 4.B, as public pages give them
  */
 export function dewPointBand(input: DewPointBandInput): DewPointBand {
   const { temperature: T, humidity: RH, set = 'sonntag' } = input;

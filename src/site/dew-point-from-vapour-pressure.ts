@@ -16,6 +16,7 @@ export interface DewPointFromVapourPressureInput {
  * @param input.set            name of the coefficients; Sonntag (WMO) when absent
  * @returns dew point [K]
  * @throws CalculationError `invalid-input`; `outside-validity` outside the span of the coefficients
+ * @see Sonntag 1990 and WMO-No. 8, Annex 4.B, as public pages give them
  */
 export function dewPointFromVapourPressure(input: DewPointFromVapourPressureInput): Temperature {
   const { vapourPressure: e, set = 'sonntag' } = input;

@@ -17,6 +17,7 @@ export interface FrostPointInput {
  * @returns frost point [K], at most 0.01 degC
  * @throws CalculationError `invalid-input`; `outside-validity` when the air is so damp that dew forms, not frost
  * @remarks Between 0 and 1 K above the dew point over water at the same air, so it is the stricter of the two.
+ * @see WMO-No. 8, Annex 4.B, as recalled
  */
 export function frostPoint({ temperature, humidity: RH }: FrostPointInput): Temperature {
   const water = magnusSet('sonntag');

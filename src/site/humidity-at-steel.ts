@@ -19,6 +19,7 @@ export interface HumidityAtSteelInput {
  * @returns relative humidity at the steel; above 1 means that the steel is wet
  * @throws CalculationError `invalid-input`; `outside-validity` outside the span of the coefficients
  * @remarks Steel 3 K above the dew point is at 80 per cent (0 degC) to 85 per cent (40 degC): the two rules are nearly one.
+ * @see Sonntag 1990 and WMO-No. 8, Annex 4.B, as public pages give them
  */
 export function humidityAtSteel({ steelTemperature, dewPoint, set = 'sonntag' }: HumidityAtSteelInput): Ratio {
   const coefficients = magnusSet(set);

@@ -87,7 +87,7 @@ export const moistAirFromWetBulbFormula = /* @__PURE__ */ formula<MoistAirFromWe
     relativeHumidity: { symbol: 'RH', kind: 'ratio', name: 'relative humidity' },
   },
   sources: [{ key: 'ashrae-fundamentals-2017', locator: 'chapter 1, equations 20, 22 and 33' }],
-  evidence: { form: { tag: 'secondary' } },
+  evidence: { form: { tag: 'secondary' }, pressure: { tag: 'secondary', note: 'standard atmosphere' } },
   limits: [{ sort: 'stop', text: 'Only with water on the wet bulb, not ice.' }],
   inhomogeneous: 'the coefficients are tied to degrees Celsius and to the pascal',
 });

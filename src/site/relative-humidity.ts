@@ -18,6 +18,7 @@ export interface RelativeHumidityInput {
  * @param input.set         name of the coefficients; Sonntag (WMO) when absent
  * @returns relative humidity over water
  * @throws CalculationError `invalid-input`; `outside-validity` outside the span of the coefficients
+ * @see Sonntag 1990 and WMO-No. 8, Annex 4.B, as public pages give them
  */
 export function relativeHumidity({ temperature, dewPoint, set = 'sonntag' }: RelativeHumidityInput): Ratio {
   const coefficients = magnusSet(set);

@@ -14,6 +14,7 @@ export interface SaturationPressureOverIceInput {
  * @param input.temperature T [K]; t in degC, from -65 to 0.01
  * @returns vapour pressure [Pa]
  * @throws CalculationError `invalid-input`; `outside-validity` above the triple point or below -65 degC
+ * @see WMO-No. 8, Annex 4.B, as recalled
  */
 export function saturationPressureOverIce({ temperature }: SaturationPressureOverIceInput): AbsolutePressure {
   return saturation(iceSet, celsiusWithin(iceSet, temperature, 'temperature')) as AbsolutePressure;

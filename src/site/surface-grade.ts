@@ -92,7 +92,7 @@ export const surfaceGrades: readonly SurfaceGrade[] = [
     meaning: 'as SP 11, but stains may remain',
     sspc: 'SP 15',
     leavesProfile: true,
-    source: 'iso-8501-1',
+    source: 'power-tool-grade-pages',
     tag: 'secondary',
   },
   {
@@ -102,7 +102,7 @@ export const surfaceGrades: readonly SurfaceGrade[] = [
     meaning: 'bare metal with a profile of at least 25 um; for places where blasting is not allowed',
     sspc: 'SP 11',
     leavesProfile: true,
-    source: 'iso-8501-1',
+    source: 'power-tool-grade-pages',
     tag: 'secondary',
   },
 ];

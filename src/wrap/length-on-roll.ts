@@ -18,6 +18,7 @@ export interface LengthOnRollInput {
  * @returns length on the roll [m]
  * @throws CalculationError `invalid-input`
  * @remarks The thickness is that on the roll, with what lies between the turns.
+ * @see worked examples of roll length on public web pages
  */
 export function lengthOnRoll(input: LengthOnRollInput): Length {
   const { rollDiameter: D, coreDiameter: d, sheetThickness: t } = input;

@@ -19,6 +19,7 @@ export interface LengthPerTurnInput {
  * @param input.meanDiameter D, mean diameter of the layer being laid [m], > 0
  * @returns length of tape per turn [m]
  * @throws CalculationError `invalid-input`; `no-solution` when w(1 - o) reaches pi D
+ * @see IEA advanced mathematics item, 1995, for the length of a helix
  */
 export function lengthPerTurn(input: LengthPerTurnInput): Length {
   const { tapeWidth: w, overlap: o, meanDiameter: D } = input;

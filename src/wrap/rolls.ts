@@ -25,6 +25,7 @@ export interface RollsToOrderInput {
  * @returns rolls, the length drawn with waste, and the length left on the last roll
  * @throws CalculationError `invalid-input`
  * @remarks Waste covers the 150 mm laps where one roll follows another; on short rolls check that it does.
+ * @see note on tape practice, for the 10 per cent of waste
  */
 export function rollsToOrder(input: RollsToOrderInput): Rolls {
   const { length: L, rollLength: Lr, waste: omega = 0.1 as Ratio } = input;

@@ -20,6 +20,7 @@ export interface SheetLengthInput {
  * @remarks The first turn lies flat on the pipe, so the circles differ from the Archimedean spiral by less than 0.01
  *   %, even on 60 mm pipe. A spiral taken at mid-ply from the start reads n pi t too much; leaving out the growth
  *   reads 3.7 % too little at eight plies of 0.8 mm on a 168.3 mm pipe.
+ * @see derivation on a public web page (Math Forum)
  */
 export function sheetLength(input: SheetLengthInput): Length {
   const { outsideDiameter: D0, plyThickness: t, plies: n } = input;

@@ -35,6 +35,7 @@ export interface SheetPlanInput {
  * @param input.finalLap l_f, final lap of each sheet [m], >= 0; 0.15 when not given
  * @returns sheet length in all, sheets, length of each, area, and the diameter when finished
  * @throws CalculationError `invalid-input`
+ * @see derivation on a public web page (Math Forum); wording on the side overlap of coating tapes
  */
 export function sheetPlan(input: SheetPlanInput): SheetPlan {
   const {

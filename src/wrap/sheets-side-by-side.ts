@@ -19,6 +19,7 @@ export interface SheetsSideBySideInput {
  * @returns number of sheets, whole, at least 1
  * @throws CalculationError `invalid-input`
  * @remarks A side lap of 0 is a butt joint; stagger the joints of neighbouring plies by at least half a sheet width.
+ * @see wording on the side overlap of coating tapes, as a supplier quotes it
  */
 export function sheetsSideBySide(input: SheetsSideBySideInput): number {
   const { axialLength: Lx, sheetWidth: w, sideLap: s = 0.025 as Length } = input;

@@ -79,7 +79,7 @@ describe('autocatalytic laws', () => {
     expect(() => cure.autocatalyticTimeClosed({ ...input, conversion: r(0.5) })).toThrow(/never starts by itself/);
     expect(() =>
       cure.degreeOfCure({
-        parameterSet: '8552',
+        parameterSet: 'diffusion-limited epoxy',
         programme: [
           { time: minute(0), temperature: degC(20) },
           { time: minute(9), temperature: degC(20) },
@@ -152,7 +152,7 @@ describe('programmes', () => {
         { time: minute(0), temperature: degC(celsius) },
         { time: minute(minutes), temperature: degC(celsius) },
       ];
-      const conversion = cure.degreeOfCure({ parameterSet: '3501-6', programme });
+      const conversion = cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme });
       near(cure.twoBranchTime({ temperature: degC(celsius), conversion }), minute(minutes), 1e-6);
     }
   });
@@ -165,7 +165,7 @@ describe('programmes', () => {
     const two = [corner(0, 60), corner(100, 160)];
     const three = [corner(0, 60), corner(30, 90), corner(100, 160)];
     const of = (programme: readonly cure.ProgrammePoint[]): number =>
-      cure.degreeOfCure({ parameterSet: '3501-6', programme });
+      cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme });
     near(of(three), of(two), 1e-7);
   });
 
@@ -173,22 +173,22 @@ describe('programmes', () => {
     expect(() => cure.twoBranchTime({ temperature: degC(0), conversion: r(0.5) })).toThrow(/stalls/);
     expect(() =>
       cure.degreeOfCure({
-        parameterSet: '3501-6',
+        parameterSet: 'two-branch epoxy',
         programme: [
           { time: minute(5), temperature: degC(20) },
           { time: minute(1), temperature: degC(20) },
         ],
       }),
     ).toThrow(/must not lie before/);
-    expect(() => cure.degreeOfCure({ parameterSet: '3501-6', programme: [] })).toThrow(/at least two corners/);
+    expect(() => cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme: [] })).toThrow(/at least two corners/);
   });
 
   it('every published set has a known source and a tag no better than it', () => {
     expect(cure.kineticSets.map(({ name }) => name)).toEqual([
-      '3501-6',
+      'two-branch epoxy',
       'glass-polyester',
       'two-part polyurethane',
-      '8552',
+      'diffusion-limited epoxy',
     ]);
     for (const { source, tag } of cure.kineticSets) {
       expect(sourceTags.indexOf(tag)).toBeGreaterThanOrEqual(sourceTags.indexOf(sources[source].reached));

@@ -111,7 +111,7 @@ describe('cure kinetics by another route', () => {
       return (K(2.101e9 / 60, 80700, T) + K(-2.014e9 / 60, 77800, T) * a) * (1 - a) * (0.47 - a);
     };
     const marched = oracle.conversionByMarching(twoBranch, 0, 12000, 120000, 0.3);
-    expect(Math.abs(cure.degreeOfCure({ parameterSet: '3501-6', programme }) - marched)).toBeLessThan(1e-5);
+    expect(Math.abs(cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme }) - marched)).toBeLessThan(1e-5);
 
     const slowed = (a: number, clock: number): number => {
       const T = temperatureAt(clock);
@@ -121,7 +121,7 @@ describe('cure kinetics by another route', () => {
     const start = r(0.01);
     expect(
       Math.abs(
-        cure.degreeOfCure({ parameterSet: '8552', programme, startConversion: start }) -
+        cure.degreeOfCure({ parameterSet: 'diffusion-limited epoxy', programme, startConversion: start }) -
           oracle.conversionByMarching(slowed, 0.01, 12000, 60000),
       ),
     ).toBeLessThan(1e-7);

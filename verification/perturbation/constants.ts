@@ -72,12 +72,11 @@ const isFunction = (node: ts.Node): boolean =>
   ts.isFunctionExpression(node) ||
   ts.isMethodDeclaration(node);
 
-/** A step of 1 along an index or a length. */
+/** A step of 1 along an index or a length: `i + 1`, `rows.length - 1`. */
 function isStep(node: ts.NumericLiteral): boolean {
   const { parent } = node;
-  if (!ts.isBinaryExpression(parent) || node.text !== '1') return false;
-  const other = parent.left === node ? parent.right : parent.left;
-  return /^(?:i|j|k|n|index|place|row|last|first|step)$|\.length$|Index$/u.test(other.getText());
+  if (!ts.isBinaryExpression(parent) || node.text !== '1' || parent.right !== node) return false;
+  return /^(?:i|j|index|place|row|cell|next|last)$|\.length$|Index$/u.test(parent.left.getText());
 }
 
 function isComparedLength(node: ts.NumericLiteral): boolean {
