@@ -1,9 +1,12 @@
-/** `hoopwright/report`: calculation sheets, single steps and formula cards, as text or Markdown. */
+/** `hoopwright/report`: calculation sheets, single steps, formula cards and the plan of the work. */
 export {
   type CalculationSheetOptions,
   calculationSheet,
   type FormulaSheetOptions,
   formulaSheet,
+  type PlanTextOptions,
+  planHtml,
+  planText,
   renderStep,
   type SheetOptions,
   type StepOptions,

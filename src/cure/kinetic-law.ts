@@ -26,7 +26,11 @@ export type KineticLaw =
       readonly ceiling: number;
     };
 
-export type KineticSetName = 'two-branch epoxy' | 'glass-polyester' | 'two-part polyurethane' | 'diffusion-limited epoxy';
+export type KineticSetName =
+  | 'two-branch epoxy'
+  | 'glass-polyester'
+  | 'two-part polyurethane'
+  | 'diffusion-limited epoxy';
 
 /** A published set of constants, with where it comes from and what speaks against it. */
 export interface KineticSet {

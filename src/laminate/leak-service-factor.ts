@@ -82,6 +82,11 @@ export const leakServiceFactorFormula = /* @__PURE__ */ formula<LeakServiceFacto
     { key: 'iso-24817', locator: '7.5.7, as recalled' },
     { key: 'asme-pcc-2', locator: '401-3.4, Eq. 12 to 14, as recalled' },
   ],
-  evidence: { form: { tag: 'recalled' }, firstYear: { tag: 'recalled' }, decay: { tag: 'recalled' }, longestLife: { tag: 'recalled' } },
+  evidence: {
+    form: { tag: 'recalled' },
+    firstYear: { tag: 'recalled' },
+    decay: { tag: 'recalled' },
+    longestLife: { tag: 'recalled' },
+  },
   limits: [{ sort: 'stop', text: 'the factor is not given for more than 20 years' }],
 });

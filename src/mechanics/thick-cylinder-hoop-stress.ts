@@ -59,9 +59,7 @@ export const thickCylinderHoopStressFormula = /* @__PURE__ */ formula<ThickCylin
     radius: { symbol: 'r', kind: 'length', name: 'radius', sample: [0.2, 0.4] },
   },
   output: { symbol: 'sigma_theta', kind: 'stress', name: 'hoop stress' },
-  sources: [
-    { key: 'mechanics-notes', locator: 'Lame equations' },
-  ],
+  sources: [{ key: 'mechanics-notes', locator: 'Lame equations' }],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },
   limits: [],
 });

@@ -46,9 +46,7 @@ export const boreHoopStressFormula = /* @__PURE__ */ formula<BoreHoopStressInput
     wallThickness: { symbol: 't', kind: 'length', name: 'wall thickness', sample: [0.001, 0.04] },
   },
   output: { symbol: 'sigma_b', kind: 'stress', name: 'hoop stress at the bore' },
-  sources: [
-    { key: 'mechanics-notes', locator: 'Lame equations' },
-  ],
+  sources: [{ key: 'mechanics-notes', locator: 'Lame equations' }],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },
   limits: [],
 });

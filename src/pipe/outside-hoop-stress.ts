@@ -47,9 +47,7 @@ export const outsideHoopStressFormula = /* @__PURE__ */ formula<OutsideHoopStres
     wallThickness: { symbol: 't', kind: 'length', name: 'wall thickness', sample: [0.001, 0.04] },
   },
   output: { symbol: 'sigma_o', kind: 'stress', name: 'hoop stress at the outside' },
-  sources: [
-    { key: 'mechanics-notes', locator: 'Lame equations' },
-  ],
+  sources: [{ key: 'mechanics-notes', locator: 'Lame equations' }],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },
   limits: [],
 });

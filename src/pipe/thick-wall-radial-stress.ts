@@ -60,9 +60,7 @@ export const thickWallRadialStressFormula = /* @__PURE__ */ formula<ThickWallRad
     radius: { symbol: 'r', kind: 'length', name: 'radius', sample: [0.08, 0.12] },
   },
   output: { symbol: 'sigma_r', kind: 'stress', name: 'radial stress' },
-  sources: [
-    { key: 'mechanics-notes', locator: 'Lame equations' },
-  ],
+  sources: [{ key: 'mechanics-notes', locator: 'Lame equations' }],
   evidence: { form: { tag: 'secondary', derived: 'finite-difference solution of radial equilibrium' } },
   limits: [],
 });

@@ -68,7 +68,8 @@ export type UnitTable = Readonly<Record<string, Unit>>;
 
 /** From a value in `unit` to SI. The ratio is kept as two integers, since 254 / 10000 rounds once and 0.0254 twice. */
 export function toSi(value: number, [numerator, denominator, shift = 0]: Unit): number {
-  return ((value + shift) * numerator) / denominator;
+  // The sign makes a number of what is not one: '16' + 0 would be the text '160', ten times too much.
+  return ((+value + shift) * numerator) / denominator;
 }
 
 /** From SI to a value in `unit`. */

@@ -22,6 +22,7 @@ import { type GaugePressure, type Length, type Ratio, type Temperature, toAbsolu
 import type { PressureTest } from './case.js';
 import type { AsFound, ExtentDesign, LaminateDesign, MissingInput } from './design.js';
 import type { AcceptanceDesign, HardnessDesign, InspectionLimit, PressureTestDesign } from './design-work.js';
+import { pipeModulus } from './pipe-modulus.js';
 import { assumeQuantity, assumeWord, trial, use, type Workbook, warn } from './workbook.js';
 
 /** Parts of the qualified hardness that the mean and each single reading have to reach. */
@@ -48,13 +49,18 @@ export function planAcceptance(
   return {
     ...(hardness === undefined ? {} : { hardness }),
     missing: missingFor(work),
-    leastThickness: laminate.thickness.value,
+    leastThickness: leastThickness(laminate, work.case.laminate.plyThickness),
     leastOverlap: extent.overlap.value,
     highestWrinkle,
     needsSecondMethod: laminate.laidThickness > tapTest.thickestAlone,
     inspection,
     pressureTest: planPressureTest(work, found),
   };
+}
+
+/** Where the least number of plies decides, all of them have to be there: a pipe that needs no laminate still gets its plies. */
+function leastThickness({ thickness, laidThickness }: LaminateDesign, plyThickness: Length): Length {
+  return laidThickness - thickness.value >= plyThickness ? laidThickness : thickness.value;
 }
 
 /** Missing here stops the line from going back to service, not the design. */
@@ -163,7 +169,13 @@ function gasEnergy(work: Workbook, { atmosphere }: PressureTest, { pressure, vol
 function liquidEnergy(work: Workbook, found: AsFound, { pressure, volume }: Filled) {
   const { wallThickness } = work.case.pipe;
   const insideDiameter = (found.outsideDiameter - 2 * wallThickness) as Length;
-  return step(work.recorder, liquidTestEnergy, { pressure, volume, insideDiameter, wallThickness }).total;
+  return step(work.recorder, liquidTestEnergy, {
+    pressure,
+    volume,
+    insideDiameter,
+    wallThickness,
+    modulus: pipeModulus(work),
+  }).total;
 }
 
 /** The volumes of the table are those of water; outside its rows nothing is said. */
@@ -196,6 +208,7 @@ function fillWith(work: Workbook, found: AsFound, pressure: GaugePressure, volum
       pressure,
       temperature,
       referenceTemperature: temperature,
+      modulus: pipeModulus(work),
       ...pipe,
     }),
     warmingFactor: 1 as Ratio,

@@ -25,7 +25,7 @@ import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './de
 import { checkRoom, planExtent } from './extent-stage.js';
 import { designLaminate } from './laminate-stage.js';
 import { checkLimits } from './limits-stage.js';
-import { planFiller, planLaminateResin } from './mix-stage.js';
+import { MIXING_TIME, planFiller, planLaminateResin } from './mix-stage.js';
 import { planRolls } from './roll-stage.js';
 import { planSeal } from './seal-stage.js';
 import { judgeSite } from './site-stage.js';
@@ -92,6 +92,14 @@ function runStages(work: Workbook, parts: Parts): void {
 }
 
 /** What the crew needs beside the design: rolls, the putty's times, the gate of the site, what has to be shown at the end. */
+/** Mixing and placing of the filler, batch after batch. */
+function placingTime(work: Workbook, { mixes }: Parts): number {
+  const { filler } = work.case;
+  const mix = mixes.find(({ use }) => use === 'filler');
+  if (filler === 'none' || mix === undefined) return 0;
+  return mix.batches * MIXING_TIME + mix.mass / filler.rate;
+}
+
 function planWorkOnSite(work: Workbook, parts: Parts, found: AsFound): void {
   const { laminate, extent, wrap } = parts;
   const { laminate: system, seal } = work.case;
@@ -103,11 +111,12 @@ function planWorkOnSite(work: Workbook, parts: Parts, found: AsFound): void {
     const acceptance = attempt(work, 'acceptance', () => planAcceptance(work, found, laminate, extent));
     if (acceptance !== undefined) parts.acceptance = acceptance;
   }
-  const cured = parts.cures.reduce((sum, { wait }) => sum + wait, 0) + (parts.rolls?.wrapTime ?? 0);
   if (parts.seal !== undefined && seal !== undefined) {
     const putty = attempt(work, 'putty', () => planCure(work, seal.putty.name, seal.putty.cure));
     if (putty !== undefined) parts.cures.push(putty);
   }
+  const waits = parts.cures.reduce((sum, { wait }) => sum + wait, 0);
+  const cured = waits + placingTime(work, parts) + (parts.rolls?.wrapTime ?? 0);
   parts.site = judgeSite(work, found.throughWall, times === undefined ? undefined : (cured as Time));
 }
 

@@ -180,7 +180,9 @@ describe('programmes', () => {
         ],
       }),
     ).toThrow(/must not lie before/);
-    expect(() => cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme: [] })).toThrow(/at least two corners/);
+    expect(() => cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme: [] })).toThrow(
+      /at least two corners/,
+    );
   });
 
   it('every published set has a known source and a tag no better than it', () => {
