@@ -29,9 +29,13 @@ describe('the site of a design', () => {
     expect(siteOf(planned)).toMatchObject({ decision: 'go', weather: 'go', steel: 'go', earliestStart: 0 });
   });
 
-  it('has to hold to the end of the last cure', () => {
-    const { cures, rolls, site } = designRepair(planned);
-    const sum = cures.reduce((total, { wait }) => total + wait, 0) + (rolls?.wrapTime ?? 0);
+  it('has to hold to the end of the last cure, mixing and placing of the filler included', () => {
+    const { cures, mixes, rolls, site } = designRepair(planned);
+    const { filler } = planned;
+    const mix = mixes.find(({ use }) => use === 'filler');
+    if (filler === 'none' || mix === undefined) throw new Error('the case needs a filler');
+    const placing = mix.batches * 300 + mix.mass / filler.rate;
+    const sum = cures.reduce((total, { wait }) => total + wait, 0) + placing + (rolls?.wrapTime ?? 0);
     expect(site?.holdTime).toBeCloseTo(sum, 6);
   });
 
