@@ -339,6 +339,55 @@ case("SHEETS-exact", "wrap/sheets-side-by-side", "sheets laid one after the othe
      note="The side lap of 25 mm is left to its default; a wider one would need a fourth sheet.")
 
 
+# Three sheets, each wound circle by circle, with the final lap of 150 mm.
+wound = sum(math.pi * (168.3 + (2 * k - 1) * 0.8) for k in range(1, 9)) + 150
+case("SHEETS-plan", "wrap/sheet-plan", "circles of rising diameter added up, and sheets laid one after the other",
+     {"outsideDiameter": "168.3 mm", "plyThickness": "0.8 mm", "plies": "8", "axialLength": "850 mm", "sheetWidth": "300 mm"},
+     {"sheets": "3", "lengthOfEach": text(wound, "mm"), "totalLength": text(3 * wound, "mm"), "finalDiameter": text(168.3 + 16 * 0.8, "mm")},
+     exact=["outsideDiameter", "plyThickness", "axialLength", "sheetWidth"], note="Side lap 25 mm and final lap 150 mm are left to their defaults.")
+
+
+# The heat that a cylinder can just lose: theta'' + theta'/r = -exp(theta), from the axis outwards; the greatest r^2 at
+# which theta comes back to that of the surface, over all temperatures of the axis.
+def critical_cylinder():
+    def surface(top):
+        # theta = 0 at the surface; at the axis theta = top and the slope is 0.
+        r, u, v, h = 1e-6, top, 0.0, 2e-4
+
+        def rate(r, u, v):
+            return v, -math.exp(u) - v / r
+
+        while u > 0:
+            a = rate(r, u, v)
+            b = rate(r + h / 2, u + h / 2 * a[0], v + h / 2 * a[1])
+            c = rate(r + h / 2, u + h / 2 * b[0], v + h / 2 * b[1])
+            d = rate(r + h, u + h * c[0], v + h * c[1])
+            before = (r, u)
+            u, v, r = u + h / 6 * (a[0] + 2 * b[0] + 2 * c[0] + d[0]), v + h / 6 * (a[1] + 2 * b[1] + 2 * c[1] + d[1]), r + h
+        return (before[0] + h * before[1] / (before[1] - u)) ** 2
+
+    low, high = 0.5, 3.0
+    for _ in range(40):
+        a, b = low + 0.382 * (high - low), low + 0.618 * (high - low)
+        if surface(a) < surface(b):
+            low = a
+        else:
+            high = b
+    return surface((low + high) / 2)
+
+
+delta = 300e3 * 1500 * 1e-5 * 55e3 * 0.05 ** 2 / (0.3 * R * 298.15 ** 2)
+case("RUNAWAY-cylinder", "resin/runaway-parameter", "heat conduction in a cylinder marched from the axis, the greatest heat for which a steady state exists",
+     {"heatOfReaction": "300 kJ/kg", "density": "1500 kg/m3", "rateConstant": "0.00001 1/s", "activationEnergy": "55 kJ/mol",
+      "size": "50 mm", "thermalConductivity": "0.3 W/(m K)", "temperature": "298.15 K", "shape": "cylinder"},
+     {"result": text(delta / critical_cylinder(), digits=5)})
+
+# What the trade takes when nobody says otherwise.
+case("WASTE-tape", "wrap/rolls", None, {"length": "35.1 m", "rollLength": "10 m"}, {"lengthWithWaste": "38.61 m", "rolls": "4"},
+     kind="practice", note="10 per cent of waste.")
+case("WEIGHING-5-per-cent", "resin/least-weighed-mass", None, {"resolution": "1 g"}, {"result": "40.00 g"}, kind="practice",
+     note="Twice the resolution may be 5 per cent of the mass.")
+
 # A closed thick cylinder between anchors, by marching the displacement.
 def anchored(ri, ro, pi, po, nu):
     def rate(u, v, r):
@@ -364,12 +413,19 @@ def anchored(ri, ro, pi, po, nu):
     det = inner[0] * outer[1] - inner[1] * outer[0]
     p, q = (-pi * outer[1] + po * inner[1]) / det, (-po * inner[0] + pi * outer[0]) / det
     radial, hoop = stresses(p * ri, q, ri)
-    return nu * (radial + hoop)
+    return nu * (radial + hoop), hoop
 
 
 case("WE-23b-anchored", "mechanics/thick-cylinder-axial-stress", "radial equilibrium marched through the wall, Poisson's ratio 0.3 left to its default",
      {"internalPressure": "20 MPa", "externalPressure": "5 MPa", "innerRadius": "30 mm", "outerRadius": "50 mm", "ends": "restrained"},
-     {"result": text(anchored(30.0, 50.0, 20.0, 5.0, 0.3), "MPa")})
+     {"result": text(anchored(30.0, 50.0, 20.0, 5.0, 0.3)[0], "MPa")})
+
+# The coefficient of a thick wall after the loss of an allowance: what brings the bore stress into the wall equation.
+D, d, c, p = 100.0, 60.0, 2.0, 10.0
+bore = anchored(d / 2 + c, D / 2, p, 0.0, 0.3)[1]
+case("LOST-allowance", "pipe/thick-wall-coefficient", "radial equilibrium marched through the wall that is left, and the wall equation solved for Y",
+     {"insideDiameter": "60 mm", "outsideDiameter": "100 mm", "allowance": "2 mm"},
+     {"result": text(D / (D - d - 2 * c) - bore / p)})
 
 (CASES / "closing.json").write_text(json.dumps(records, indent=2) + "\n")
 print(len(records), "cases")

@@ -15,6 +15,8 @@ export interface Constant {
   readonly text: string;
   readonly value: number;
   readonly sort: ConstantSort;
+  /** Stands outside any function, so that it is read when its module is loaded. */
+  readonly atLoad: boolean;
   /** The line of code around it. */
   readonly code: string;
   /** The places in the file that are changed together: a default in the function and in its declaration. */
@@ -172,12 +174,14 @@ export function constantsOf(file: string, text: string): Constant[] {
   const lines = text.split('\n');
   const add = (node: ts.Node, value: number, sort: ConstantSort, places: Constant['places']): void => {
     const { line } = source.getLineAndCharacterOfPosition(node.getStart());
+    const atLoad = !ancestorsOf(node).some(isFunction);
     found.push({
       file,
       line: line + 1,
       text: node.getText(),
       value,
       sort,
+      atLoad,
       code: (lines[line] ?? '').trim(),
       places,
     });

@@ -72,8 +72,9 @@ export class Perturber {
   ) {
     this.probe = new Probe(built.constants.map(({ value }) => value));
     this.standing = built.load(this.probe);
-    // Also what a function that runs at load reads.
-    this.atLoad = new Set(this.probe.touchedConstants);
+    // What stands outside any function, and what a function that runs at load reads.
+    const outside = [...built.constants.keys()].filter((index) => built.constants[index]?.atLoad === true);
+    this.atLoad = new Set([...outside, ...this.probe.touchedConstants]);
     this.checks = checksOf(this.standing, this.probe, tests);
   }
 

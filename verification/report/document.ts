@@ -403,7 +403,7 @@ function perturbationBlocks({ perturbation }: Report): Block[] {
   return [
     heading(2, 'What would notice a wrong constant', 'perturbation'),
     paragraph(
-      `Each of ${constants} numeric constants of the formulas, rule sets and units was changed by ${change * 100} per cent, up and down, a default together with its declaration, and all cases, datasets and derivations were run again, without the check of the declared text, which holds a copy of every constant. Counted is the strongest kind of check that turned red. “Own tests only” are properties and examples of this project: they show that a change would be noticed, not that the value is right. The whole list, with the smallest change that would be seen, is `,
+      `Each of ${constants} numeric constants of the formulas, rule sets and units was changed by ${change * 100} per cent, up and down, a default together with its declaration, and all cases, datasets and derivations were run again, without the check of the declared text, which holds a copy of every constant. Counted is the strongest kind of check that turned red. “Own tests only” are properties and examples of this project: they show that a change would be noticed, not that the value is right. “No effect”: no drawn call gives a result that differs by more than 1e-9, as with the steps of a march. The whole list, with the smallest change that would be seen, is `,
       code('verification/perturbation/survivors.md'),
       '.',
     ),

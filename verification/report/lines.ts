@@ -40,6 +40,12 @@ export const ancestors: readonly AncestorRow[] = [
     ancestor: 'api-579',
     why: 'the program codes the procedures of the standard and may carry its examples',
   },
+  {
+    sources: ['ashrae-fundamentals-2017', 'psychrolib'],
+    formulas: 'site/',
+    ancestor: 'ashrae-fundamentals-2017',
+    why: 'the program codes the equations of the handbook, and the handbook was seen as its tests quote it',
+  },
 ];
 
 export function ancestorOf(source: string, formula: string): string {
