@@ -36,6 +36,7 @@ export interface CureWaitOverHistory {
  *   step in which it falls, counted from 1
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system; `no-solution` when the
  *   history ends before
+ * @see ASTM C1074 (equivalent age)
  */
 export function cureWaitOverHistory(input: CureWaitOverHistoryInput): CureWaitOverHistory {
   const { steps, requiredTime, minimumTemperature, mechanism, referenceTemperature, gasConstant } = input;

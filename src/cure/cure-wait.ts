@@ -35,6 +35,7 @@ export interface CureWait {
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system or below T_min
  * @remarks Time alone releases no hold point: the stage names the print, hardness or witness that does (`cureStages`).
  *   Above the reference temperature the low energy governs, below it the high one.
+ * @see ASTM C1074 (equivalent age)
  */
 export function cureWait(input: CureWaitInput): CureWait {
   const { time, temperature, minimumTemperature, mechanism, referenceTemperature, gasConstant } = input;

@@ -32,6 +32,7 @@ export interface WorkingTime {
  * @throws CalculationError `invalid-input`; `outside-validity` for a moisture-cured system
  * @remarks The figure belongs to the mass, start temperature and end point of the maker's test (`potLife` for the pot).
  *   Above the reference temperature the high energy governs, below it the low one.
+ * @see ASTM C1074 (equivalent age)
  */
 export function workingTime(input: WorkingTimeInput): WorkingTime {
   const { time, temperature, mechanism, referenceTemperature, gasConstant } = input;
