@@ -1,4 +1,4 @@
-const COMMON = `  --format text|json   how the answer is printed
+const COMMON = `  --format FORMAT     text or json; design also markdown, plan, plan-html
   --units si|us        units of the answer (si where left out)
   --digits N           significant digits, 2 to 15
   --help               this text

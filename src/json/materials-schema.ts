@@ -38,7 +38,10 @@ export const laminate = z.strictObject({
   shearModulus: quantity('modulus', 'Shear modulus', { above: 0 }).optional(),
   plyThickness: quantity('length', 'Thickness of one cured ply', { above: 0 }),
   qualifiedPlies: count('Plies of the qualification test, the least that may be laid', 1, 2).optional(),
-  strainToFailure: quantity('strain', 'Short-term strain to failure round the pipe', { above: 0 }).optional(),
+  strainToFailure: quantity('strain', 'Short-term strain to failure round the pipe', {
+    above: 0,
+    below: 0.2,
+  }).optional(),
   hoopExpansion: quantity('thermal expansion', 'Thermal expansion round the pipe').optional(),
   axialExpansion: quantity('thermal expansion', 'Thermal expansion along the pipe').optional(),
   glassTransition: quantity('temperature', 'Glass transition temperature').optional(),

@@ -54,13 +54,24 @@ export function planAcceptance(
     highestWrinkle,
     needsSecondMethod: laminate.laidThickness > tapTest.thickestAlone,
     inspection,
-    pressureTest: planPressureTest(work, found),
+    pressureTest: testedWithin(work, laminate, planPressureTest(work, found)),
   };
 }
 
 /** Where the least number of plies decides, all of them have to be there: a pipe that needs no laminate still gets its plies. */
 function leastThickness({ thickness, laidThickness }: LaminateDesign, plyThickness: Length): Length {
   return laidThickness - thickness.value >= plyThickness ? laidThickness : thickness.value;
+}
+
+/** Plies are whole and the design strain is a long-term one: a test may lie above it, and the reader has to know. */
+function testedWithin(work: Workbook, { resistance }: LaminateDesign, test: PressureTestDesign): PressureTestDesign {
+  if (test.medium !== 'none' && test.pressure > resistance.value) {
+    warn(
+      work,
+      'The test pressure lies above what the laid thickness resists by its long-term allowables: agree the level with the competent person, or lay one ply more.',
+    );
+  }
+  return test;
 }
 
 /** Missing here stops the line from going back to service, not the design. */

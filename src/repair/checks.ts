@@ -194,6 +194,11 @@ function checkLaminate(laminate: LaminateSystem): void {
   positive(laminate.axialModulus, 'laminate.axialModulus', 'Pa');
   within(laminate.poissonRatio, 0, 1, 'laminate.poissonRatio', '');
   positive(laminate.plyThickness, 'laminate.plyThickness', 'm');
+  if (laminate.strainToFailure !== undefined) {
+    positive(laminate.strainToFailure, 'laminate.strainToFailure', '');
+    // Nothing that a pipe is wrapped with stretches by a fifth: a per cent sign was left out.
+    below(laminate.strainToFailure, 0.2, '20 %', 'laminate.strainToFailure', '');
+  }
   if (laminate.shearModulus !== undefined) positive(laminate.shearModulus, 'laminate.shearModulus', 'Pa');
   if (laminate.energyReleaseRate !== undefined)
     positive(laminate.energyReleaseRate, 'laminate.energyReleaseRate', 'J/m2');

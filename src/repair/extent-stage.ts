@@ -38,6 +38,11 @@ export function planExtent(
   const adhesive = step(recorder, overlapFromAdhesive, { ...bond, factor });
   const other = rules.overlap.adhesiveFactorOption.value;
   step(recorder, overlapFromAdhesive, { ...bond, factor: other }, 'with the factor of another edition, for comparison');
+  decide(
+    recorder,
+    'the bond has to follow the default axial strain, before temperature and cycles',
+    'a laminate that may strain less for its own sake pulls on the bond no less',
+  );
   decide(recorder, `bond overlap with factor ${factor}`, `the recollections differ: another edition has ${other}`);
   const hole = overlapOfHole(work, found);
   const governing = step(recorder, governingOverlap, {

@@ -32,7 +32,7 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     decide(
       recorder,
       'hoop load taken on the diameter over the filler',
-      'the pressure acts on the larger circle once the metal under it is gone',
+      'the diameter of the pipe and twice the filler over the defect: the pressure acts on the larger circle once the metal under it is gone',
     );
   }
   const axialForce = step(recorder, equivalentAxialForce, {

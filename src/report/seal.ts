@@ -21,7 +21,7 @@ function sealRows(design: SealDesign, seal: Seal, show: Show, given: Show): stri
     [
       'Highest line pressure',
       show('gauge pressure', 'highestPressure', design.highestPressure),
-      `set by ${LIMITS[design.limitedBy]}; ${given('gauge pressure', 'linePressure', seal.linePressure)} while it is put on`,
+      `set by ${LIMITS[design.limitedBy]}; at another torque; the torque below is for ${given('gauge pressure', 'linePressure', seal.linePressure)}`,
     ],
     ['Pad', show('length', 'padDiameter', design.padDiameter), `across, governed by the ${design.padGovernedBy}`],
     [
@@ -69,7 +69,7 @@ function sealSteps(design: SealDesign, seal: Seal, show: Show, given: Show): str
       ? 'the line is without pressure: tighten until the sheet lies on the putty all round'
       : `tighten evenly to ${show('moment', 'torque', design.torque)} and no further`;
   return [
-    `Bring the line to ${show('gauge pressure', 'highestPressure', design.highestPressure)} or less, and keep it there; where it rises, step back.`,
+    `Bring the line to ${given('gauge pressure', 'linePressure', seal.linePressure)} or less, the pressure that the torque is for, and keep it there; where it rises, step back.`,
     `Putty (${putty.name}): a pad at least ${show('length', 'padDiameter', design.padDiameter)} across, centred on the hole.`,
     design.forming === 'pre-roll'
       ? `Roll the sheet of ${given('length', 'thickness', sheet.thickness)} to the radius of the pipe first, or it springs back; lay it over the whole pad.`

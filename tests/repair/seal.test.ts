@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { gauge, mm } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase, type Seal } from '../../src/repair/index.js';
+import { gauge, mm, mPerMin } from '../../src/quantity/index.js';
+import { designRepair, planWork, type RepairCase, type Seal } from '../../src/repair/index.js';
 import { leaking, sealed } from './example-case.js';
 
 const seal = sealed.seal as Seal;
@@ -57,5 +57,14 @@ describe('the leak seal', () => {
     const empty = designRepair(withSeal({ linePressure: gauge.bar(0) }));
     expect(empty.verdict).toBe('designed');
     expect(empty.seal?.torque).toBeUndefined();
+  });
+
+  it('is planned at the pressure that its torque is for, also where the parts could carry more', () => {
+    expect(design.seal?.highestPressure).toBeGreaterThan(seal.linePressure);
+    const planned = { ...sealed, crew: { layingSpeed: mPerMin(1), crews: 1, start: '07:30' } };
+    const work = planWork(designRepair(planned)).steps.find(({ id }) => id === 'seal');
+    const pressures = JSON.stringify(work).match(/"gauge pressure","value":([\d.e]+)/g);
+    expect(pressures?.length).toBeGreaterThan(0);
+    for (const text of pressures ?? []) expect(Number(text.split(':').at(-1))).toBe(seal.linePressure);
   });
 });

@@ -12,7 +12,8 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
   if (seal === undefined || asked === undefined) return [];
   const { band, sheet, putty } = asked;
   const times = timesOf(facts, putty.name);
-  const highest = atMost('line pressure', 'gauge pressure', seal.highestPressure);
+  // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
+  const highest = atMost('line pressure', 'gauge pressure', asked.linePressure);
   const does: PlanLine[] = [
     line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
