@@ -2,7 +2,7 @@ import { isCalculationError } from '../formula/index.js';
 import { allowableStress } from '../pipe/tables/allowable-stress.js';
 import { linePipeGrade } from '../pipe/tables/line-pipe-grade.js';
 import { pipeSize } from '../pipe/tables/pipe-size.js';
-import { type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
+import { type Length, type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
 import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case.js';
 import { type CaseIssue, shown } from './case-error.js';
 import type { CaseDocument } from './case-schema.js';
@@ -52,7 +52,7 @@ export function lookUp(
 
 type Dimensions = Pick<PipeAsBuilt, 'wallThickness' | 'size'> & Partial<Pick<PipeAsBuilt, 'outsideDiameter'>>;
 
-const NO_DIMENSIONS = { wallThickness: Number.NaN } as unknown as Dimensions;
+const NO_DIMENSIONS: Dimensions = { wallThickness: Number.NaN as Length };
 
 function dimensionsOf(pipe: PipeDocument, findings: Findings): Dimensions {
   const { outsideDiameter, circumference, wallThickness, size } = pipe;

@@ -1,12 +1,12 @@
 import { pressureOfEndForce } from '../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../quantity/index.js';
-import { asmePcc2, iso24817 } from '../rules/index.js';
 import type { AsBuiltRating } from './as-built-record.js';
 import { assessPipe } from './as-found-stage.js';
 import type { AsFound, ExtentDesign, LaminateDesign, RepairDesign } from './design.js';
 import { rateLaid } from './laminate-stage.js';
 import { checkLimits } from './limits-stage.js';
 import { allowStrains } from './strain-stage.js';
+import { externalForceOf } from './thickness-job.js';
 import { attempt, openWorkbook, type Workbook } from './workbook.js';
 
 /** A laminate as it was made. */
@@ -31,7 +31,7 @@ export interface Rated {
  */
 export function rateAsBuilt(rated: Rated, laid: Laid): AsBuiltRating {
   const { case: repairCase } = rated.design;
-  const work = openWorkbook(repairCase, repairCase.basis === 'ISO 24817' ? iso24817 : asmePcc2, {});
+  const work = openWorkbook(repairCase, {});
   const refused = tooLittle(work, laid);
   if (refused !== undefined) return { because: refused };
   const share = Math.min(1, laid.overlap / rated.extent.overlap.value);
@@ -73,12 +73,11 @@ function resistanceAt(
 /** The bond round the pipe, over the overlap, with its factor. */
 function endLoadOfBond(work: Workbook, { outsideDiameter }: AsFound, overlap: Length): GaugePressure | undefined {
   const { lapShearStrength } = work.case.laminate;
-  const { axialForce } = work.case.loads;
   if (lapShearStrength === undefined) return undefined;
   const held = (lapShearStrength * Math.PI * outsideDiameter * overlap) / work.rules.overlap.adhesiveFactor.value;
   return pressureOfEndForce({
     axialForce: held as Force,
     outsideDiameter,
-    externalForce: Math.abs(axialForce === 'none' ? 0 : axialForce) as Force,
+    externalForce: Math.abs(externalForceOf(work.case)) as Force,
   });
 }

@@ -10,7 +10,8 @@ import {
   wholeNumber,
   within,
 } from '../formula/index.js';
-import type { CureSheet, Defect, Filler, LaminateSystem, PipeAsBuilt, ProfilePoint, RepairCase } from './case.js';
+import type { CureSheet, Filler, LaminateSystem, PipeAsBuilt, RepairCase } from './case.js';
+import { checkDefect } from './checks-defect.js';
 
 /**
  * Refuses a case whose numbers contradict each other or can never be right, before anything is computed. The error names
@@ -24,7 +25,7 @@ export function checkCase(repairCase: RepairCase): void {
   nonNegative(service.designPressure, 'service.designPressure', 'Pa');
   positive(service.designTemperature, 'service.designTemperature', 'K');
   if (service.lowestTemperature !== undefined) positive(service.lowestTemperature, 'service.lowestTemperature', 'K');
-  checkDefect(defect, pipe);
+  checkDefect(defect, pipe.wallThickness);
   if (loads.axialForce !== 'none') finite(loads.axialForce, 'loads.axialForce', 'N');
   if (loads.cycles !== 'none') {
     positive(loads.cycles.number, 'loads.cycles.number', '');
@@ -58,10 +59,7 @@ export function checkCase(repairCase: RepairCase): void {
     positive(resin.fabricWeight, 'resin.fabricWeight', 'kg/m2');
     positive(resin.fibreMassFraction, 'resin.fibreMassFraction', '');
     properFraction(resin.fibreMassFraction, 'resin.fibreMassFraction');
-    positive(resin.kitMass, 'resin.kitMass', 'kg');
-    positive(resin.rate, 'resin.rate', 'kg/s');
-    positive(resin.parts.base, 'resin.parts.base', '');
-    positive(resin.parts.hardener, 'resin.parts.hardener', '');
+    checkMixed(resin, 'resin');
   }
   if (filler !== 'none') checkFiller(filler);
   positive(site.pipeTemperature, 'site.pipeTemperature', 'K');
@@ -109,86 +107,6 @@ function checkPipe(pipe: PipeAsBuilt): void {
   if (material.modulus !== undefined) positive(material.modulus, 'pipe.material.modulus', 'Pa');
 }
 
-function checkDefect(defect: Defect, pipe: PipeAsBuilt): void {
-  const t = pipe.wallThickness;
-  positive(defect.axialLength, 'defect.axialLength', 'm');
-  positive(defect.circumferentialWidth, 'defect.circumferentialWidth', 'm');
-  nonNegative(defect.remainingWall, 'defect.remainingWall', 'm');
-  within(defect.remainingWall, 0, t, 'defect.remainingWall', 'm');
-  checkHole(defect.holeDiameter, 'defect.holeDiameter', defect);
-  checkHole(defect.holeAtEndOfLife, 'defect.holeAtEndOfLife', defect);
-  if (defect.growth !== 'none') {
-    const { depth } = defect.growth;
-    if (typeof depth === 'number') nonNegative(depth, 'defect.growth.depth', 'm/s');
-    else {
-      positive(depth.previousWall, 'defect.growth.depth.previousWall', 'm');
-      positive(depth.sincePrevious, 'defect.growth.depth.sincePrevious', 's');
-      positive(depth.service, 'defect.growth.depth.service', 's');
-    }
-    nonNegative(defect.growth.length, 'defect.growth.length', 'm/s');
-  }
-  if (defect.profile !== undefined) checkProfile(defect.profile, defect, t);
-}
-
-/** A hole lies inside the circle round the defect, or the extents of the defect were not measured. */
-function checkHole(diameter: number | undefined, parameter: string, defect: Defect): void {
-  if (diameter === undefined) return;
-  positive(diameter, parameter, 'm');
-  const round = Math.hypot(defect.axialLength, defect.circumferentialWidth);
-  atMost(diameter, round, 'the circle round the defect', parameter, 'm');
-}
-
-/** A tenth of a millimetre: what two readings of one wall may differ by. */
-const PROFILE_SLACK = 1e-4;
-
-function checkProfile(profile: readonly ProfilePoint[], defect: Defect, t: number): void {
-  if (profile.length < 2) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'defect.profile',
-      value: `${profile.length} points`,
-      unit: '',
-      constraint: 'must hold at least two points',
-    });
-  }
-  for (const [i, point] of profile.entries()) {
-    finite(point.position, `defect.profile[${i}].position`, 'm');
-    nonNegative(point.depth, `defect.profile[${i}].depth`, 'm');
-    within(point.depth, 0, t, `defect.profile[${i}].depth`, 'm');
-    const before = profile[i - 1];
-    if (before !== undefined && !(point.position > before.position)) {
-      refuse({
-        code: 'invalid-input',
-        parameter: `defect.profile[${i}].position`,
-        value: point.position,
-        unit: 'm',
-        constraint: `must lie beyond the point before it, ${before.position} m: order the points along the pipe`,
-      });
-    }
-  }
-  const deepest = Math.max(...profile.map(({ depth }) => depth));
-  const stated = t - defect.remainingWall;
-  if (Math.abs(deepest - stated) > PROFILE_SLACK) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'defect.profile',
-      value: `at most ${deepest}`,
-      unit: 'm deep',
-      constraint: `its deepest point must agree with the remaining wall, which means a depth of ${stated} m`,
-    });
-  }
-  const span = (profile.at(-1)?.position ?? 0) - (profile[0]?.position ?? 0);
-  if (span < defect.axialLength - PROFILE_SLACK) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'defect.profile',
-      value: span,
-      unit: 'm long',
-      constraint: `must reach over the whole defect, ${defect.axialLength} m: what was not measured would count as sound`,
-    });
-  }
-}
-
 function checkLaminate(laminate: LaminateSystem): void {
   positive(laminate.hoopModulus, 'laminate.hoopModulus', 'Pa');
   positive(laminate.axialModulus, 'laminate.axialModulus', 'Pa');
@@ -211,11 +129,16 @@ function checkFiller(filler: Filler): void {
   positive(filler.thicknessOverDefect, 'filler.thicknessOverDefect', 'm');
   within(filler.thickness, 0, filler.thicknessOverDefect, 'filler.thickness', 'm');
   positive(filler.density, 'filler.density', 'kg/m3');
-  positive(filler.kitMass, 'filler.kitMass', 'kg');
-  positive(filler.rate, 'filler.rate', 'kg/s');
-  positive(filler.parts.base, 'filler.parts.base', '');
-  positive(filler.parts.hardener, 'filler.parts.hardener', '');
+  checkMixed(filler, 'filler');
   checkCure(filler.cure, 'filler.cure');
+}
+
+/** What both two-part materials that are mixed on site have. */
+function checkMixed({ kitMass, rate, parts }: Pick<Filler, 'kitMass' | 'rate' | 'parts'>, path: string): void {
+  positive(kitMass, `${path}.kitMass`, 'kg');
+  positive(rate, `${path}.rate`, 'kg/s');
+  positive(parts.base, `${path}.parts.base`, '');
+  positive(parts.hardener, `${path}.parts.hardener`, '');
 }
 
 function checkCure(cure: CureSheet, path: string): void {

@@ -30,34 +30,28 @@ function uncoveredDefect(defect: Defect): Reason[] {
   return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
 }
 
+/** Loads by number that no line of the design carries: what the case says, what is missing, how the finding is called. */
+const UNCOVERED = [
+  ['bendingMoment', 'a bending moment: combined bending', 'bending moment', 'moment'],
+  ['torsion', 'a torsion: combined torsion', 'torsion', 'moment'],
+  ['shearForce', 'a shear force: combined shear', 'shear force', 'force'],
+  [
+    'externalPressure',
+    'vacuum or external pressure: collapse of the repaired pipe',
+    'external pressure',
+    'gauge pressure',
+  ],
+] as const;
+
 function uncoveredLoads(loads: Loads): Reason[] {
-  const reasons: Reason[] = [];
-  if (loads.bendingMoment !== 'none') {
-    reasons.push({
-      text: 'the case states a bending moment: combined bending is not part of this version',
-      found: { name: 'bending moment', kind: 'moment', value: loads.bendingMoment },
-    });
-  }
-  if (loads.torsion !== 'none') {
-    reasons.push({
-      text: 'the case states a torsion: combined torsion is not part of this version',
-      found: { name: 'torsion', kind: 'moment', value: loads.torsion },
-    });
-  }
-  if (loads.shearForce !== 'none') {
-    reasons.push({
-      text: 'the case states a shear force: combined shear is not part of this version',
-      found: { name: 'shear force', kind: 'force', value: loads.shearForce },
-    });
-  }
-  if (loads.externalPressure !== 'none') {
-    reasons.push({
-      text: 'the case states vacuum or external pressure: collapse of the repaired pipe is not part of this version',
-      found: { name: 'external pressure', kind: 'gauge pressure', value: loads.externalPressure },
-    });
-  }
-  if (loads.soil !== 'none')
+  const reasons = UNCOVERED.flatMap(([load, what, name, kind]): Reason[] => {
+    const value = loads[load];
+    if (value === 'none') return [];
+    return [{ text: `the case states ${what} is not part of this version`, found: { name, kind, value } }];
+  });
+  if (loads.soil !== 'none') {
     reasons.push({ text: 'the case states soil or traffic load: buried pipe is not part of this version' });
+  }
   return reasons;
 }
 

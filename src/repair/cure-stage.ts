@@ -13,6 +13,7 @@ import { decide, heading, step } from '../formula/index.js';
 import type { Temperature, Time } from '../quantity/index.js';
 import type { CureSheet, MoistureCureSheet, ReactionCureSheet, Site } from './case.js';
 import type { CureDesign } from './design.js';
+import { afterTime } from './time-steps.js';
 import { assumeWord, attempt, need, trial, type Workbook, warn } from './workbook.js';
 
 /**
@@ -40,15 +41,7 @@ function byReaction(
 ): CureDesign | undefined {
   const { recorder, case: repairCase } = work;
   const history = steelOverTime(repairCase.site);
-  const { referenceTemperature, activationEnergy, testedFrom, testedTo } = cure;
-  const span = {
-    referenceTemperature,
-    activationEnergy,
-    testedFrom,
-    testedTo,
-    mechanism: 'two-part reaction',
-  } as const;
-  if (activationEnergy === undefined) {
+  if (cure.activationEnergy === undefined) {
     assumeWord(
       work,
       `activation energy of ${material}`,
@@ -58,11 +51,16 @@ function byReaction(
     );
   }
   const warmest = Math.max(...temperaturesOf(repairCase.site)) as Temperature;
-  const working = { ...span, time: cure.workingTime, temperature: warmest };
+  const working = { ...shiftOf(cure), time: cure.workingTime, temperature: warmest };
   const usable = step(recorder, workingTime, working);
   if (workingTimeLeavesTestedSpan(working)) warn(work, outside(`working time of ${material}`));
-  const wait = waitOf(work, material, cure, history === undefined ? undefined : after(history, startAfter));
+  const wait = waitOf(work, material, cure, history === undefined ? undefined : afterTime(history, startAfter));
   return wait === undefined ? undefined : { material, wait, workingTime: usable.workingTime };
+}
+
+/** What the shift of a time to another temperature rests on. */
+function shiftOf({ mechanism, referenceTemperature, activationEnergy, testedFrom, testedTo }: ReactionCureSheet) {
+  return { mechanism, referenceTemperature, activationEnergy, testedFrom, testedTo };
 }
 
 function waitOf(
@@ -73,15 +71,8 @@ function waitOf(
 ): Time | undefined {
   const { recorder, case: repairCase } = work;
   const { pipeTemperature } = repairCase.site;
-  const { referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
-  const input = {
-    referenceTemperature,
-    activationEnergy,
-    testedFrom,
-    testedTo,
-    minimumTemperature,
-    mechanism: 'two-part reaction' as const,
-  };
+  const { minimumTemperature } = cure;
+  const input = { ...shiftOf(cure), minimumTemperature };
   const what = `cure of ${material}`;
   if (steps === undefined) {
     if (pipeTemperature < minimumTemperature) return tooCold(work, material, pipeTemperature, minimumTemperature);
@@ -119,16 +110,6 @@ function historyTooShort(work: Workbook, material: string): undefined {
 /** The steel over the hours of the cure: as the case foresees it, else as the forecast does. */
 function steelOverTime({ history, forecast }: Site): readonly TemperatureStep[] | undefined {
   return history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
-}
-
-/** What is left of a history once some time has passed. */
-function after(history: readonly TemperatureStep[], passed: number): TemperatureStep[] {
-  let gone = passed;
-  return history.flatMap(({ duration, temperature }) => {
-    const left = (duration - Math.min(gone, duration)) as Time;
-    gone = Math.max(0, gone - duration);
-    return left > 0 ? [{ duration: left, temperature }] : [];
-  });
 }
 
 /** Every temperature that the resin may meet. */

@@ -1,10 +1,8 @@
 import type { Length, Time } from '../quantity/index.js';
-import type { RuleSet } from '../rules/index.js';
-import { asmePcc2, iso24817 } from '../rules/index.js';
 import { tapeArea } from '../wrap/index.js';
 import { planAcceptance } from './acceptance-stage.js';
 import { assessPipe } from './as-found-stage.js';
-import type { Basis, RepairCase } from './case.js';
+import type { RepairCase } from './case.js';
 import { cautionsFor } from './cautions.js';
 import { checkCase } from './checks.js';
 import { notCovered } from './coverage.js';
@@ -34,8 +32,6 @@ import { version } from './version.js';
 import { attempt, openWorkbook, type Workbook } from './workbook.js';
 import { planWrap } from './wrap-stage.js';
 
-const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
-
 /** What the stages have brought so far. */
 interface Parts {
   asFound?: AsFound;
@@ -62,7 +58,7 @@ interface Parts {
  */
 export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
   checkCase(repairCase);
-  const work = openWorkbook(repairCase, RULE_SETS[repairCase.basis], options);
+  const work = openWorkbook(repairCase, options);
   for (const { name, kind, value, tag, because } of repairCase.lookedUp ?? []) {
     work.assumed.push({ amount: { name, kind, value }, tag, because });
   }
@@ -91,7 +87,6 @@ function runStages(work: Workbook, parts: Parts): void {
   planWorkOnSite(work, parts, found);
 }
 
-/** What the crew needs beside the design: rolls, the putty's times, the gate of the site, what has to be shown at the end. */
 /** Mixing and placing of the filler, batch after batch. */
 function placingTime(work: Workbook, { mixes }: Parts): number {
   const { filler } = work.case;
@@ -100,6 +95,7 @@ function placingTime(work: Workbook, { mixes }: Parts): number {
   return mix.batches * MIXING_TIME + mix.mass / filler.rate;
 }
 
+/** What the crew needs beside the design: rolls, the putty's times, the gate of the site, what has to be shown at the end. */
 function planWorkOnSite(work: Workbook, parts: Parts, found: AsFound): void {
   const { laminate, extent, wrap } = parts;
   const { laminate: system, seal } = work.case;

@@ -1,17 +1,16 @@
 import { step } from '../formula/index.js';
-import type { AbsolutePressure, Length } from '../quantity/index.js';
+import type { AbsolutePressure, Area } from '../quantity/index.js';
 import { toAbsolute } from '../quantity/index.js';
-import { circleArea, gasLeakRate, jetReaction, jetSpeed, liquidLeakRate } from '../seal/index.js';
+import { gasLeakRate, jetReaction, jetSpeed, liquidLeakRate } from '../seal/index.js';
 import type { Seal } from './case.js';
 import type { JetDesign } from './design-work.js';
 import type { Workbook } from './workbook.js';
 
 /** What leaves through the open hole, for the safety notes; nothing when the case does not describe the fluid. */
-export function describeJet(work: Workbook, seal: Seal, holeDiameter: Length): JetDesign | undefined {
+export function describeJet(work: Workbook, seal: Seal, holeArea: Area): JetDesign | undefined {
   const { recorder } = work;
   const { fluid, linePressure } = seal;
   if (fluid === undefined || linePressure === 0) return undefined;
-  const holeArea = step(recorder, circleArea, { diameter: holeDiameter }, 'hole');
   const reaction = step(recorder, jetReaction, { pressureDifference: linePressure, holeArea });
   if (fluid.phase === 'liquid') {
     const jet = { pressureDifference: linePressure, density: fluid.density };

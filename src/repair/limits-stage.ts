@@ -2,6 +2,7 @@ import { decide, heading, step } from '../formula/index.js';
 import { leakSeverity, upperTemperatureLimit } from '../laminate/index.js';
 import type { Temperature } from '../quantity/index.js';
 import type { RuleSet } from '../rules/index.js';
+import type { Amount } from './amount.js';
 import type { RepairCase } from './case.js';
 import type { AsFound } from './design.js';
 import { need, use, type Workbook, warn } from './workbook.js';
@@ -71,30 +72,17 @@ function checkClass(work: Workbook): void {
   const name = `limits of class ${repair.class}`;
   const limits = use(work, name, rules.classes[repair.class]);
   const { clause } = rules.classes[repair.class];
-  if (limits.highestPressure !== null && service.designPressure > limits.highestPressure) {
+  const beyond = (what: string, kind: Amount['kind'], value: number, highest: number | null): void => {
+    if (highest === null || value <= highest) return;
     work.reasons.push({
-      text: `the design pressure is above what class ${repair.class} covers (${limits.service}): a higher class is needed`,
-      found: { name: 'design pressure', kind: 'gauge pressure', value: service.designPressure },
-      limit: {
-        name: `highest pressure of class ${repair.class}`,
-        kind: 'gauge pressure',
-        value: limits.highestPressure,
-      },
+      text: `the design ${what} is above what class ${repair.class} covers (${limits.service}): a higher class is needed`,
+      found: { name: `design ${what}`, kind, value },
+      limit: { name: `highest ${what} of class ${repair.class}`, kind, value: highest },
       clause,
     });
-  }
-  if (limits.highestTemperature !== null && service.designTemperature > limits.highestTemperature) {
-    work.reasons.push({
-      text: `the design temperature is above what class ${repair.class} covers (${limits.service}): a higher class is needed`,
-      found: { name: 'design temperature', kind: 'temperature', value: service.designTemperature },
-      limit: {
-        name: `highest temperature of class ${repair.class}`,
-        kind: 'temperature',
-        value: limits.highestTemperature,
-      },
-      clause,
-    });
-  }
+  };
+  beyond('pressure', 'gauge pressure', service.designPressure, limits.highestPressure);
+  beyond('temperature', 'temperature', service.designTemperature, limits.highestTemperature);
   const classed = limits.highestPressure !== null || repair.class === 3;
   if (classed && repair.class === 1 && service.safetyCritical) {
     work.reasons.push({

@@ -1,40 +1,26 @@
 import { heading, step } from '../formula/index.js';
-import type { Force, GaugePressure, Length, Ratio } from '../quantity/index.js';
+import type { Force, Length } from '../quantity/index.js';
 import {
-  assuredTension,
-  backingPlatePressure,
   backingSheet,
   bandLength,
   bandTension,
-  circleArea,
   contactPressure,
   endLoad,
   fastenerTension,
   fastenerTorque,
-  highestSealPressure,
   leakForce,
-  linePressureOfTension,
-  padBelowPractice,
-  padHalfAngle,
-  padSize,
-  pipeBelowBandPractice,
-  pipeUnderBand,
   sealAttempt,
   sheetOutsidePractice,
-  strapCapacity,
   strapStress,
-  tensionFromContactPressure,
   tensionFromTorque,
 } from '../seal/index.js';
 import type { Seal } from './case.js';
 import type { AsFound } from './design.js';
 import type { SealDesign } from './design-work.js';
 import { describeJet } from './jet-stage.js';
-import { pipeModulus } from './pipe-modulus.js';
-import { attempt, need, type Workbook, warn } from './workbook.js';
-
-/** Poisson's ratio of steel, for the ring under the band. */
-const STEEL_POISSON = 0.3;
+import { limitPressure } from './seal-limit.js';
+import { type PadPart, sizePad } from './seal-pad.js';
+import { need, type Workbook, warn } from './workbook.js';
 
 /** How the leak is held before the wrap, and up to which line pressure that may be tried. */
 export function planSeal(work: Workbook, found: AsFound): SealDesign | undefined {
@@ -57,62 +43,42 @@ export function planSeal(work: Workbook, found: AsFound): SealDesign | undefined
       'the inspector at the pipe',
     );
   }
-  return attempt(work, 'leak seal', () => {
-    const pad = sizePad(work, seal, found, holeDiameter);
-    const clamp = clampPad(work, seal, found, pad);
-    const limit = limitPressure(work, seal, found, pad);
-    const answer = step(work.recorder, sealAttempt, {
-      linePressure: seal.linePressure,
-      highestPressure: limit.pressure,
-      phase: service.phase,
-      hazardous: service.hazards.length > 0,
-      writtenProcedure: seal.writtenProcedure !== 'none',
-    });
-    if (answer.pressureTooHigh) {
-      work.reasons.push({
-        text: `the leak may not be sealed at this line pressure (limited by the ${limit.governing}): lower the pressure first`,
-        found: { name: 'line pressure', kind: 'gauge pressure', value: seal.linePressure },
-        limit: { name: 'highest line pressure for the seal', kind: 'gauge pressure', value: limit.pressure },
-      });
-    }
-    if (answer.procedureMissing) {
-      work.reasons.push({
-        text: 'the contents are gas or hazardous, and the case names no written procedure of the site for sealing this leak',
-      });
-    }
-    const endForce = step(work.recorder, endLoad, {
-      pressure: service.designPressure,
-      outsideDiameter: found.outsideDiameter,
-    });
-    const jet = describeJet(work, seal, holeDiameter);
-    const { halfAngle: _, ...padded } = pad;
-    return {
-      ...padded,
-      ...clamp,
-      highestPressure: limit.pressure,
-      limitedBy: limit.governing,
-      endLoadNotCarried: endForce,
-      ...(jet === undefined ? {} : { jet }),
-    };
+  const pad = sizePad(work, seal, found, holeDiameter);
+  const clamp = clampPad(work, seal, found, pad);
+  const limit = limitPressure(work, seal, found, pad);
+  const answer = step(work.recorder, sealAttempt, {
+    linePressure: seal.linePressure,
+    highestPressure: limit.pressure,
+    phase: service.phase,
+    hazardous: service.hazards.length > 0,
+    writtenProcedure: seal.writtenProcedure !== 'none',
   });
-}
-
-type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
-  readonly halfAngle: ReturnType<typeof padHalfAngle>;
-};
-
-function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter: Length): PadPart {
-  const { recorder } = work;
-  const input = { holeDiameter, ...seal.pad };
-  const pad = step(recorder, padSize, input);
-  if (padBelowPractice(input))
-    warn(
-      work,
-      'The pad is smaller than the trade makes it: three times the size of the hole and 25 mm beyond it on every side.',
-    );
-  const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
-  if (pipeBelowBandPractice(half)) warn(work, 'The pipe is smaller than banded seals are used on (50 mm).');
-  return { padDiameter: pad.diameter, padGovernedBy: pad.governing, halfAngle: step(recorder, padHalfAngle, half) };
+  if (answer.pressureTooHigh) {
+    work.reasons.push({
+      text: `the leak may not be sealed at this line pressure (limited by the ${limit.governing}): lower the pressure first`,
+      found: { name: 'line pressure', kind: 'gauge pressure', value: seal.linePressure },
+      limit: { name: 'highest line pressure for the seal', kind: 'gauge pressure', value: limit.pressure },
+    });
+  }
+  if (answer.procedureMissing) {
+    work.reasons.push({
+      text: 'the contents are gas or hazardous, and the case names no written procedure of the site for sealing this leak',
+    });
+  }
+  const endForce = step(work.recorder, endLoad, {
+    pressure: service.designPressure,
+    outsideDiameter: found.outsideDiameter,
+  });
+  const jet = describeJet(work, seal, pad.holeArea);
+  return {
+    padDiameter: pad.padDiameter,
+    padGovernedBy: pad.padGovernedBy,
+    ...clamp,
+    highestPressure: limit.pressure,
+    limitedBy: limit.governing,
+    endLoadNotCarried: endForce,
+    ...(jet === undefined ? {} : { jet }),
+  };
 }
 
 type ClampPart = Omit<
@@ -126,8 +92,8 @@ function clampPad(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): Cla
   const { outsideDiameter } = found;
   const force = step(recorder, leakForce, {
     pressure: seal.linePressure,
-    holeArea: step(recorder, circleArea, { diameter: work.case.defect.holeDiameter as Length }, 'hole'),
-    padArea: step(recorder, circleArea, { diameter: pad.padDiameter }, 'pad'),
+    holeArea: pad.holeArea,
+    padArea: pad.padArea,
   });
   const tensionAtPad = step(recorder, bandTension, {
     force: force.onPad,
@@ -178,63 +144,4 @@ function clampPad(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): Cla
       bandWidth: band.width,
     }),
   };
-}
-
-function limitPressure(
-  work: Workbook,
-  seal: Seal,
-  found: AsFound,
-  pad: PadPart,
-): ReturnType<typeof highestSealPressure> {
-  const { recorder, case: repairCase } = work;
-  const { band, fastener, sheet } = seal;
-  const padArea = step(recorder, circleArea, { diameter: pad.padDiameter }, 'pad');
-  const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
-    step(
-      recorder,
-      linePressureOfTension,
-      {
-        fastenerTension: step(recorder, assuredTension, { tensionLimit, scatter: fastener.scatter as Ratio }, what),
-        halfAngle: pad.halfAngle,
-        padArea,
-        factor: band.holdingFactor,
-        friction: band.friction,
-        bands: band.count,
-      },
-      what,
-    );
-  const strap = step(recorder, strapCapacity, {
-    strength: band.strength,
-    bandWidth: band.width,
-    bandThickness: band.thickness,
-    factor: band.factor,
-  });
-  const { remainingWall } = repairCase.defect;
-  const ring = step(recorder, pipeUnderBand, {
-    outsideDiameter: found.outsideDiameter,
-    wallThickness: remainingWall,
-    modulus: pipeModulus(work),
-    poissonRatio: STEEL_POISSON,
-    yieldStrength: repairCase.pipe.material.yieldStrength,
-    factor: seal.pipeFactor,
-  });
-  const pipeTension = step(recorder, tensionFromContactPressure, {
-    pressure: ring.pressure,
-    diameter: found.outsideDiameter,
-    bandWidth: band.width,
-  });
-  return step(recorder, highestSealPressure, {
-    siteLimit: seal.siteLimit,
-    strapLimit: asPressure(strap, 'strap'),
-    fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
-    sheetLimit: step(recorder, backingPlatePressure, {
-      holeDiameter: repairCase.defect.holeDiameter as Length,
-      thickness: sheet.thickness,
-      strength: sheet.yieldStrength,
-      factor: sheet.factor,
-      support: sheet.support,
-      poissonRatio: sheet.poissonRatio,
-    }),
-    pipeLimit: asPressure(pipeTension, 'thinned pipe under the band'),
-  });
 }

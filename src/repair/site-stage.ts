@@ -4,6 +4,7 @@ import {
   dewPoint,
   type GateDecision,
   type GateReason,
+  hardest,
   humidityAtSteel,
   steelMargin,
   surfaceGate,
@@ -35,10 +36,10 @@ export function judgeSite(work: Workbook, throughWall: boolean, holdTime: Time |
   const steel = steelReasons(work.case.site, required);
   const climate = climateOf(work, holdTime);
   const reasons = [...climate.reasons, ...steel];
-  const [weather, onSteel] = [hardest(climate.reasons), hardest(steel)];
+  const [weather, onSteel] = [decisionOf(climate.reasons), decisionOf(steel)];
   const { reasons: _, ...read } = climate;
   return {
-    decision: hardest(reasons),
+    decision: hardest([weather, onSteel]),
     weather,
     steel: onSteel,
     reasons,
@@ -47,6 +48,8 @@ export function judgeSite(work: Workbook, throughWall: boolean, holdTime: Time |
     ...required,
   };
 }
+
+const decisionOf = (reasons: readonly SiteReason[]): GateDecision => hardest(reasons.map(({ decision }) => decision));
 
 type Required = Pick<SiteDesign, 'requiredGrade' | 'requiredProfile' | 'surfaceFrom'>;
 
@@ -192,10 +195,4 @@ function asSiteReason({ value, limit, kind, check, decision, because, change }: 
     because,
     change,
   };
-}
-
-const ORDER: readonly GateDecision[] = ['go', 'wait', 'stop'];
-
-function hardest(reasons: readonly SiteReason[]): GateDecision {
-  return ORDER[Math.max(0, ...reasons.map(({ decision }) => ORDER.indexOf(decision)))] ?? 'stop';
 }

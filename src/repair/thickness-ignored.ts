@@ -23,10 +23,8 @@ export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): Method
       'The hoop thickness counts on the relief by the end load, as the case asks: it holds only while that end load is surely there.',
     );
   }
-  const { loads } = repairCase;
-  const external = loads.axialForce === 'none' ? 0 : loads.axialForce;
   // A push along the pipe bulges the laminate: it is counted against the hoop line, a pull never for it.
-  const push = Math.min(0, external);
+  const push = Math.min(0, job.externalForce);
   const relief = repair.axialRelief === true ? closedEnd(service.designPressure, found.outsideDiameter) : 0;
   const hoop = step(recorder, thicknessIgnoredHoop, {
     pressure: service.designPressure,
@@ -42,9 +40,8 @@ export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): Method
 /** The axial lines with the pipe ignored: with the pressure, and the external force while the line is without pressure. */
 export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly Candidate<Length>[] {
   const { recorder, case: repairCase } = work;
-  const { service, laminate, loads } = repairCase;
+  const { service, laminate } = repairCase;
   const { outsideDiameter } = job.found;
-  const external = loads.axialForce === 'none' ? 0 : loads.axialForce;
   const input = {
     outsideDiameter,
     hoopModulus: job.hoopModulus,
@@ -58,11 +55,11 @@ export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly C
     pressure: service.designPressure,
   });
   const candidates = [{ criterion: 'axial strain, substrate ignored', value: axial }];
-  if (external === 0) return candidates;
+  if (job.externalForce === 0) return candidates;
   const alone = step(
     recorder,
     thicknessIgnoredAxial,
-    { ...input, axialForce: Math.abs(external) as Force, pressure: 0 as GaugePressure },
+    { ...input, axialForce: Math.abs(job.externalForce) as Force, pressure: 0 as GaugePressure },
     'external force while the line is without pressure',
   );
   return [...candidates, { criterion: 'axial strain, external force without pressure', value: alone }];
@@ -78,28 +75,35 @@ export function resistanceIgnoringPipe(
   job: ThicknessJob,
   laminateThickness: Length,
 ): Candidate<GaugePressure>[] {
-  const { recorder, case: repairCase } = work;
-  const { poissonRatio } = repairCase.laminate;
-  const { axialForce } = repairCase.loads;
-  const external = axialForce === 'none' ? 0 : axialForce;
-  const common = { laminateThickness, hoopModulus: job.hoopModulus, poissonRatio };
-  const hoop = step(recorder, pressureIgnoredHoop, {
-    ...common,
+  const hoop = step(work.recorder, pressureIgnoredHoop, {
+    laminateThickness,
+    hoopModulus: job.hoopModulus,
+    poissonRatio: work.case.laminate.poissonRatio,
     outsideDiameter: job.wrappedDiameter,
     allowableStrain: job.strains.hoop,
-    axialForce: Math.min(0, external) as Force,
+    axialForce: Math.min(0, job.externalForce) as Force,
   });
-  const candidates = [{ criterion: 'hoop strain, substrate ignored', value: hoop }];
-  const axialInput = {
-    ...common,
+  return [
+    { criterion: 'hoop strain, substrate ignored', value: hoop },
+    ...axialResistanceIgnoringPipe(work, job, laminateThickness),
+  ];
+}
+
+/** The axial line of that; none where the hoop load relieves the axial strain as fast as the end load adds to it. */
+export function axialResistanceIgnoringPipe(
+  work: Workbook,
+  job: ThicknessJob,
+  laminateThickness: Length,
+): Candidate<GaugePressure>[] {
+  const input = {
+    laminateThickness,
+    hoopModulus: job.hoopModulus,
+    poissonRatio: work.case.laminate.poissonRatio,
     outsideDiameter: job.found.outsideDiameter,
     axialModulus: job.axialModulus,
     allowableStrain: job.strains.axial,
-    externalForce: Math.abs(external) as Force,
+    externalForce: Math.abs(job.externalForce) as Force,
   };
-  if (!axialLineLimitsPressure(axialInput)) return candidates;
-  return [
-    ...candidates,
-    { criterion: 'axial strain, substrate ignored', value: step(recorder, pressureIgnoredAxial, axialInput) },
-  ];
+  if (!axialLineLimitsPressure(input)) return [];
+  return [{ criterion: 'axial strain, substrate ignored', value: step(work.recorder, pressureIgnoredAxial, input) }];
 }

@@ -98,7 +98,6 @@ export function resistanceSharingLoad(
   const { allowableStress } = repairCase.pipe.material;
   const livePressure = repairCase.repair.pressureDuringApplication;
   if (allowableStress === undefined || livePressure === undefined) return [];
-  const { axialForce } = repairCase.loads;
   const { outsideDiameter, wallAtEndOfLife: remainingWall } = job.found;
   const common = { laminateThickness, allowableStress, substrateModulus: pipeModulus(work) };
   const round = { ...common, outsideDiameter: job.wrappedDiameter, hoopModulus: job.hoopModulus };
@@ -113,7 +112,7 @@ export function resistanceSharingLoad(
     axialModulus: job.axialModulus,
     substratePressure: plainWallPressure(work, job, allowableStress),
   });
-  const externalForce = Math.abs(axialForce === 'none' ? 0 : axialForce) as Force;
+  const externalForce = Math.abs(job.externalForce) as Force;
   return [
     { criterion: 'hoop stress of the pipe, load shared', value: hoop },
     { criterion: 'hoop stress of the pipe, with pressure during application', value: live },

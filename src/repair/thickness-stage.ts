@@ -63,10 +63,7 @@ export function alternativesTo(
     if (job.found.throughWall && (method === 'substrate sharing load' || method === 'substrate yielded')) {
       return { criterion: method, needs: 'metal that carries load; the defect goes through the wall' };
     }
-    const warned = work.warnings.length;
     const { result: outcome, refusals } = trial(work, method, () => thicknessBy(work, method, job));
-    // What a method warns of concerns those who chose it.
-    work.warnings.length = Math.min(work.warnings.length, warned);
     const needs =
       outcome === undefined ? (refusals[0]?.text ?? 'another case') : 'needs' in outcome ? outcome.needs : '';
     if (outcome === undefined || 'needs' in outcome) {

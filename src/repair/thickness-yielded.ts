@@ -1,5 +1,14 @@
 import { step } from '../formula/index.js';
-import { thicknessYieldedAxial, thicknessYieldedHoop, thicknessYieldedLive } from '../laminate/index.js';
+import {
+  forceYieldedAxial,
+  pressureOfEndForce,
+  pressureYieldedHoop,
+  thicknessYieldedAxial,
+  thicknessYieldedHoop,
+  thicknessYieldedLive,
+} from '../laminate/index.js';
+import type { Force, GaugePressure, Length } from '../quantity/index.js';
+import type { Candidate } from './design.js';
 import { pipeModulus } from './pipe-modulus.js';
 import type { MethodOutcome, ThicknessJob } from './thickness-job.js';
 import { type Workbook, warn } from './workbook.js';
@@ -47,4 +56,34 @@ export function thicknessOfYieldedPipe(work: Workbook, job: ThicknessJob): Metho
   }
   const hoop = step(recorder, thicknessYieldedHoop, hoopInput);
   return [{ criterion: 'hoop strain, substrate yielded', value: hoop }, axialCandidate];
+}
+
+/** Pressures that a laid thickness resists while the pipe yields. */
+export function resistanceOfYieldedPipe(
+  work: Workbook,
+  job: ThicknessJob,
+  laminateThickness: Length,
+): Candidate<GaugePressure>[] {
+  const { recorder, case: repairCase } = work;
+  const { outsideDiameter, wallAtEndOfLife: remainingWall } = job.found;
+  const { yieldStrength } = repairCase.pipe.material;
+  const common = { laminateThickness, yieldStrength, remainingWall };
+  const hoop = step(recorder, pressureYieldedHoop, {
+    ...common,
+    outsideDiameter: job.wrappedDiameter,
+    hoopModulus: job.hoopModulus,
+    allowableStrain: job.strains.hoop,
+  });
+  const held = step(recorder, forceYieldedAxial, {
+    ...common,
+    outsideDiameter,
+    axialModulus: job.axialModulus,
+    allowableStrain: job.strains.axial,
+  });
+  const externalForce = Math.abs(job.externalForce) as Force;
+  const axial = step(recorder, pressureOfEndForce, { axialForce: held, outsideDiameter, externalForce });
+  return [
+    { criterion: 'hoop strain, substrate yielded', value: hoop },
+    { criterion: 'axial strain, substrate yielded', value: axial },
+  ];
 }

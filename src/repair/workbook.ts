@@ -1,7 +1,7 @@
 import { createRecorder, isCalculationError, type Recorder } from '../formula/index.js';
 import type { Kind, Quantity } from '../quantity/index.js';
-import type { Rule, RuleSet } from '../rules/index.js';
-import type { RepairCase } from './case.js';
+import { asmePcc2, iso24817, type Rule, type RuleSet } from '../rules/index.js';
+import type { Basis, RepairCase } from './case.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from './design.js';
 
 /** What a design gathers on its way through the stages. */
@@ -18,10 +18,13 @@ export interface Workbook {
   readonly usedRules: Map<object, UsedRule>;
 }
 
-export function openWorkbook(repairCase: RepairCase, rules: RuleSet, options: DesignOptions): Workbook {
+const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
+
+/** An empty workbook for a case, with the rule set that it names. */
+export function openWorkbook(repairCase: RepairCase, options: DesignOptions): Workbook {
   return {
     case: repairCase,
-    rules,
+    rules: RULE_SETS[repairCase.basis],
     recorder: options.record === true ? createRecorder() : undefined,
     reasons: [],
     notCovered: [],
@@ -95,8 +98,8 @@ export function attempt<T>(work: Workbook, what: string, calculate: () => T): T 
 }
 
 /**
- * Runs a calculation whose refusal must not decide the design: what it would have said about reasons, coverage and
- * missing inputs is handed back instead.
+ * Runs a calculation that must not decide the design: its refusals are handed back, and what it would have said about
+ * missing inputs and of warnings concerns only who chose it.
  */
 export function trial<T>(
   work: Workbook,
@@ -108,6 +111,6 @@ export function trial<T>(
   const result = attempt(work, what, calculate);
   const refusals = [...notCovered.splice(n), ...reasons.splice(r)];
   missing.length = m;
-  if (refusals.length > 0) warnings.length = w;
+  warnings.length = w;
   return { result: refusals.length > 0 ? undefined : result, refusals };
 }

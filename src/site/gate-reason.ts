@@ -16,7 +16,11 @@ export interface GateReason {
 
 const ORDER: readonly GateDecision[] = ['go', 'wait', 'stop'];
 
-/** The hardest of several decisions. */
+/**
+ * The hardest of several decisions.
+ *
+ * @internal
+ */
 export function hardest(decisions: Iterable<GateDecision>): GateDecision {
   let worst = 0;
   for (const decision of decisions) worst = Math.max(worst, ORDER.indexOf(decision));

@@ -5,7 +5,7 @@ export * from './dew-point.js';
 export * from './dew-point-band.js';
 export * from './dew-point-from-vapour-pressure.js';
 export * from './frost-point.js';
-export type { GateDecision, GateReason } from './gate-reason.js';
+export { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 export * from './humidity-at-steel.js';
 export { type MagnusSet, type MagnusSetName, magnusSets } from './magnus-set.js';
 export * from './moist-air-from-wet-bulb.js';

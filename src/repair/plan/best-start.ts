@@ -1,8 +1,9 @@
 import type { Time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
-import type { ForecastStep, RepairCase, Site } from '../case.js';
+import type { RepairCase, Site } from '../case.js';
 import type { Verdict } from '../design.js';
 import { designRepair } from '../design-repair.js';
+import { afterTime } from '../time-steps.js';
 import { onClock } from './clock.js';
 import { planWork } from './plan-work.js';
 
@@ -88,12 +89,7 @@ function siteAt(site: Site, start: Time): Site {
   if (site.forecast === undefined) return site;
   // The history was foreseen from the planned start: at another hour the forecast says how warm it is.
   if (start === 0) return { ...site, history: undefined };
-  let gone = start as number;
-  const forecast = site.forecast.flatMap((step): ForecastStep[] => {
-    const left = step.duration - Math.min(gone, step.duration);
-    gone = Math.max(0, gone - step.duration);
-    return left > 1e-6 ? [{ ...step, duration: left as Time }] : [];
-  });
+  const forecast = afterTime(site.forecast, start);
   const [now] = forecast;
   if (now === undefined) return site;
   const { pipeTemperature, airTemperature, relativeHumidity } = now;

@@ -1,5 +1,4 @@
 import type { Time } from '../../quantity/index.js';
-import { asmePcc2, iso24817 } from '../../rules/index.js';
 import type { CureSheet, RepairCase } from '../case.js';
 import { planCure } from '../cure-stage.js';
 import type {
@@ -62,7 +61,7 @@ export function factsOf(design: RepairDesign, late: number): PlanFacts | undefin
 
 /** The same stage that planned the cure, asked again for the hour at which the material is really laid. */
 function waitFrom(repairCase: RepairCase, material: string, cure: CureSheet, startsAt: Time): Time | undefined {
-  const work = openWorkbook(repairCase, repairCase.basis === 'ISO 24817' ? iso24817 : asmePcc2, {});
+  const work = openWorkbook(repairCase, {});
   return planCure(work, material, cure, startsAt)?.wait;
 }
 
