@@ -1,5 +1,5 @@
 import { writeQuantity } from '../quantity/index.js';
-import type { RepairCase, Service } from '../repair/case.js';
+import type { RepairCase, Service } from '../repair/case/case.js';
 import { type CaseIssue, shown, writtenPath } from './case-error.js';
 import { inDefect } from './consistent-defect.js';
 import { inMaterials } from './consistent-materials.js';

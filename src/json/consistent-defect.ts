@@ -1,5 +1,5 @@
 import { type Length, m, writeQuantity } from '../quantity/index.js';
-import type { Defect, ProfilePoint, RepairCase, WallReadings } from '../repair/case.js';
+import type { Defect, ProfilePoint, RepairCase, WallReadings } from '../repair/case/case.js';
 import { type Contradiction, inMillimetres, outsideDiameter } from './contradiction.js';
 
 /** A tenth of a millimetre: what two readings of one wall may differ by. */

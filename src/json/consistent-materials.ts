@@ -1,5 +1,5 @@
 import { writeQuantity } from '../quantity/index.js';
-import type { CureSheet, Filler, LaminateSystem, RepairCase } from '../repair/case.js';
+import type { CureSheet, Filler, LaminateSystem, RepairCase } from '../repair/case/case.js';
 import { type Contradiction, inMillimetres, type Path } from './contradiction.js';
 
 /** What contradicts itself in the laminate, the tape or sheet, and the filler. */

@@ -1,5 +1,5 @@
 import { type Kind, type Length, type Quantity, writeQuantity } from '../quantity/index.js';
-import type { RepairCase } from '../repair/case.js';
+import type { RepairCase } from '../repair/case/case.js';
 
 /** A place in a document. */
 export type Path = readonly (string | number)[];

@@ -1,5 +1,5 @@
 import { readQuantity } from '../quantity/index.js';
-import type { RepairCase } from '../repair/case.js';
+import type { RepairCase } from '../repair/case/case.js';
 import { CaseError, writtenPath } from './case-error.js';
 import { caseSchema } from './case-schema.js';
 import { contradictions } from './consistency.js';

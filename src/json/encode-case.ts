@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { type Quantity, unitOf, writeQuantity } from '../quantity/index.js';
-import type { RepairCase } from '../repair/case.js';
+import type { RepairCase } from '../repair/case/case.js';
 import { CaseError } from './case-error.js';
 import { type CaseDocument, type CaseText, caseSchema } from './case-schema.js';
 import { explain } from './explain.js';

@@ -1,7 +1,7 @@
 import type { RecordedEntry } from '../formula/index.js';
 import type { Kind, KindOf } from '../quantity/index.js';
 import { formulaOf } from '../registry/index.js';
-import type { Amount, RepairDesign } from '../repair/design.js';
+import type { Amount, RepairDesign } from '../repair/design/design.js';
 import { type AmountOptions, type Declared, encodeDeclared, encodeQuantity, encodeResults } from './encode-amount.js';
 import { encodeCase } from './encode-case.js';
 import type { LookUp } from './look-up.js';

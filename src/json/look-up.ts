@@ -3,7 +3,7 @@ import { allowableStress } from '../pipe/tables/allowable-stress.js';
 import { linePipeGrade } from '../pipe/tables/line-pipe-grade.js';
 import { pipeSize } from '../pipe/tables/pipe-size.js';
 import { type Length, type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
-import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case.js';
+import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case/case.js';
 import { type CaseIssue, shown } from './case-error.js';
 import type { CaseDocument } from './case-schema.js';
 import type { TypedMap } from './typed.js';

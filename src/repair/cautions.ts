@@ -1,4 +1,4 @@
-import type { RepairCase } from './case.js';
+import type { RepairCase } from './case/case.js';
 
 /** The standing cautions of the trade, and those that this case brings with it. */
 export function cautionsFor(repairCase: RepairCase, throughWall: boolean): string[] {

@@ -1,12 +1,9 @@
 import type { Length, Time } from '../quantity/index.js';
 import { tapeArea } from '../wrap/index.js';
-import { planAcceptance } from './acceptance-stage.js';
-import { assessPipe } from './as-found-stage.js';
-import type { RepairCase } from './case.js';
+import { planAcceptance } from './acceptance/acceptance.js';
+import type { RepairCase } from './case/case.js';
+import { checkCase } from './case/checks.js';
 import { cautionsFor } from './cautions.js';
-import { checkCase } from './checks.js';
-import { notCovered } from './coverage.js';
-import { planCure } from './cure-stage.js';
 import type {
   AsFound,
   CureDesign,
@@ -18,19 +15,22 @@ import type {
   SheetDesign,
   TapeDesign,
   Verdict,
-} from './design.js';
-import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
-import { checkRoom, planExtent } from './extent-stage.js';
-import { designLaminate } from './laminate-stage.js';
-import { checkLimits } from './limits-stage.js';
-import { MIXING_TIME, planFiller, planLaminateResin } from './mix-stage.js';
-import { planRolls } from './roll-stage.js';
-import { planSeal } from './seal-stage.js';
-import { judgeSite } from './site-stage.js';
-import { allowStrains, type Strains } from './strain-stage.js';
+} from './design/design.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design/design-work.js';
+import { assessPipe } from './found/as-found.js';
+import { notCovered } from './found/coverage.js';
+import { attempt, openWorkbook, type Workbook } from './job/workbook.js';
+import { checkRoom, planExtent } from './laminate/extent.js';
+import { designLaminate } from './laminate/laminate.js';
+import { checkLimits } from './limits/limits.js';
+import { allowStrains, type Strains } from './limits/strains.js';
+import { planCure } from './mix-and-cure/cure.js';
+import { MIXING_TIME, planFiller, planLaminateResin } from './mix-and-cure/mix.js';
+import { planSeal } from './seal/seal.js';
+import { judgeSite } from './site/site.js';
 import { version } from './version.js';
-import { attempt, openWorkbook, type Workbook } from './workbook.js';
-import { planWrap } from './wrap-stage.js';
+import { planRolls } from './wrap/rolls.js';
+import { planWrap } from './wrap/wrap.js';
 
 /** What the stages have brought so far. */
 interface Parts {

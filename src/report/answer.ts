@@ -1,5 +1,5 @@
 import type { Kind } from '../quantity/index.js';
-import type { RepairCase } from '../repair/case.js';
+import type { RepairCase } from '../repair/case/case.js';
 import type {
   Amount,
   AsFound,
@@ -10,7 +10,7 @@ import type {
   Reason,
   RepairDesign,
   StrengthOutcome,
-} from '../repair/design.js';
+} from '../repair/design/design.js';
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';

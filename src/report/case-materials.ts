@@ -1,5 +1,5 @@
 import type { Kind } from '../quantity/index.js';
-import type { CureSheet, Filler, SheetStock, TapeStock, WetLayUp } from '../repair/case.js';
+import type { CureSheet, Filler, SheetStock, TapeStock, WetLayUp } from '../repair/case/case.js';
 
 /** A line of the case: where it stands in the document, what it is, its kind and its value. */
 export type Entry = readonly [path: string, label: string, kind: Kind | 'number' | 'count' | 'word', value: unknown];

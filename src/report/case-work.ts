@@ -1,4 +1,4 @@
-import type { Acceptance, Crew, Seal, Site } from '../repair/case.js';
+import type { Acceptance, Crew, Seal, Site } from '../repair/case/case.js';
 import { cureEntries, type Entry } from './case-materials.js';
 
 /** The leak seal, part by part. */

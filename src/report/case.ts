@@ -1,4 +1,4 @@
-import type { RepairCase } from '../repair/case.js';
+import type { RepairCase } from '../repair/case/case.js';
 import { cureEntries, type Entry, fillerEntries, resinEntries, stockEntries } from './case-materials.js';
 import { acceptanceEntries, crewEntries, sealEntries, siteEntries } from './case-work.js';
 import type { Block } from './document.js';

@@ -1,5 +1,5 @@
 import type { Kind } from '../quantity/index.js';
-import type { Candidate, RepairDesign, Unavailable } from '../repair/design.js';
+import type { Candidate, RepairDesign, Unavailable } from '../repair/design/design.js';
 import type { Block } from './document.js';
 import { formatNumber } from './number.js';
 import type { ChosenOptions } from './options.js';

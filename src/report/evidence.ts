@@ -1,5 +1,5 @@
 import { type AnyFormula, type Evidence, type SourceTag, sourceTags, weakest } from '../formula/index.js';
-import type { RepairDesign } from '../repair/design.js';
+import type { RepairDesign } from '../repair/design/design.js';
 import type { Block } from './document.js';
 import { tagOf } from './step.js';
 

@@ -1,4 +1,4 @@
-import type { Reason } from '../repair/design.js';
+import type { Reason } from '../repair/design/design.js';
 import type { PlanStep, StockItem, WorkPlan } from '../repair/plan/plan.js';
 import { hourOf } from '../repair/plan/plan-work.js';
 import { lineText, planAmountText } from './plan-amount.js';

@@ -1,5 +1,5 @@
 import type { Kind } from '../quantity/index.js';
-import type { Seal } from '../repair/case.js';
+import type { Seal } from '../repair/case/case.js';
 import type { RepairDesign, SealDesign } from '../repair/index.js';
 import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';

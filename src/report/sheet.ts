@@ -1,6 +1,6 @@
 import type { AnyFormula, SourceKey, SourceReference } from '../formula/index.js';
 import type { RecordedEntry, RecordedStep } from '../formula/recorder.js';
-import type { Assumption, RepairDesign, Warning } from '../repair/design.js';
+import type { Assumption, RepairDesign, Warning } from '../repair/design/design.js';
 import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';

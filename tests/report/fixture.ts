@@ -24,8 +24,8 @@ import {
   stress,
   year,
 } from '../../src/quantity/index.js';
-import type { CureSheet, RepairCase } from '../../src/repair/case.js';
-import type { RepairDesign } from '../../src/repair/design.js';
+import type { CureSheet, RepairCase } from '../../src/repair/case/case.js';
+import type { RepairDesign } from '../../src/repair/design/design.js';
 
 const cure: CureSheet = {
   mechanism: 'two-part reaction',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
 import { mm } from '../../src/quantity/index.js';
-import type { RepairDesign } from '../../src/repair/design.js';
+import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
 import { exampleDocument, exampleNames } from '../json/examples.js';

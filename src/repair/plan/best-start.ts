@@ -1,9 +1,9 @@
 import type { Time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
-import type { RepairCase, Site } from '../case.js';
-import type { Verdict } from '../design.js';
+import type { RepairCase, Site } from '../case/case.js';
+import type { Verdict } from '../design/design.js';
 import { designRepair } from '../design-repair.js';
-import { afterTime } from '../time-steps.js';
+import { afterTime } from '../mix-and-cure/time-steps.js';
 import { onClock } from './clock.js';
 import { planWork } from './plan-work.js';
 

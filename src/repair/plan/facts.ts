@@ -1,6 +1,5 @@
 import type { Time } from '../../quantity/index.js';
-import type { CureSheet, RepairCase } from '../case.js';
-import { planCure } from '../cure-stage.js';
+import type { CureSheet, RepairCase } from '../case/case.js';
 import type {
   AsFound,
   CureDesign,
@@ -10,9 +9,10 @@ import type {
   RepairDesign,
   SheetDesign,
   TapeDesign,
-} from '../design.js';
-import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from '../design-work.js';
-import { openWorkbook } from '../workbook.js';
+} from '../design/design.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from '../design/design-work.js';
+import { openWorkbook } from '../job/workbook.js';
+import { planCure } from '../mix-and-cure/cure.js';
 
 /** All that a plan is made of: a design that was made has every part but those its case has no use for. */
 export interface PlanFacts {

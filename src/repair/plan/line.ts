@@ -1,4 +1,4 @@
-import type { Amount } from '../amount.js';
+import type { Amount } from '../job/amount.js';
 import type { PlanAmount, PlanLine } from './plan.js';
 
 /** A sentence with its amounts in order of `{0}`, `{1}`. */

@@ -1,4 +1,4 @@
-import type { MixDesign } from '../design.js';
+import type { MixDesign } from '../design/design.js';
 import { atMost, exactly, line } from './line.js';
 import type { PlanLine } from './plan.js';
 import { workPractice } from './practice.js';

@@ -1,4 +1,4 @@
-import type { RepairDesign } from '../design.js';
+import type { RepairDesign } from '../design/design.js';
 import { onClock, readClock } from './clock.js';
 import { factsOf, type PlanFacts } from './facts.js';
 import { atLeast, atMost, exactly, line } from './line.js';

@@ -1,6 +1,6 @@
 import type { Time } from '../../quantity/index.js';
-import type { Amount } from '../amount.js';
-import type { Reason, Verdict } from '../design.js';
+import type { Reason, Verdict } from '../design/design.js';
+import type { Amount } from '../job/amount.js';
 
 /** A number of the plan. What must not be overstated says which way it is rounded when it is written. */
 export interface PlanAmount extends Amount {

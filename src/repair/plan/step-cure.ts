@@ -1,4 +1,4 @@
-import type { CureSheet } from '../case.js';
+import type { CureSheet } from '../case/case.js';
 import type { PlanFacts } from './facts.js';
 import { exactly, line } from './line.js';
 import { NOT_THE_CLOCK } from './mix-lines.js';

@@ -1,6 +1,6 @@
 import type { Time } from '../../quantity/index.js';
-import type { MixDesign } from '../design.js';
-import { MIXING_TIME } from '../mix-stage.js';
+import type { MixDesign } from '../design/design.js';
+import { MIXING_TIME } from '../mix-and-cure/mix.js';
 import { type PlanFacts, timesOf } from './facts.js';
 import { atLeast, atMost, exactly, line } from './line.js';
 import { batchLines, MIX_BY_HAND, NOT_THE_CLOCK, PRINT } from './mix-lines.js';

@@ -1,5 +1,5 @@
 import type { Time } from '../../quantity/index.js';
-import { coldestForCure } from '../site-stage.js';
+import { coldestForCure } from '../site/site.js';
 import type { PlanFacts } from './facts.js';
 import { atLeast, atMost, exactly, line } from './line.js';
 import type { PlanLine } from './plan.js';

@@ -1,4 +1,4 @@
-import type { MixDesign } from '../design.js';
+import type { MixDesign } from '../design/design.js';
 import type { PlanFacts } from './facts.js';
 import { atLeast, atMost, exactly, line } from './line.js';
 import type { StockItem } from './plan.js';

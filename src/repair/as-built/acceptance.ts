@@ -1,0 +1,82 @@
+import { acceptRepair } from '../../acceptance/index.js';
+import { energiesOf } from '../../cure/energy-bounds.js';
+import { equivalentTime } from '../../cure/index.js';
+import type { ActivationEnergy } from '../../quantity/index.js';
+import type { AcceptanceDesign } from '../design/design-work.js';
+import type { Amount } from '../job/amount.js';
+import { type Design, notShown, reaching } from './points.js';
+import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
+
+export function firmPoint({ design }: Design, { fillerWasFirm }: AsBuiltRecord): AsBuiltPoint[] {
+  if (design.case.filler === 'none') return [];
+  if (fillerWasFirm === undefined) return [notShown('filler firm', 'nobody recorded that the filler took no print')];
+  const text = fillerWasFirm ? 'the filler took no print' : 'the filler still took a print when the wrap began';
+  return [{ point: 'filler firm', verdict: fillerWasFirm ? 'meets' : 'does not meet', text }];
+}
+
+/** The hours of the steel as hours at the maker's temperature, by the energy that credits least. */
+export function curePoint({ design }: Design, { cure: steps }: AsBuiltRecord): AsBuiltPoint {
+  const { cure } = design.case.laminate;
+  if (steps === undefined || steps.length === 0)
+    return notShown('cure', 'the temperature over the cure was not recorded');
+  if (cure.mechanism === 'moisture') {
+    const wait = design.cures.find(({ material }) => material === design.case.laminate.name)?.wait;
+    const value = steps.reduce((sum, { duration }) => sum + duration, 0);
+    if (wait === undefined) return notShown('cure', 'the maker has no time for this climate');
+    return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait);
+  }
+  const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
+  const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };
+  const value = Math.min(
+    ...energiesOf({ activationEnergy }).map(
+      (energy) => equivalentTime({ ...span, steps, activationEnergy: energy as ActivationEnergy }).equivalentTime,
+    ),
+  );
+  return reaching('cure', { name: "time of cure at the maker's temperature", kind: 'time', value }, cure.cureTime);
+}
+
+/** Hardness, surface, bond and pressure test, by the same gate that accepts a repair. */
+export function acceptancePoints({ laminate, found, acceptance }: Design, record: AsBuiltRecord): AsBuiltPoint[] {
+  const { hardness, inspection, pressureTest, thickness } = record;
+  const { pressureTest: test, hardness: needed } = acceptance;
+  const tested = test.medium === 'liquid' || test.medium === 'gas';
+  const decided = acceptRepair({
+    laminateThickness: thickness ?? laminate.laidThickness,
+    throughWall: found.throughWall,
+    hardness:
+      hardness === undefined
+        ? undefined
+        : { scale: needed?.scale ?? 'Shore D', qualifiedHardness: needed?.qualified, ...hardness },
+    inspection,
+    pressureTest: !tested
+      ? 'not required'
+      : pressureTest && { requiredPressure: test.pressure, requiredHold: test.hold, ...pressureTest },
+  });
+  const wanted = ['hardness', 'surface', 'bond', 'pressure test'] as const;
+  return wanted.map((point): AsBuiltPoint => {
+    if (point === 'pressure test' && !tested) return untested(acceptance);
+    const reasons = decided.reasons.filter(({ holdPoint }) => holdPoint === point);
+    const [first] = reasons;
+    if (first === undefined) return { point, verdict: 'meets', text: `${point}: nothing against it` };
+    const failed = reasons.some(({ verdict, found: number }) => verdict !== 'hold' || number !== undefined);
+    const numbered = reasons.find(({ found: number, limit }) => number !== undefined && limit !== undefined) ?? first;
+    return {
+      point,
+      verdict: failed ? 'does not meet' : 'not shown',
+      text: reasons.map(({ text }) => text).join(' '),
+      ...(numbered.found === undefined ? {} : { found: numbered.found }),
+      ...(numbered.limit === undefined ? {} : { limit: numbered.limit }),
+      ...shortfallOf(numbered.found, numbered.limit),
+    };
+  });
+}
+
+function shortfallOf(found: Amount | undefined, limit: Amount | undefined): { readonly shortfall?: Amount } {
+  if (found === undefined || limit === undefined) return {};
+  return { shortfall: { ...found, name: `${found.name}, off by`, value: Math.abs(limit.value - found.value) } };
+}
+
+function untested({ pressureTest: test }: AcceptanceDesign): AsBuiltPoint {
+  if (test.medium === 'none') return { point: 'pressure test', verdict: 'meets', text: 'the case asks for none' };
+  return notShown('pressure test', 'the case does not say whether the line is tested');
+}

@@ -1,0 +1,99 @@
+import type { InspectionRecord, PressureTestRecord } from '../../acceptance/index.js';
+import type { TemperatureStep } from '../../cure/index.js';
+import type { GaugePressure, Length, Mass, Ratio, Temperature, Time } from '../../quantity/index.js';
+import type { PreparationGrade } from '../case/case.js';
+import type { Amount } from '../job/amount.js';
+
+/** A batch as it was mixed. */
+export interface BatchRecord {
+  /** From the pack: without it nobody can say later what lies on the pipe. */
+  readonly number: string;
+  readonly use: 'filler' | 'laminate resin';
+  readonly base: Mass;
+  readonly hardener: Mass;
+  /** From the start of mixing until the last of it lay on the pipe. */
+  readonly usedWithin: Time;
+}
+
+/** Air and steel as they were read at the gate. */
+export interface ClimateRecord {
+  readonly steelTemperature: Temperature;
+  readonly airTemperature: Temperature;
+  readonly relativeHumidity: Ratio;
+}
+
+/** The steel as it was just before the first resin. */
+export interface SteelRecord {
+  readonly grade: PreparationGrade;
+  readonly profile: Length;
+  readonly isFreeOfOil: boolean;
+  readonly hasRustBloom: boolean;
+  /** From preparation to the first resin. */
+  readonly sincePreparation: Time;
+}
+
+/** What was measured while the repair was made. What is left out counts as not shown, never as good. */
+export interface AsBuiltRecord {
+  readonly steel?: SteelRecord | undefined;
+  /** Every reading at the gate and at the batches. */
+  readonly climate?: readonly ClimateRecord[] | undefined;
+  readonly batches?: readonly BatchRecord[] | undefined;
+  /** Whether the filler took no print when the wrap began. */
+  readonly fillerWasFirm?: boolean | undefined;
+  /** The least number of layers anywhere over the length that needs all of them. */
+  readonly layers?: number | undefined;
+  /** The least thickness measured. */
+  readonly thickness?: Length | undefined;
+  /** Of the whole laminate on prepared steel, with its tapers. */
+  readonly length?: Length | undefined;
+  /** The lesser one: from the edge of the defect at the end of life to where the full thickness ends. */
+  readonly leastOverlap?: Length | undefined;
+  /** Temperature of the steel from the last batch until the hardness was read. */
+  readonly cure?: readonly TemperatureStep[] | undefined;
+  readonly hardness?: { readonly readings: readonly number[]; readonly hasStopped: boolean } | undefined;
+  readonly inspection?: InspectionRecord | undefined;
+  readonly pressureTest?: Pick<PressureTestRecord, 'lowestPressure' | 'hold' | 'leak' | 'fall'> | undefined;
+}
+
+export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
+
+export type AsBuiltPointName =
+  | 'steel'
+  | 'climate'
+  | 'batches'
+  | 'filler firm'
+  | 'layers'
+  | 'thickness'
+  | 'length'
+  | 'overlap'
+  | 'cure'
+  | 'hardness'
+  | 'surface'
+  | 'bond'
+  | 'pressure test';
+
+/** One hold point: whether the record shows that it was met, and by how much it was not. */
+export interface AsBuiltPoint {
+  readonly point: AsBuiltPointName;
+  readonly verdict: AsBuiltVerdict;
+  readonly text: string;
+  readonly found?: Amount;
+  readonly limit?: Amount;
+  readonly shortfall?: Amount;
+}
+
+/** What a laminate that is too thin or too short still holds; never above the design pressure. */
+export interface AsBuiltRating {
+  /** Absent where no number can be given. */
+  readonly pressure?: GaugePressure;
+  readonly because: string;
+}
+
+/** A repair as it was made, against its design. */
+export interface AsBuiltComparison {
+  /** The worst point decides. */
+  readonly verdict: AsBuiltVerdict;
+  readonly points: readonly AsBuiltPoint[];
+  /** Present where thickness, layers, length or overlap fall short. */
+  readonly goodFor?: AsBuiltRating;
+}

@@ -1,0 +1,141 @@
+import type {
+  ActivationEnergy,
+  ArealWeight,
+  Density,
+  EnergyReleaseRate,
+  Length,
+  Mass,
+  MassFlow,
+  Modulus,
+  Ratio,
+  Strain,
+  Stress,
+  Temperature,
+  ThermalExpansion,
+  Time,
+} from '../../quantity/index.js';
+
+/** Properties of the cured laminate as qualified. */
+export interface LaminateSystem {
+  readonly name: string;
+  readonly hoopModulus: Modulus;
+  readonly axialModulus: Modulus;
+  /** Load round the pipe, contraction along it. */
+  readonly poissonRatio: number;
+  readonly shearModulus?: Modulus | undefined;
+  readonly plyThickness: Length;
+  /** Plies of the qualification test, the least that may be laid. */
+  readonly qualifiedPlies?: number | undefined;
+  /** Short-term strain to failure round the pipe. */
+  readonly strainToFailure?: Strain | undefined;
+  readonly hoopExpansion?: ThermalExpansion | undefined;
+  readonly axialExpansion?: ThermalExpansion | undefined;
+  /** One of the two fixes the highest design temperature. */
+  readonly glassTransition?: Temperature | undefined;
+  readonly heatDistortion?: Temperature | undefined;
+  /** Lower confidence limit of the energy release rate of the bond to the prepared pipe. */
+  readonly energyReleaseRate?: EnergyReleaseRate | undefined;
+  /** The same at the design temperature, with the moduli there. */
+  readonly atDesignTemperature?:
+    | {
+        readonly energyReleaseRate: EnergyReleaseRate;
+        readonly hoopModulus: Modulus;
+        readonly axialModulus: Modulus;
+      }
+    | undefined;
+  readonly lapShearStrength?: Stress | undefined;
+  /** Lower confidence limit of the long-term strength, and what kind of test gave it. */
+  readonly longTermStrength?:
+    | { readonly strength: Stress; readonly test: '1000 h survival' | 'design life regression' }
+    | undefined;
+  readonly cure: CureSheet;
+}
+
+export interface TapeStock {
+  readonly form: 'tape';
+  readonly width: Length;
+  /** Part of the width that the next turn covers. */
+  readonly overlap: Ratio;
+  readonly rollLength: Length;
+  readonly waste?: Ratio | undefined;
+}
+
+export interface SheetStock {
+  readonly form: 'sheet';
+  readonly width: Length;
+  readonly rollLength: Length;
+  /** Circumferential lap at the end of the last layer. */
+  readonly finalLap?: Length | undefined;
+  readonly waste?: Ratio | undefined;
+}
+
+/** Parts of a two-part material, by mass. */
+export interface Parts {
+  readonly base: number;
+  readonly hardener: number;
+}
+
+/** Fabric wetted out on site with two-part resin. */
+export interface WetLayUp {
+  readonly fabricWeight: ArealWeight;
+  /** Mass of fibre over mass of laminate. */
+  readonly fibreMassFraction: Ratio;
+  readonly parts: Parts;
+  readonly kitMass: Mass;
+  /** How much mixed resin the crew lays per time. */
+  readonly rate: MassFlow;
+  readonly waste?: Ratio | undefined;
+}
+
+/** Two-part filler that makes the surface even before wrapping. */
+export interface Filler {
+  readonly name: string;
+  /** Over the built-up length; it stops short of the bonded overlap. */
+  readonly thickness: Length;
+  /** Over the defect. */
+  readonly thicknessOverDefect: Length;
+  readonly density: Density;
+  readonly parts: Parts;
+  readonly kitMass: Mass;
+  readonly rate: MassFlow;
+  readonly waste?: Ratio | undefined;
+  /**
+   * Built up under the whole wrap, bonded overlap included: covered only where the system was qualified that way, with
+   * the energy release rate of that bond.
+   */
+  readonly underWholeWrap?: boolean | undefined;
+  readonly qualifiedOverFiller?: { readonly energyReleaseRate: EnergyReleaseRate } | undefined;
+  readonly cure: CureSheet;
+}
+
+/** Times of a curing material from its maker, and how they may be moved to another temperature. */
+export type CureSheet = ReactionCureSheet | MoistureCureSheet;
+
+/** Two parts that react with each other: times move with temperature by the Arrhenius law. */
+export interface ReactionCureSheet {
+  readonly mechanism: 'two-part reaction';
+  readonly referenceTemperature: Temperature;
+  /** From mixing to full cure at the reference temperature. */
+  readonly cureTime: Time;
+  /** From mixing until the material can no longer be worked, at the reference temperature. */
+  readonly workingTime: Time;
+  readonly activationEnergy?: ActivationEnergy | undefined;
+  /** Span of temperature in which the maker tested. */
+  readonly testedFrom: Temperature;
+  readonly testedTo: Temperature;
+  /** Below this the reaction stalls. */
+  readonly minimumTemperature: Temperature;
+}
+
+/** Cured by moisture: the maker's own rows or nothing. */
+export interface MoistureCureSheet {
+  readonly mechanism: 'moisture';
+  readonly rows: readonly MoistureCureRow[];
+}
+
+export interface MoistureCureRow {
+  readonly temperature: Temperature;
+  readonly humidity: Ratio;
+  readonly cureTime: Time;
+  readonly workingTime: Time;
+}

@@ -1,0 +1,233 @@
+import type { SourceTag } from '../../formula/index.js';
+import type {
+  CorrosionRate,
+  Force,
+  GaugePressure,
+  Kind,
+  Length,
+  Modulus,
+  Moment,
+  Stress,
+  Temperature,
+  ThermalExpansion,
+  Time,
+} from '../../quantity/index.js';
+import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
+import type { Acceptance, Crew, Seal, Site } from './case-work.js';
+
+export type * from './case-materials.js';
+export type * from './case-work.js';
+
+/** The rule sets a case may name. */
+export type Basis = 'ISO 24817' | 'ASME PCC-2';
+
+/**
+ * What was measured on the pipe, what it carries, what material is at hand and what the weather is.
+ *
+ * Fields that bear on safety are required and take `none` as a value: a load that nobody wrote down is not a load of zero.
+ */
+export interface RepairCase {
+  readonly title: string;
+  /** Line number, drawing, work order: whatever the site calls it. */
+  readonly reference?: string | undefined;
+  /** Day of the survey, as text. */
+  readonly date?: string | undefined;
+  /** Anything a reader should know about this case. */
+  readonly note?: string | undefined;
+  readonly basis: Basis;
+  readonly pipe: PipeAsBuilt;
+  readonly service: Service;
+  readonly defect: Defect;
+  readonly loads: Loads;
+  readonly fitting: Fitting;
+  readonly assessment?: Assessment | undefined;
+  readonly repair: Demands;
+  readonly laminate: LaminateSystem;
+  readonly wrap: TapeStock | SheetStock;
+  /** Resin mixed on site for the laminate; `none` when the tape or sheet brings its own. */
+  readonly resin: WetLayUp | 'none';
+  readonly filler: Filler | 'none';
+  readonly site: Site;
+  /** How the leak is held before the wrap. */
+  readonly seal?: Seal | undefined;
+  readonly crew?: Crew | undefined;
+  readonly acceptance?: Acceptance | undefined;
+  /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
+  readonly lookedUp?: readonly LookedUp[] | undefined;
+}
+
+/** A value from a table of this library, for a row that the case names. */
+export interface LookedUp {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly value: number;
+  readonly tag: SourceTag;
+  /** Which row of which table. */
+  readonly because: string;
+}
+
+export interface PipeAsBuilt {
+  /** The outside diameter; or give the circumference. */
+  readonly outsideDiameter?: Length | undefined;
+  /** Circumference measured round the bare pipe. */
+  readonly circumference?: Length | undefined;
+  /** Nominal wall of the undamaged pipe. */
+  readonly wallThickness: Length;
+  /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
+  readonly size?: string | undefined;
+  readonly material: PipeMaterial;
+}
+
+export interface PipeMaterial {
+  readonly name: string;
+  /** Specified minimum yield strength. */
+  readonly yieldStrength: Stress;
+  /** Specified minimum tensile strength. */
+  readonly tensileStrength?: Stress | undefined;
+  /** Allowable stress of the pipe at the design temperature under its own code. */
+  readonly allowableStress?: Stress | undefined;
+  readonly modulus?: Modulus | undefined;
+  readonly thermalExpansion?: ThermalExpansion | undefined;
+}
+
+export interface Service {
+  readonly contents: string;
+  readonly phase: 'liquid' | 'gas' | 'two-phase';
+  /** What the contents can do to people; an empty list says that somebody looked and found nothing. */
+  readonly hazards: readonly ('flammable' | 'toxic' | 'hot' | 'corrosive' | 'asphyxiant')[];
+  /** Firewater, deluge, emergency shutdown and the like. */
+  readonly safetyCritical: boolean;
+  readonly designPressure: GaugePressure;
+  readonly designTemperature: Temperature;
+  /** Coldest steel over the life, where it lies farther from the day of the work than the design temperature. */
+  readonly lowestTemperature?: Temperature | undefined;
+}
+
+export type DefectKind =
+  | 'metal loss'
+  | 'through-wall hole'
+  | 'through-wall slot'
+  | 'crack'
+  | 'dent'
+  | 'gouge'
+  | 'lamination'
+  | 'bulge'
+  | 'seam defect';
+
+export type DefectCause =
+  | 'internal corrosion'
+  | 'external corrosion'
+  | 'internal erosion'
+  | 'mechanical damage'
+  | 'unknown';
+
+export interface Defect {
+  readonly kind: DefectKind;
+  readonly cause: DefectCause;
+  /** Extent along the pipe. */
+  readonly axialLength: Length;
+  /** Extent round the pipe. */
+  readonly circumferentialWidth: Length;
+  /** The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole. */
+  readonly remainingWall: Length;
+  /** Diameter of the circle that encloses a through-wall hole. */
+  readonly holeDiameter?: Length | undefined;
+  /**
+   * Hole to expect by the end of the repair's life where the wall is used up; without it the whole defect counts as the
+   * hole. An inspector's judgement: less conservative.
+   */
+  readonly holeAtEndOfLife?: Length | undefined;
+  /** Depth of the metal loss along the pipe, in order of position: over the whole defect, down to its least wall. */
+  readonly profile?: readonly ProfilePoint[] | undefined;
+  readonly growth: Growth | 'none';
+}
+
+export interface ProfilePoint {
+  readonly position: Length;
+  readonly depth: Length;
+}
+
+/** How fast the defect goes on growing under the repair. */
+export interface Growth {
+  /** Wall loss per time, or the readings of the wall that it follows from. */
+  readonly depth: CorrosionRate | WallReadings;
+  /** Growth of the extent at each end, and of the radius of a hole, per time. */
+  readonly length: CorrosionRate;
+}
+
+/** Earlier readings of the thinnest wall; the larger of the long-term and the short-term rate is taken. */
+export interface WallReadings {
+  /** Wall at the reading before this one. */
+  readonly previousWall: Length;
+  readonly sincePrevious: Time;
+  /** Since the wall was that of the new pipe. */
+  readonly service: Time;
+}
+
+export interface Loads {
+  /** Tension along the pipe beside that of the pressure. */
+  readonly axialForce: Force | 'none';
+  readonly bendingMoment: Moment | 'none';
+  readonly torsion: Moment | 'none';
+  readonly shearForce: Force | 'none';
+  /** Pressure on the outside above that inside: vacuum, water over the pipe. */
+  readonly externalPressure: GaugePressure | 'none';
+  /** Soil or traffic over a buried pipe. */
+  readonly soil: 'present' | 'none';
+  readonly cycles: PressureCycles | 'none';
+}
+
+export interface PressureCycles {
+  /** Number over the life of the repair. */
+  readonly number: number;
+  readonly lowestPressure: GaugePressure;
+  readonly highestPressure: GaugePressure;
+}
+
+export type Fitting = 'none' | 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
+
+export type StrengthMethod =
+  | 'original B31G'
+  | 'modified B31G'
+  | 'effective area'
+  | 'DNV-RP-F101'
+  | 'API 579-1 Level 1'
+  | 'API 579-1 Level 2';
+
+export type FlowStressRule = 'SMYS + 69 MPa' | '1.1 SMYS' | '(SMYS + SMTS) / 2';
+
+/** How the remaining strength of the pipe is to be judged; what is not named is chosen on the safe side. */
+export interface Assessment {
+  readonly method?: StrengthMethod | undefined;
+  readonly flowStress?: FlowStressRule | undefined;
+  readonly safetyFactor?: number | undefined;
+  /** Design factor F of the pipeline code; the safety factor is at least 1/F. */
+  readonly designFactor?: number | undefined;
+}
+
+export type ThicknessMethod =
+  | 'substrate ignored'
+  | 'substrate sharing load'
+  | 'substrate yielded'
+  | 'long-term strength';
+
+export interface Demands {
+  readonly class: 1 | 2 | 3;
+  /** How long the repair has to last. */
+  readonly life: Time;
+  readonly method?: ThicknessMethod | undefined;
+  /**
+   * How often the design load acts, for the rule set that asks it; `continuous` unless given. `rare` is less conservative.
+   */
+  readonly loading?: 'rare' | 'continuous' | undefined;
+  /** Pressure in the pipe while the laminate is put on and cures. */
+  readonly pressureDuringApplication?: GaugePressure | undefined;
+  /** Credit for that pressure in the yielded form: less conservative, see the warning it brings. */
+  readonly creditPressureDuringApplication?: boolean | undefined;
+  /** Poisson relief of the hoop line by the end load: only while that load is surely there. Less conservative. */
+  readonly axialRelief?: boolean | undefined;
+  /** Class 3 only: take the leak service factor by formula instead of the fixed 0.333. Less conservative. */
+  readonly leakFactorByFormula?: boolean | undefined;
+  /** Length of sound pipe free for the overlap on the shorter side, where something is in the way. */
+  readonly availableOverlap?: Length | undefined;
+}

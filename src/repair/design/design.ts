@@ -1,0 +1,192 @@
+import type { RecordedEntry, SourceTag } from '../../formula/index.js';
+import type { Area, GaugePressure, Length, Mass, Strain, Stress, Time, Volume } from '../../quantity/index.js';
+import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.js';
+import type { Amount, MissingInput } from '../job/amount.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
+
+export type { Amount, MissingInput };
+
+/** Why the pipe cannot be repaired this way: the finding, and the limit that it breaks. */
+export interface Reason {
+  readonly text: string;
+  readonly found?: Amount;
+  readonly limit?: Amount;
+  readonly clause?: string;
+}
+
+/** A value that the library supplied because the case did not. */
+export interface Assumption {
+  readonly amount: Amount | { readonly name: string; readonly word: string };
+  readonly tag: SourceTag;
+  readonly because: string;
+}
+
+export interface Warning {
+  readonly text: string;
+  readonly clause?: string;
+}
+
+/** A value of the rule set that this design used. */
+export interface UsedRule {
+  readonly name: string;
+  readonly clause: string;
+  readonly tag: SourceTag;
+  /** Another route that reproduces it. */
+  readonly derived?: string;
+}
+
+/** A candidate that could not be computed, and what it would need. */
+export interface Unavailable {
+  readonly criterion: string;
+  readonly needs: string;
+}
+
+/** One candidate for a quantity, by the name of its criterion. */
+export interface Candidate<Q extends number = number> {
+  readonly criterion: string;
+  readonly value: Q;
+}
+
+/** Several candidates, and the one that governs. */
+export interface Governed<Q extends number = number> {
+  readonly candidates: readonly Candidate<Q>[];
+  readonly governing: string;
+  readonly value: Q;
+}
+
+/** Remaining strength of the thinned pipe at the end of life. */
+export interface StrengthOutcome {
+  readonly method: StrengthMethod;
+  /** Never above what the sound pipe carries. */
+  readonly safePressure: GaugePressure;
+  readonly safetyFactor: number;
+  /** Does the thinned pipe carry the design pressure without repair? */
+  readonly fitAsItIs: boolean;
+  /** Safe pressure by every method, or why it is out. */
+  readonly methods: readonly (Candidate<GaugePressure> | Unavailable)[];
+}
+
+export interface AsFound {
+  readonly outsideDiameter: Length;
+  readonly hoopStressSound: Stress;
+  readonly hoopStressThinned?: Stress;
+  readonly wallAtEndOfLife: Length;
+  readonly depthAtEndOfLife: Length;
+  readonly lengthAtEndOfLife: Length;
+  /** Through-wall now, or within the life of the repair by the 1 mm rule. */
+  readonly throughWall: boolean;
+  /** Hole at the end of life, and the one that the design takes: never less than the least of the rule set. */
+  readonly holeAtEndOfLife?: Length;
+  readonly designHole?: Length;
+  readonly strength?: StrengthOutcome;
+}
+
+export interface LaminateDesign {
+  readonly method: ThicknessMethod;
+  readonly hoopStrain: Strain;
+  readonly axialStrain: Strain;
+  /** Diameter that the laminate goes round: over the filler. */
+  readonly wrappedDiameter: Length;
+  readonly thickness: Governed<Length>;
+  /** Thickness by the methods that were not chosen, for comparison. */
+  readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
+  readonly plies: number;
+  readonly laidThickness: Length;
+  /** Pressure that the laid thickness resists. */
+  readonly resistance: Governed<GaugePressure>;
+}
+
+export interface ExtentDesign {
+  readonly overlap: Governed<Length>;
+  readonly taper: Length;
+  /** Length at the end of life that lies between the two overlaps. */
+  readonly defectLength: Length;
+  readonly totalLength: Length;
+}
+
+export interface TapeDesign {
+  readonly form: 'tape';
+  readonly layersPerPass: number;
+  readonly passes: number;
+  /** Least layer count that the passes leave. */
+  readonly layers: number;
+  /** Length over which that count holds; the end bands carry fewer. */
+  readonly fullCountLength: Length;
+  readonly overallLength: Length;
+  readonly tapeLength: Length;
+  readonly rolls: number;
+  readonly leftOnLastRoll: Length;
+}
+
+export interface SheetDesign {
+  readonly form: 'sheet';
+  readonly layers: number;
+  readonly bands: number;
+  readonly sheetLength: Length;
+  readonly sheetArea: Area;
+  readonly rolls: number;
+  readonly leftOnLastRoll: Length;
+}
+
+export interface MixDesign {
+  readonly material: string;
+  readonly use: 'filler' | 'laminate resin';
+  readonly volume?: Volume;
+  readonly area?: Area;
+  /** All of it, with waste. */
+  readonly mass: Mass;
+  readonly batches: number;
+  readonly batchMass: Mass;
+  /** Weighed into each batch. */
+  readonly base: Mass;
+  readonly hardener: Mass;
+  readonly limitedBy: 'job' | 'kit' | 'working time';
+  readonly kits: number;
+}
+
+export interface CureDesign {
+  readonly material: string;
+  /** Longest wait of the cases considered. */
+  readonly wait: Time;
+  /** Shortest working time of the cases considered. */
+  readonly workingTime: Time;
+}
+
+export type Verdict = 'designed' | 'not repairable' | 'needs input' | 'not covered';
+
+/** The whole design. Parts that were not reached are absent. */
+export interface RepairDesign {
+  readonly verdict: Verdict;
+  /** Why it is `not repairable` or `not covered`. */
+  readonly reasons: readonly Reason[];
+  readonly missing: readonly MissingInput[];
+  readonly case: RepairCase;
+  readonly options: DesignOptions;
+  readonly libraryVersion: string;
+  /** Rule set with its edition: "after ISO 24817:2017, as recalled". */
+  readonly ruleSet: string;
+  readonly asFound?: AsFound;
+  readonly seal?: SealDesign;
+  readonly laminate?: LaminateDesign;
+  readonly extent?: ExtentDesign;
+  readonly wrap?: TapeDesign | SheetDesign;
+  readonly mixes: readonly MixDesign[];
+  readonly cures: readonly CureDesign[];
+  /** Whether work may start, as read and forecast. */
+  readonly site?: SiteDesign;
+  /** How the wrap is laid, roll by roll. */
+  readonly rolls?: RollsDesign;
+  readonly acceptance?: AcceptanceDesign;
+  readonly assumed: readonly Assumption[];
+  /** Values of the rule set behind this design, each with what stands behind it. */
+  readonly rules: readonly UsedRule[];
+  readonly warnings: readonly Warning[];
+  readonly cautions: readonly string[];
+  /** The steps, when recording was asked for. */
+  readonly record?: readonly RecordedEntry[];
+}
+
+export interface DesignOptions {
+  /** Keep every step of the arithmetic for the calculation sheet. */
+  readonly record?: boolean | undefined;
+}

@@ -1,0 +1,71 @@
+import type { Defect, Filler, Fitting, Loads, RepairCase } from '../case/case.js';
+import type { Reason } from '../design/design.js';
+
+/**
+ * What the case states and this version does not design for. Nothing that was stated is ignored: each entry ends the
+ * design with the verdict `not covered`.
+ */
+export function notCovered(repairCase: RepairCase): Reason[] {
+  return [
+    ...uncoveredDefect(repairCase.defect),
+    ...uncoveredLoads(repairCase.loads),
+    ...uncoveredFitting(repairCase.fitting),
+    ...uncoveredFiller(repairCase.filler),
+  ];
+}
+
+const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {
+  'through-wall slot': 'the resistance of a laminate over a slot is not part of this version',
+  crack:
+    'a crack can grow under the laminate and none of the strength methods holds for cracks; assess it by fracture mechanics or cut it out',
+  dent: 'a dent concentrates stress and fatigues; none of the strength methods holds for dents',
+  gouge: 'a gouge leaves cold-worked metal that cracks; grind it out and measure again, or cut it out',
+  lamination: 'a lamination in the wall can open under pressure; have it assessed before any overwrap',
+  bulge: 'a bulge shows that the pipe has already yielded; have it assessed before any overwrap',
+  'seam defect': 'the strength methods do not hold for selective corrosion of a seam',
+};
+
+function uncoveredDefect(defect: Defect): Reason[] {
+  const why = WHY_NOT[defect.kind];
+  return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
+}
+
+/** Loads by number that no line of the design carries: what the case says, what is missing, how the finding is called. */
+const UNCOVERED = [
+  ['bendingMoment', 'a bending moment: combined bending', 'bending moment', 'moment'],
+  ['torsion', 'a torsion: combined torsion', 'torsion', 'moment'],
+  ['shearForce', 'a shear force: combined shear', 'shear force', 'force'],
+  [
+    'externalPressure',
+    'vacuum or external pressure: collapse of the repaired pipe',
+    'external pressure',
+    'gauge pressure',
+  ],
+] as const;
+
+function uncoveredLoads(loads: Loads): Reason[] {
+  const reasons = UNCOVERED.flatMap(([load, what, name, kind]): Reason[] => {
+    const value = loads[load];
+    if (value === 'none') return [];
+    return [{ text: `the case states ${what} is not part of this version`, found: { name, kind, value } }];
+  });
+  if (loads.soil !== 'none') {
+    reasons.push({ text: 'the case states soil or traffic load: buried pipe is not part of this version' });
+  }
+  return reasons;
+}
+
+function uncoveredFitting(fitting: Fitting): Reason[] {
+  if (fitting === 'none') return [];
+  return [{ text: `the repair would lie on a ${fitting}: this version designs for straight pipe only` }];
+}
+
+/** Overlap, leak resistance and bond assume laminate on prepared steel. */
+function uncoveredFiller(filler: Filler | 'none'): Reason[] {
+  if (filler === 'none' || filler.underWholeWrap !== true || filler.qualifiedOverFiller !== undefined) return [];
+  return [
+    {
+      text: 'the filler would lie under the whole wrap, bonded overlap included: overlap and leak resistance assume laminate on prepared steel; end the filler short of the overlap, or state the energy release rate of a system that was qualified over filler',
+    },
+  ];
+}

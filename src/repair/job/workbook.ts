@@ -1,0 +1,116 @@
+import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
+import type { Kind, Quantity } from '../../quantity/index.js';
+import { asmePcc2, iso24817, type Rule, type RuleSet } from '../../rules/index.js';
+import type { Basis, RepairCase } from '../case/case.js';
+import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+
+/** What a design gathers on its way through the stages. */
+export interface Workbook {
+  readonly case: RepairCase;
+  readonly rules: RuleSet;
+  readonly recorder: Recorder | undefined;
+  readonly reasons: Reason[];
+  readonly notCovered: Reason[];
+  readonly missing: MissingInput[];
+  readonly assumed: Assumption[];
+  readonly warnings: Warning[];
+  /** By the rule itself: a rule counts once, whatever it is called. */
+  readonly usedRules: Map<object, UsedRule>;
+}
+
+const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
+
+/** An empty workbook for a case, with the rule set that it names. */
+export function openWorkbook(repairCase: RepairCase, options: DesignOptions): Workbook {
+  return {
+    case: repairCase,
+    rules: RULE_SETS[repairCase.basis],
+    recorder: options.record === true ? createRecorder() : undefined,
+    reasons: [],
+    notCovered: [],
+    missing: [],
+    assumed: [],
+    warnings: [],
+    usedRules: new Map(),
+  };
+}
+
+/** The value of a rule; the design remembers that it used it. */
+export function use<T>(work: Workbook, name: string, rule: Rule<T>): T {
+  if (!work.usedRules.has(rule)) {
+    const { tag, derived } = rule.evidence;
+    const used = { name, clause: rule.clause, tag };
+    work.usedRules.set(rule, derived === undefined ? used : { ...used, derived });
+  }
+  return rule.value;
+}
+
+/** The value that the case gives, or one that the library supplies and lists as assumed. */
+export function assumeQuantity<K extends Kind>(
+  work: Workbook,
+  given: Quantity<K> | undefined,
+  otherwise: {
+    readonly name: string;
+    readonly kind: K;
+    readonly value: Quantity<K>;
+    readonly tag: Assumption['tag'];
+    readonly because: string;
+  },
+): Quantity<K> {
+  if (given !== undefined) return given;
+  const { name, kind, value, tag, because } = otherwise;
+  if (!work.assumed.some(({ amount }) => amount.name === name))
+    work.assumed.push({ amount: { name, kind, value }, tag, because });
+  return value;
+}
+
+/** Notes that a choice was made for the reader. */
+export function assumeWord(work: Workbook, name: string, word: string, tag: Assumption['tag'], because: string): void {
+  work.assumed.push({ amount: { name, word }, tag, because });
+}
+
+/** Notes that an input is missing, once. */
+export function need(work: Workbook, field: string, why: string, askWhom: string): undefined {
+  if (!work.missing.some((missing) => missing.field === field)) work.missing.push({ field, why, askWhom });
+  return undefined;
+}
+
+/** Adds a warning, once. */
+export function warn(work: Workbook, text: string, clause?: string): void {
+  if (work.warnings.some((warning) => warning.text === text)) return;
+  work.warnings.push(clause === undefined ? { text } : { text, clause });
+}
+
+/**
+ * Runs a calculation whose refusal is an answer, not a crash: nothing can hold the demand (`no-solution`), or the source
+ * forbids the equation (`outside-validity`). Bad input stays an error.
+ */
+export function attempt<T>(work: Workbook, what: string, calculate: () => T): T | undefined {
+  try {
+    return calculate();
+  } catch (error) {
+    if (!isCalculationError(error) || error.code === 'invalid-input') throw error;
+    const reason: Reason = { text: `${what}: ${error.message}` };
+    if (error.code === 'no-solution') work.reasons.push(reason);
+    else work.notCovered.push(reason);
+    return undefined;
+  }
+}
+
+/**
+ * Runs a calculation that must not decide the design: its refusals are handed back, and what it would have said about
+ * missing inputs and of warnings concerns only who chose it.
+ */
+export function trial<T>(
+  work: Workbook,
+  what: string,
+  calculate: () => T,
+): { readonly result: T | undefined; readonly refusals: readonly Reason[] } {
+  const { reasons, notCovered, missing, warnings } = work;
+  const [r, n, m, w] = [reasons.length, notCovered.length, missing.length, warnings.length];
+  const result = attempt(work, what, calculate);
+  const refusals = [...notCovered.splice(n), ...reasons.splice(r)];
+  missing.length = m;
+  warnings.length = w;
+  return { result: refusals.length > 0 ? undefined : result, refusals };
+}

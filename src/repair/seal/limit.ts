@@ -1,0 +1,74 @@
+import { step } from '../../formula/index.js';
+import type { Force, GaugePressure, Length } from '../../quantity/index.js';
+import {
+  assuredTension,
+  backingPlatePressure,
+  type HighestSealPressure,
+  highestSealPressure,
+  linePressureOfTension,
+  pipeUnderBand,
+  strapCapacity,
+  tensionFromContactPressure,
+} from '../../seal/index.js';
+import type { Seal } from '../case/case.js';
+import type { AsFound } from '../design/design.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
+import type { Workbook } from '../job/workbook.js';
+import type { PadPart } from './pad.js';
+
+/** Poisson's ratio of steel, for the ring under the band. */
+const STEEL_POISSON = 0.3;
+
+/** The highest line pressure of the site, the strap, the fastener, the sheet and the thinned pipe, and which is lowest. */
+export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): HighestSealPressure {
+  const { recorder, case: repairCase } = work;
+  const { band, fastener, sheet } = seal;
+  const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
+    step(
+      recorder,
+      linePressureOfTension,
+      {
+        fastenerTension: step(recorder, assuredTension, { tensionLimit, scatter: fastener.scatter }, what),
+        halfAngle: pad.halfAngle,
+        padArea: pad.padArea,
+        factor: band.holdingFactor,
+        friction: band.friction,
+        bands: band.count,
+      },
+      what,
+    );
+  const strap = step(recorder, strapCapacity, {
+    strength: band.strength,
+    bandWidth: band.width,
+    bandThickness: band.thickness,
+    factor: band.factor,
+  });
+  const { remainingWall } = repairCase.defect;
+  const ring = step(recorder, pipeUnderBand, {
+    outsideDiameter: found.outsideDiameter,
+    wallThickness: remainingWall,
+    modulus: pipeModulus(work),
+    poissonRatio: STEEL_POISSON,
+    yieldStrength: repairCase.pipe.material.yieldStrength,
+    factor: seal.pipeFactor,
+  });
+  const pipeTension = step(recorder, tensionFromContactPressure, {
+    pressure: ring.pressure,
+    diameter: found.outsideDiameter,
+    bandWidth: band.width,
+  });
+  return step(recorder, highestSealPressure, {
+    siteLimit: seal.siteLimit,
+    strapLimit: asPressure(strap, 'strap'),
+    fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
+    sheetLimit: step(recorder, backingPlatePressure, {
+      holeDiameter: repairCase.defect.holeDiameter as Length,
+      thickness: sheet.thickness,
+      strength: sheet.yieldStrength,
+      factor: sheet.factor,
+      support: sheet.support,
+      poissonRatio: sheet.poissonRatio,
+    }),
+    pipeLimit: asPressure(pipeTension, 'thinned pipe under the band'),
+  });
+}

@@ -1,0 +1,35 @@
+import { step } from '../../formula/index.js';
+import type { Angle, Area, Length } from '../../quantity/index.js';
+import { circleArea, padBelowPractice, padHalfAngle, padSize, pipeBelowBandPractice } from '../../seal/index.js';
+import type { Seal } from '../case/case.js';
+import type { AsFound } from '../design/design.js';
+import type { SealDesign } from '../design/design-work.js';
+import { type Workbook, warn } from '../job/workbook.js';
+
+/** The pad, with what both the clamping and its limits rest on. */
+export type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
+  readonly halfAngle: Angle;
+  readonly padArea: Area;
+  readonly holeArea: Area;
+};
+
+/** How large the pad of putty is, and what the leak acts on. */
+export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter: Length): PadPart {
+  const { recorder } = work;
+  const input = { holeDiameter, ...seal.pad };
+  const pad = step(recorder, padSize, input);
+  if (padBelowPractice(input))
+    warn(
+      work,
+      'The pad is smaller than the trade makes it: three times the size of the hole and 25 mm beyond it on every side.',
+    );
+  const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
+  if (pipeBelowBandPractice(half)) warn(work, 'The pipe is smaller than banded seals are used on (50 mm).');
+  return {
+    padDiameter: pad.diameter,
+    padGovernedBy: pad.governing,
+    halfAngle: step(recorder, padHalfAngle, half),
+    holeArea: step(recorder, circleArea, { diameter: holeDiameter }, 'hole'),
+    padArea: step(recorder, circleArea, { diameter: pad.diameter }, 'pad'),
+  };
+}
