@@ -23,7 +23,7 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
   const given = decodeFormulaInput(formula, await readAssignments(assignments, io));
   const preferences = { system: units, names: wantedUnit(formula, own['unit']) };
   const result = computed(formula, given);
-  const recorded = { sort: 'step', compute: formula.compute, input: given.input, result } as const;
+  const recorded = { sort: 'step', formula: formula.id, input: given.input, result } as const;
   const step = renderStep(recorded, { typed: given.typed, units: preferences, digits });
   if (format === 'json') {
     const unit = (kind: Kind, name: string) => preferredUnit(kind, name, preferences);

@@ -1,8 +1,10 @@
-/** A formula call that was recorded: the function, what it was given, what it returned, and what it was for. */
+import type { Line } from '../quantity/index.js';
+
+/** A formula call that was recorded: which formula, what it was given, what it returned, and what it was for. */
 export interface RecordedStep {
   readonly sort: 'step';
-  // biome-ignore lint/suspicious/noExplicitAny: a record holds calls of every formula; the registry knows their types.
-  readonly compute: (input: any) => unknown;
+  /** Id of the formula: `pipe/hoop-stress`. */
+  readonly formula: string;
   readonly input: Readonly<Record<string, unknown>>;
   readonly result: unknown;
   /** What this call was for, when the title of the formula does not say it. */
@@ -12,8 +14,8 @@ export interface RecordedStep {
 /** A decision between formulas. */
 export interface RecordedDecision {
   readonly sort: 'decision';
-  readonly what: string;
-  readonly because: string;
+  readonly what: Line;
+  readonly because: Line;
 }
 
 /** The start of a part of the design: "Pipe as found". */
@@ -22,6 +24,7 @@ export interface RecordedHeading {
   readonly title: string;
 }
 
+/** Plain data: a record can be stored, sent to a worker, and read by another copy of this library. */
 export type RecordedEntry = RecordedStep | RecordedDecision | RecordedHeading;
 
 /** Collects what a design did, in order. Only the report turns it into text. */
@@ -34,24 +37,34 @@ export function createRecorder(): Recorder {
   return { entries: [] };
 }
 
-/** Calls a formula and records the call. Without a recorder this is the bare call. */
+/**
+ * Calls a formula and records the call. Without a recorder this is the bare call.
+ *
+ * @param formula id of the formula, since neither the function nor this room knows its declaration; a test holds the two
+ *                together at every call
+ */
 export function step<I extends object, O>(
   recorder: Recorder | undefined,
+  formula: string,
   compute: (input: I) => O,
   input: I,
   purpose?: string,
 ): O {
   const result = compute(input);
   if (recorder !== undefined) {
-    const entry = { sort: 'step', compute, input: input as Readonly<Record<string, unknown>>, result } as const;
+    const entry = { sort: 'step', formula, input: input as Readonly<Record<string, unknown>>, result } as const;
     recorder.entries.push(purpose === undefined ? entry : { ...entry, purpose });
   }
   return result;
 }
 
 /** Records a decision between formulas. */
-export function decide(recorder: Recorder | undefined, what: string, because: string): void {
-  recorder?.entries.push({ sort: 'decision', what, because });
+export function decide(recorder: Recorder | undefined, what: string | Line, because: string | Line): void {
+  recorder?.entries.push({ sort: 'decision', what: asLine(what), because: asLine(because) });
+}
+
+function asLine(text: string | Line): Line {
+  return typeof text === 'string' ? { text } : text;
 }
 
 /** Records the start of a part of the design. */

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { choice, count, flag, list, plainNumber, quantity, quantityOrNone, words } from './field.js';
 import { filler, laminate, wetLayUp, wrap } from './materials-schema.js';
 import { pipe } from './pipe-schema.js';
-import { acceptance, crew, seal, site } from './work-schema.js';
+import { acceptance, crew, line, seal, site } from './work-schema.js';
 
 /*
  * A repair case as a document: the shape of `RepairCase` in src/repair/case.ts, with every quantity as text. It differs
@@ -26,6 +26,14 @@ const service = z.strictObject({
   designPressure: quantity('gauge pressure', 'Design pressure', { above: 0 }),
   designTemperature: quantity('temperature', 'Design temperature'),
   lowestTemperature: quantity('temperature', 'Coldest steel over the life of the repair').optional(),
+  recentPressure: z
+    .strictObject({
+      pressure: quantity('gauge pressure', 'Highest pressure that the line has carried lately with this defect in it', {
+        above: 0,
+      }),
+      date: words('Day on which it was read', '2026-03-01'),
+    })
+    .optional(),
 });
 
 const profilePoint = z.strictObject({
@@ -72,6 +80,7 @@ const defect = z.strictObject({
     'The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole',
     { from: 0 },
   ),
+  readingError: quantityOrNone('length', 'How far the reading of the remaining wall may be off', { from: 0 }),
   holeDiameter: quantity('length', 'Diameter of the circle that encloses a through-wall hole', {
     above: 0,
   }).optional(),
@@ -143,9 +152,6 @@ const demands = z.strictObject({
     'substrate yielded',
     'long-term strength',
   ]).optional(),
-  pressureDuringApplication: quantity('gauge pressure', 'Pressure in the pipe while the laminate goes on and cures', {
-    from: 0,
-  }).optional(),
   creditPressureDuringApplication: flag('Credit for that pressure in the yielded form; less conservative').optional(),
   loading: choice('How often the design load acts; rare is less conservative', ['rare', 'continuous']).optional(),
   axialRelief: flag('Poisson relief of the hoop line by the end load; less conservative').optional(),
@@ -162,6 +168,7 @@ export const caseSchema = z.strictObject({
   basis: choice('Rule set', ['ISO 24817', 'ASME PCC-2']),
   pipe,
   service,
+  line,
   defect,
   loads,
   fitting: choice('Fitting that the repair would lie on', [

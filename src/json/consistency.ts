@@ -73,9 +73,9 @@ function* inService({ designTemperature, lowestTemperature }: Service): Generato
   };
 }
 
-function* inPressures({ service, loads: { cycles }, repair }: RepairCase): Generator<Contradiction> {
+function* inPressures({ service, loads: { cycles }, line }: RepairCase): Generator<Contradiction> {
   const { designPressure } = service;
-  const live = repair.pressureDuringApplication;
+  const live = line.state === 'empty, dry, isolated, vented' ? 0 : line.pressure;
   const belowDesign = {
     must: 'be at most the design pressure, {limit}',
     limit: { at: ['service', 'designPressure'], text: inMegapascals('gauge pressure', designPressure) },
@@ -92,6 +92,5 @@ function* inPressures({ service, loads: { cycles }, repair }: RepairCase): Gener
   }
   if (cycles !== 'none' && cycles.highestPressure > designPressure)
     yield { path: ['loads', 'cycles', 'highestPressure'], ...belowDesign };
-  if (live !== undefined && live > designPressure)
-    yield { path: ['repair', 'pressureDuringApplication'], ...belowDesign };
+  if (live > designPressure) yield { path: ['line', 'pressure'], ...belowDesign };
 }

@@ -1,7 +1,7 @@
 import type { RecordedEntry } from '../formula/index.js';
-import type { Kind, KindOf } from '../quantity/index.js';
-import { formulaOf } from '../registry/index.js';
-import type { Amount, RepairDesign } from '../repair/design/design.js';
+import type { Amount, Kind, KindOf } from '../quantity/index.js';
+import { formulaById } from '../registry/index.js';
+import type { DesignParts, RepairDesign } from '../repair/design/design.js';
 import { type AmountOptions, type Declared, encodeDeclared, encodeQuantity, encodeResults } from './encode-amount.js';
 import { encodeCase } from './encode-case.js';
 import type { LookUp } from './look-up.js';
@@ -61,8 +61,18 @@ type KindsOf<T> = [T] extends [number]
         >;
       };
 
-const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = {
-  asFound: {
+const mixKinds = {
+  volume: 'volume',
+  area: 'area',
+  mass: 'mass',
+  base: 'mass',
+  hardener: 'mass',
+  batchMass: 'mass',
+} as const;
+const cureKinds = { wait: 'time', workingTime: 'time' } as const;
+
+const designKinds: KindsOf<DesignParts> = {
+  found: {
     outsideDiameter: 'length',
     hoopStressSound: 'stress',
     hoopStressThinned: 'stress',
@@ -96,8 +106,9 @@ const designKinds: KindsOf<Omit<RepairDesign, 'case' | 'record' | 'options'>> = 
     sheetArea: 'area',
     leftOnLastRoll: 'length',
   },
-  mixes: { volume: 'volume', area: 'area', mass: 'mass', base: 'mass', hardener: 'mass', batchMass: 'mass' },
-  cures: { wait: 'time', workingTime: 'time' },
+  line: { pressure: 'gauge pressure', highestPressure: 'gauge pressure' },
+  mixes: { filler: mixKinds, laminateResin: mixKinds },
+  cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
   seal: {
     padDiameter: 'length',
     forceOnPad: 'force',
@@ -174,8 +185,8 @@ function isAmount(value: object): value is Amount {
 
 function encodeEntry(entry: RecordedEntry, options: AmountOptions): unknown {
   if (entry.sort !== 'step') return entry;
-  const formula = formulaOf(entry.compute);
-  if (formula === undefined) throw new Error(`the recorded function ${entry.compute.name} is not a formula`);
+  const formula = formulaById(entry.formula);
+  if (formula === undefined) throw new Error(`the recorded formula ${entry.formula} is not one of this library`);
   const inputs = formula.inputs as Readonly<Record<string, Declared & { readonly default?: unknown }>>;
   return {
     sort: 'step',

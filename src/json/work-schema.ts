@@ -99,11 +99,21 @@ const gas = z.strictObject({
   atmosphere: quantity('absolute pressure', 'Pressure of the surrounding air', { above: 0 }),
 });
 
+/** The line while people work on it. */
+export const line = z.discriminatedUnion('state', [
+  z.strictObject({
+    state: z.literal(['under pressure', 'static head']),
+    pressure: quantity('gauge pressure', 'Pressure in the line from the first touch to the cured laminate', {
+      above: 0,
+    }),
+    writtenProcedure: words("Number of the site's written procedure, or none", 'WP-LS-02'),
+  }),
+  z.strictObject({ state: z.literal('empty, dry, isolated, vented') }),
+]);
+
 /** How the leak is held before the wrap. */
 export const seal = z.strictObject({
-  linePressure: quantity('gauge pressure', 'Pressure in the line while the seal is put on', { from: 0 }),
   siteLimit: quantity('gauge pressure', 'Highest pressure at which the site lets anyone touch a leak', { from: 0 }),
-  writtenProcedure: words("Number of the site's written procedure", 'WP-LS-02'),
   pad,
   putty,
   band,

@@ -102,26 +102,41 @@ const RUN: Readonly<
     const flowStress = flow(job, '1.1 yield');
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
     const note = 'depth below 0.1 of the wall: B31G asks for no action';
-    return inside(job, method, step(job.recorder, b31gFailurePressure, input), shallowForB31g(input) ? [note] : []);
+    return inside(
+      job,
+      method,
+      step(job.recorder, 'pipe/b31g-original', b31gFailurePressure, input),
+      shallowForB31g(input) ? [note] : [],
+    );
   },
   'modified-b31g': (job, method) => {
     const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
     const flowStress = flow(job, job.flowStress);
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
-    return inside(job, method, step(job.recorder, modifiedB31gFailurePressure, input), flowNotes(job));
+    return inside(
+      job,
+      method,
+      step(job.recorder, 'pipe/modified-b31g', modifiedB31gFailurePressure, input),
+      flowNotes(job),
+    );
   },
   'effective-area': (job, method) => {
     const { outsideDiameter, wallThickness, profile } = job.input;
     if (profile === undefined) return out(method, 'needs a depth profile');
     const input = { outsideDiameter, wallThickness, flowStress: flow(job, job.flowStress), profile };
-    return inside(job, method, step(job.recorder, effectiveArea, input).failurePressure, flowNotes(job));
+    return inside(
+      job,
+      method,
+      step(job.recorder, 'pipe/effective-area', effectiveArea, input).failurePressure,
+      flowNotes(job),
+    );
   },
   'dnv-single-defect': (job, method) => {
     const { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength } = job.input;
     if (tensileStrength === undefined) return out(method, 'needs the tensile strength');
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
     const note = 'DNV-RP-F101 takes a further modelling factor of 0.9, as recalled, which is not in this safe pressure';
-    return inside(job, method, step(job.recorder, dnvFailurePressure, input), [note]);
+    return inside(job, method, step(job.recorder, 'pipe/dnv-single-defect', dnvFailurePressure, input), [note]);
   },
   'local-metal-loss': (job, method) => {
     const { outsideDiameter, wallThickness: t, defectDepth, defectLength, maximumPressure } = job.input;
@@ -134,7 +149,7 @@ const RUN: Readonly<
       defectLength,
     };
     const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
-    const { reducedPressure, lengthParameter } = step(job.recorder, localMetalLoss, checked);
+    const { reducedPressure, lengthParameter } = step(job.recorder, 'pipe/local-metal-loss', localMetalLoss, checked);
     return { method, inside: true, safePressure: reducedPressure, notes: shellNotes(job, lengthParameter) };
   },
   'local-metal-loss-profile': (job, method) => {
@@ -147,7 +162,12 @@ const RUN: Readonly<
       profile: profile.map(({ position, depth }) => ({ position, wall: (t - depth) as Length })),
     };
     const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
-    const { reducedPressure, lengthParameter } = step(job.recorder, localMetalLossProfile, checked);
+    const { reducedPressure, lengthParameter } = step(
+      job.recorder,
+      'pipe/local-metal-loss-profile',
+      localMetalLossProfile,
+      checked,
+    );
     return { method, inside: true, safePressure: reducedPressure, notes: shellNotes(job, lengthParameter) };
   },
 };
@@ -157,10 +177,13 @@ function flow({ input, recorder }: RemainingStrengthJob, choice: FlowStressChoic
   const { yieldStrength, tensileStrength } = input;
   const value =
     choice === '1.1 yield'
-      ? step(recorder, flowStressMultiple, { yieldStrength })
+      ? step(recorder, 'pipe/flow-stress-multiple', flowStressMultiple, { yieldStrength })
       : choice === 'yield plus 69 MPa'
-        ? step(recorder, flowStressOffset, { yieldStrength })
-        : step(recorder, flowStressMean, { yieldStrength, tensileStrength: known(tensileStrength) });
+        ? step(recorder, 'pipe/flow-stress-offset', flowStressOffset, { yieldStrength })
+        : step(recorder, 'pipe/flow-stress-mean', flowStressMean, {
+            yieldStrength,
+            tensileStrength: known(tensileStrength),
+          });
   if (tensileStrength !== undefined && value > tensileStrength) {
     const constraint = `must be at most the tensile strength, ${tensileStrength} Pa`;
     refuse({ code: 'outside-validity', parameter: 'flow stress', value, unit: 'Pa', constraint, source: 'ASME B31G' });
@@ -196,7 +219,13 @@ function inside(
   notes: readonly string[],
 ): MethodInside {
   const { maximumPressure } = input;
-  const safe = step(recorder, safePressure, { failurePressure, safetyFactor, maximumPressure }, method);
+  const safe = step(
+    recorder,
+    'pipe/safe-pressure',
+    safePressure,
+    { failurePressure, safetyFactor, maximumPressure },
+    method,
+  );
   return { method, inside: true, failurePressure, safePressure: safe, notes };
 }
 

@@ -15,6 +15,7 @@ export type { GaugePressure } from './gauge-pressure.js';
 export * as gauge from './gauge-pressure.js';
 export { inMNPerM32, type LeakSeverity, MNPerM32 } from './leak-severity.js';
 export { ft, inch, inFt, inInch, inM, inMil, inMm, inUm, type Length, m, mil, mm, um } from './length.js';
+export { type Amount, exactly, type Line, line, roundedDown, roundedUp } from './line.js';
 export { g, inG, inKg, inLb, inOz, kg, lb, type Mass, oz } from './mass.js';
 export { inKgPerMin, inKgPerS, kgPerMin, kgPerS, type MassFlow } from './mass-flow.js';
 export type { Modulus } from './modulus.js';

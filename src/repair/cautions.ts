@@ -2,7 +2,7 @@ import type { RepairCase } from './case/case.js';
 
 /** The standing cautions of the trade, and those that this case brings with it. */
 export function cautionsFor(repairCase: RepairCase, throughWall: boolean): string[] {
-  const { service, laminate, filler, repair } = repairCase;
+  const { service, laminate, filler, line } = repairCase;
   const cautions = [
     'This design is to be checked by a competent person under the local code and the permit system of the site. It does not replace the standard, the qualification of the repair system or licensed practice.',
     'The pipe is thin: isolate and depressurise it before preparing the surface wherever that can be done. Blasting and grinding can break through the wall.',
@@ -17,7 +17,7 @@ export function cautionsFor(repairCase: RepairCase, throughWall: boolean): strin
       'A wet or weeping surface defeats the bond: the laminate goes on a dry, prepared surface only.',
     );
   }
-  if (throughWall && repair.pressureDuringApplication !== undefined && repair.pressureDuringApplication > 0) {
+  if (throughWall && line.state !== 'empty, dry, isolated, vented') {
     cautions.push(
       'The case states pressure in a leaking line during the work: first choice is to isolate; work on a live leak needs a written procedure of the site.',
     );

@@ -1,7 +1,6 @@
-import type { Kind } from '../quantity/index.js';
+import type { Amount, Kind } from '../quantity/index.js';
 import type { RepairCase } from '../repair/case/case.js';
 import type {
-  Amount,
   AsFound,
   CureDesign,
   ExtentDesign,
@@ -14,6 +13,7 @@ import type {
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
+import { lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
@@ -124,12 +124,12 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, extent: ExtentDesign 
 
 const LIMITED = { job: 'one batch does it', kit: 'limited by the kit', 'working time': 'limited by the working time' };
 
-function mixRows(mix: MixDesign, show: Show): Row[] {
+function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show): Row[] {
+  if (mix === undefined || mix === 'none') return [];
   const amount = [
     mix.volume === undefined ? undefined : show('volume', 'volume', mix.volume),
     mix.area === undefined ? undefined : `over ${show('area', 'fabric', mix.area)}`,
   ].filter((part) => part !== undefined);
-  const label = mix.use === 'filler' ? 'Filler' : 'Resin';
   return [
     [`${label} to mix`, show('mass', 'mass', mix.mass), [mix.material, ...amount].join(', ')],
     [
@@ -140,7 +140,8 @@ function mixRows(mix: MixDesign, show: Show): Row[] {
   ];
 }
 
-function cureRows(cure: CureDesign, show: Show): Row[] {
+function cureRows(cure: CureDesign | 'none' | undefined, show: Show): Row[] {
+  if (cure === undefined || cure === 'none') return [];
   return [
     ['Work within', show('time', 'workingTime', cure.workingTime), cure.material],
     ['Wait for cure', show('time', 'wait', cure.wait), 'and the hold point, not the clock, releases it'],
@@ -149,18 +150,18 @@ function cureRows(cure: CureDesign, show: Show): Row[] {
 
 type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
 
-function reasonItem({ text, found, limit, clause }: Reason, options: ChosenOptions): string {
+function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOptions): string {
   const numbers = [
     found === undefined ? undefined : `found ${amountText(found, options)}`,
     limit === undefined ? undefined : `limit ${amountText(limit, options)}`,
   ].filter((part) => part !== undefined);
   const detail = numbers.length === 0 ? '' : ` (${numbers.join('; ')})`;
-  return `${text}${detail}${clause === undefined ? '' : ` [${clause}]`}`;
+  return `${lineOnSheet(said, options)}${detail}${clause === undefined ? '' : ` [${clause}]`}`;
 }
 
 /** The answer: the verdict, why not where there is a no, and each quantity with the criterion that governs it. */
 export function answerBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
-  const { verdict, reasons, missing, asFound, laminate, extent, wrap, mixes, cures } = design;
+  const { verdict, reasons, missing, found, laminate, extent, wrap, mixes, cures } = design;
   const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
   const rows: Row[] = [
     ...(laminate === undefined
@@ -172,9 +173,12 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
         )),
     ...(extent === undefined ? [] : extentRows(extent, show)),
     ...(wrap === undefined ? [] : wrapRows(wrap, extent, show)),
-    ...mixes.flatMap((mix) => mixRows(mix, show)),
-    ...cures.flatMap((cure) => cureRows(cure, show)),
-    ...(asFound === undefined ? [] : foundRows(asFound, design.case, show)),
+    ...mixRows('Filler', mixes?.filler, show),
+    ...mixRows('Resin', mixes?.laminateResin, show),
+    ...cureRows(cures?.filler, show),
+    ...cureRows(cures?.laminate, show),
+    ...cureRows(cures?.putty, show),
+    ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [
     { sort: 'heading', level: 1, text: 'ANSWER' },

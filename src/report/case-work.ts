@@ -1,5 +1,16 @@
-import type { Acceptance, Crew, Seal, Site } from '../repair/case/case.js';
+import type { Acceptance, Crew, LineAtWork, Seal, Site } from '../repair/case/case.js';
 import { cureEntries, type Entry } from './case-materials.js';
+
+/** The line while people work on it. */
+export function lineEntries(line: LineAtWork): Entry[] {
+  const state: Entry = ['line.state', 'Line during the work', 'word', line.state];
+  if (line.state === 'empty, dry, isolated, vented') return [state];
+  return [
+    state,
+    ['line.pressure', 'Pressure during the work', 'gauge pressure', line.pressure],
+    ['line.writtenProcedure', 'Written procedure', 'word', line.writtenProcedure],
+  ];
+}
 
 /** The leak seal, part by part. */
 export function sealEntries({ pad, putty, band, fastener, sheet, fluid, ...seal }: Seal): Entry[] {
@@ -7,9 +18,7 @@ export function sealEntries({ pad, putty, band, fastener, sheet, fluid, ...seal 
   const gas = fluid?.phase === 'gas' ? fluid : undefined;
   const multiple = `${pad.multiple} times the hole, by ${pad.multipleOf === 'not stated' ? 'area or diameter' : pad.multipleOf}`;
   return [
-    ['seal.linePressure', 'Line pressure', 'gauge pressure', seal.linePressure],
     ['seal.siteLimit', 'Highest pressure on site', 'gauge pressure', seal.siteLimit],
-    ['seal.writtenProcedure', 'Written procedure', 'word', seal.writtenProcedure],
     ['seal.pad.multiple', 'Pad', 'word', multiple],
     ['seal.pad.margin', 'Pad beyond the hole', 'length', pad.margin],
     ['seal.putty.name', 'Putty', 'word', putty.name],

@@ -1,6 +1,6 @@
 import type { RepairCase } from '../repair/case/case.js';
 import { cureEntries, type Entry, fillerEntries, resinEntries, stockEntries } from './case-materials.js';
-import { acceptanceEntries, crewEntries, sealEntries, siteEntries } from './case-work.js';
+import { acceptanceEntries, crewEntries, lineEntries, sealEntries, siteEntries } from './case-work.js';
 import type { Block } from './document.js';
 import { listBlocks } from './list.js';
 import type { ChosenOptions } from './options.js';
@@ -21,7 +21,7 @@ function rowsOf(entries: readonly Entry[], options: CaseOptions): Block {
   return { sort: 'rows', rows };
 }
 
-function pipeEntries({ pipe, service }: RepairCase): Entry[] {
+function pipeEntries({ pipe, service, line }: RepairCase): Entry[] {
   const { material } = pipe;
   return [
     ['pipe.size', 'Size', 'word', pipe.size],
@@ -40,6 +40,9 @@ function pipeEntries({ pipe, service }: RepairCase): Entry[] {
     ['service.designPressure', 'Design pressure', 'gauge pressure', service.designPressure],
     ['service.designTemperature', 'Design temperature', 'temperature', service.designTemperature],
     ['service.lowestTemperature', 'Lowest temperature', 'temperature', service.lowestTemperature],
+    ['service.recentPressure.pressure', 'Pressure carried lately', 'gauge pressure', service.recentPressure?.pressure],
+    ['service.recentPressure.date', 'read on', 'word', service.recentPressure?.date],
+    ...lineEntries(line),
   ];
 }
 
@@ -52,6 +55,9 @@ function defectEntries({ defect, loads, fitting, assessment }: RepairCase): Entr
     ['defect.axialLength', 'Length along the pipe', 'length', defect.axialLength],
     ['defect.circumferentialWidth', 'Width round the pipe', 'length', defect.circumferentialWidth],
     ['defect.remainingWall', 'Least remaining wall', 'length', defect.remainingWall],
+    defect.readingError === 'none'
+      ? ['defect.readingError', 'Error of that reading', 'word', 'none']
+      : ['defect.readingError', 'Error of that reading', 'length', defect.readingError],
     ['defect.holeDiameter', 'Diameter of the hole', 'length', defect.holeDiameter],
     ['defect.holeAtEndOfLife', 'Hole expected at the end', 'length', defect.holeAtEndOfLife],
     ['defect.growth', 'Growth', 'word', growth === undefined ? 'none' : undefined],
@@ -84,7 +90,6 @@ function demandEntries({ repair, laminate }: RepairCase): Entry[] {
     ['repair.life', 'Life of the repair', 'time', repair.life],
     ['repair.method', 'Thickness method named', 'word', repair.method],
     ['repair.loading', 'Design load acts', 'word', repair.loading],
-    ['repair.pressureDuringApplication', 'Pressure while applied', 'gauge pressure', repair.pressureDuringApplication],
     [
       'repair.creditPressureDuringApplication',
       'Credit for that pressure',

@@ -26,7 +26,7 @@ function comparison(
 }
 
 /** Every candidate of every quantity that has several. */
-export function comparisons({ asFound, laminate, extent }: RepairDesign, options: ChosenOptions): Block[] {
+export function comparisons({ found, laminate, extent }: RepairDesign, options: ChosenOptions): Block[] {
   const blocks: Block[] = [];
   if (laminate !== undefined) {
     const { thickness, alternatives, resistance } = laminate;
@@ -46,7 +46,7 @@ export function comparisons({ asFound, laminate, extent }: RepairDesign, options
     blocks.push(
       comparison(['overlap', 'criterion'], 'length', extent.overlap.candidates, options, extent.overlap.governing),
     );
-  const strength = asFound?.strength;
+  const strength = found?.strength;
   if (strength !== undefined && strength.methods.length > 0) {
     blocks.push(
       { sort: 'paragraph', text: 'Remaining strength of the thinned pipe at the end of life:' },

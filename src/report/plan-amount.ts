@@ -1,5 +1,4 @@
-import type { Kind } from '../quantity/index.js';
-import type { PlanAmount, PlanLine } from '../repair/plan/plan.js';
+import type { Amount, Kind, Line } from '../quantity/index.js';
 import { isKind } from './problem.js';
 import { numberIn, type UnitSystem, unitText } from './units.js';
 
@@ -57,7 +56,7 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
 };
 
 /** A sentence of the plan with its amounts in units. */
-export function lineText({ text, amounts }: PlanLine, system: UnitSystem): string {
+export function lineText({ text, amounts = [] }: Line, system: UnitSystem): string {
   return text.replaceAll(/\{(\d)\}/gu, (mark, index: string) => {
     const amount = amounts[Number(index)];
     return amount === undefined ? mark : planAmountText(amount, system);
@@ -65,7 +64,7 @@ export function lineText({ text, amounts }: PlanLine, system: UnitSystem): strin
 }
 
 /** An amount as the crew reads it; what must be reached is rounded up, what must not be passed down. */
-export function planAmountText({ kind, value, toward }: PlanAmount, system: UnitSystem): string {
+export function planAmountText({ kind, value, toward }: Amount, system: UnitSystem): string {
   if (kind === 'time') return timeText(value, toward);
   const choices = isKind(kind) ? UNITS[system][kind] : undefined;
   if (!isKind(kind) || choices === undefined) return rounded(value, toward);
@@ -77,14 +76,14 @@ export function planAmountText({ kind, value, toward }: PlanAmount, system: Unit
 }
 
 /** Three digits, or all of a larger whole number. */
-function rounded(value: number, toward: PlanAmount['toward']): string {
+function rounded(value: number, toward: Amount['toward']): string {
   if (value === 0) return '0';
   const place = Math.min(0, Math.floor(Math.log10(Math.abs(value)) + 1e-12) - 2);
   return String(Number(toStep(value, 10 ** place, toward).toFixed(-place)));
 }
 
 /** To a whole multiple of a step. A billionth of a step is no reason to go one further. */
-function toStep(value: number, step: number, toward: PlanAmount['toward']): number {
+function toStep(value: number, step: number, toward: Amount['toward']): number {
   const steps = value / step;
   if (toward === 'up') return Math.ceil(steps - 1e-6) * step;
   if (toward === 'down') return Math.floor(steps + 1e-6) * step;
@@ -95,7 +94,7 @@ const MINUTE = 60;
 const HOUR = 3600;
 const YEAR = 31_557_600;
 
-function timeText(seconds: number, toward: PlanAmount['toward']): string {
+function timeText(seconds: number, toward: Amount['toward']): string {
   if (seconds >= YEAR / 4) return `${rounded(seconds / YEAR, toward)} years`;
   if (seconds < 5 * MINUTE) return `${toStep(seconds, 1, toward)} s`;
   const minutes = toStep(seconds / MINUTE, 1, toward);

@@ -1,5 +1,6 @@
-import type { Kind } from '../quantity/index.js';
+import type { GaugePressure, Kind } from '../quantity/index.js';
 import type { Seal } from '../repair/case/case.js';
+import { pressureAtWork } from '../repair/found/pressure-at-work.js';
 import type { RepairDesign, SealDesign } from '../repair/index.js';
 import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';
@@ -15,13 +16,13 @@ const LIMITS: Readonly<Record<SealDesign['limitedBy'], string>> = {
   pipe: 'the thinned pipe under the band',
 };
 
-function sealRows(design: SealDesign, seal: Seal, show: Show, given: Show): string[][] {
+function sealRows(design: SealDesign, linePressure: GaugePressure, show: Show, given: Show): string[][] {
   const { fastenerTension, torque, strapStress, contactPressure, jet } = design;
   const rows = [
     [
       'Highest line pressure',
       show('gauge pressure', 'highestPressure', design.highestPressure),
-      `set by ${LIMITS[design.limitedBy]}; at another torque; the torque below is for ${given('gauge pressure', 'linePressure', seal.linePressure)}`,
+      `set by ${LIMITS[design.limitedBy]}; at another torque; the torque below is for ${given('gauge pressure', 'linePressure', linePressure)}`,
     ],
     ['Pad', show('length', 'padDiameter', design.padDiameter), `across, governed by the ${design.padGovernedBy}`],
     [
@@ -62,14 +63,14 @@ function sealRows(design: SealDesign, seal: Seal, show: Show, given: Show): stri
 }
 
 /** The seal in words, in the order of the work. */
-function sealSteps(design: SealDesign, seal: Seal, show: Show, given: Show): string[] {
+function sealSteps(design: SealDesign, seal: Seal, linePressure: GaugePressure, show: Show, given: Show): string[] {
   const { sheet, band, putty } = seal;
   const tighten =
     design.torque === undefined
       ? 'the line is without pressure: tighten until the sheet lies on the putty all round'
       : `tighten evenly to ${show('moment', 'torque', design.torque)} and no further`;
   return [
-    `Bring the line to ${given('gauge pressure', 'linePressure', seal.linePressure)} or less, the pressure that the torque is for, and keep it there; where it rises, step back.`,
+    `Bring the line to ${given('gauge pressure', 'linePressure', linePressure)} or less, the pressure that the torque is for, and keep it there; where it rises, step back.`,
     `Putty (${putty.name}): a pad at least ${show('length', 'padDiameter', design.padDiameter)} across, centred on the hole.`,
     design.forming === 'pre-roll'
       ? `Roll the sheet of ${given('length', 'thickness', sheet.thickness)} to the radius of the pipe first, or it springs back; lay it over the whole pad.`
@@ -80,14 +81,20 @@ function sealSteps(design: SealDesign, seal: Seal, show: Show, given: Show): str
 }
 
 /** How the leak is held before the wrap: the numbers, then the work in words. */
-export function sealBlocks({ verdict, seal: design, case: { seal } }: RepairDesign, options: ChosenOptions): Block[] {
-  if (design === undefined || seal === undefined) return [];
+export function sealBlocks(
+  { verdict, seal: design, case: { seal, line } }: RepairDesign,
+  options: ChosenOptions,
+): Block[] {
+  if (design === undefined || design === 'none' || seal === undefined) return [];
+  const linePressure = pressureAtWork(line);
   const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
   const given: Show = (kind, name, value) => shownValue(kind, name, value, options, false);
   return [
     { sort: 'heading', level: 2, text: 'Leak seal, before the wrap' },
-    { sort: 'rows', rows: sealRows(design, seal, show, given) },
+    { sort: 'rows', rows: sealRows(design, linePressure, show, given) },
     // Nobody is told how to tighten a seal that may not be tried.
-    ...(verdict === 'designed' ? [{ sort: 'list' as const, items: sealSteps(design, seal, show, given) }] : []),
+    ...(verdict === 'designed'
+      ? [{ sort: 'list' as const, items: sealSteps(design, seal, linePressure, show, given) }]
+      : []),
   ];
 }

@@ -6,6 +6,7 @@ import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
 import type { Block } from './document.js';
 import { evidenceBlocks } from './evidence.js';
+import { lineOnSheet } from './line-text.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { declarationOf, stepBlocks } from './step.js';
@@ -49,7 +50,8 @@ function listOr(title: string, items: readonly string[], otherwise: string): Blo
   ];
 }
 
-function warningText({ text, clause }: Warning): string {
+function warningText({ clause, ...said }: Warning, options: ChosenOptions): string {
+  const text = lineOnSheet(said, options);
   return clause === undefined ? text : `${text} [${clause}]`;
 }
 
@@ -69,8 +71,8 @@ function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions):
         {
           sort: 'rows',
           rows: [
-            ['Decided', entry.what],
-            ['Because', entry.because],
+            ['Decided', lineOnSheet(entry.what, options)],
+            ['Because', lineOnSheet(entry.because, options)],
           ],
         },
       ];
@@ -105,7 +107,11 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
     ...identityBlocks(design),
     ...answerBlocks(design, all),
     ...suppliedBlocks(design, all),
-    ...listOr('WARNINGS', design.warnings.map(warningText), 'None.'),
+    ...listOr(
+      'WARNINGS',
+      design.warnings.map((warning) => warningText(warning, all)),
+      'None.',
+    ),
     ...listOr('CAUTIONS', design.cautions, 'None.'),
     ...evidenceBlocks(design, formulas),
     { sort: 'heading', level: 1, text: 'THE CASE AS GIVEN' },

@@ -1,6 +1,6 @@
 import { type AnyFormula, type Evidence, type SourceReference, type SourceTag, weakest } from '../formula/index.js';
 import type { RecordedStep } from '../formula/recorder.js';
-import { formulaOf } from '../registry/index.js';
+import { formulaById } from '../registry/index.js';
 import { arithmetic } from './arithmetic.js';
 import { cite } from './citation.js';
 import type { Block } from './document.js';
@@ -19,11 +19,8 @@ import { equationBlocks, inputRow } from './written-equation.js';
  * @throws Error when the function is not in the registry: a step that cannot be shown must not be left out
  */
 export function declarationOf(step: RecordedStep): AnyFormula {
-  const formula = formulaOf(step.compute);
-  if (formula === undefined)
-    throw new Error(
-      `the recorded function ${step.compute.name || '(without a name)'} is not a formula of the registry`,
-    );
+  const formula = formulaById(step.formula);
+  if (formula === undefined) throw new Error(`the recorded formula ${step.formula} is not in the registry`);
   return formula;
 }
 

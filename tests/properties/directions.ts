@@ -78,6 +78,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/mawp':
     'outsideDiameter- wallThickness+ supplementalThickness- allowableStress+ jointFactor+ temperatureCoefficient+',
   'pipe/mean-diameter-hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
+  'pipe/metal-loss-depth': 'wallThickness+ remainingWall-',
   'pipe/minimum-wall':
     'pressure+ outsideDiameter+ allowableStress- jointFactor- temperatureCoefficient- supplementalThickness+ mechanicalAllowance+ structuralMinimum+',
   'pipe/modified-b31g': 'outsideDiameter- wallThickness+ defectDepth- defectLength- flowStress+',
@@ -362,4 +363,8 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/water-volume-factor': 'temperature~',
   'acceptance/water-warming-factor': 'pipeFactor+ waterFactor-',
   'acceptance/wrinkle-limit': 'laminateThickness+ ceiling+ share+',
+  'pipe/recent-pressure-limit': 'recentPressure+ failurePressure+ share+ failureFactor-',
+  'pipe/through-wall-slot-pressure': 'outsideDiameter- wallThickness+ flowStress+ defectLength~ safetyFactor-',
+  'pipe/wall-less-reading-error': 'wallReading+ readingError-',
+  'pipe/working-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
 };

@@ -101,8 +101,8 @@ describe('a leak', () => {
   });
 
   it('is designed for the hole at the end of life, never less than 15 mm', () => {
-    expect(inMm(design.asFound?.holeAtEndOfLife as Length)).toBeCloseTo(5 + 2 * 0.05 * 20, 9);
-    expect(inMm(design.asFound?.designHole as Length)).toBe(15);
+    expect(inMm(design.found?.holeAtEndOfLife as Length)).toBeCloseTo(5 + 2 * 0.05 * 20, 9);
+    expect(inMm(design.found?.designHole as Length)).toBe(15);
   });
 
   it('is refused with the ceiling when no thickness holds the pressure', () => {
@@ -134,10 +134,10 @@ describe('a leak', () => {
           ...change,
         },
       });
-    expect(used({}).asFound?.throughWall).toBe(true);
-    expect(inMm(used({}).asFound?.designHole as Length)).toBeCloseTo(50, 9);
+    expect(used({}).found?.throughWall).toBe(true);
+    expect(inMm(used({}).found?.designHole as Length)).toBeCloseTo(50, 9);
     const expected = used({ holeAtEndOfLife: mm(20) });
-    expect(inMm(expected.asFound?.designHole as Length)).toBeCloseTo(20, 9);
+    expect(inMm(expected.found?.designHole as Length)).toBeCloseTo(20, 9);
     expect(expected.warnings.some(({ text }) => text.includes('inspector'))).toBe(true);
   });
 

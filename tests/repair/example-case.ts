@@ -58,12 +58,14 @@ export const partWall: RepairCase = {
     designPressure: gauge.MPa(4),
     designTemperature: degC(50),
   },
+  line: { state: 'empty, dry, isolated, vented' },
   defect: {
     kind: 'metal loss',
     cause: 'external corrosion',
     axialLength: mm(120),
     circumferentialWidth: mm(80),
     remainingWall: mm(5),
+    readingError: 'none',
     growth: 'none',
   },
   loads: {
@@ -77,7 +79,7 @@ export const partWall: RepairCase = {
   },
   fitting: 'none',
   assessment: { designFactor: 0.72 },
-  repair: { class: 3, life: year(20), pressureDuringApplication: gauge.MPa(0) },
+  repair: { class: 3, life: year(20) },
   laminate: {
     name: 'glass/epoxy',
     hoopModulus: modulus.GPa(24),
@@ -134,10 +136,9 @@ export const leaking: RepairCase = {
 export const sealed: RepairCase = {
   ...leaking,
   title: 'sealed leak',
+  line: { state: 'static head', pressure: gauge.bar(0.5), writtenProcedure: 'none' },
   seal: {
-    linePressure: gauge.bar(0.5),
     siteLimit: gauge.bar(3),
-    writtenProcedure: 'none',
     pad: { multiple: 3, multipleOf: 'not stated', margin: mm(25) },
     putty: { name: 'hand-kneaded putty', cure: { ...cure, cureTime: minute(20), workingTime: minute(8) } },
     band: {

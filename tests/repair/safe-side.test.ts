@@ -115,14 +115,14 @@ describe('the pipe', () => {
 
   it('is as strong as it is, whatever is demanded of it', () => {
     const safe = (MPa: number): number =>
-      designRepair(change(partWall, 'service', { designPressure: gauge.MPa(MPa) })).asFound?.strength
+      designRepair(change(partWall, 'service', { designPressure: gauge.MPa(MPa) })).found?.strength
         ?.safePressure as number;
     expect(safe(3)).toBe(safe(4));
   });
 
   it('has a safety factor of at least the inverse of its design factor', () => {
     const design = designRepair({ ...partWall, assessment: { safetyFactor: 1, designFactor: 0.5 } });
-    expect(design.asFound?.strength?.safetyFactor).toBe(2);
+    expect(design.found?.strength?.safetyFactor).toBe(2);
   });
 
   it('outside the limits of every strength method still gets the laminate that ignores it', () => {
@@ -153,7 +153,7 @@ describe('the pipe', () => {
         profile: [0, 3.38, gap, 3.38, 0].map((depth, i) => ({ position: mm(i * 30), depth: mm(depth) })),
       });
     const by = (repairCase: RepairCase): number =>
-      designRepair({ ...repairCase, assessment: { designFactor: 0.72, method: 'effective area' } }).asFound?.strength
+      designRepair({ ...repairCase, assessment: { designFactor: 0.72, method: 'effective area' } }).found?.strength
         ?.safePressure as number;
     expect(by(pits(0)) / by(pits(1e-9))).toBeCloseTo(1, 6);
   });
@@ -168,8 +168,8 @@ describe('the pipe', () => {
       growth: { depth: mmPerYear(0.25), length: mmPerYear(0) },
       holeAtEndOfLife: mm(20),
     });
-    expect(designRepair(read).asFound?.wallAtEndOfLife).toBeCloseTo(
-      designRepair(rated).asFound?.wallAtEndOfLife as number,
+    expect(designRepair(read).found?.wallAtEndOfLife).toBeCloseTo(
+      designRepair(rated).found?.wallAtEndOfLife as number,
       12,
     );
   });
@@ -300,7 +300,7 @@ describe('the rest of the case', () => {
   it('says nothing about the wall at the end of life when its growth is not known', () => {
     const design = designRepair(change(leaking, 'defect', { growth: 'none' }));
     expect(design.verdict).toBe('needs input');
-    expect(design.asFound).toBeUndefined();
+    expect(design.found).toBeUndefined();
     expect(design.laminate).toBeUndefined();
   });
 

@@ -140,10 +140,8 @@ function inventedRecord() {
   const recorder = createRecorder();
   heading(recorder, 'Pipe as found');
   const pipe = { pressure: gauge.bar(10), outsideDiameter: mm(323.9), wallThickness: mm(8.38) };
-  step(recorder, hoopStress, pipe, 'the stress in the sound pipe');
-  step(
-    recorder,
-    b31gFailurePressure,
+  step(recorder, 'pipe/hoop-stress', hoopStress, pipe, 'the stress in the sound pipe');
+  step(recorder, 'pipe/b31g-original', b31gFailurePressure,
     {
       outsideDiameter: mm(323.9),
       wallThickness: mm(8.38),
@@ -155,7 +153,7 @@ function inventedRecord() {
   );
   decide(recorder, 'the laminate alone is to carry the pressure', 'the case names no method');
   heading(recorder, 'Cure');
-  step(recorder, arrheniusShift, {
+  step(recorder, 'mechanics/arrhenius-shift', arrheniusShift, {
     activationEnergy: kJPerMol(55),
     referenceTemperature: degC(23),
     temperature: degC(12),
@@ -173,7 +171,7 @@ export function inventedDesign(): RepairDesign {
     options: { record: true },
     libraryVersion: '0.0.0-test',
     ruleSet: 'after ISO 24817:2017, as recalled',
-    asFound: {
+    found: {
       outsideDiameter: mm(323.9),
       hoopStressSound: stress.MPa(19.33),
       wallAtEndOfLife: mm(3.6),

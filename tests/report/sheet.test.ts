@@ -107,7 +107,7 @@ describe('the calculation sheet', () => {
     const document = exampleDocument();
     document.defect.growth = 'none';
     const design = designRepair(decodeCase(document).case, { record: true });
-    expect(design.asFound).toBeUndefined();
+    expect(design.found).toBeUndefined();
     const answer = section(calculationSheet(design), 'ANSWER');
     expect(answer).toMatch(
       /^=+ Verdict: NEEDS INPUT Missing: - defect\.growth: .* ask the inspection records: wall measured at two dates $/,

@@ -20,13 +20,13 @@ const inspection: readonly InspectionLimit[] = /* @__PURE__ */ findingLimits.map
 /** What the finished repair must show before the line goes back to service. */
 export function planAcceptance(
   work: Workbook,
-  found: AsFound,
-  laminate: LaminateDesign,
-  extent: ExtentDesign,
+  { found, laminate, extent }: { found: AsFound; laminate: LaminateDesign; extent: ExtentDesign },
 ): AcceptanceDesign {
   heading(work.recorder, 'Acceptance');
   const hardness = hardnessToReach(work);
-  const highestWrinkle = step(work.recorder, wrinkleLimit, { laminateThickness: laminate.laidThickness });
+  const highestWrinkle = step(work.recorder, 'acceptance/wrinkle-limit', wrinkleLimit, {
+    laminateThickness: laminate.laidThickness,
+  });
   return {
     ...(hardness === undefined ? {} : { hardness }),
     missing: missingFor(work),
@@ -69,7 +69,9 @@ function hardnessToReach(work: Workbook): HardnessDesign | undefined {
   const readings =
     scale === 'Shore D'
       ? SHORE_READINGS
-      : trial(work, 'hardness readings', () => step(work.recorder, barcolReadings, { hardness: leastMean })).result;
+      : trial(work, 'hardness readings', () =>
+          step(work.recorder, 'acceptance/barcol-readings', barcolReadings, { hardness: leastMean }),
+        ).result;
   return {
     scale,
     qualified,

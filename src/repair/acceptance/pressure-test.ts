@@ -39,7 +39,10 @@ function pressureTestOf(work: Workbook, found: AsFound): PressureTestDesign {
   const { service, acceptance } = repairCase;
   const hold = use(work, 'hold of the pressure test', rules.systemTest.hold);
   const factor = use(work, 'factor of the pressure test', rules.systemTest.factor);
-  const pressure = step(recorder, testPressure, { pressure: service.designPressure, factor });
+  const pressure = step(recorder, 'acceptance/test-pressure', testPressure, {
+    pressure: service.designPressure,
+    factor,
+  });
   const test = acceptance?.pressureTest;
   if (test === undefined) return { medium: 'not stated', pressure, hold };
   if (test === 'none') {
@@ -52,7 +55,7 @@ function pressureTestOf(work: Workbook, found: AsFound): PressureTestDesign {
     };
   }
   checkSoundPipe(work, found, pressure);
-  const volume = step(recorder, lineVolume, { ...pipeOf(work, found), length: test.length });
+  const volume = step(recorder, 'acceptance/line-volume', lineVolume, { ...pipeOf(work, found), length: test.length });
   const base = { medium: test.medium, pressure, hold, volume };
   if (pressure === 0) return base;
   return test.medium === 'gas'
@@ -68,7 +71,13 @@ function pipeOf({ case: { pipe } }: Workbook, { outsideDiameter }: AsFound) {
 
 function checkSoundPipe(work: Workbook, found: AsFound, pressure: GaugePressure): void {
   const { yieldStrength } = work.case.pipe.material;
-  const stress = step(work.recorder, hoopStress, { pressure, ...pipeOf(work, found) }, 'sound pipe under test');
+  const stress = step(
+    work.recorder,
+    'pipe/hoop-stress',
+    hoopStress,
+    { pressure, ...pipeOf(work, found) },
+    'sound pipe under test',
+  );
   if (stress > yieldStrength) warn(work, 'The sound pipe would yield at the test pressure: lower it.');
 }
 
@@ -82,13 +91,13 @@ function gasEnergy(work: Workbook, { atmosphere }: PressureTest, { pressure, vol
     'secondary',
     'the case names no gas',
   );
-  const energy = step(recorder, gasEnergyIsentropic, {
+  const energy = step(recorder, 'acceptance/gas-energy-isentropic', gasEnergyIsentropic, {
     pressure: toAbsolute(pressure, atmosphere),
     volume,
     atmosphere,
     heatCapacityRatio,
   });
-  const distance = step(recorder, testDistance, { energy });
+  const distance = step(recorder, 'acceptance/test-distance', testDistance, { energy });
   if (energyAboveDistanceRule({ energy })) {
     warn(
       work,
@@ -99,13 +108,17 @@ function gasEnergy(work: Workbook, { atmosphere }: PressureTest, { pressure, vol
     work,
     'A test with gas stores far more energy than one with liquid: test with liquid wherever that can be done.',
   );
-  return { storedEnergy: energy, tntEquivalent: step(recorder, tntEquivalent, { energy }), distance };
+  return {
+    storedEnergy: energy,
+    tntEquivalent: step(recorder, 'acceptance/tnt-equivalent', tntEquivalent, { energy }),
+    distance,
+  };
 }
 
 function liquidEnergy(work: Workbook, found: AsFound, { pressure, volume }: Filled) {
   const { wallThickness } = work.case.pipe;
   const insideDiameter = (found.outsideDiameter - 2 * wallThickness) as Length;
-  return step(work.recorder, liquidTestEnergy, {
+  return step(work.recorder, 'acceptance/liquid-test-energy', liquidTestEnergy, {
     pressure,
     volume,
     insideDiameter,
@@ -131,16 +144,16 @@ function fillWith(work: Workbook, found: AsFound, pressure: GaugePressure, volum
   const { recorder } = work;
   const temperature = work.case.site.pipeTemperature;
   const pipe = pipeOf(work, found);
-  const waterFactor = step(recorder, waterVolumeFactor, { temperature });
+  const waterFactor = step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, { temperature });
   decide(
     recorder,
     'water to add is counted from a full line at the temperature of the test',
     'it is filled at that temperature',
   );
-  const added = step(recorder, waterToAdd, {
+  const added = step(recorder, 'acceptance/water-to-add', waterToAdd, {
     volume,
-    compressionFactor: step(recorder, waterCompressionFactor, { pressure }),
-    stretchFactor: step(recorder, pipeStretchFactor, {
+    compressionFactor: step(recorder, 'acceptance/water-compression-factor', waterCompressionFactor, { pressure }),
+    stretchFactor: step(recorder, 'acceptance/pipe-stretch-factor', pipeStretchFactor, {
       pressure,
       temperature,
       referenceTemperature: temperature,
@@ -152,12 +165,14 @@ function fillWith(work: Workbook, found: AsFound, pressure: GaugePressure, volum
   // One kelvin up, or down at the upper end of the rows of the table.
   const way = temperature > 309 ? -1 : 1;
   const endTemperature = (temperature + way) as Temperature;
-  const after = step(recorder, blockedLinePressure, {
+  const after = step(recorder, 'acceptance/blocked-line-pressure', blockedLinePressure, {
     pressure,
     startTemperature: temperature,
     endTemperature,
     startWaterFactor: waterFactor,
-    endWaterFactor: step(recorder, waterVolumeFactor, { temperature: endTemperature }) as Ratio,
+    endWaterFactor: step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, {
+      temperature: endTemperature,
+    }) as Ratio,
     ...pipe,
   });
   return {

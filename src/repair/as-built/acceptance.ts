@@ -1,9 +1,8 @@
 import { acceptRepair } from '../../acceptance/index.js';
 import { energiesOf } from '../../cure/energy-bounds.js';
 import { equivalentTime } from '../../cure/index.js';
-import type { ActivationEnergy } from '../../quantity/index.js';
+import type { ActivationEnergy, Amount } from '../../quantity/index.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
-import type { Amount } from '../job/amount.js';
 import { type Design, notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
@@ -20,10 +19,8 @@ export function curePoint({ design }: Design, { cure: steps }: AsBuiltRecord): A
   if (steps === undefined || steps.length === 0)
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') {
-    const wait = design.cures.find(({ material }) => material === design.case.laminate.name)?.wait;
     const value = steps.reduce((sum, { duration }) => sum + duration, 0);
-    if (wait === undefined) return notShown('cure', 'the maker has no time for this climate');
-    return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait);
+    return reaching('cure', { name: 'time of cure', kind: 'time', value }, design.cures.laminate.wait);
   }
   const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };

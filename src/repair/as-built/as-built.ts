@@ -38,23 +38,17 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
 }
 
 function parts(design: RepairDesign): Design {
-  const { asFound, laminate, extent, site, acceptance, verdict } = design;
-  const whole =
-    asFound !== undefined &&
-    laminate !== undefined &&
-    extent !== undefined &&
-    site !== undefined &&
-    acceptance !== undefined;
-  if (verdict !== 'designed' || !whole) {
+  if (design.verdict !== 'designed') {
     refuse({
       code: 'invalid-input',
       parameter: 'design.verdict',
-      value: verdict,
+      value: design.verdict,
       unit: '',
       constraint: 'must be designed: there is nothing to compare with',
     });
   }
-  return { design, found: asFound, laminate, extent, site, acceptance };
+  const { found, laminate, extent, site, acceptance } = design;
+  return { design, found, laminate, extent, site, acceptance };
 }
 
 function checkRecord({ layers, thickness, length, leastOverlap, batches = [] }: AsBuiltRecord): void {

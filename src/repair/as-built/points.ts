@@ -1,9 +1,8 @@
-import type { Length, Time } from '../../quantity/index.js';
+import type { Amount, Length, Time } from '../../quantity/index.js';
 import { mixingRatioError } from '../../resin/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
-import type { RepairDesign } from '../design/design.js';
+import type { Designed } from '../design/design.js';
 import type { AcceptanceDesign, SiteDesign } from '../design/design-work.js';
-import type { Amount } from '../job/amount.js';
 import { coldestForCure } from '../site/site.js';
 import type { Rated } from './rating.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord, BatchRecord } from './record.js';
@@ -80,12 +79,12 @@ export function climatePoint({ design }: Design, { climate = [] }: AsBuiltRecord
 }
 
 export function batchPoint({ design }: Design, { batches = [] }: AsBuiltRecord): AsBuiltPoint {
-  if (design.mixes.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
-  const missing = design.mixes.filter(({ use }) => !batches.some((batch) => batch.use === use));
+  const planned = mixesOf(design);
+  if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
+  const missing = planned.filter((use) => !batches.some((batch) => batch.use === use));
   const faults = batches.flatMap((batch) => batchFaults(design, batch));
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', text: faults.join('; ') };
-  if (missing.length > 0)
-    return notShown('batches', `no batch of ${missing.map(({ use }) => use).join(' and ')} was recorded`);
+  if (missing.length > 0) return notShown('batches', `no batch of ${missing.join(' and ')} was recorded`);
   const nameless = batches.filter(({ number }) => number.trim() === '').length;
   if (nameless > 0) return notShown('batches', `${nameless} of ${batches.length} batches have no number`);
   return {
@@ -98,17 +97,23 @@ export function batchPoint({ design }: Design, { batches = [] }: AsBuiltRecord):
 /** Parts of a mix may be off by this much: common practice. */
 const RATIO_TOLERANCE = 0.05;
 
-function batchFaults({ case: repairCase, cures, mixes }: RepairDesign, batch: BatchRecord): string[] {
-  const { filler, resin, laminate } = repairCase;
+function mixesOf({ mixes: { filler, laminateResin } }: Designed): BatchRecord['use'][] {
+  const uses: BatchRecord['use'][] = [];
+  if (filler !== 'none') uses.push('filler');
+  if (laminateResin !== 'none') uses.push('laminate resin');
+  return uses;
+}
+
+function batchFaults(design: Designed, batch: BatchRecord): string[] {
+  const { filler, resin } = design.case;
+  const { cures } = design;
   const mixed = batch.use === 'filler' ? filler : resin;
-  const name = batch.use === 'filler' ? (filler === 'none' ? '' : filler.name) : laminate.name;
   const called = `batch ${batch.number.trim() === '' ? 'without a number' : batch.number}`;
-  if (mixed === 'none' || mixes.every(({ use }) => use !== batch.use))
-    return [`${called}: the design has no ${batch.use}`];
+  if (mixed === 'none' || !mixesOf(design).includes(batch.use)) return [`${called}: the design has no ${batch.use}`];
   const { base: partsA, hardener: partsB } = mixed.parts;
   const off = mixingRatioError({ massA: batch.base, massB: batch.hardener, partsA, partsB }) - 1;
-  const workingTime = cures.find(({ material }) => material === name)?.workingTime;
-  const over = workingTime === undefined ? 0 : batch.usedWithin - workingTime;
+  const times = batch.use === 'filler' ? cures.filler : cures.laminate;
+  const over = times === 'none' ? 0 : batch.usedWithin - times.workingTime;
   return [
     ...(Math.abs(off) > RATIO_TOLERANCE * (1 + 1e-9)
       ? [`${called}: hardener ${off > 0 ? 'over' : 'under'} by ${(Math.abs(off) * 100).toFixed(1)} %`]

@@ -1,7 +1,8 @@
 import { pressureOfEndForce } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
-import type { AsFound, ExtentDesign, LaminateDesign, RepairDesign } from '../design/design.js';
+import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
+import { open, stage } from '../job/stage.js';
 import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/laminate.js';
 import { externalForceOf } from '../laminate/loads.js';
@@ -17,7 +18,7 @@ export interface Laid {
 
 /** The parts of a design that a rating goes back to. */
 export interface Rated {
-  readonly design: RepairDesign;
+  readonly design: Designed;
   readonly found: AsFound;
   readonly laminate: LaminateDesign;
   readonly extent: ExtentDesign;
@@ -63,10 +64,10 @@ function resistanceAt(
   laminate: LaminateDesign,
   thickness: Length,
 ): LaminateDesign['resistance'] | undefined {
-  const found = assessPipe(work);
-  const limit = found === undefined ? undefined : checkLimits(work, found);
-  const strains = limit === undefined ? undefined : allowStrains(work, limit);
-  if (found === undefined || strains === undefined) return undefined;
+  const found = stage(work, 'pipe as found', {}, assessPipe);
+  const limits = stage(work, 'limits of the repair', { found }, checkLimits);
+  const strains = stage(work, 'allowable strain', { limits }, allowStrains);
+  if (found === open || strains === open) return undefined;
   return rateLaid(work, found, strains, laminate.method, thickness);
 }
 

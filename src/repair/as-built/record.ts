@@ -1,8 +1,7 @@
 import type { InspectionRecord, PressureTestRecord } from '../../acceptance/index.js';
 import type { TemperatureStep } from '../../cure/index.js';
-import type { GaugePressure, Length, Mass, Ratio, Temperature, Time } from '../../quantity/index.js';
+import type { Amount, GaugePressure, Length, Mass, Ratio, Temperature, Time } from '../../quantity/index.js';
 import type { PreparationGrade } from '../case/case.js';
-import type { Amount } from '../job/amount.js';
 
 /** A batch as it was mixed. */
 export interface BatchRecord {

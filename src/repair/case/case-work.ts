@@ -57,14 +57,24 @@ export interface Surface {
   readonly qualified?: { readonly grade: PreparationGrade; readonly profile: Length } | undefined;
 }
 
+/** The line while people work on it, from the first touch to the cured laminate. */
+export type LineAtWork = LineUnderPressure | EmptyLine;
+
+export interface LineUnderPressure {
+  readonly state: 'under pressure' | 'static head';
+  readonly pressure: GaugePressure;
+  /** Number of the site's written procedure, or `none`; gas and hazardous contents are refused without one. */
+  readonly writtenProcedure: string;
+}
+
+export interface EmptyLine {
+  readonly state: 'empty, dry, isolated, vented';
+}
+
 /** How the leak is held before the wrap: putty under a thin sheet and a tightened band. */
 export interface Seal {
-  /** Pressure in the line while the seal is put on. */
-  readonly linePressure: GaugePressure;
   /** The highest pressure at which the site lets anyone touch a leak: never assumed. */
   readonly siteLimit: GaugePressure;
-  /** Number of the site's written procedure; gas and hazardous contents are refused without one. */
-  readonly writtenProcedure: string;
   readonly pad: Pad;
   readonly putty: Putty;
   readonly band: Band;

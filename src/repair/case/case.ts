@@ -13,7 +13,7 @@ import type {
   Time,
 } from '../../quantity/index.js';
 import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
-import type { Acceptance, Crew, Seal, Site } from './case-work.js';
+import type { Acceptance, Crew, LineAtWork, Seal, Site } from './case-work.js';
 
 export type * from './case-materials.js';
 export type * from './case-work.js';
@@ -37,6 +37,8 @@ export interface RepairCase {
   readonly basis: Basis;
   readonly pipe: PipeAsBuilt;
   readonly service: Service;
+  /** The line while people work on it: one state and one pressure from the first touch to the cured laminate. */
+  readonly line: LineAtWork;
   readonly defect: Defect;
   readonly loads: Loads;
   readonly fitting: Fitting;
@@ -101,6 +103,8 @@ export interface Service {
   readonly designTemperature: Temperature;
   /** Coldest steel over the life, where it lies farther from the day of the work than the design temperature. */
   readonly lowestTemperature?: Temperature | undefined;
+  /** Highest pressure that the line has carried lately with this defect in it, and when. */
+  readonly recentPressure?: { readonly pressure: GaugePressure; readonly date: string } | undefined;
 }
 
 export type DefectKind =
@@ -130,6 +134,8 @@ export interface Defect {
   readonly circumferentialWidth: Length;
   /** The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole. */
   readonly remainingWall: Length;
+  /** How far that reading may be off; `none` says that the wall stated is already the least that it can be. */
+  readonly readingError: Length | 'none';
   /** Diameter of the circle that encloses a through-wall hole. */
   readonly holeDiameter?: Length | undefined;
   /**
@@ -220,8 +226,6 @@ export interface Demands {
    * How often the design load acts, for the rule set that asks it; `continuous` unless given. `rare` is less conservative.
    */
   readonly loading?: 'rare' | 'continuous' | undefined;
-  /** Pressure in the pipe while the laminate is put on and cures. */
-  readonly pressureDuringApplication?: GaugePressure | undefined;
   /** Credit for that pressure in the yielded form: less conservative, see the warning it brings. */
   readonly creditPressureDuringApplication?: boolean | undefined;
   /** Poisson relief of the hoop line by the end load: only while that load is surely there. Less conservative. */

@@ -4,6 +4,7 @@ import {
   below,
   finite,
   nonNegative,
+  oneOf,
   positive,
   properFraction,
   refuse,
@@ -44,11 +45,7 @@ export function checkCase(repairCase: RepairCase): void {
   within(repair.class, 1, 3, 'repair.class', '');
   wholeNumber(repair.class, 1, 'repair.class');
   if (repair.availableOverlap !== undefined) nonNegative(repair.availableOverlap, 'repair.availableOverlap', 'm');
-  if (repair.pressureDuringApplication !== undefined) {
-    const [live, parameter] = [repair.pressureDuringApplication, 'repair.pressureDuringApplication'];
-    nonNegative(live, parameter, 'Pa');
-    atMost(live, service.designPressure, 'the design pressure', parameter, 'Pa');
-  }
+  checkLine(repairCase);
   checkLaminate(laminate);
   positive(wrap.width, 'wrap.width', 'm');
   if (wrap.form === 'sheet') atLeast(wrap.width, 0.05, 'twice the side lap of sheets', 'wrap.width', 'm');
@@ -105,6 +102,17 @@ function checkPipe(pipe: PipeAsBuilt): void {
     );
   }
   if (material.modulus !== undefined) positive(material.modulus, 'pipe.material.modulus', 'Pa');
+}
+
+function checkLine({ line, service }: RepairCase): void {
+  oneOf(line.state, ['under pressure', 'static head', 'empty, dry, isolated, vented'], 'line.state');
+  if (line.state === 'empty, dry, isolated, vented') {
+    if (!('pressure' in line) || line.pressure === undefined) return;
+    const constraint = 'must be left out: an empty, vented line has no pressure';
+    refuse({ code: 'invalid-input', parameter: 'line.pressure', value: line.pressure, unit: 'Pa', constraint });
+  }
+  positive(line.pressure, 'line.pressure', 'Pa');
+  atMost(line.pressure, service.designPressure, 'the design pressure', 'line.pressure', 'Pa');
 }
 
 function checkLaminate(laminate: LaminateSystem): void {

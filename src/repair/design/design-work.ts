@@ -1,4 +1,5 @@
 import type {
+  Amount,
   Energy,
   Force,
   GaugePressure,
@@ -17,8 +18,18 @@ import type {
 } from '../../quantity/index.js';
 import type { SealLimit } from '../../seal/index.js';
 import type { GateDecision } from '../../site/index.js';
-import type { PreparationGrade } from '../case/case.js';
-import type { Amount, MissingInput } from '../job/amount.js';
+import type { LineAtWork, PreparationGrade } from '../case/case.js';
+import type { MissingInput } from '../job/missing-input.js';
+
+/** The line while people work on it, and the highest pressure at which they may. */
+export interface LineDesign {
+  readonly state: LineAtWork['state'];
+  /** 0 where the line is empty. */
+  readonly pressure: GaugePressure;
+  /** Absent where the line is empty: nothing then rests on its wall. */
+  readonly highestPressure?: GaugePressure;
+  readonly limitedBy?: 'safe pressure of the thinned wall' | 'recent pressure' | 'metal round the hole';
+}
 
 /** How the leak is held before the wrap. */
 export interface SealDesign {

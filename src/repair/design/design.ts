@@ -1,14 +1,24 @@
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
-import type { Area, GaugePressure, Length, Mass, Strain, Stress, Time, Volume } from '../../quantity/index.js';
+import type {
+  Amount,
+  Area,
+  GaugePressure,
+  Length,
+  Line,
+  Mass,
+  Strain,
+  Stress,
+  Time,
+  Volume,
+} from '../../quantity/index.js';
 import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.js';
-import type { Amount, MissingInput } from '../job/amount.js';
-import type { AcceptanceDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
+import type { MissingInput } from '../job/missing-input.js';
+import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
-export type { Amount, MissingInput };
+export type { MissingInput };
 
 /** Why the pipe cannot be repaired this way: the finding, and the limit that it breaks. */
-export interface Reason {
-  readonly text: string;
+export interface Reason extends Line {
   readonly found?: Amount;
   readonly limit?: Amount;
   readonly clause?: string;
@@ -21,8 +31,7 @@ export interface Assumption {
   readonly because: string;
 }
 
-export interface Warning {
-  readonly text: string;
+export interface Warning extends Line {
   readonly clause?: string;
 }
 
@@ -130,7 +139,6 @@ export interface SheetDesign {
 
 export interface MixDesign {
   readonly material: string;
-  readonly use: 'filler' | 'laminate resin';
   readonly volume?: Volume;
   readonly area?: Area;
   /** All of it, with waste. */
@@ -144,6 +152,19 @@ export interface MixDesign {
   readonly kits: number;
 }
 
+/** What is mixed on site, by its use. */
+export interface MixDesigns {
+  readonly filler: MixDesign | 'none';
+  readonly laminateResin: MixDesign | 'none';
+}
+
+/** What cures on the pipe, by its use: two materials may bear one name. */
+export interface CureDesigns {
+  readonly putty: CureDesign | 'none';
+  readonly filler: CureDesign | 'none';
+  readonly laminate: CureDesign;
+}
+
 export interface CureDesign {
   readonly material: string;
   /** Longest wait of the cases considered. */
@@ -152,31 +173,16 @@ export interface CureDesign {
   readonly workingTime: Time;
 }
 
-export type Verdict = 'designed' | 'not repairable' | 'needs input' | 'not covered';
-
-/** The whole design. Parts that were not reached are absent. */
-export interface RepairDesign {
-  readonly verdict: Verdict;
-  /** Why it is `not repairable` or `not covered`. */
-  readonly reasons: readonly Reason[];
-  readonly missing: readonly MissingInput[];
+/** What every design says, whatever became of it. */
+export interface DesignRecord {
   readonly case: RepairCase;
   readonly options: DesignOptions;
   readonly libraryVersion: string;
   /** Rule set with its edition: "after ISO 24817:2017, as recalled". */
   readonly ruleSet: string;
-  readonly asFound?: AsFound;
-  readonly seal?: SealDesign;
-  readonly laminate?: LaminateDesign;
-  readonly extent?: ExtentDesign;
-  readonly wrap?: TapeDesign | SheetDesign;
-  readonly mixes: readonly MixDesign[];
-  readonly cures: readonly CureDesign[];
-  /** Whether work may start, as read and forecast. */
-  readonly site?: SiteDesign;
-  /** How the wrap is laid, roll by roll. */
-  readonly rolls?: RollsDesign;
-  readonly acceptance?: AcceptanceDesign;
+  /** Why it is `not repairable` or `not covered`. */
+  readonly reasons: readonly Reason[];
+  readonly missing: readonly MissingInput[];
   readonly assumed: readonly Assumption[];
   /** Values of the rule set behind this design, each with what stands behind it. */
   readonly rules: readonly UsedRule[];
@@ -185,6 +191,41 @@ export interface RepairDesign {
   /** The steps, when recording was asked for. */
   readonly record?: readonly RecordedEntry[];
 }
+
+/** The parts of a design, in the order of the job. What a job has no use for is `none`. */
+export interface DesignParts {
+  readonly found: AsFound;
+  /** Whether people may work on the line in the state that the case gives. */
+  readonly line: LineDesign;
+  readonly seal: SealDesign | 'none';
+  readonly laminate: LaminateDesign;
+  readonly extent: ExtentDesign;
+  readonly wrap: TapeDesign | SheetDesign;
+  readonly cures: CureDesigns;
+  readonly mixes: MixDesigns;
+  /** How the wrap is laid, roll by roll. */
+  readonly rolls: RollsDesign;
+  /** Whether work may start, as read and forecast. */
+  readonly site: SiteDesign;
+  readonly acceptance: AcceptanceDesign;
+}
+
+/** A design that was made: every part is there. */
+export interface Designed extends DesignRecord, DesignParts {
+  readonly verdict: 'designed';
+  readonly reasons: readonly [];
+  readonly missing: readonly [];
+}
+
+/** A design that was not made, with the parts that were reached before what stopped it. */
+export interface NotDesigned extends DesignRecord, Partial<DesignParts> {
+  readonly verdict: 'not repairable' | 'needs input' | 'not covered';
+}
+
+/** The whole design, told apart by its verdict. */
+export type RepairDesign = Designed | NotDesigned;
+
+export type Verdict = RepairDesign['verdict'];
 
 export interface DesignOptions {
   /** Keep every step of the arithmetic for the calculation sheet. */

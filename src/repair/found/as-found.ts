@@ -9,34 +9,49 @@ import {
 } from '../../pipe/index.js';
 import type { Length, Stress } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
 import { use, type Workbook, warn } from '../job/workbook.js';
 import { growthOf } from './growth.js';
 import { checkRupture, holeAtTheEnd } from './hole.js';
 import { assessStrength } from './strength.js';
 
 /** The pipe as it was found and as it will be at the end of the repair's life. */
-export function assessPipe(work: Workbook): AsFound | undefined {
+export function assessPipe(work: Workbook): AsFound | Open {
   const { recorder, case: repairCase } = work;
   const { pipe, service, defect, repair } = repairCase;
   heading(recorder, 'Pipe as found');
   const outsideDiameter = diameterOf(work);
   const { wallThickness } = pipe;
   const pressure = service.designPressure;
-  const hoopStressSound = step(recorder, hoopStress, { pressure, outsideDiameter, wallThickness }, 'sound pipe');
+  const hoopStressSound = step(
+    recorder,
+    'pipe/hoop-stress',
+    hoopStress,
+    { pressure, outsideDiameter, wallThickness },
+    'sound pipe',
+  );
 
   checkSoundPipe(work, hoopStressSound);
 
   heading(recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);
-  if (growth === undefined) return undefined;
+  if (growth === undefined) return open;
   const life = repair.life;
   const wallThen =
     defect.remainingWall > 0
-      ? step(recorder, wallAtEndOfLife, { presentWall: defect.remainingWall, rate: growth.depth, life })
+      ? step(recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, {
+          presentWall: defect.remainingWall,
+          rate: growth.depth,
+          life,
+        })
       : (0 as Length);
   const depth = (wallThickness - defect.remainingWall) as Length;
-  const depthThen = step(recorder, defectDepthAtEndOfLife, { defectDepth: depth, rate: growth.depth, life });
-  const lengthThen = step(recorder, defectLengthAtEndOfLife, {
+  const depthThen = step(recorder, 'pipe/defect-depth-at-end-of-life', defectDepthAtEndOfLife, {
+    defectDepth: depth,
+    rate: growth.depth,
+    life,
+  });
+  const lengthThen = step(recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, {
     defectLength: defect.axialLength,
     rate: growth.length,
     life,
@@ -56,6 +71,7 @@ export function assessPipe(work: Workbook): AsFound | undefined {
   }
   const thinned = step(
     recorder,
+    'pipe/hoop-stress',
     hoopStress,
     { pressure, outsideDiameter, wallThickness: wallThen },
     'least wall at the end of life',
@@ -67,7 +83,9 @@ export function assessPipe(work: Workbook): AsFound | undefined {
 function diameterOf(work: Workbook): Length {
   const { outsideDiameter, circumference } = work.case.pipe;
   if (outsideDiameter !== undefined) return outsideDiameter;
-  return step(work.recorder, outsideDiameterFromCircumference, { circumference: circumference as Length });
+  return step(work.recorder, 'pipe/outside-diameter-from-circumference', outsideDiameterFromCircumference, {
+    circumference: circumference as Length,
+  });
 }
 
 /** The overlaps lie on the sound pipe: it has to carry the pressure by itself. */
@@ -94,7 +112,10 @@ function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
     return true;
   }
   const leastWall = use(work, 'least wall that counts as a wall', work.rules.throughWallBelow);
-  const through = step(work.recorder, isThroughWallAtEndOfLife, { wallAtEndOfLife: wallThen, leastWall });
+  const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', isThroughWallAtEndOfLife, {
+    wallAtEndOfLife: wallThen,
+    leastWall,
+  });
   decide(
     work.recorder,
     through ? 'designed as a through-wall defect' : 'designed as a part-wall defect',

@@ -1,17 +1,21 @@
-import type { Defect, Filler, Fitting, Loads, RepairCase } from '../case/case.js';
+import type { Defect, Filler, Fitting, Loads } from '../case/case.js';
 import type { Reason } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
+import type { Workbook } from '../job/workbook.js';
 
 /**
  * What the case states and this version does not design for. Nothing that was stated is ignored: each entry ends the
  * design with the verdict `not covered`.
  */
-export function notCovered(repairCase: RepairCase): Reason[] {
-  return [
+export function checkCoverage(work: Workbook): 'covered' | Open {
+  const { case: repairCase, notCovered } = work;
+  notCovered.push(
     ...uncoveredDefect(repairCase.defect),
     ...uncoveredLoads(repairCase.loads),
     ...uncoveredFitting(repairCase.fitting),
     ...uncoveredFiller(repairCase.filler),
-  ];
+  );
+  return notCovered.length > 0 ? open : 'covered';
 }
 
 const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {

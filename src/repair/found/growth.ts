@@ -37,5 +37,5 @@ function ratesOf(work: Workbook, growth: Growth, originalWall: Length, presentWa
   if (typeof depth === 'number') return { depth, length };
   const { previousWall, sincePrevious, service } = depth;
   const readings = { originalWall, previousWall, presentWall, service, sincePrevious };
-  return { depth: step(work.recorder, governingWallLossRate, readings).rate, length };
+  return { depth: step(work.recorder, 'pipe/governing-wall-loss-rate', governingWallLossRate, readings).rate, length };
 }

@@ -14,10 +14,13 @@ export function checkRupture(work: Workbook, found: Thinned): void {
   const { pipe, service, defect } = repairCase;
   const wallThickness = found.wallAtEndOfLife > 0 ? found.wallAtEndOfLife : defect.remainingWall;
   if (wallThickness === 0) return;
-  const flowStress = step(recorder, flowStressMultiple, { yieldStrength: pipe.material.yieldStrength });
+  const flowStress = step(recorder, 'pipe/flow-stress-multiple', flowStressMultiple, {
+    yieldStrength: pipe.material.yieldStrength,
+  });
   const { outsideDiameter, lengthAtEndOfLife: defectLength } = found;
   const slot = { outsideDiameter, wallThickness, flowStress, defectLength };
-  if (step(recorder, leakOrRupture, { ...slot, pressure: service.designPressure }) === 'leak') return;
+  if (step(recorder, 'pipe/leak-or-rupture', leakOrRupture, { ...slot, pressure: service.designPressure }) === 'leak')
+    return;
   warn(
     work,
     'If the whole thinned length broke through, the pipe would tear open at the design pressure instead of leaking: lower the pressure and keep people away until it is repaired.',
@@ -33,7 +36,10 @@ export function holeAtTheEnd(
   const hole = largestHoleThen(work, found, growth);
   if (hole === undefined) return {};
   const leastDiameter = use(work, 'least hole diameter to design for', work.rules.hole.leastDiameter);
-  const designHole = step(work.recorder, designHoleDiameter, { holeDiameter: hole, leastDiameter });
+  const designHole = step(work.recorder, 'laminate/design-hole-diameter', designHoleDiameter, {
+    holeDiameter: hole,
+    leastDiameter,
+  });
   return { holeAtEndOfLife: hole, designHole };
 }
 
@@ -44,7 +50,7 @@ function largestHoleThen(work: Workbook, found: Thinned, growth: GrowthRates): L
   const grown =
     defect.holeDiameter === undefined
       ? (0 as Length)
-      : step(recorder, holeAtEndOfLife, {
+      : step(recorder, 'laminate/hole-at-end-of-life', holeAtEndOfLife, {
           holeDiameter: defect.holeDiameter,
           corrosionRate: growth.length,
           designLife: repair.life,
@@ -69,6 +75,7 @@ function largestHoleThen(work: Workbook, found: Thinned, growth: GrowthRates): L
   }
   const width = step(
     recorder,
+    'pipe/defect-length-at-end-of-life',
     defectLengthAtEndOfLife,
     { defectLength: defect.circumferentialWidth, rate: growth.length, life: repair.life },
     'width of the defect at the end of life',

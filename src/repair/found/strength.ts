@@ -12,7 +12,7 @@ import type { AsFound, StrengthOutcome } from '../design/design.js';
 import { need, trial, type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 
-const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
+export const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
   'original B31G': 'b31g-original',
   'modified B31G': 'modified-b31g',
   'effective area': 'effective-area',
@@ -21,7 +21,7 @@ const METHODS: Readonly<Record<StrengthMethod, RemainingStrengthMethod>> = {
   'API 579-1 Level 2': 'local-metal-loss-profile',
 };
 
-const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
+export const FLOW_STRESSES: Readonly<Record<FlowStressRule, FlowStressChoice>> = {
   'SMYS + 69 MPa': 'yield plus 69 MPa',
   '1.1 SMYS': '1.1 yield',
   '(SMYS + SMTS) / 2': 'mean of yield and tensile',
@@ -104,15 +104,22 @@ export function assessStrength(
 }
 
 /** What the sound pipe carries: by its allowable stress where the case gives one, else by the design factor. */
-function soundPressure(work: Workbook, outsideDiameter: Length): GaugePressure {
+export function soundPressure(work: Workbook, outsideDiameter: Length, safetyFactor?: number): GaugePressure {
   const { pipe, assessment = {} } = work.case;
   const { allowableStress, yieldStrength } = pipe.material;
-  const { designFactor = 1 / (assessment.safetyFactor ?? 1) } = assessment;
+  const designFactor =
+    safetyFactor === undefined ? (assessment.designFactor ?? 1 / (assessment.safetyFactor ?? 1)) : 1 / safetyFactor;
   const { wallThickness } = pipe;
   const ring = { outsideDiameter, wallThickness, jointFactor: 1 };
   return allowableStress === undefined
-    ? step(work.recorder, liquidDesignPressure, { ...ring, yieldStrength, designFactor }, 'sound pipe')
-    : step(work.recorder, mawp, { ...ring, allowableStress }, 'sound pipe').mawp;
+    ? step(
+        work.recorder,
+        'pipe/liquid-design-pressure',
+        liquidDesignPressure,
+        { ...ring, yieldStrength, designFactor },
+        'sound pipe',
+      )
+    : step(work.recorder, 'pipe/mawp', mawp, { ...ring, allowableStress }, 'sound pipe').mawp;
 }
 
 function wordsOf(method: RemainingStrengthMethod): StrengthMethod {

@@ -1,5 +1,5 @@
 import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
-import type { Kind, Quantity } from '../../quantity/index.js';
+import type { Kind, Line, Quantity } from '../../quantity/index.js';
 import { asmePcc2, iso24817, type Rule, type RuleSet } from '../../rules/index.js';
 import type { Basis, RepairCase } from '../case/case.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
@@ -29,7 +29,11 @@ export function openWorkbook(repairCase: RepairCase, options: DesignOptions): Wo
     reasons: [],
     notCovered: [],
     missing: [],
-    assumed: [],
+    assumed: (repairCase.lookedUp ?? []).map(({ name, kind, value, tag, because }) => ({
+      amount: { name, kind, value },
+      tag,
+      because,
+    })),
     warnings: [],
     usedRules: new Map(),
   };
@@ -76,9 +80,10 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
 }
 
 /** Adds a warning, once. */
-export function warn(work: Workbook, text: string, clause?: string): void {
-  if (work.warnings.some((warning) => warning.text === text)) return;
-  work.warnings.push(clause === undefined ? { text } : { text, clause });
+export function warn(work: Workbook, what: string | Line, clause?: string): void {
+  const said = typeof what === 'string' ? { text: what } : what;
+  if (work.warnings.some(({ text }) => text === said.text)) return;
+  work.warnings.push(clause === undefined ? said : { ...said, clause });
 }
 
 /**

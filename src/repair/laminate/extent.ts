@@ -8,26 +8,33 @@ import {
   taperLength,
 } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
-import type { AsFound, ExtentDesign } from '../design/design.js';
+import type { AsFound, ExtentDesign, LaminateDesign } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 
 /** How far along the pipe the laminate reaches: every candidate for the overlap, the taper, the total. */
 export function planExtent(
   work: Workbook,
-  found: AsFound,
-  strains: Strains,
-  laminateThickness: Length,
-): ExtentDesign | undefined {
+  {
+    found,
+    strains,
+    laminate: { laidThickness: laminateThickness },
+  }: { found: AsFound; strains: Strains; laminate: LaminateDesign },
+): ExtentDesign | Open {
   const { recorder, rules, case: repairCase } = work;
   const { pipe, laminate } = repairCase;
   heading(recorder, 'Axial extent');
   const { coefficient, divisor } = use(work, 'overlap from the geometry', rules.overlap.geometry);
   const surface = { outsideDiameter: found.outsideDiameter, wallThickness: pipe.wallThickness };
-  const geometry = step(recorder, overlapFromGeometry, { ...surface, coefficient, divisor });
+  const geometry = step(recorder, 'laminate/overlap-from-geometry', overlapFromGeometry, {
+    ...surface,
+    coefficient,
+    divisor,
+  });
   const minimum = use(work, 'least overlap', rules.overlap.minimum);
   const { lapShearStrength } = laminate;
-  if (lapShearStrength === undefined) return undefined;
+  if (lapShearStrength === undefined) return open;
   const factor = use(work, 'factor on the overlap of the bond', rules.overlap.adhesiveFactor);
   const bond = {
     axialModulus: laminate.axialModulus,
@@ -35,9 +42,15 @@ export function planExtent(
     laminateThickness,
     lapShearStrength,
   };
-  const adhesive = step(recorder, overlapFromAdhesive, { ...bond, factor });
+  const adhesive = step(recorder, 'laminate/overlap-from-adhesive', overlapFromAdhesive, { ...bond, factor });
   const other = rules.overlap.adhesiveFactorOption.value;
-  step(recorder, overlapFromAdhesive, { ...bond, factor: other }, 'with the factor of another edition, for comparison');
+  step(
+    recorder,
+    'laminate/overlap-from-adhesive',
+    overlapFromAdhesive,
+    { ...bond, factor: other },
+    'with the factor of another edition, for comparison',
+  );
   decide(
     recorder,
     'the bond has to follow the default axial strain, before temperature and cycles',
@@ -45,15 +58,22 @@ export function planExtent(
   );
   decide(recorder, `bond overlap with factor ${factor}`, `the recollections differ: another edition has ${other}`);
   const hole = overlapOfHole(work, found);
-  const governing = step(recorder, governingOverlap, {
+  const governing = step(recorder, 'laminate/governing-overlap', governingOverlap, {
     geometry,
     adhesive,
     minimum,
     ...(hole === undefined ? {} : { hole }),
   });
-  const taper = step(recorder, taperLength, { laminateThickness, ratio: use(work, 'taper', rules.overlap.taper) });
+  const taper = step(recorder, 'laminate/taper-length', taperLength, {
+    laminateThickness,
+    ratio: use(work, 'taper', rules.overlap.taper),
+  });
   const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0) as Length;
-  const totalLength = step(recorder, axialExtent, { overlap: governing.overlap, defectLength, taperLength: taper });
+  const totalLength = step(recorder, 'laminate/axial-extent', axialExtent, {
+    overlap: governing.overlap,
+    defectLength,
+    taperLength: taper,
+  });
   return {
     overlap: {
       candidates: [
@@ -87,18 +107,11 @@ function overlapOfHole(work: Workbook, found: AsFound): Length | undefined {
     return undefined;
   }
   use(work, 'overlap from the hole', rule);
-  return step(work.recorder, overlapFromHole, { holeDiameter, outsideDiameter, wallThickness, multiple, share });
-}
-
-/** Is there room beside the defect for all that is laid: overlap, taper and the end bands of the tape? */
-export function checkRoom(work: Workbook, extent: ExtentDesign, laidLength: Length): void {
-  const { availableOverlap } = work.case.repair;
-  if (availableOverlap === undefined) return;
-  const needed = (Math.max(laidLength, extent.totalLength) - extent.defectLength) / 2;
-  if (availableOverlap >= needed) return;
-  work.reasons.push({
-    text: 'there is not enough sound pipe beside the defect for the wrap with its ends',
-    found: { name: 'sound pipe available', kind: 'length', value: availableOverlap },
-    limit: { name: 'sound pipe needed', kind: 'length', value: needed },
+  return step(work.recorder, 'laminate/overlap-from-hole', overlapFromHole, {
+    holeDiameter,
+    outsideDiameter,
+    wallThickness,
+    multiple,
+    share,
   });
 }

@@ -26,7 +26,7 @@ export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): Method
   // A push along the pipe bulges the laminate: it is counted against the hoop line, a pull never for it.
   const push = Math.min(0, job.externalForce);
   const relief = repair.axialRelief === true ? closedEnd(service.designPressure, found.outsideDiameter) : 0;
-  const hoop = step(recorder, thicknessIgnoredHoop, {
+  const hoop = step(recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
     pressure: service.designPressure,
     outsideDiameter: job.wrappedDiameter,
     hoopModulus,
@@ -49,7 +49,7 @@ export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly C
     poissonRatio: laminate.poissonRatio,
     allowableStrain: job.strains.axial,
   };
-  const axial = step(recorder, thicknessIgnoredAxial, {
+  const axial = step(recorder, 'laminate/thickness-ignored-axial', thicknessIgnoredAxial, {
     ...input,
     axialForce: job.axialForce,
     pressure: service.designPressure,
@@ -58,6 +58,7 @@ export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly C
   if (job.externalForce === 0) return candidates;
   const alone = step(
     recorder,
+    'laminate/thickness-ignored-axial',
     thicknessIgnoredAxial,
     { ...input, axialForce: Math.abs(job.externalForce) as Force, pressure: 0 as GaugePressure },
     'external force while the line is without pressure',
@@ -75,7 +76,7 @@ export function resistanceIgnoringPipe(
   job: ThicknessJob,
   laminateThickness: Length,
 ): Candidate<GaugePressure>[] {
-  const hoop = step(work.recorder, pressureIgnoredHoop, {
+  const hoop = step(work.recorder, 'laminate/pressure-ignored-hoop', pressureIgnoredHoop, {
     laminateThickness,
     hoopModulus: job.hoopModulus,
     poissonRatio: work.case.laminate.poissonRatio,
@@ -105,5 +106,10 @@ export function axialResistanceIgnoringPipe(
     externalForce: Math.abs(job.externalForce) as Force,
   };
   if (!axialLineLimitsPressure(input)) return [];
-  return [{ criterion: 'axial strain, substrate ignored', value: step(work.recorder, pressureIgnoredAxial, input) }];
+  return [
+    {
+      criterion: 'axial strain, substrate ignored',
+      value: step(work.recorder, 'laminate/pressure-ignored-axial', pressureIgnoredAxial, input),
+    },
+  ];
 }

@@ -3,6 +3,7 @@ import { plyCount, thinLaminateLimit } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { AsFound, Candidate, LaminateDesign } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { checkHoleSize, type LeakOutcome, resistanceOverHole, thicknessForLeak } from './leak.js';
@@ -11,22 +12,25 @@ import { alternativesTo, chooseMethod, needFor, thicknessBy } from './methods.js
 import { resistanceByMethod } from './resistance.js';
 
 /** How thick the laminate is, by every criterion that applies, and how many plies that takes. */
-export function designLaminate(work: Workbook, found: AsFound, strains: Strains): LaminateDesign | undefined {
+export function designLaminate(
+  work: Workbook,
+  { found, strains }: { found: AsFound; strains: Strains },
+): LaminateDesign | Open {
   const method = chooseMethod(work, found.throughWall);
   const job = prepareThickness(work, found, strains);
   const outcome = method === undefined ? undefined : thicknessBy(work, method, job);
   if (outcome !== undefined && 'needs' in outcome) needFor(work, outcome);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
   const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
-  if (method === undefined || outcome === undefined || 'needs' in outcome) return undefined;
-  if (found.throughWall && leak === undefined) return undefined;
+  if (method === undefined || outcome === undefined || 'needs' in outcome) return open;
+  if (found.throughWall && leak === undefined) return open;
 
   const candidates: Candidate<Length>[] = [...outcome];
   if (leak !== undefined) candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
   const governing = candidates.reduce((most, candidate) => (candidate.value > most.value ? candidate : most));
   const alternatives = alternativesTo(work, method, job);
   heading(work.recorder, 'Plies');
-  const plies = step(work.recorder, plyCount, {
+  const plies = step(work.recorder, 'laminate/ply-count', plyCount, {
     requiredThickness: governing.value,
     plyThickness: work.case.laminate.plyThickness,
     leastPlies: Math.max(
@@ -51,7 +55,7 @@ export function designLaminate(work: Workbook, found: AsFound, strains: Strains)
 
 function checkThin(work: Workbook, job: ThicknessJob, laid: Length): void {
   const { rules, recorder } = work;
-  const limit = step(recorder, thinLaminateLimit, {
+  const limit = step(recorder, 'laminate/thin-laminate-limit', thinLaminateLimit, {
     outsideDiameter: job.found.outsideDiameter,
     ratio: use(work, 'thin-laminate limit', rules.thinLaminateRatio),
   });

@@ -65,7 +65,7 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
     energyReleaseRate,
     serviceFactor: serviceFactorOf(work, strains, energyReleaseRate),
   };
-  const ceiling = step(recorder, holePressureCeiling, resistance);
+  const ceiling = step(recorder, 'laminate/hole-pressure-ceiling', holePressureCeiling, resistance);
   if (service.designPressure >= ceiling) {
     work.reasons.push({
       text: 'no thickness of this laminate holds the design pressure over this hole: the bond itself gives way',
@@ -78,7 +78,13 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
     decide(recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
     return { thickness: 0 as Length, resistance };
   }
-  return { thickness: step(recorder, thicknessHole, { ...resistance, pressure: service.designPressure }), resistance };
+  return {
+    thickness: step(recorder, 'laminate/thickness-hole', thicknessHole, {
+      ...resistance,
+      pressure: service.designPressure,
+    }),
+    resistance,
+  };
 }
 
 /** A wrap that lies on filler all over is held by the bond to the filler, as qualified. */
@@ -98,7 +104,7 @@ export function checkHoleSize(work: Workbook, found: AsFound, laid: Length): voi
   const { recorder, rules, case: repairCase } = work;
   const { designHole: holeDiameter, outsideDiameter } = found;
   if (holeDiameter === undefined) return;
-  const largest = step(recorder, largestHole, {
+  const largest = step(recorder, 'laminate/largest-hole', largestHole, {
     outsideDiameter,
     thickness: Math.min(repairCase.pipe.wallThickness, laid) as Length,
     coefficient: use(work, 'largest hole that counts as small', rules.hole.validity),
@@ -126,14 +132,14 @@ function serviceFactorOf(work: Workbook, strains: Strains, reference: EnergyRele
   }
   const rule = byFormula ? { ...option, value: option.value } : rules.leakFactor[repair.class];
   const { firstYear, decay } = use(work, `leak service factor of class ${repair.class}`, rule);
-  const fLeak = step(recorder, leakServiceFactor, {
+  const fLeak = step(recorder, 'laminate/leak-service-factor', leakServiceFactor, {
     designLife: repair.life,
     firstYear,
     decay,
     longestLife: rules.longestLife.value,
   });
   const fT = temperatureFactorOf(work, strains, reference);
-  return step(recorder, serviceFactor, {
+  return step(recorder, 'laminate/service-factor', serviceFactor, {
     leakFactor: fLeak,
     temperatureFactor: fT,
     cyclicFactor: strains.cyclicFactor,
@@ -160,7 +166,7 @@ function temperatureFactorOf(work: Workbook, strains: Strains, reference: Energy
     );
     return strains.temperatureFactor;
   }
-  const factor = step(work.recorder, leakTemperatureFactor, {
+  const factor = step(work.recorder, 'laminate/leak-temperature-factor', leakTemperatureFactor, {
     energyAtDesignTemperature: hot.energyReleaseRate,
     energyAtTestTemperature: reference,
     modulusAtDesignTemperature: plate(hot.hoopModulus, hot.axialModulus),
@@ -184,5 +190,11 @@ export function resistanceOverHole(
       'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',
     );
   }
-  return step(work.recorder, holeResistance, input, 'pressure that the laid thickness resists over the hole');
+  return step(
+    work.recorder,
+    'laminate/hole-resistance',
+    holeResistance,
+    input,
+    'pressure that the laid thickness resists over the hole',
+  );
 }

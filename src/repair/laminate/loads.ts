@@ -39,7 +39,7 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     );
   }
   const externalForce = externalForceOf(repairCase);
-  const axialForce = step(recorder, equivalentAxialForce, {
+  const axialForce = step(recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, {
     pressure: service.designPressure,
     outsideDiameter: found.outsideDiameter,
     axialForce: externalForce,

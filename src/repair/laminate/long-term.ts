@@ -27,7 +27,10 @@ export function thicknessByLongTermStrength(work: Workbook, job: ThicknessJob): 
   if (job.strains.cyclicFactor < 1) {
     decide(work.recorder, 'factor on the long-term strength lowered by the cyclic factor', 'the tests were static');
   }
-  const hoop = step(work.recorder, thicknessLongTerm, { ...input, pressure: work.case.service.designPressure });
+  const hoop = step(work.recorder, 'laminate/thickness-long-term', thicknessLongTerm, {
+    ...input,
+    pressure: work.case.service.designPressure,
+  });
   const byStrain = job.found.throughWall ? thicknessIgnoringPipe(work, job) : axialIgnoringPipe(work, job);
   if ('needs' in byStrain) return byStrain;
   return [{ criterion: CRITERION, value: hoop }, ...byStrain];
@@ -45,7 +48,7 @@ export function resistanceByLongTermStrength(
     : axialResistanceIgnoringPipe(work, job, laminateThickness);
   if (longTermStrength === undefined) return byStrain;
   const input = strengthOf(work, job, longTermStrength);
-  const hoop = step(work.recorder, pressureLongTerm, { ...input, laminateThickness });
+  const hoop = step(work.recorder, 'laminate/pressure-long-term', pressureLongTerm, { ...input, laminateThickness });
   return [{ criterion: CRITERION, value: hoop }, ...byStrain];
 }
 
@@ -59,7 +62,10 @@ function strengthOf(
   const { repair } = repairCase;
   const tables = test === '1000 h survival' ? rules.performance.survivalTest : rules.performance.designLifeTest;
   const table = use(work, `factor on the long-term strength (${test})`, tables[repair.class]);
-  const { factor } = step(work.recorder, performanceFactor, { table, designLife: repair.life });
+  const { factor } = step(work.recorder, 'laminate/performance-factor', performanceFactor, {
+    table,
+    designLife: repair.life,
+  });
   return {
     outsideDiameter: job.wrappedDiameter,
     longTermStrength: strength,

@@ -82,7 +82,6 @@ export function needFor(work: Workbook, outcome: Unavailable): void {
 
 const FIELDS: Readonly<Record<string, string>> = {
   'the allowable stress of the pipe': 'pipe.material.allowableStress',
-  'the pressure during application': 'repair.pressureDuringApplication',
   'the long-term strength of the laminate': 'laminate.longTermStrength',
 };
 

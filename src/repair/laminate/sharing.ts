@@ -12,6 +12,7 @@ import {
 import type { Force, GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { Candidate } from '../design/design.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
 import { attempt, type Workbook } from '../job/workbook.js';
 import type { MethodOutcome, ThicknessJob } from './loads.js';
 
@@ -21,15 +22,14 @@ export function thicknessSharingLoad(work: Workbook, job: ThicknessJob): MethodO
   const { recorder, case: repairCase } = work;
   const { pipe, service, repair } = repairCase;
   const { allowableStress } = pipe.material;
-  const livePressure = repair.pressureDuringApplication;
+  const livePressure = pressureAtWork(repairCase.line);
   if (allowableStress === undefined) return { criterion, needs: 'the allowable stress of the pipe' };
-  if (livePressure === undefined) return { criterion, needs: 'the pressure during application' };
   const { found, wrappedDiameter: outsideDiameter } = job;
   checkSharedStrain(work, job, allowableStress);
   const Ps = substratePressureOf(work, job, allowableStress);
   const common = { outsideDiameter, allowableStress, substrateModulus: pipeModulus(work) };
   const candidates: Candidate<Length>[] = [];
-  const hoop = step(recorder, thicknessSharingHoop, {
+  const hoop = step(recorder, 'laminate/thickness-sharing-hoop', thicknessSharingHoop, {
     ...common,
     pressure: service.designPressure,
     hoopModulus: job.hoopModulus,
@@ -37,7 +37,7 @@ export function thicknessSharingLoad(work: Workbook, job: ThicknessJob): MethodO
   });
   candidates.push({ criterion: 'hoop stress of the pipe, load shared', value: hoop });
   const live = attempt(work, 'load sharing with pressure during application', () =>
-    step(recorder, thicknessSharingLive, {
+    step(recorder, 'laminate/thickness-sharing-live', thicknessSharingLive, {
       ...common,
       pressure: service.designPressure,
       livePressure,
@@ -48,7 +48,7 @@ export function thicknessSharingLoad(work: Workbook, job: ThicknessJob): MethodO
   if (live !== undefined)
     candidates.push({ criterion: 'hoop stress of the pipe, with pressure during application', value: live });
   // A defect assessment speaks of the hoop direction only: along the pipe the plain wall that is left counts.
-  const axial = step(recorder, thicknessSharingAxial, {
+  const axial = step(recorder, 'laminate/thickness-sharing-axial', thicknessSharingAxial, {
     ...common,
     axialForce: job.axialForce,
     axialModulus: job.axialModulus,
@@ -81,7 +81,7 @@ function substratePressureOf(work: Workbook, job: ThicknessJob, allowableStress:
 }
 
 function plainWallPressure(work: Workbook, { found }: ThicknessJob, allowableStress: Stress): GaugePressure {
-  return step(work.recorder, substratePressure, {
+  return step(work.recorder, 'laminate/substrate-pressure', substratePressure, {
     allowableStress,
     remainingWall: found.wallAtEndOfLife,
     outsideDiameter: found.outsideDiameter,
@@ -96,17 +96,21 @@ export function resistanceSharingLoad(
 ): Candidate<GaugePressure>[] {
   const { recorder, case: repairCase } = work;
   const { allowableStress } = repairCase.pipe.material;
-  const livePressure = repairCase.repair.pressureDuringApplication;
-  if (allowableStress === undefined || livePressure === undefined) return [];
+  const livePressure = pressureAtWork(repairCase.line);
+  if (allowableStress === undefined) return [];
   const { outsideDiameter, wallAtEndOfLife: remainingWall } = job.found;
   const common = { laminateThickness, allowableStress, substrateModulus: pipeModulus(work) };
   const round = { ...common, outsideDiameter: job.wrappedDiameter, hoopModulus: job.hoopModulus };
-  const hoop = step(recorder, pressureSharingHoop, {
+  const hoop = step(recorder, 'laminate/pressure-sharing-hoop', pressureSharingHoop, {
     ...round,
     substratePressure: substratePressureOf(work, job, allowableStress),
   });
-  const live = step(recorder, pressureSharingLive, { ...round, remainingWall, livePressure });
-  const held = step(recorder, forceSharingAxial, {
+  const live = step(recorder, 'laminate/pressure-sharing-live', pressureSharingLive, {
+    ...round,
+    remainingWall,
+    livePressure,
+  });
+  const held = step(recorder, 'laminate/force-sharing-axial', forceSharingAxial, {
     ...common,
     outsideDiameter,
     axialModulus: job.axialModulus,
@@ -118,7 +122,11 @@ export function resistanceSharingLoad(
     { criterion: 'hoop stress of the pipe, with pressure during application', value: live },
     {
       criterion: 'axial stress of the pipe, load shared',
-      value: step(recorder, pressureOfEndForce, { axialForce: held, outsideDiameter, externalForce }),
+      value: step(recorder, 'laminate/pressure-of-end-force', pressureOfEndForce, {
+        axialForce: held,
+        outsideDiameter,
+        externalForce,
+      }),
     },
   ];
 }

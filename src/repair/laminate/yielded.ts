@@ -10,6 +10,7 @@ import {
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { Candidate } from '../design/design.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { MethodOutcome, ThicknessJob } from './loads.js';
 
@@ -30,7 +31,7 @@ export function thicknessOfYieldedPipe(work: Workbook, job: ThicknessJob): Metho
     hoopModulus: job.hoopModulus,
     allowableStrain: strains.hoop,
   };
-  const axial = step(recorder, thicknessYieldedAxial, {
+  const axial = step(recorder, 'laminate/thickness-yielded-axial', thicknessYieldedAxial, {
     ...common,
     outsideDiameter: found.outsideDiameter,
     axialForce: job.axialForce,
@@ -38,13 +39,13 @@ export function thicknessOfYieldedPipe(work: Workbook, job: ThicknessJob): Metho
     allowableStrain: strains.axial,
   });
   const axialCandidate = { criterion: 'axial strain, substrate yielded', value: axial };
-  const livePressure = repair.pressureDuringApplication;
-  if (repair.creditPressureDuringApplication === true && livePressure !== undefined && livePressure > 0) {
+  const livePressure = pressureAtWork(repairCase.line);
+  if (repair.creditPressureDuringApplication === true && livePressure > 0) {
     warn(
       work,
       'The yielded form takes credit for the pressure during application, as the case asks: once the pipe has yielded, equilibrium gives the laminate more strain than that formula admits (a third more in the check case). Less conservative.',
     );
-    const hoop = step(recorder, thicknessYieldedLive, {
+    const hoop = step(recorder, 'laminate/thickness-yielded-live', thicknessYieldedLive, {
       ...hoopInput,
       livePressure,
       substrateModulus: pipeModulus(work),
@@ -54,7 +55,7 @@ export function thicknessOfYieldedPipe(work: Workbook, job: ThicknessJob): Metho
       axialCandidate,
     ];
   }
-  const hoop = step(recorder, thicknessYieldedHoop, hoopInput);
+  const hoop = step(recorder, 'laminate/thickness-yielded-hoop', thicknessYieldedHoop, hoopInput);
   return [{ criterion: 'hoop strain, substrate yielded', value: hoop }, axialCandidate];
 }
 
@@ -68,20 +69,24 @@ export function resistanceOfYieldedPipe(
   const { outsideDiameter, wallAtEndOfLife: remainingWall } = job.found;
   const { yieldStrength } = repairCase.pipe.material;
   const common = { laminateThickness, yieldStrength, remainingWall };
-  const hoop = step(recorder, pressureYieldedHoop, {
+  const hoop = step(recorder, 'laminate/pressure-yielded-hoop', pressureYieldedHoop, {
     ...common,
     outsideDiameter: job.wrappedDiameter,
     hoopModulus: job.hoopModulus,
     allowableStrain: job.strains.hoop,
   });
-  const held = step(recorder, forceYieldedAxial, {
+  const held = step(recorder, 'laminate/force-yielded-axial', forceYieldedAxial, {
     ...common,
     outsideDiameter,
     axialModulus: job.axialModulus,
     allowableStrain: job.strains.axial,
   });
   const externalForce = Math.abs(job.externalForce) as Force;
-  const axial = step(recorder, pressureOfEndForce, { axialForce: held, outsideDiameter, externalForce });
+  const axial = step(recorder, 'laminate/pressure-of-end-force', pressureOfEndForce, {
+    axialForce: held,
+    outsideDiameter,
+    externalForce,
+  });
   return [
     { criterion: 'hoop strain, substrate yielded', value: hoop },
     { criterion: 'axial strain, substrate yielded', value: axial },

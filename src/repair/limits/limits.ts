@@ -1,23 +1,25 @@
 import { decide, heading, step } from '../../formula/index.js';
 import { leakSeverity, upperTemperatureLimit } from '../../laminate/index.js';
-import type { Temperature } from '../../quantity/index.js';
+import type { Amount, Temperature } from '../../quantity/index.js';
 import type { RuleSet } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
-import type { Amount } from '../job/amount.js';
+import { type Open, open } from '../job/stage.js';
 import { need, use, type Workbook, warn } from '../job/workbook.js';
 
-/**
- * May the pipe be repaired this way at all: temperature, class, life, bond.
- *
- * @returns the upper temperature limit of the laminate, when the case allows to know it
- */
-export function checkLimits(work: Workbook, found: AsFound): Temperature | undefined {
+/** What the laminate must stay below. */
+export interface Limits {
+  readonly upperTemperature: Temperature;
+}
+
+/** May the pipe be repaired this way at all: temperature, class, life, bond. */
+export function checkLimits(work: Workbook, { found }: { found: AsFound }): Limits | Open {
   heading(work.recorder, 'May it be repaired');
   checkClass(work);
   checkBond(work);
   screenRisk(work, found);
-  return checkTemperature(work, found.throughWall);
+  const upperTemperature = checkTemperature(work, found.throughWall);
+  return upperTemperature === undefined ? open : { upperTemperature };
 }
 
 function checkTemperature(work: Workbook, leaking: boolean): Temperature | undefined {
@@ -63,7 +65,13 @@ function limitFrom(
   leaking: boolean,
 ): Temperature {
   const margin = use(work, `margin to the ${name} temperature`, leaking ? margins.leaking : margins.notLeaking);
-  return step(work.recorder, upperTemperatureLimit, { transitionTemperature, margin }, name);
+  return step(
+    work.recorder,
+    'laminate/upper-temperature-limit',
+    upperTemperatureLimit,
+    { transitionTemperature, margin },
+    name,
+  );
 }
 
 function checkClass(work: Workbook): void {
@@ -152,7 +160,10 @@ function screenRisk(work: Workbook, found: AsFound): void {
   if (service.designTemperature <= limits.lowestTemperature) why.push('low design temperature');
   if (found.holeAtEndOfLife !== undefined) {
     const holeDiameter = found.holeAtEndOfLife;
-    const severity = step(recorder, leakSeverity, { pressure: service.designPressure, holeDiameter });
+    const severity = step(recorder, 'laminate/leak-severity', leakSeverity, {
+      pressure: service.designPressure,
+      holeDiameter,
+    });
     if (severity > limits.leakSeverity) why.push('leak severity');
     if (holeDiameter > limits.holeOverDiameter * found.outsideDiameter) why.push('size of the hole');
   }

@@ -7,8 +7,9 @@ import {
   temperatureFactor,
 } from '../../laminate/index.js';
 import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index.js';
+import { type Open, open } from '../job/stage.js';
 import { assumeQuantity, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
-import { hottestOf } from './limits.js';
+import { hottestOf, type Limits } from './limits.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
 export interface Strains {
@@ -21,18 +22,19 @@ export interface Strains {
 }
 
 /** Allowable strain round and along the pipe. */
-export function allowStrains(work: Workbook, upperLimit: Temperature): Strains | undefined {
+export function allowStrains(work: Workbook, { limits }: { limits: Limits }): Strains | Open {
   const { recorder, rules, case: repairCase } = work;
   const { laminate, service, repair, loads, pipe, site } = repairCase;
   heading(recorder, 'Allowable strain of the laminate');
   const { strainToFailure } = laminate;
   if (strainToFailure === undefined) {
-    return need(
+    need(
       work,
       'laminate.strainToFailure',
       'the default strains of the rule set hold only for a laminate whose short-term strain to failure is large enough',
       'the maker of the repair system: tensile tests',
     );
+    return open;
   }
   const loading = repair.loading ?? 'continuous';
   if (repair.loading === undefined)
@@ -44,7 +46,7 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
     );
   const table = use(work, `default strains of class ${repair.class}`, rules.defaultStrains[loading][repair.class]);
   const defaults = attempt(work, 'default strains', () =>
-    step(recorder, defaultStrains, {
+    step(recorder, 'laminate/default-strains', defaultStrains, {
       table,
       designLife: repair.life,
       hoopModulus: laminate.hoopModulus,
@@ -55,10 +57,10 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
     }),
   );
   const expansions = expansionsOf(work);
-  if (defaults === undefined || expansions === undefined) return undefined;
+  if (defaults === undefined || expansions === undefined) return open;
   const { quadratic, linear, constant, unit } = use(work, 'temperature factor f_T1', rules.temperatureFactor);
-  const fT = step(recorder, temperatureFactor, {
-    upperTemperatureLimit: upperLimit,
+  const fT = step(recorder, 'laminate/temperature-factor', temperatureFactor, {
+    upperTemperatureLimit: limits.upperTemperature,
     designTemperature: hottestOf(repairCase),
     quadratic,
     linear,
@@ -73,6 +75,7 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
     attempt(work, `allowable ${way} strain`, () =>
       step(
         recorder,
+        'laminate/allowable-strain',
         allowableStrain,
         {
           defaultStrain,
@@ -88,7 +91,7 @@ export function allowStrains(work: Workbook, upperLimit: Temperature): Strains |
     );
   const hoop = allow(defaults.hoop, expansions.hoop, 'hoop');
   const axial = allow(defaults.axial, expansions.axial, 'axial');
-  if (hoop === undefined || axial === undefined) return undefined;
+  if (hoop === undefined || axial === undefined) return open;
   return { hoop, axial, axialDefault: defaults.axial, temperatureFactor: fT, cyclicFactor: fc };
 }
 
@@ -117,7 +120,7 @@ function cyclicFactorOf(
       work.rules.cyclic.clause,
     );
   }
-  return step(work.recorder, cyclicFactor, input);
+  return step(work.recorder, 'laminate/cyclic-factor', cyclicFactor, input);
 }
 
 function pipeExpansion(work: Workbook, given: ThermalExpansion | undefined): ThermalExpansion {

@@ -12,9 +12,26 @@ import {
 import { decide, heading, step } from '../../formula/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import type { CureSheet, MoistureCureSheet, ReactionCureSheet, Site } from '../case/case.js';
-import type { CureDesign } from '../design/design.js';
+import type { CureDesign, CureDesigns } from '../design/design.js';
+import type { SealDesign } from '../design/design-work.js';
+import { type Open, open } from '../job/stage.js';
 import { assumeWord, attempt, need, trial, type Workbook, warn } from '../job/workbook.js';
 import { afterTime } from './time-steps.js';
+
+/** Times of all that cures on the pipe; every material is looked at, so that the reader learns of all that is missing. */
+export function planCures(work: Workbook, { seal }: { seal: SealDesign | 'none' }): CureDesigns | Open {
+  const { case: repairCase } = work;
+  const { filler: asked, laminate: system } = repairCase;
+  const putty =
+    seal === 'none' || repairCase.seal === undefined
+      ? 'none'
+      : planCure(work, repairCase.seal.putty.name, repairCase.seal.putty.cure);
+  const filler = asked === 'none' ? 'none' : planCure(work, asked.name, asked.cure);
+  const fillerWait = filler === undefined || filler === 'none' ? undefined : filler.wait;
+  const laminate = planCure(work, system.name, system.cure, fillerWait);
+  if (putty === undefined || filler === undefined || laminate === undefined) return open;
+  return { putty, filler, laminate };
+}
 
 /**
  * How long a material can be worked and how long it must wait, at the temperatures of this site.
@@ -52,7 +69,7 @@ function byReaction(
   }
   const warmest = Math.max(...temperaturesOf(repairCase.site)) as Temperature;
   const working = { ...shiftOf(cure), time: cure.workingTime, temperature: warmest };
-  const usable = step(recorder, workingTime, working);
+  const usable = step(recorder, 'cure/working-time', workingTime, working);
   if (workingTimeLeavesTestedSpan(working)) warn(work, outside(`working time of ${material}`));
   const wait = waitOf(work, material, cure, history === undefined ? undefined : afterTime(history, startAfter));
   return wait === undefined ? undefined : { material, wait, workingTime: usable.workingTime };
@@ -78,7 +95,7 @@ function waitOf(
     if (pipeTemperature < minimumTemperature) return tooCold(work, material, pipeTemperature, minimumTemperature);
     const constant = { ...input, time: cure.cureTime, temperature: pipeTemperature };
     if (waitLeavesTestedSpan(constant)) warn(work, outside(what));
-    return step(recorder, cureWait, constant).wait;
+    return step(recorder, 'cure/cure-wait', cureWait, constant).wait;
   }
   if (steps.length === 0) return historyTooShort(work, material);
   const varying = { ...input, steps, requiredTime: cure.cureTime };
@@ -86,7 +103,11 @@ function waitOf(
   if (historyWaitHasUncreditedTime(varying)) {
     warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
   }
-  const { result, refusals } = trial(work, what, () => step(recorder, cureWaitOverHistory, varying).wait);
+  const { result, refusals } = trial(
+    work,
+    what,
+    () => step(recorder, 'cure/cure-wait-over-history', cureWaitOverHistory, varying).wait,
+  );
   return refusals.length > 0 ? historyTooShort(work, material) : result;
 }
 
@@ -134,13 +155,13 @@ function byMakersRows(work: Workbook, material: string, cure: MoistureCureSheet)
     'a moisture-cured system is never shifted by temperature',
   );
   return attempt(work, `cure of ${material}`, () => {
-    const wait = step(recorder, makersTime, {
+    const wait = step(recorder, 'cure/makers-time', makersTime, {
       temperature: Math.min(...steel) as Temperature,
       humidity,
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.cureTime })),
       purpose: 'wait',
     });
-    const working = step(recorder, makersTime, {
+    const working = step(recorder, 'cure/makers-time', makersTime, {
       temperature: Math.max(...temperaturesOf(site)) as Temperature,
       humidity,
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.workingTime })),

@@ -9,12 +9,60 @@ import {
   massWithWaste,
   usableMass,
 } from '../../resin/index.js';
+import { tapeArea } from '../../wrap/index.js';
 import type { Filler, Parts, WetLayUp } from '../case/case.js';
-import type { MixDesign } from '../design/design.js';
+import type {
+  AsFound,
+  CureDesigns,
+  ExtentDesign,
+  MixDesign,
+  MixDesigns,
+  SheetDesign,
+  TapeDesign,
+} from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
 import { assumeQuantity, attempt, type Workbook } from '../job/workbook.js';
+import { laidLength } from '../wrap/wrap.js';
 
 /** From the start of kneading or stirring to one even colour: common practice. */
 export const MIXING_TIME = 300 as Time;
+
+/** What is mixed on site: filler under the wrap, resin for it. */
+export function planMixes(
+  work: Workbook,
+  {
+    found,
+    extent,
+    wrap,
+    cures,
+  }: { found: AsFound; extent: ExtentDesign; wrap: TapeDesign | SheetDesign; cures: CureDesigns },
+): MixDesigns | Open {
+  const { filler: asked, resin, defect, pipe, wrap: stock } = work.case;
+  const filler =
+    asked === 'none' || cures.filler === 'none'
+      ? 'none'
+      : planFiller(work, asked, {
+          outsideDiameter: found.outsideDiameter,
+          axialLength: asked.underWholeWrap === true ? laidLength(wrap, extent) : extent.defectLength,
+          defectLength: extent.defectLength,
+          defectWidth: defect.circumferentialWidth,
+          defectDepth: (pipe.wallThickness - defect.remainingWall) as Length,
+          workingTime: cures.filler.workingTime,
+        });
+  const fabricArea =
+    wrap.form === 'tape' ? tapeArea({ tapeWidth: stock.width, tapeLength: wrap.tapeLength }) : wrap.sheetArea;
+  const laminateResin =
+    resin === 'none' ? 'none' : planLaminateResin(work, resin, fabricArea, cures.laminate.workingTime);
+  if (filler === undefined || laminateResin === undefined) return open;
+  return { filler, laminateResin };
+}
+
+/** Mixing and placing of the filler, batch after batch. */
+export function placingTime(work: Workbook, { filler: mix }: MixDesigns): number {
+  const { filler } = work.case;
+  if (filler === 'none' || mix === 'none') return 0;
+  return mix.batches * MIXING_TIME + mix.mass / filler.rate;
+}
 
 /** What is built up under the laminate. */
 export interface FillerDemand {
@@ -35,14 +83,14 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
   const outside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
   // An external pit is filled too; taken with its deepest depth all over, since filler left over costs little.
   const cavity = outside
-    ? step(recorder, defectVolume, {
+    ? step(recorder, 'resin/defect-volume', defectVolume, {
         length: demand.defectLength,
         width: demand.defectWidth,
         depth: demand.defectDepth,
         shape: 'flat-bottomed',
       })
     : (0 as Volume);
-  const volume = step(recorder, collarVolume, {
+  const volume = step(recorder, 'resin/collar-volume', collarVolume, {
     outsideDiameter: demand.outsideDiameter,
     thickness: filler.thickness,
     axialLength: demand.axialLength,
@@ -52,9 +100,9 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
     defectVolume: cavity,
   });
   const waste = wasteOf(work, filler.waste, 'filler');
-  const mass = step(recorder, massWithWaste, { volume, density: filler.density, waste });
+  const mass = step(recorder, 'resin/mass-with-waste', massWithWaste, { volume, density: filler.density, waste });
   const batches = planBatches(work, filler, mass, demand.workingTime);
-  return batches && { material: filler.name, use: 'filler', volume, mass, ...batches };
+  return batches && { material: filler.name, volume, mass, ...batches };
 }
 
 /** Resin to wet out the fabric of the laminate, in batches that can be used up. */
@@ -66,7 +114,7 @@ export function planLaminateResin(
 ): MixDesign | undefined {
   const { recorder } = work;
   heading(recorder, 'Laminate resin');
-  const mass = step(recorder, laminateResin, {
+  const mass = step(recorder, 'resin/laminate-resin', laminateResin, {
     fabricArea,
     arealWeight: resin.fabricWeight,
     fibreMassFraction: resin.fibreMassFraction,
@@ -76,7 +124,6 @@ export function planLaminateResin(
   return (
     batches && {
       material: `${work.case.laminate.name}, resin`,
-      use: 'laminate resin',
       area: fabricArea,
       mass,
       ...batches,
@@ -102,13 +149,18 @@ function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: T
       tag: 'practice',
       because: 'about five minutes of stirring to one even colour',
     });
-    const usable = step(recorder, usableMass, {
+    const usable = step(recorder, 'resin/usable-mass', usableMass, {
       placingRate: material.rate,
       workingTime,
       mixingTime: MIXING_TIME,
     });
-    const plan = step(recorder, batchPlan, { mass, usableMass: usable, kitMass: material.kitMass, wholeKits: false });
-    const split = step(recorder, batchSplit, {
+    const plan = step(recorder, 'resin/batch-plan', batchPlan, {
+      mass,
+      usableMass: usable,
+      kitMass: material.kitMass,
+      wholeKits: false,
+    });
+    const split = step(recorder, 'resin/batch-split', batchSplit, {
       batchMass: plan.batchMass,
       partsA: material.parts.base,
       partsB: material.parts.hardener,

@@ -2,7 +2,7 @@ import type { Time } from '../../quantity/index.js';
 import type { CureSheet, RepairCase } from '../case/case.js';
 import type {
   AsFound,
-  CureDesign,
+  Designed,
   ExtentDesign,
   LaminateDesign,
   MixDesign,
@@ -16,7 +16,7 @@ import { planCure } from '../mix-and-cure/cure.js';
 
 /** All that a plan is made of: a design that was made has every part but those its case has no use for. */
 export interface PlanFacts {
-  readonly design: RepairDesign;
+  readonly design: Designed;
   readonly case: RepairCase;
   readonly found: AsFound;
   readonly laminate: LaminateDesign;
@@ -38,23 +38,21 @@ export interface PlanFacts {
  * @param late how much later than in the case the job starts, on the hours of its forecast
  */
 export function factsOf(design: RepairDesign, late: number): PlanFacts | undefined {
-  const { asFound, laminate, extent, wrap, site, rolls, acceptance, seal, mixes } = design;
   if (design.verdict !== 'designed') return undefined;
-  if (asFound === undefined || laminate === undefined || extent === undefined || wrap === undefined) return undefined;
-  if (site === undefined || rolls === undefined || acceptance === undefined) return undefined;
+  const { found, laminate, extent, wrap, site, rolls, acceptance, seal, mixes } = design;
   return {
     design,
     case: design.case,
-    found: asFound,
+    found: found,
     laminate,
     extent,
     wrap,
     site,
     rolls,
     acceptance,
-    seal,
-    fillerMix: mixes.find(({ use }) => use === 'filler'),
-    resinMix: mixes.find(({ use }) => use === 'laminate resin'),
+    seal: seal === 'none' ? undefined : seal,
+    fillerMix: mixes.filler === 'none' ? undefined : mixes.filler,
+    resinMix: mixes.laminateResin === 'none' ? undefined : mixes.laminateResin,
     waitOf: (material, cure) => (startsAt) => waitFrom(design.case, material, cure, (startsAt + late) as Time),
   };
 }
@@ -63,9 +61,4 @@ export function factsOf(design: RepairDesign, late: number): PlanFacts | undefin
 function waitFrom(repairCase: RepairCase, material: string, cure: CureSheet, startsAt: Time): Time | undefined {
   const work = openWorkbook(repairCase, {});
   return planCure(work, material, cure, startsAt)?.wait;
-}
-
-/** How long a material of the design can be worked. */
-export function timesOf({ design }: PlanFacts, material: string): CureDesign | undefined {
-  return design.cures.find((each) => each.material === material);
 }

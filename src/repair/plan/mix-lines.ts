@@ -1,6 +1,6 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown } from '../../quantity/index.js';
 import type { MixDesign } from '../design/design.js';
-import { atMost, exactly, line } from './line.js';
-import type { PlanLine } from './plan.js';
 import { workPractice } from './practice.js';
 
 export const MIX_BY_HAND = /* @__PURE__ */ line(
@@ -11,7 +11,7 @@ export const PRINT = /* @__PURE__ */ line('A gloved thumb leaves no print at the
 export const NOT_THE_CLOCK = /* @__PURE__ */ line('The clock alone never releases it.');
 
 /** What goes into each batch, and how long it lasts. */
-export function batchLines(mix: MixDesign, workingTime: number | undefined): PlanLine[] {
+export function batchLines(mix: MixDesign, workingTime: number | undefined): Line[] {
   const each = line(
     '{0} of base with {1} of hardener in each batch.',
     exactly('base', 'mass', mix.base),
@@ -22,5 +22,9 @@ export function batchLines(mix: MixDesign, workingTime: number | undefined): Pla
       ? line('One batch.')
       : line('{0} batches, each mixed when the one before is used up.', exactly('batches', 'count', mix.batches));
   if (workingTime === undefined) return [count, each];
-  return [count, each, line('Used up within {0} of the start of mixing.', atMost('working time', 'time', workingTime))];
+  return [
+    count,
+    each,
+    line('Used up within {0} of the start of mixing.', roundedDown('working time', 'time', workingTime)),
+  ];
 }

@@ -1,8 +1,9 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { RepairDesign } from '../design/design.js';
 import { onClock, readClock } from './clock.js';
 import { factsOf, type PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
-import type { PlanLine, PlanOptions, PlanStep, WorkPlan } from './plan.js';
+import type { PlanOptions, PlanStep, WorkPlan } from './plan.js';
 import { workPractice } from './practice.js';
 import { schedule } from './schedule.js';
 import { removal, stepsAfter } from './steps-after.js';
@@ -57,9 +58,9 @@ function laterThan(start: string, planned: string): number {
 }
 
 /** What a foreman has to know before anything else. */
-function aboutToday(facts: PlanFacts): PlanLine[] {
+function aboutToday(facts: PlanFacts): Line[] {
   const { site, rolls, acceptance, case: repairCase } = facts;
-  const alerts: PlanLine[] = [];
+  const alerts: Line[] = [];
   if (site.decision === 'stop') {
     alerts.push(line('The site says STOP by the readings and the forecast of the case: see the site gate.'));
   } else if (site.weather === 'wait' && site.earliestStart !== undefined && site.earliestStart > 0) {
@@ -80,7 +81,7 @@ function aboutToday(facts: PlanFacts): PlanLine[] {
 }
 
 /** Bare steel rusts while the filler cures under it. */
-function bareTooLong(steps: readonly PlanStep[]): PlanLine[] {
+function bareTooLong(steps: readonly PlanStep[]): Line[] {
   const [steel, wrap] = ['surface', 'wrap'].map((wanted) => steps.find(({ id }) => id === wanted));
   if (steel === undefined || wrap === undefined) return [];
   const bare = wrap.startsAt - steel.endsAt;
@@ -88,8 +89,8 @@ function bareTooLong(steps: readonly PlanStep[]): PlanLine[] {
   return [
     line(
       'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel on both sides again just before.',
-      atLeast('bare', 'time', bare),
-      atMost('open time', 'time', workPractice.openTime),
+      roundedUp('bare', 'time', bare),
+      roundedDown('open time', 'time', workPractice.openTime),
     ),
   ];
 }

@@ -1,17 +1,5 @@
-import type { Time } from '../../quantity/index.js';
+import type { Amount, Line, Time } from '../../quantity/index.js';
 import type { Reason, Verdict } from '../design/design.js';
-import type { Amount } from '../job/amount.js';
-
-/** A number of the plan. What must not be overstated says which way it is rounded when it is written. */
-export interface PlanAmount extends Amount {
-  readonly toward?: 'up' | 'down';
-}
-
-/** A sentence for the crew; `{0}`, `{1}` stand for its amounts, which whoever writes it puts into units. */
-export interface PlanLine {
-  readonly text: string;
-  readonly amounts: readonly PlanAmount[];
-}
 
 export type StepSort = 'work' | 'wait' | 'hold point';
 
@@ -33,12 +21,12 @@ export interface PlanStep {
   readonly critical: boolean;
   /** How much later the step may end without moving the return to service. */
   readonly slack: Time;
-  readonly does: readonly PlanLine[];
-  readonly uses: readonly PlanLine[];
+  readonly does: readonly Line[];
+  readonly uses: readonly Line[];
   /** Figures of common practice, without a source: to hold the work against, never the design's own. */
-  readonly practice: readonly PlanLine[];
-  readonly goes: readonly PlanLine[];
-  readonly stops: readonly PlanLine[];
+  readonly practice: readonly Line[];
+  readonly goes: readonly Line[];
+  readonly stops: readonly Line[];
   readonly call: string;
   readonly signs: string;
 }
@@ -46,9 +34,9 @@ export interface PlanStep {
 /** Something to bring: how much the job uses, and how many whole packs to order. */
 export interface StockItem {
   readonly name: string;
-  readonly use?: PlanAmount;
-  readonly order?: PlanAmount;
-  readonly note?: PlanLine;
+  readonly use?: Amount;
+  readonly order?: Amount;
+  readonly note?: Line;
 }
 
 /** The whole work on site, from the permit to the return to service. */
@@ -69,11 +57,11 @@ export interface WorkPlan {
   /** From the start of the job; not before, as long as a step has no time. */
   readonly earliestReturn?: Time;
   /** Entered hours and waits that contradict each other, and what the design says about today. */
-  readonly alerts: readonly PlanLine[];
+  readonly alerts: readonly Line[];
   readonly materials: readonly StockItem[];
   readonly tools: readonly StockItem[];
   /** How the repair comes off again. */
-  readonly removal: readonly PlanLine[];
+  readonly removal: readonly Line[];
   readonly cautions: readonly string[];
 }
 

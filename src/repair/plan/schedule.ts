@@ -1,14 +1,14 @@
 import { nonNegative, refuse } from '../../formula/index.js';
-import type { Time } from '../../quantity/index.js';
+import type { Line, Time } from '../../quantity/index.js';
+import { exactly, line } from '../../quantity/index.js';
 import { readClock, sinceStart } from './clock.js';
-import { exactly, line } from './line.js';
-import type { PlanLine, PlanOptions, PlanStep } from './plan.js';
+import type { PlanOptions, PlanStep } from './plan.js';
 
 /** A step before it has its place in time. */
 export interface StepDraft
   extends Omit<PlanStep, 'startsAt' | 'endsAt' | 'duration' | 'actual' | 'critical' | 'slack' | 'practice' | 'uses'> {
-  readonly uses?: readonly PlanLine[];
-  readonly practice?: readonly PlanLine[];
+  readonly uses?: readonly Line[];
+  readonly practice?: readonly Line[];
   /** How long it takes when it starts then, from the start of the job; `undefined` where nobody knows. */
   readonly lasts: (startsAt: Time) => Time | undefined;
 }
@@ -18,7 +18,7 @@ export interface Schedule {
   readonly criticalPath: readonly string[];
   readonly withoutTime: readonly string[];
   readonly earliestReturn: Time;
-  readonly alerts: readonly PlanLine[];
+  readonly alerts: readonly Line[];
 }
 
 interface Placed {
@@ -38,7 +38,7 @@ interface Placed {
 export function schedule(drafts: readonly StepDraft[], start: string | undefined, options: PlanOptions): Schedule {
   checkNames(drafts, options);
   const placed = new Map<string, Placed>();
-  const alerts: PlanLine[] = [];
+  const alerts: Line[] = [];
   for (const draft of drafts) {
     const before = draft.after.map((id) => placed.get(id)).filter((each) => each !== undefined);
     const ready = Math.max(0, ...before.map(({ endsAt }) => endsAt)) as Time;
@@ -85,14 +85,14 @@ function realStart({ id }: StepDraft, actual: string, start: string | undefined,
   return sinceStart(readClock(actual, `actual.${id}`), readClock(start, 'start').seconds, ready);
 }
 
-function tooEarly(draft: StepDraft, earlier: StepDraft, early: number): PlanLine {
+function tooEarly(draft: StepDraft, earlier: StepDraft, early: number): Line {
   return line(
     `"${draft.title}" was entered {0} before the end of "${earlier.title}": the hour does not release it, only what is to be seen there does.`,
     exactly('entered early', 'time', early),
   );
 }
 
-function finish(placed: readonly Placed[], alerts: readonly PlanLine[]): Schedule {
+function finish(placed: readonly Placed[], alerts: readonly Line[]): Schedule {
   const end = Math.max(0, ...placed.map(({ endsAt }) => endsAt));
   const latest = latestEnds(placed, end);
   const criticalPath = longestChain(placed);

@@ -1,8 +1,8 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line } from '../../quantity/index.js';
 import type { CureSheet } from '../case/case.js';
 import type { PlanFacts } from './facts.js';
-import { exactly, line } from './line.js';
 import { NOT_THE_CLOCK } from './mix-lines.js';
-import type { PlanLine } from './plan.js';
 import type { StepDraft } from './schedule.js';
 
 /** The cure: by hardness, not by the clock. */
@@ -39,7 +39,7 @@ function coldestOf(cure: CureSheet): number {
   return cure.minimumTemperature;
 }
 
-function hardnessLines({ acceptance }: PlanFacts): PlanLine[] {
+function hardnessLines({ acceptance }: PlanFacts): Line[] {
   const { hardness } = acceptance;
   if (hardness === undefined)
     return [line('NO ACCEPTANCE: the case does not state the hardness of the qualification. Ask the maker for it.')];

@@ -1,7 +1,7 @@
 import { tapTest } from '../../acceptance/index.js';
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
-import type { PlanLine } from './plan.js';
 import type { StepDraft } from './schedule.js';
 import { sentence } from './steps-steel.js';
 
@@ -26,13 +26,13 @@ function inspection({ acceptance, extent }: PlanFacts): StepDraft {
         : []),
     ],
     goes: [
-      line('Thickness {0} or more.', atLeast('thickness', 'length', leastThickness)),
+      line('Thickness {0} or more.', roundedUp('thickness', 'length', leastThickness)),
       line(
         'Overlap on prepared steel {0} or more on each side; whole length {1} or more.',
-        atLeast('overlap', 'length', leastOverlap),
-        atLeast('length', 'length', extent.totalLength),
+        roundedUp('overlap', 'length', leastOverlap),
+        roundedUp('length', 'length', extent.totalLength),
       ),
-      line('No step or wrinkle above {0}.', atMost('wrinkle', 'length', highestWrinkle)),
+      line('No step or wrinkle above {0}.', roundedDown('wrinkle', 'length', highestWrinkle)),
       ...acceptance.inspection.map(({ feature, limit }) => line(`${sentence(feature)}: ${limit}.`)),
     ],
     stops: [...new Set(acceptance.inspection.map(({ beyond, remedy }) => `${sentence(beyond)}: ${remedy}.`))]
@@ -47,7 +47,7 @@ function pressureTest(facts: PlanFacts): StepDraft {
   const { acceptance } = facts;
   const { pressureTest: test } = acceptance;
   const pressure = exactly('test pressure', 'gauge pressure', test.pressure);
-  const hold = atLeast('hold', 'time', test.hold);
+  const hold = roundedUp('hold', 'time', test.hold);
   const base = { id: 'pressure-test', sort: 'hold point', after: ['inspection'] } as const;
   if (test.medium === 'none' || test.medium === 'not stated') {
     const why =
@@ -92,7 +92,7 @@ function pressureTest(facts: PlanFacts): StepDraft {
   };
 }
 
-function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
   const { medium, volume, waterToAdd, testTemperature } = test;
   if (medium === 'gas' || volume === undefined) return [];
   const filled = line('Fill with {0} of water and let all the air out.', exactly('water', 'volume', volume));
@@ -107,7 +107,7 @@ function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[
   ];
 }
 
-function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
   if (test.pressurePerKelvin === undefined) return [];
   return [
     line(
@@ -117,7 +117,7 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLi
   ];
 }
 
-function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLine[] {
+function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
   const { storedEnergy, tntEquivalent, distance, medium } = test;
   if (storedEnergy === undefined) return [];
   const energy = exactly('energy', 'energy', storedEnergy);
@@ -128,7 +128,7 @@ function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): PlanLin
       'GAS: stored energy {0}, as {1} of TNT. Nobody within {2}.',
       energy,
       exactly('TNT', 'mass', tntEquivalent),
-      atLeast('distance', 'length', distance),
+      roundedUp('distance', 'length', distance),
     ),
   ];
 }
@@ -153,8 +153,8 @@ function handBack({ acceptance, case: repairCase }: PlanFacts): StepDraft {
       line('Every hold point above is signed: steel, gate, no print, hardness, inspection, pressure test.'),
       line(
         'At most {0} and {1}.',
-        atMost('design pressure', 'gauge pressure', service.designPressure),
-        atMost('design temperature', 'temperature', service.designTemperature),
+        roundedDown('design pressure', 'gauge pressure', service.designPressure),
+        roundedDown('design temperature', 'temperature', service.designTemperature),
       ),
     ],
     stops: [
@@ -167,7 +167,7 @@ function handBack({ acceptance, case: repairCase }: PlanFacts): StepDraft {
 }
 
 /** How a cured wrap comes off: common practice. */
-export const removal: readonly PlanLine[] = [
+export const removal: readonly Line[] = [
   line('Isolate, depressurise and hold the permit: what held the pipe is taken away.'),
   line(
     'Two cuts along the pipe, 180 degrees apart, through the laminate and not into the steel; then chisel and lever.',

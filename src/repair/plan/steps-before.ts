@@ -1,6 +1,6 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
-import type { PlanLine } from './plan.js';
 import type { StepDraft } from './schedule.js';
 import { gate, steel } from './steps-steel.js';
 
@@ -12,17 +12,13 @@ export function stepsBefore(facts: PlanFacts): StepDraft[] {
   return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts)];
 }
 
-/** The pressure that may stand in the line while people work on it. */
-function livePressure({ case: { repair, seal } }: PlanFacts): number {
-  return Math.max(seal?.linePressure ?? 0, repair.pressureDuringApplication ?? 0);
-}
-
 function permit(facts: PlanFacts): StepDraft {
   const { case: repairCase, seal } = facts;
   const { service } = repairCase;
-  const live = exactly('line pressure', 'gauge pressure', livePressure(facts));
+  const { line: state } = facts.design;
+  const live = roundedDown('line pressure', 'gauge pressure', state.pressure);
   const jet = seal?.jet;
-  const does: PlanLine[] = [
+  const does: Line[] = [
     line('Hold the permit. Isolate the line, lock and tag it, lower the pressure, drain or vent to a safe place.'),
     line(`Contents: ${service.contents}, ${service.phase}; hazards: ${service.hazards.join(', ') || 'none found'}.`),
     line('Gloves, long sleeves, eye protection; keep others out of the area.'),
@@ -31,7 +27,8 @@ function permit(facts: PlanFacts): StepDraft {
     does.push(line('Test the air, and go on testing it; a second person stands by.'));
   if (service.hazards.includes('flammable'))
     does.push(line('No hot work and no open heater; spark-free tools, bonded and earthed.'));
-  if (repairCase.seal !== undefined) does.push(line(`Procedure of the site: ${repairCase.seal.writtenProcedure}.`));
+  if (repairCase.line.state !== 'empty, dry, isolated, vented')
+    does.push(line(`Procedure of the site: ${repairCase.line.writtenProcedure}.`));
   if (jet !== undefined) {
     does.push(line('Keep out of the line of the jet: it pushes with {0}.', exactly('reaction', 'force', jet.reaction)));
   }
@@ -43,12 +40,12 @@ function permit(facts: PlanFacts): StepDraft {
     lasts: untold,
     does,
     goes: [
-      livePressure(facts) === 0
+      state.pressure === 0
         ? line('The gauge reads no pressure, and a vent or drain proves it.')
         : line('The gauge reads {0} or less, and somebody watches it.', live),
     ],
     stops: [
-      livePressure(facts) === 0
+      state.pressure === 0
         ? line('Any pressure, flow or weep that the isolation does not stop.')
         : line('More than {0}, or a pressure that rises.', live),
       line('Gas alarm, a change of permit, anything that was not foreseen.'),
@@ -88,17 +85,17 @@ function survey(facts: PlanFacts): StepDraft {
     line('Circumference {0}.', exactly('circumference', 'length', Math.PI * found.outsideDiameter)),
     line(
       'Defect no longer than {0} along and {1} round the pipe.',
-      atMost('length of the defect', 'length', defect.axialLength),
-      atMost('width of the defect', 'length', defect.circumferentialWidth),
+      roundedDown('length of the defect', 'length', defect.axialLength),
+      roundedDown('width of the defect', 'length', defect.circumferentialWidth),
     ),
-    line('Least wall in it {0} or more.', atLeast('remaining wall', 'length', defect.remainingWall)),
+    line('Least wall in it {0} or more.', roundedUp('remaining wall', 'length', defect.remainingWall)),
     line(
       'Sound wall beside it, under the whole wrap, {0}; less goes to the designer.',
       exactly('wall', 'length', pipe.wallThickness),
     ),
   ];
   if (defect.holeDiameter !== undefined)
-    goes.push(line('Hole no wider than {0}.', atMost('hole', 'length', defect.holeDiameter)));
+    goes.push(line('Hole no wider than {0}.', roundedDown('hole', 'length', defect.holeDiameter)));
   return {
     id: 'survey',
     title: 'Measure the pipe again',

@@ -1,8 +1,8 @@
 import type { Time } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { MixDesign } from '../design/design.js';
 import { MIXING_TIME } from '../mix-and-cure/mix.js';
-import { type PlanFacts, timesOf } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
+import type { PlanFacts } from './facts.js';
 import { batchLines, MIX_BY_HAND, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
 import { workPractice } from './practice.js';
 import type { StepDraft } from './schedule.js';
@@ -17,7 +17,7 @@ export function fillerSteps(facts: PlanFacts): StepDraft[] {
   const { fillerMix: mix, extent, found, case: repairCase, seal } = facts;
   const { filler } = repairCase;
   if (filler === 'none' || mix === undefined) return [];
-  const workingTime = timesOf(facts, filler.name)?.workingTime;
+  const workingTime = facts.design.cures.filler === 'none' ? undefined : facts.design.cures.filler.workingTime;
   const wholeWrap = filler.underWholeWrap === true;
   const length = wholeWrap ? facts.rolls.end - facts.rolls.start : extent.defectLength;
   return [
@@ -40,7 +40,7 @@ export function fillerSteps(facts: PlanFacts): StepDraft[] {
             ? 'It lies under the whole wrap, as the system was qualified.'
             : 'It ends there: the overlap on each side stays bare, prepared steel. Wipe off what strays.',
         ),
-        line('Leave no edge or hump: radius {0} or more.', atLeast('radius', 'length', 0.005)),
+        line('Leave no edge or hump: radius {0} or more.', roundedUp('radius', 'length', 0.005)),
       ],
       uses: batchLines(mix, workingTime),
       practice: [
@@ -55,7 +55,7 @@ export function fillerSteps(facts: PlanFacts): StepDraft[] {
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line(
           'Diameter over it at most {0}.',
-          atMost('diameter', 'length', found.outsideDiameter + 2 * filler.thicknessOverDefect),
+          roundedDown('diameter', 'length', found.outsideDiameter + 2 * filler.thicknessOverDefect),
         ),
       ],
       stops: [line('Streaks in the pot, a pot that grows hot or strings: throw the batch away, do not thin it.')],

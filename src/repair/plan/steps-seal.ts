@@ -1,8 +1,8 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { sealPractice } from '../../seal/practice.js';
-import { type PlanFacts, timesOf } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
+import type { PlanFacts } from './facts.js';
 import { MIX_BY_HAND, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
-import type { PlanLine } from './plan.js';
 import type { StepDraft } from './schedule.js';
 
 /** The leak is held by putty, sheet and band, and the putty has to be firm. */
@@ -11,23 +11,23 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
   const asked = repairCase.seal;
   if (seal === undefined || asked === undefined) return [];
   const { band, sheet, putty } = asked;
-  const times = timesOf(facts, putty.name);
+  const times = facts.design.cures.putty === 'none' ? undefined : facts.design.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
-  const highest = atMost('line pressure', 'gauge pressure', asked.linePressure);
-  const does: PlanLine[] = [
+  const highest = roundedDown('line pressure', 'gauge pressure', facts.design.line.pressure);
+  const does: Line[] = [
     line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
     line(
       `Knead the putty (${putty.name}) and press a pad {0} across over the hole, sheet on it, ${band.count === 1 ? 'band over it' : `${band.count} bands side by side`}.`,
-      atLeast('pad', 'length', seal.padDiameter),
+      roundedUp('pad', 'length', seal.padDiameter),
     ),
   ];
   if (seal.torque !== undefined)
     does.push(line('Tighten to {0} with a torque wrench, in steps.', exactly('torque', 'moment', seal.torque)));
-  const seconds: PlanLine[] =
+  const seconds: Line[] =
     times === undefined
       ? []
-      : [line('Press it on within {0} of kneading.', atMost('working time', 'time', times.workingTime))];
+      : [line('Press it on within {0} of kneading.', roundedDown('working time', 'time', times.workingTime))];
   return [
     {
       id: 'seal',
@@ -39,7 +39,7 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
       uses: [
         line(
           `${band.count} of band, {0} each, {1} by {2}.`,
-          atLeast('band', 'length', seal.bandLength),
+          roundedUp('band', 'length', seal.bandLength),
           exactly('width', 'length', band.width),
           exactly('thickness', 'length', band.thickness),
         ),

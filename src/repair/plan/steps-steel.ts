@@ -1,15 +1,14 @@
-import type { Time } from '../../quantity/index.js';
+import type { Line, Time } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { coldestForCure } from '../site/site.js';
 import type { PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
-import type { PlanLine } from './plan.js';
 import { workPractice } from './practice.js';
 import type { StepDraft } from './schedule.js';
 
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepDraft {
   const { site, rolls, case: repairCase } = facts;
-  const profile = atLeast('profile', 'length', site.requiredProfile);
+  const profile = roundedUp('profile', 'length', site.requiredProfile);
   const from = {
     qualification: 'as the system was qualified',
     class: `what class ${repairCase.repair.class} asks for`,
@@ -24,7 +23,7 @@ export function steel(facts: PlanFacts): StepDraft {
     does: [
       line(
         'Degrease first, then prepare {0} of pipe or more, all round, the wrap with a margin.',
-        atLeast('length to prepare', 'length', rolls.end - rolls.start),
+        roundedUp('length to prepare', 'length', rolls.end - rolls.start),
       ),
       line(
         `Grade ${site.requiredGrade}, profile {0} or more (${from}). Blow off the dust; touch it with clean gloves only.`,
@@ -36,7 +35,7 @@ export function steel(facts: PlanFacts): StepDraft {
       line('Hand and power tools reach St 2 or St 3 and leave no profile by themselves: roughen and measure.'),
       line(
         'First resin within {0} of preparing, sooner when rust blooms.',
-        atMost('open time', 'time', workPractice.openTime),
+        roundedDown('open time', 'time', workPractice.openTime),
       ),
     ],
     goes: [
@@ -58,14 +57,14 @@ export function gate(facts: PlanFacts): StepDraft {
   const { site, case: repairCase } = facts;
   const error = repairCase.site.instruments?.temperatureError ?? 0.5;
   const coldest = coldestForCure(repairCase) + error;
-  const goes: PlanLine[] = [];
+  const goes: Line[] = [];
   if (site.steelNeeded !== undefined && site.dewPoint !== undefined) {
     goes.push(
       line(
         `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point after the errors of the instruments. With the air of the case (dew point {1}) it has to read {2} or more.`,
         exactly('margin', 'temperature difference', 3),
         exactly('dew point', 'temperature', site.dewPoint),
-        atLeast('steel', 'temperature', site.steelNeeded),
+        roundedUp('steel', 'temperature', site.steelNeeded),
       ),
     );
   }
@@ -73,11 +72,11 @@ export function gate(facts: PlanFacts): StepDraft {
     line('Humidity at most {0} in the air, and at the steel.', exactly('humidity', 'ratio', 0.85)),
     line(
       'Steel reads {0} or more: the resin still cures, and nothing freezes.',
-      atLeast('steel', 'temperature', Math.max(coldest, 273.15 + error)),
+      roundedUp('steel', 'temperature', Math.max(coldest, 273.15 + error)),
     ),
   );
   if (site.holdTime !== undefined)
-    goes.push(line('The forecast keeps all this for {0}.', atLeast('time', 'time', site.holdTime)));
+    goes.push(line('The forecast keeps all this for {0}.', roundedUp('time', 'time', site.holdTime)));
   const against = site.reasons.filter(({ decision }) => decision !== 'go');
   return {
     id: 'gate',

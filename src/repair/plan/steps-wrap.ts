@@ -1,7 +1,7 @@
+import type { Line } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
 import { batchLines, MIX_BY_HAND } from './mix-lines.js';
-import type { PlanLine } from './plan.js';
 import { workPractice } from './practice.js';
 import type { StepDraft } from './schedule.js';
 
@@ -20,7 +20,7 @@ export function wrapStep(facts: PlanFacts): StepDraft {
   const after =
     filler === 'none' || facts.fillerMix === undefined ? (facts.seal === undefined ? 'gate' : 'putty') : 'filler-wait';
   const unit = wrap.form === 'tape' ? 'Pass' : 'Band';
-  const does: PlanLine[] = [
+  const does: Line[] = [
     line(
       'Start {0} before the centre of the defect, end {1} beyond it.',
       exactly('start', 'length', -rolls.start),
@@ -80,7 +80,7 @@ export function wrapStep(facts: PlanFacts): StepDraft {
         'Begin about {0} before the leak; use each roll up.',
         exactly('before the leak', 'length', workPractice.wrapBeforeLeak),
       ),
-      line('Bare steel older than {0} is prepared again.', atMost('open time', 'time', workPractice.openTime)),
+      line('Bare steel older than {0} is prepared again.', roundedDown('open time', 'time', workPractice.openTime)),
     ],
     goes: [
       ...timeLines(facts),
@@ -103,7 +103,7 @@ function finalDiameter({ laminate, case: { laminate: system, wrap }, wrap: plan 
   return laminate.wrappedDiameter + 2 * layers * system.plyThickness;
 }
 
-function rollLines({ rolls }: PlanFacts): PlanLine[] {
+function rollLines({ rolls }: PlanFacts): Line[] {
   const listed = rolls.rolls
     .slice(0, MOST_LINES)
     .map(({ roll, endsInPass, endsAt }) =>
@@ -116,7 +116,7 @@ function rollLines({ rolls }: PlanFacts): PlanLine[] {
   return [...listed, line(`Go on in the same way to roll ${rolls.rolls.length}.`)];
 }
 
-function taperLine({ rolls, extent, wrap }: PlanFacts): PlanLine {
+function taperLine({ rolls, extent, wrap }: PlanFacts): Line {
   const taper = exactly('taper', 'length', extent.taper);
   if (rolls.stagger === 0)
     return line('All passes end together: the last turns carry fewer layers and make the taper of {0}.', taper);
@@ -127,10 +127,10 @@ function taperLine({ rolls, extent, wrap }: PlanFacts): PlanLine {
   );
 }
 
-function timeLines({ rolls }: PlanFacts): PlanLine[] {
+function timeLines({ rolls }: PlanFacts): Line[] {
   const { charge, chargeTime, workingTime, chargeLength } = rolls;
   if (workingTime === undefined) return [];
-  const limit = atMost('working time', 'time', workingTime);
+  const limit = roundedDown('working time', 'time', workingTime);
   const length = exactly(`${charge} length`, 'length', chargeLength);
   if (chargeTime === undefined)
     return [
@@ -141,28 +141,31 @@ function timeLines({ rolls }: PlanFacts): PlanLine[] {
       `Each ${charge}, {0} long, laid within {1}; this crew takes {2}.`,
       length,
       limit,
-      atLeast('laying', 'time', chargeTime),
+      roundedUp('laying', 'time', chargeTime),
     ),
   ];
 }
 
-function remedyLines({ rolls }: PlanFacts): PlanLine[] {
+function remedyLines({ rolls }: PlanFacts): Line[] {
   const { fits, remedies, charge } = rolls;
   if (fits !== false) return [];
-  const ways: PlanLine[] = [];
+  const ways: Line[] = [];
   if (remedies?.longestCharge !== undefined)
     ways.push(
-      line(`shorter: a ${charge} of {0} at most fits`, atMost(`${charge} length`, 'length', remedies.longestCharge)),
+      line(
+        `shorter: a ${charge} of {0} at most fits`,
+        roundedDown(`${charge} length`, 'length', remedies.longestCharge),
+      ),
     );
   if (remedies?.crews !== undefined)
     ways.push(line('{0} crews side by side', exactly('crews', 'count', remedies.crews)));
   if (remedies?.coolerThan !== undefined)
-    ways.push(line('steel and air at {0} or cooler', atMost('steel', 'temperature', remedies.coolerThan)));
+    ways.push(line('steel and air at {0} or cooler', roundedDown('steel', 'temperature', remedies.coolerThan)));
   if (remedies?.coolerHour !== undefined)
     ways.push(line('which the forecast has {0} after the start', exactly('hour', 'time', remedies.coolerHour)));
   const none = ways.length === 0 ? ' nothing that can be computed helps: ask the maker for a slower system.' : '';
   return [
     line(`DOES NOT FIT: a ${charge} gels before it is laid.${none}`),
-    ...ways.map(({ text, amounts }) => line(`What helps: ${text}.`, ...amounts)),
+    ...ways.map(({ text, amounts = [] }) => line(`What helps: ${text}.`, ...amounts)),
   ];
 }

@@ -1,6 +1,6 @@
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { MixDesign } from '../design/design.js';
 import type { PlanFacts } from './facts.js';
-import { atLeast, atMost, exactly, line } from './line.js';
 import type { StockItem } from './plan.js';
 
 /** What to bring that is used up: as much as the job uses, and whole packs to order. */
@@ -39,10 +39,10 @@ function mixed(mix: MixDesign, kitMass: number): StockItem {
 function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
   if (seal === undefined || asked === undefined) return [];
   return [
-    { name: asked.putty.name, note: line('enough for a pad {0} across', atLeast('pad', 'length', seal.padDiameter)) },
+    { name: asked.putty.name, note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)) },
     {
       name: 'band',
-      use: atLeast('band length', 'length', seal.bandLength * asked.band.count),
+      use: roundedUp('band length', 'length', seal.bandLength * asked.band.count),
       order: exactly('pieces', 'count', asked.band.count),
     },
     {
@@ -70,7 +70,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
     { name: 'contact thermometer, air thermometer and hygrometer, checked' },
     {
       name: 'profile gauge or comparator',
-      note: line('for {0} and more', atLeast('profile', 'length', site.requiredProfile)),
+      note: line('for {0} and more', roundedUp('profile', 'length', site.requiredProfile)),
     },
     { name: 'kit for soluble salts, clear tape for dust, comparison pictures' },
     ...(portions.length === 0
@@ -80,7 +80,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
             name: 'scale',
             note: line(
               'it shows steps of {0} or finer',
-              atMost('step of the scale', 'mass', (RATIO_TOLERANCE / 2) * Math.min(...portions)),
+              roundedDown('step of the scale', 'mass', (RATIO_TOLERANCE / 2) * Math.min(...portions)),
             ),
           },
         ]),

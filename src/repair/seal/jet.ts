@@ -1,5 +1,5 @@
 import { step } from '../../formula/index.js';
-import type { AbsolutePressure, Area } from '../../quantity/index.js';
+import type { AbsolutePressure, Area, GaugePressure } from '../../quantity/index.js';
 import { toAbsolute } from '../../quantity/index.js';
 import { gasLeakRate, jetReaction, jetSpeed, liquidLeakRate } from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
@@ -7,21 +7,25 @@ import type { JetDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
 
 /** What leaves through the open hole, for the safety notes; nothing when the case does not describe the fluid. */
-export function describeJet(work: Workbook, seal: Seal, holeArea: Area): JetDesign | undefined {
+export function describeJet(
+  work: Workbook,
+  { fluid }: Seal,
+  holeArea: Area,
+  linePressure: GaugePressure,
+): JetDesign | undefined {
   const { recorder } = work;
-  const { fluid, linePressure } = seal;
   if (fluid === undefined || linePressure === 0) return undefined;
-  const reaction = step(recorder, jetReaction, { pressureDifference: linePressure, holeArea });
+  const reaction = step(recorder, 'seal/jet-reaction', jetReaction, { pressureDifference: linePressure, holeArea });
   if (fluid.phase === 'liquid') {
     const jet = { pressureDifference: linePressure, density: fluid.density };
     return {
       reaction,
-      speed: step(recorder, jetSpeed, jet),
-      volumeFlow: step(recorder, liquidLeakRate, { ...jet, holeArea }),
+      speed: step(recorder, 'seal/jet-speed', jetSpeed, jet),
+      volumeFlow: step(recorder, 'seal/liquid-leak-rate', liquidLeakRate, { ...jet, holeArea }),
     };
   }
   const outsidePressure: AbsolutePressure = fluid.atmosphere;
-  const leak = step(recorder, gasLeakRate, {
+  const leak = step(recorder, 'seal/gas-leak-rate', gasLeakRate, {
     insidePressure: toAbsolute(linePressure, outsidePressure),
     outsidePressure,
     temperature: work.case.site.pipeTemperature,

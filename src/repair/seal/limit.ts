@@ -26,9 +26,16 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
   const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
     step(
       recorder,
+      'seal/line-pressure-of-tension',
       linePressureOfTension,
       {
-        fastenerTension: step(recorder, assuredTension, { tensionLimit, scatter: fastener.scatter }, what),
+        fastenerTension: step(
+          recorder,
+          'seal/assured-tension',
+          assuredTension,
+          { tensionLimit, scatter: fastener.scatter },
+          what,
+        ),
         halfAngle: pad.halfAngle,
         padArea: pad.padArea,
         factor: band.holdingFactor,
@@ -37,14 +44,14 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
       },
       what,
     );
-  const strap = step(recorder, strapCapacity, {
+  const strap = step(recorder, 'seal/strap-capacity', strapCapacity, {
     strength: band.strength,
     bandWidth: band.width,
     bandThickness: band.thickness,
     factor: band.factor,
   });
   const { remainingWall } = repairCase.defect;
-  const ring = step(recorder, pipeUnderBand, {
+  const ring = step(recorder, 'seal/pipe-under-band', pipeUnderBand, {
     outsideDiameter: found.outsideDiameter,
     wallThickness: remainingWall,
     modulus: pipeModulus(work),
@@ -52,16 +59,16 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
     yieldStrength: repairCase.pipe.material.yieldStrength,
     factor: seal.pipeFactor,
   });
-  const pipeTension = step(recorder, tensionFromContactPressure, {
+  const pipeTension = step(recorder, 'seal/tension-from-contact-pressure', tensionFromContactPressure, {
     pressure: ring.pressure,
     diameter: found.outsideDiameter,
     bandWidth: band.width,
   });
-  return step(recorder, highestSealPressure, {
+  return step(recorder, 'seal/highest-pressure', highestSealPressure, {
     siteLimit: seal.siteLimit,
     strapLimit: asPressure(strap, 'strap'),
     fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
-    sheetLimit: step(recorder, backingPlatePressure, {
+    sheetLimit: step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
       holeDiameter: repairCase.defect.holeDiameter as Length,
       thickness: sheet.thickness,
       strength: sheet.yieldStrength,

@@ -17,7 +17,7 @@ export type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
 export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter: Length): PadPart {
   const { recorder } = work;
   const input = { holeDiameter, ...seal.pad };
-  const pad = step(recorder, padSize, input);
+  const pad = step(recorder, 'seal/pad-size', padSize, input);
   if (padBelowPractice(input))
     warn(
       work,
@@ -28,8 +28,8 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
   return {
     padDiameter: pad.diameter,
     padGovernedBy: pad.governing,
-    halfAngle: step(recorder, padHalfAngle, half),
-    holeArea: step(recorder, circleArea, { diameter: holeDiameter }, 'hole'),
-    padArea: step(recorder, circleArea, { diameter: pad.diameter }, 'pad'),
+    halfAngle: step(recorder, 'seal/pad-half-angle', padHalfAngle, half),
+    holeArea: step(recorder, 'seal/circle-area', circleArea, { diameter: holeDiameter }, 'hole'),
+    padArea: step(recorder, 'seal/circle-area', circleArea, { diameter: pad.diameter }, 'pad'),
   };
 }

@@ -1,5 +1,5 @@
 import { heading, isCalculationError, step } from '../../formula/index.js';
-import type { ArealWeight, Length, Ratio, Temperature, Time } from '../../quantity/index.js';
+import type { Amount, ArealWeight, Length, Ratio, Temperature, Time } from '../../quantity/index.js';
 import {
   dewPoint,
   type GateDecision,
@@ -13,9 +13,10 @@ import {
   weatherGate,
 } from '../../site/index.js';
 import type { CureSheet, PreparationGrade, RepairCase, Site } from '../case/case.js';
-import type { SiteDesign, SiteReason } from '../design/design-work.js';
-import type { Amount } from '../job/amount.js';
+import type { AsFound, CureDesigns, MixDesigns } from '../design/design.js';
+import type { RollsDesign, SiteDesign, SiteReason } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
+import { placingTime } from '../mix-and-cure/mix.js';
 
 /** Grade and profile where the system was not qualified on others; a lighter grade takes a qualification on it. */
 const REQUIRED_GRADE: PreparationGrade = 'Sa 2 1/2';
@@ -27,10 +28,13 @@ const SALT_LIMIT = 20e-6 as ArealWeight;
 /**
  * Whether work may start at the pipe, by the readings and the forecast of the case. The crew reads again on the day: the
  * answer is a hold point of the plan and changes nothing in the design.
- *
- * @param holdTime how long the climate has to hold; none when no cure could be planned
  */
-export function judgeSite(work: Workbook, throughWall: boolean, holdTime: Time | undefined): SiteDesign {
+export function judgeSite(
+  work: Workbook,
+  { found, cures, mixes, rolls }: { found: AsFound; cures: CureDesigns; mixes: MixDesigns; rolls: RollsDesign },
+): SiteDesign {
+  const { throughWall } = found;
+  const holdTime = holdTimeOf(work, cures, mixes, rolls);
   heading(work.recorder, 'Site');
   const required = requiredSurface(work.case, throughWall);
   const steel = steelReasons(work.case.site, required);
@@ -47,6 +51,17 @@ export function judgeSite(work: Workbook, throughWall: boolean, holdTime: Time |
     ...(holdTime === undefined ? {} : { holdTime }),
     ...required,
   };
+}
+
+/** How long the climate has to hold: every wait, the placing of the filler and the laying of the wrap. */
+function holdTimeOf(
+  work: Workbook,
+  { putty, filler, laminate }: CureDesigns,
+  mixes: MixDesigns,
+  rolls: RollsDesign,
+): Time {
+  const waits = laminate.wait + (putty === 'none' ? 0 : putty.wait) + (filler === 'none' ? 0 : filler.wait);
+  return (waits + placingTime(work, mixes) + (rolls.wrapTime ?? 0)) as Time;
 }
 
 const decisionOf = (reasons: readonly SiteReason[]): GateDecision => hardest(reasons.map(({ decision }) => decision));
@@ -86,9 +101,14 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time | 
     temperatureError: site.instruments?.temperatureError,
     humidityError: site.instruments?.humidityError,
   };
-  const margin = step(recorder, steelMargin, { steelTemperature, airTemperature, humidity, ...errors });
-  const dew = step(recorder, dewPoint, { temperature: airTemperature, humidity });
-  const atSteel = step(recorder, humidityAtSteel, { steelTemperature, dewPoint: dew });
+  const margin = step(recorder, 'site/steel-margin', steelMargin, {
+    steelTemperature,
+    airTemperature,
+    humidity,
+    ...errors,
+  });
+  const dew = step(recorder, 'site/dew-point', dewPoint, { temperature: airTemperature, humidity });
+  const atSteel = step(recorder, 'site/humidity-at-steel', humidityAtSteel, { steelTemperature, dewPoint: dew });
   const input: WeatherGateInput = {
     forecast: hoursOf(site),
     holdTime: forecast === undefined ? (0 as Time) : (holdTime ?? (0 as Time)),

@@ -2,7 +2,14 @@ import { workingTime } from '../../cure/index.js';
 import { countUp } from '../../numeric/index.js';
 import type { Length, Temperature, Time } from '../../quantity/index.js';
 import type { Crew, ReactionCureSheet, Site } from '../case/case.js';
-import type { CureDesign, ExtentDesign, LaminateDesign, MixDesign, SheetDesign, TapeDesign } from '../design/design.js';
+import type {
+  CureDesigns,
+  ExtentDesign,
+  LaminateDesign,
+  MixDesigns,
+  SheetDesign,
+  TapeDesign,
+} from '../design/design.js';
 import type { RollDesign, RollRemedies, RollsDesign } from '../design/design-work.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import { MIXING_TIME } from '../mix-and-cure/mix.js';
@@ -12,9 +19,8 @@ export interface RollDemand {
   readonly laminate: LaminateDesign;
   readonly extent: ExtentDesign;
   readonly wrap: TapeDesign | SheetDesign;
-  readonly times: CureDesign | undefined;
-  /** Resin for the wrap, where it is mixed on site. */
-  readonly mix: MixDesign | undefined;
+  readonly cures: CureDesigns;
+  readonly mixes: MixDesigns;
 }
 
 type Charge = Pick<RollsDesign, 'charge' | 'chargeLength'>;
@@ -22,15 +28,20 @@ type Charge = Pick<RollsDesign, 'charge' | 'chargeLength'>;
 /** What has to be laid before it gels: a batch of resin, else the roll or band that brings its own. */
 export function chargeOf(
   { case: repairCase }: Workbook,
-  { wrap, mix }: RollDemand,
+  { wrap, mixes: { laminateResin: mix } }: RollDemand,
   rolls: readonly RollDesign[],
 ): Charge {
   const length = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
   if (repairCase.resin !== 'none') {
-    return { charge: 'batch', chargeLength: (length / (mix?.batches ?? 1)) as Length };
+    return { charge: 'batch', chargeLength: (length / batchesOf(mix)) as Length };
   }
   const longest = Math.max(0, ...rolls.map((roll) => roll.length)) || Math.min(length, repairCase.wrap.rollLength);
   return { charge: wrap.form === 'tape' ? 'roll' : 'band', chargeLength: longest as Length };
+}
+
+/** A wrap that brings its own resin counts as one batch. */
+function batchesOf(mix: MixDesigns['laminateResin']): number {
+  return mix === 'none' ? 1 : mix.batches;
 }
 
 /** Crews that work side by side share a roll: it is cut to as many lengths. */
@@ -42,18 +53,17 @@ export function layingTime({ layingSpeed, crews, soakTime = 0 as Time }: Crew, l
 export function timesOf(
   work: Workbook,
   crew: Crew,
-  { mix, times, wrap }: RollDemand,
+  { mixes: { laminateResin: mix }, cures: { laminate: times }, wrap }: RollDemand,
   rolls: readonly RollDesign[],
   { charge, chargeLength }: Charge,
 ): Partial<RollsDesign> {
   const overhead = charge === 'batch' ? MIXING_TIME + (crew.soakTime ?? 0) : (crew.soakTime ?? 0);
   const chargeTime = (overhead + chargeLength / (crew.layingSpeed * crew.crews)) as Time;
   const length = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
-  const mixing = charge === 'batch' ? (mix?.batches ?? 1) * MIXING_TIME : 0;
+  const mixing = charge === 'batch' ? batchesOf(mix) * MIXING_TIME : 0;
   const wrapTime = (Math.max(1, rolls.length) * (crew.soakTime ?? 0) +
     length / (crew.layingSpeed * crew.crews) +
     mixing) as Time;
-  if (times === undefined) return { chargeTime, wrapTime };
   const fits = chargeTime <= times.workingTime;
   if (fits) return { chargeTime, wrapTime, fits };
   warn(

@@ -40,7 +40,7 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
     passes: laid.passes,
     rolls,
     ...charge,
-    ...(demand.times === undefined ? {} : { workingTime: demand.times.workingTime }),
+    workingTime: demand.cures.laminate.workingTime,
     ...timed,
   };
 }

@@ -13,7 +13,8 @@ import {
   tapePlan,
 } from '../../wrap/index.js';
 import type { SheetStock, TapeStock } from '../case/case.js';
-import type { SheetDesign, TapeDesign } from '../design/design.js';
+import type { ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
 import { assumeQuantity, type Workbook, warn } from '../job/workbook.js';
 
 /** What the laminate asks of the wrap. */
@@ -28,25 +29,56 @@ export interface WrapDemand {
 }
 
 /** How tape or sheet covers the repair, and how many rolls that takes. */
-export function planWrap(work: Workbook, demand: WrapDemand): TapeDesign | SheetDesign {
+export function planWrap(
+  work: Workbook,
+  { laminate, extent }: { laminate: LaminateDesign; extent: ExtentDesign },
+): TapeDesign | SheetDesign | Open {
+  // A laminate that was refused as too thick is not wrapped: its plan would only mislead.
+  if (work.reasons.length > 0) return open;
   heading(work.recorder, 'Wrap');
   const { wrap } = work.case;
-  return wrap.form === 'tape' ? planTape(work, wrap, demand) : planSheet(work, wrap, demand);
+  const demand: WrapDemand = {
+    outsideDiameter: laminate.wrappedDiameter,
+    plies: laminate.plies,
+    fullLength: (extent.totalLength - 2 * extent.taper) as Length,
+    totalLength: extent.totalLength,
+  };
+  const plan = wrap.form === 'tape' ? planTape(work, wrap, demand) : planSheet(work, wrap, demand);
+  checkRoom(work, extent, laidLength(plan, extent));
+  return plan;
+}
+
+/** Length of pipe that the wrap lies on, end bands included. */
+export function laidLength(wrap: TapeDesign | SheetDesign, { totalLength }: ExtentDesign): Length {
+  return wrap.form === 'tape' ? wrap.overallLength : totalLength;
+}
+
+/** Is there room beside the defect for all that is laid: overlap, taper and the end bands of the tape? */
+function checkRoom(work: Workbook, extent: ExtentDesign, laidLength: Length): void {
+  const { availableOverlap } = work.case.repair;
+  if (availableOverlap === undefined) return;
+  const needed = (Math.max(laidLength, extent.totalLength) - extent.defectLength) / 2;
+  if (availableOverlap >= needed) return;
+  work.reasons.push({
+    text: 'there is not enough sound pipe beside the defect for the wrap with its ends',
+    found: { name: 'sound pipe available', kind: 'length', value: availableOverlap },
+    limit: { name: 'sound pipe needed', kind: 'length', value: needed },
+  });
 }
 
 function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesign {
   const { recorder } = work;
   const { outsideDiameter, plies } = demand;
   const plyThickness = work.case.laminate.plyThickness;
-  const perPass = step(recorder, minimumLayers, { overlap: tape.overlap });
-  const band = step(recorder, axialTapeWidth, {
+  const perPass = step(recorder, 'wrap/minimum-layers', minimumLayers, { overlap: tape.overlap });
+  const band = step(recorder, 'wrap/axial-tape-width', axialTapeWidth, {
     tapeWidth: tape.width,
     overlap: tape.overlap,
     meanDiameter: (outsideDiameter + plyThickness) as Length,
   });
   // The end bands, one tape width on each side, carry fewer layers than the rest: they may form the tapers.
   const fullCountLength = Math.max(demand.fullLength, demand.totalLength - 2 * band) as Length;
-  const plan = step(recorder, tapePlan, {
+  const plan = step(recorder, 'wrap/tape-plan', tapePlan, {
     outsideDiameter,
     tapeWidth: tape.width,
     overlap: tape.overlap,
@@ -55,7 +87,11 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
     fullCountLength,
   });
   const waste = wasteOf(work, tape.waste);
-  const order = step(recorder, rollsToOrder, { length: plan.tapeLength, rollLength: tape.rollLength, waste });
+  const order = step(recorder, 'wrap/rolls', rollsToOrder, {
+    length: plan.tapeLength,
+    rollLength: tape.rollLength,
+    waste,
+  });
   warnOfOverlap(work, tape, demand, perPass);
   return {
     form: 'tape',
@@ -106,8 +142,8 @@ function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): Sheet
     tag: 'secondary',
     because: 'a figure of coating tapes',
   });
-  const lap = sheet.finalLap ?? step(recorder, finalLap, { plyThickness });
-  const plan = step(recorder, sheetPlan, {
+  const lap = sheet.finalLap ?? step(recorder, 'wrap/final-lap', finalLap, { plyThickness });
+  const plan = step(recorder, 'wrap/sheet-plan', sheetPlan, {
     outsideDiameter: demand.outsideDiameter,
     plyThickness,
     plies: demand.plies,
@@ -117,7 +153,11 @@ function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): Sheet
     sideLap: SIDE_LAP,
   });
   const waste = wasteOf(work, sheet.waste);
-  const order = step(recorder, rollsToOrder, { length: plan.totalLength, rollLength: sheet.rollLength, waste });
+  const order = step(recorder, 'wrap/rolls', rollsToOrder, {
+    length: plan.totalLength,
+    rollLength: sheet.rollLength,
+    waste,
+  });
   return {
     form: 'sheet',
     layers: demand.plies,

@@ -1,0 +1,39 @@
+import type { Kind } from './quantity.js';
+
+/** A number for people: what it is, its kind, its value in the coherent SI unit. */
+export interface Amount {
+  readonly name: string;
+  readonly kind: Kind | 'number' | 'count';
+  readonly value: number;
+  /** Which way it is rounded when it is written: `up` for what must be reached, `down` for what must not be passed. */
+  readonly toward?: 'up' | 'down';
+}
+
+/**
+ * A sentence whose numbers are not part of its text: `{0}`, `{1}` stand for its amounts, and whoever writes it puts them
+ * into the reader's units. Every text of a design that holds a quantity is one.
+ */
+export interface Line {
+  readonly text: string;
+  readonly amounts?: readonly Amount[];
+}
+
+/** A sentence with its amounts in order of `{0}`, `{1}`. */
+export function line(text: string, ...amounts: readonly Amount[]): Line {
+  return { text, amounts };
+}
+
+/** An amount that is as it is. */
+export function exactly(name: string, kind: Amount['kind'], value: number): Amount {
+  return { name, kind, value };
+}
+
+/** An amount that must be reached: written rounded up. */
+export function roundedUp(name: string, kind: Amount['kind'], value: number): Amount {
+  return { name, kind, value, toward: 'up' };
+}
+
+/** An amount that must not be passed: written rounded down. */
+export function roundedDown(name: string, kind: Amount['kind'], value: number): Amount {
+  return { name, kind, value, toward: 'down' };
+}
