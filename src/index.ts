@@ -30,6 +30,8 @@ export {
   iso24817,
   type Loading,
   type PerformanceRow,
+  type PracticeValue,
+  practice,
   type RepairClass,
   type Rule,
   type RuleSet,

@@ -1,6 +1,6 @@
 import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
 import type { Kind, Line, Quantity } from '../../quantity/index.js';
-import { asmePcc2, iso24817, type Rule, type RuleSet } from '../../rules/index.js';
+import { asmePcc2, iso24817, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { Basis, RepairCase } from '../case/case.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 
@@ -66,6 +66,15 @@ export function assumeQuantity<K extends Kind>(
   if (!work.assumed.some(({ amount }) => amount.name === name))
     work.assumed.push({ amount: { name, kind, value }, tag, because });
   return value;
+}
+
+/** The value that the case gives, or the one of the table of practice, which the design then lists as assumed. */
+export function assume<K extends Kind>(
+  work: Workbook,
+  given: Quantity<K> | undefined,
+  otherwise: PracticeValue<K>,
+): Quantity<K> {
+  return assumeQuantity(work, given, otherwise as PracticeValue<K> & { readonly value: Quantity<K> });
 }
 
 /** Notes that a choice was made for the reader. */
