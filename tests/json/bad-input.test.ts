@@ -118,8 +118,8 @@ describe('bad input is refused with one clear sentence that names the place and 
     ],
     [
       'more pressure during the work than the line is designed for',
-      (d) => (d.repair.pressureDuringApplication = '0.61 MPa'),
-      'repair.pressureDuringApplication',
+      (d) => (d.line.pressure = '0.61 MPa'),
+      'line.pressure',
       '"0.61 MPa"',
       /at most the design pressure, 6 bar/,
     ],

@@ -181,12 +181,10 @@ describe('the calculation sheet', () => {
   });
 
   it('states each reason of a refusal with its number and its limit, and claims no design', () => {
-    const { laminate: _, extent: __, wrap: ___, ...rest } = inventedDesign();
+    const { laminate: _, extent: __, wrap: ___, mixes: ____, cures: _____, ...rest } = inventedDesign();
     const refused: RepairDesign = {
       ...rest,
       verdict: 'not repairable',
-      mixes: [],
-      cures: [],
       reasons: [
         {
           text: 'the hole is too large for the laminate to span',
@@ -240,11 +238,11 @@ describe('the calculation sheet', () => {
     expect(section(calculationSheet(bare), 'CALCULATION')).toContain('The steps were not recorded');
   });
 
-  it('is an error when the record holds a function that nobody declared', () => {
+  it('is an error when the record names a formula that nobody declared', () => {
     const design = inventedDesign();
-    const stray = { sort: 'step', compute: () => 1, input: {}, result: 1 } as const;
+    const stray = { sort: 'step', formula: 'pipe/home-made', input: {}, result: 1 } as const;
     expect(() => calculationSheet({ ...design, record: [...(design.record ?? []), stray] })).toThrow(
-      'is not a formula of the registry',
+      'the recorded formula pipe/home-made is not in the registry',
     );
   });
 
