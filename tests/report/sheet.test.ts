@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
-import { mm } from '../../src/quantity/index.js';
+import { degC, exactly, line, mm } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
@@ -170,6 +170,28 @@ describe('the calculation sheet', () => {
       expect(sheet).not.toMatch(/undefined|NaN|\[object|\u00a0/u);
       expect(sheet).not.toMatch(/[^\S\n]$/mu);
       expect(calculationSheet(inventedDesign(), { units })).toBe(sheet);
+    }
+  });
+
+  it('puts the numbers of a warning, a reason and a decision into the units of the reader', () => {
+    const said = line(
+      'Keep it below {0} and over {1}.',
+      exactly('limit', 'temperature', degC(60)),
+      exactly('wall', 'length', mm(25.4)),
+    );
+    const warned = {
+      ...inventedDesign(),
+      warnings: [said],
+      record: [{ sort: 'decision', what: said, because: said }],
+    } as const;
+    const refused = { ...warned, verdict: 'not repairable', reasons: [said] } as const;
+    for (const [units, text] of [
+      ['si', 'Keep it below 60.00 degC and over 25.40 mm.'],
+      ['us', 'Keep it below 140.0 degF and over 1.000 in.'],
+    ] as const) {
+      expect(section(calculationSheet(warned, { units }), 'WARNINGS')).toContain(text);
+      expect(section(calculationSheet(warned, { units }), 'CALCULATION').split(text)).toHaveLength(3);
+      expect(section(calculationSheet(refused, { units }), 'ANSWER')).toContain(text);
     }
   });
 
