@@ -164,6 +164,20 @@ describe('a thinned wall under pressure', () => {
     expect(empty.missing).toEqual([]);
   });
 
+  it('that the error of its reading takes whole is refused at any pressure, by a verdict', () => {
+    const least = {
+      ...partWall.defect,
+      remainingWall: mm(0.4),
+      readingError: mm(0.5),
+      holeAtEndOfLife: mm(20),
+    } as const;
+    for (const defect of [least, { ...least, remainingWall: mm(0), readingError: 'none' } as const]) {
+      const design = designRepair({ ...partWall, line: atWork(gauge.bar(0.01)), defect });
+      expect(design.verdict).toBe('not repairable');
+      expect(refusalOf(design)?.limit?.value).toBe(0);
+    }
+  });
+
   it('asks for a factor where none is stated, and says who has it', () => {
     const { assessment: _, ...bare } = partWall;
     const design = designRepair({ ...bare, line: atWork(gauge.MPa(1)) });
@@ -196,6 +210,19 @@ describe('gas or hazardous contents under pressure', () => {
     const gas = { ...partWall, service: { ...partWall.service, phase: 'gas', hazards: ['flammable'] } } as const;
     expect(designRepair(gas).verdict).toBe('designed');
     expect(under({}, 'none').verdict).toBe('designed');
+  });
+});
+
+describe('what the line at work rests on', () => {
+  it.each([
+    ['line.writtenProcedure', { line: { state: 'under pressure', pressure: gauge.MPa(1) } }],
+    ['line.writtenProcedure', { line: { state: 'under pressure', pressure: gauge.MPa(1), writtenProcedure: ' ' } }],
+    ['defect.readingError', { defect: { ...partWall.defect, readingError: undefined } }],
+    ['defect.readingError', { defect: { ...partWall.defect, readingError: mm(-0.1) } }],
+    ['service.recentPressure.pressure', { service: { ...partWall.service, recentPressure: { pressure: Number.NaN } } }],
+  ])('has to be stated, and is refused by its path: %s', (path, change) => {
+    const stated = { ...partWall, service: { ...partWall.service, phase: 'gas' }, ...change } as unknown as RepairCase;
+    expect(() => designRepair(stated)).toThrow(new RegExp(`^${path.replaceAll('.', '\\.')} `, 'u'));
   });
 });
 
