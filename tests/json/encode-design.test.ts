@@ -48,7 +48,11 @@ describe('a design as JSON', () => {
     expect(plain.verdict).toBe(design.verdict);
     expect(plain.laminate.laidThickness).toEqual({ value: design.laminate?.laidThickness, unit: 'm', kind: 'length' });
     expect(plain.laminate.thickness.governing).toBe(design.laminate?.thickness.governing);
-    expect(plain.cures.length).toBe(design.cures.length);
+    for (const use of ['filler', 'laminate'] as const) {
+      const cure = design.cures?.[use];
+      if (cure === undefined || cure === 'none') throw new Error(`expected a cure of the ${use}`);
+      expect(plain.cures[use].wait).toEqual({ value: cure.wait, unit: 's', kind: 'time' });
+    }
   });
 
   test('takes the units and the digits that are asked for', () => {

@@ -13,7 +13,7 @@ import {
   remainingStrengthMethods,
 } from '../../src/pipe/index.js';
 import { gauge, m, mm, stress } from '../../src/quantity/index.js';
-import { formulaOf } from '../../src/registry/index.js';
+import { formulaById } from '../../src/registry/index.js';
 
 const pipe = { outsideDiameter: mm(508), wallThickness: mm(9.53) };
 const base: RemainingStrengthInput = {
@@ -181,17 +181,17 @@ describe('the choice of a remaining-strength method', () => {
   it('gives the same with a recorder, which takes each step and the decision', () => {
     const recorder = createRecorder();
     expect(remainingStrength({ ...base, profile }, recorder)).toEqual(remainingStrength({ ...base, profile }));
-    const ids = recorder.entries.flatMap((entry) => (entry.sort === 'step' ? [formulaOf(entry.compute)?.id] : []));
+    const ids = recorder.entries.flatMap((entry) => (entry.sort === 'step' ? [formulaById(entry.formula)?.id] : []));
     expect(ids).not.toContain(undefined);
     for (const method of remainingStrengthMethods) expect(ids).toContain(`pipe/${method}`);
-    const decisions = recorder.entries.flatMap((entry) => (entry.sort === 'decision' ? [entry.what] : []));
+    const decisions = recorder.entries.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
     expect(decisions.at(-1)).toMatch(/^Remaining strength by /u);
     const without = createRecorder();
     remainingStrength(base, without);
     expect(without.entries).toContainEqual({
       sort: 'decision',
-      what: 'effective-area left out',
-      because: 'needs a depth profile',
+      what: { text: 'effective-area left out' },
+      because: { text: 'needs a depth profile' },
     });
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
 import { degC, gauge, inMm, JPerM2, type Length, m, mm, mmPerYear, year } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
-import { leaking, partWall } from './example-case.js';
+import { atWork, leaking, partWall } from './example-case.js';
 
 const seeded = { seed: 20261125, numRuns: 300 };
 
@@ -194,10 +194,7 @@ describe('what is missing', () => {
     ['laminate.shearModulus', { ...leaking, laminate: { ...leaking.laminate, shearModulus: undefined } }],
     ['defect.holeDiameter', { ...leaking, defect: { ...leaking.defect, holeDiameter: undefined } }],
     ['defect.growth', { ...leaking, defect: { ...leaking.defect, growth: 'none' } }],
-    [
-      'repair.pressureDuringApplication',
-      { ...partWall, repair: { class: 3, life: year(20), method: 'substrate sharing load' } },
-    ],
+    ['seal', { ...leaking, line: atWork(gauge.bar(0.2)) }],
     ['laminate.longTermStrength', { ...partWall, repair: { ...partWall.repair, method: 'long-term strength' } }],
   ];
   test.each(without)('without %s the design asks for it and says who has it', (field, repairCase) => {
@@ -259,13 +256,9 @@ describe('the safe choice is the default', () => {
   });
 
   it('pressure during application never thins the yielded form unless credit is asked for', () => {
-    const yielded = {
-      ...partWall.repair,
-      method: 'substrate yielded',
-      pressureDuringApplication: gauge.MPa(3),
-    } as const;
-    const high = withPressure(partWall, 16);
-    const plain = designRepair({ ...high, repair: { ...yielded, pressureDuringApplication: gauge.MPa(0) } });
+    const yielded = { ...partWall.repair, method: 'substrate yielded' } as const;
+    const high = { ...withPressure(partWall, 16), line: atWork(gauge.MPa(3)) };
+    const plain = designRepair({ ...high, line: atWork(gauge.MPa(0)), repair: yielded });
     const live = designRepair({ ...high, repair: yielded });
     const credited = designRepair({ ...high, repair: { ...yielded, creditPressureDuringApplication: true } });
     expect(live.laminate?.thickness).toEqual(plain.laminate?.thickness);
@@ -279,7 +272,8 @@ describe('the safe choice is the default', () => {
       thicknessOf(
         designRepair({
           ...withPressure(partWall, 6),
-          repair: { ...partWall.repair, method: 'substrate sharing load', pressureDuringApplication: gauge.MPa(MPa) },
+          line: atWork(gauge.MPa(MPa)),
+          repair: { ...partWall.repair, method: 'substrate sharing load' },
         }),
       );
     expect(sharing(1)).toBeGreaterThan(sharing(0));

@@ -1,5 +1,6 @@
 import {
   degC,
+  type GaugePressure,
   gauge,
   gPerCm3,
   gPerM2,
@@ -21,7 +22,7 @@ import {
   stress,
   year,
 } from '../../src/quantity/index.js';
-import type { CureSheet, RepairCase } from '../../src/repair/index.js';
+import type { CureSheet, LineAtWork, RepairCase } from '../../src/repair/index.js';
 
 const cure: CureSheet = {
   mechanism: 'two-part reaction',
@@ -117,6 +118,12 @@ export const partWall: RepairCase = {
   },
   site: { pipeTemperature: degC(20), airTemperature: degC(20), relativeHumidity: ratio.percent(60) },
 };
+
+/** The line at a pressure while people work on it, by a written procedure; empty where there is none. */
+export function atWork(pressure: GaugePressure): LineAtWork {
+  if (pressure === 0) return { state: 'empty, dry, isolated, vented' };
+  return { state: 'under pressure', pressure, writtenProcedure: 'WP-1' };
+}
 
 /** The same pipe with a hole; class 3. */
 export const leaking: RepairCase = {

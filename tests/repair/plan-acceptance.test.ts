@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { absolute, degC, JPerM2, m, stress } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../src/repair/index.js';
+import { listed, present } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
@@ -140,15 +141,18 @@ describe('filler under the whole wrap', () => {
   });
 
   it('takes filler for the whole length of the wrap', () => {
-    const volume = (repairCase: RepairCase) =>
-      designRepair(repairCase).mixes.find(({ use }) => use === 'filler')?.volume ?? 0;
+    const volume = (repairCase: RepairCase) => present(designRepair(repairCase).mixes?.filler).volume ?? 0;
     expect(volume(whole(180))).toBeGreaterThan(1.5 * volume(leaking));
   });
 });
 
 describe('a sealed leak', () => {
-  it('has the times of its putty after those of filler and laminate', () => {
-    const { cures } = designRepair(plannedLeak);
-    expect(cures.map(({ material }) => material)).toEqual(['epoxy filler', 'glass/epoxy', 'hand-kneaded putty']);
+  it('has the times of its putty beside those of filler and laminate, each by its use', () => {
+    const cures = listed(present(designRepair(plannedLeak).cures));
+    expect(cures.map(([use, { material }]) => [use, material])).toEqual([
+      ['putty', 'hand-kneaded putty'],
+      ['filler', 'epoxy filler'],
+      ['laminate', 'glass/epoxy'],
+    ]);
   });
 });

@@ -8,6 +8,7 @@ import {
   type RepairCase,
   type RepairDesign,
 } from '../../src/repair/index.js';
+import { present } from './by-use.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
 const made = (repairCase: RepairCase) => {
@@ -20,7 +21,8 @@ const made = (repairCase: RepairCase) => {
 /** A record that meets its design in everything. */
 function good(repairCase: RepairCase): AsBuiltRecord {
   const { design, laminate, extent, acceptance } = made(repairCase);
-  const [filler, resin] = design.mixes;
+  const filler = present(design.mixes?.filler);
+  const resin = present(design.mixes?.laminateResin);
   return {
     steel: { grade: 'Sa 2 1/2', profile: mm(0.07), isFreeOfOil: true, hasRustBloom: false, sincePreparation: hour(1) },
     climate: [{ steelTemperature: degC(20), airTemperature: degC(20), relativeHumidity: ratio.percent(60) }],
@@ -28,15 +30,15 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       {
         number: 'F-1',
         use: 'filler',
-        base: filler?.base as Mass,
-        hardener: filler?.hardener as Mass,
+        base: filler.base,
+        hardener: filler.hardener,
         usedWithin: minute(15),
       },
       {
         number: 'R-1',
         use: 'laminate resin',
-        base: resin?.base as Mass,
-        hardener: resin?.hardener as Mass,
+        base: resin.base,
+        hardener: resin.hardener,
         usedWithin: minute(30),
       },
     ],

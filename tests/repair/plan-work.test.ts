@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
 import { degC, hour, minute, type Time } from '../../src/quantity/index.js';
 import { designRepair, hourOf, planWork, type RepairCase, type WorkPlan } from '../../src/repair/index.js';
+import { listed, present } from './by-use.js';
 import { partWall } from './example-case.js';
 import { planned, plannedLeak, waterTape } from './plan-cases.js';
 
@@ -69,7 +70,7 @@ describe('a plan', () => {
         ...each.alerts,
         ...each.removal,
       ];
-      for (const { text, amounts } of lines) {
+      for (const { text, amounts = [] } of lines) {
         const named = new Set([...text.matchAll(/\{(\d)\}/gu)].map(([, index]) => Number(index)));
         expect([...named].sort()).toEqual(amounts.map((_, index) => index));
         for (const { value } of amounts) expect(value).toSatisfy(Number.isFinite);
@@ -89,8 +90,8 @@ describe('a plan', () => {
   it('waits on constant steel as long as the design says, and lays the wrap as long as its rolls', () => {
     const design = designRepair(constant);
     const own = planWork(design);
-    expect(stepOf(own, 'filler-wait').duration).toBeCloseTo(design.cures[0]?.wait ?? 0, 6);
-    expect(stepOf(own, 'cure').duration).toBeCloseTo(design.cures[1]?.wait ?? 0, 6);
+    expect(stepOf(own, 'filler-wait').duration).toBeCloseTo(present(design.cures?.filler).wait, 6);
+    expect(stepOf(own, 'cure').duration).toBeCloseTo(present(design.cures).laminate.wait, 6);
     expect(stepOf(own, 'wrap').duration).toBe(design.rolls?.wrapTime);
   });
 
@@ -223,8 +224,8 @@ describe('the hours of a plan', () => {
     const early = planWork(design, { actual: { filler: '08:00', wrap: '09:00' } });
     const wait = stepOf(early, 'filler-wait');
     const alert = early.alerts.find(({ text }) => text.includes('does not release it'));
-    expect(wait.duration).toBeCloseTo(design.cures[0]?.wait ?? 0, 6);
-    expect(alert?.amounts[0]?.value).toBeCloseTo(wait.endsAt - stepOf(early, 'wrap').startsAt, 6);
+    expect(wait.duration).toBeCloseTo(present(design.cures?.filler).wait, 6);
+    expect(alert?.amounts?.[0]?.value).toBeCloseTo(wait.endsAt - stepOf(early, 'wrap').startsAt, 6);
     expect(stepOf(early, 'wrap').startsAt).toBeLessThan(wait.endsAt);
   });
 
@@ -279,7 +280,7 @@ describe('a hotter site', () => {
           const plan = planWork(design);
           return [
             ...['putty', 'filler-wait', 'cure'].map((id) => stepOf(plan, id).duration ?? Number.NaN),
-            ...design.cures.map(({ workingTime }) => workingTime),
+            ...listed(present(design.cures)).map(([, { workingTime }]) => workingTime),
           ];
         });
         warm?.forEach((time, index) => {
@@ -304,7 +305,7 @@ describe('a moisture-cured system', () => {
 
   it("never gets a time by Arrhenius: it waits by one of the maker's own rows", () => {
     const design = designRepair(moist, { record: true });
-    const times = design.cures.find(({ material }) => material === moist.laminate.name);
+    const times = design.cures?.laminate;
     expect(rows.map(({ cureTime }) => cureTime)).toContain(times?.wait);
     expect(rows.map(({ workingTime }) => workingTime)).toContain(times?.workingTime);
     expect(stepOf(planWork(design), 'cure').duration).toBe(times?.wait);

@@ -13,8 +13,9 @@ import {
   stress,
   year,
 } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
-import { leaking, partWall } from './example-case.js';
+import { type CureDesign, designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
+import { present } from './by-use.js';
+import { atWork, leaking, partWall } from './example-case.js';
 
 /** Each of these was once unsafe, ignored or a dead end. */
 type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate' | 'site';
@@ -93,10 +94,8 @@ describe('sharing load with the pipe', () => {
   });
 
   it('as a comparison never decides the verdict of another method', () => {
-    const nearlyFull = change(change(partWall, 'service', { designPressure: gauge.MPa(6) }), 'repair', {
-      pressureDuringApplication: gauge.MPa(5.9),
-    });
-    const design = designRepair(nearlyFull);
+    const nearlyFull = change(partWall, 'service', { designPressure: gauge.MPa(6) });
+    const design = designRepair({ ...nearlyFull, line: atWork(gauge.MPa(5.9)) });
     expect(design.verdict).toBe('designed');
     const [alternative] = laminateOf(design).alternatives;
     expect(alternative).toHaveProperty('criterion', 'substrate sharing load');
@@ -178,11 +177,7 @@ describe('the pipe', () => {
 describe('temperature', () => {
   const steps = (hours: number, degrees: number): RepairCase =>
     change(partWall, 'site', { history: [{ duration: hour(hours), temperature: degC(degrees) }] });
-  const cureOf = (design: RepairDesign, i: number): NonNullable<RepairDesign['cures'][number]> => {
-    const cure = design.cures[i];
-    if (cure === undefined) throw new Error('no cure');
-    return cure;
-  };
+  const laminateCure = (design: RepairDesign): CureDesign => present(design.cures).laminate;
 
   it('lets the laminate begin to cure when the filler has cured', () => {
     const falling = change(partWall, 'site', {
@@ -193,7 +188,7 @@ describe('temperature', () => {
     });
     const alone = designRepair({ ...falling, filler: 'none' });
     const both = designRepair(falling);
-    expect(cureOf(both, 1).wait).toBeGreaterThan(cureOf(alone, 0).wait);
+    expect(laminateCure(both).wait).toBeGreaterThan(laminateCure(alone).wait);
   });
 
   it('asks for a longer history when it ends before the cure', () => {
@@ -203,8 +198,8 @@ describe('temperature', () => {
   });
 
   it('shortens the working time by the hottest hour', () => {
-    expect(cureOf(designRepair(steps(200, 38)), 1).workingTime).toBeLessThan(
-      cureOf(designRepair(partWall), 1).workingTime,
+    expect(laminateCure(designRepair(steps(200, 38))).workingTime).toBeLessThan(
+      laminateCure(designRepair(partWall)).workingTime,
     );
   });
 
@@ -262,7 +257,7 @@ describe('the rest of the case', () => {
   });
 
   it.each([
-    ['repair.pressureDuringApplication', change(partWall, 'repair', { pressureDuringApplication: gauge.MPa(5) })],
+    ['line.pressure', { ...partWall, line: atWork(gauge.MPa(5)) }],
     [
       'loads.cycles.highestPressure',
       change(partWall, 'loads', {
@@ -289,7 +284,8 @@ describe('the rest of the case', () => {
       }),
     );
     const pit = 0.12 * 0.08 * (0.00838 - 0.005);
-    expect((outside.mixes[0]?.volume as number) - (inside.mixes[0]?.volume as number)).toBeCloseTo(pit, 12);
+    const volume = (design: RepairDesign): number => present(design.mixes?.filler).volume as number;
+    expect(volume(outside) - volume(inside)).toBeCloseTo(pit, 12);
   });
 
   it('lists every value that the library supplied', () => {

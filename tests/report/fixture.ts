@@ -25,7 +25,7 @@ import {
   year,
 } from '../../src/quantity/index.js';
 import type { CureSheet, RepairCase } from '../../src/repair/case/case.js';
-import type { RepairDesign } from '../../src/repair/design/design.js';
+import type { Designed } from '../../src/repair/design/design.js';
 
 const cure: CureSheet = {
   mechanism: 'two-part reaction',
@@ -63,12 +63,14 @@ export const inventedCase: RepairCase = {
     designPressure: gauge.bar(10),
     designTemperature: degC(40),
   },
+  line: { state: 'empty, dry, isolated, vented' },
   defect: {
     kind: 'metal loss',
     cause: 'external corrosion',
     axialLength: mm(120),
     circumferentialWidth: mm(80),
     remainingWall: mm(4.1),
+    readingError: mm(0.2),
     profile: [
       { position: mm(0), depth: mm(0) },
       { position: mm(60), depth: mm(4.28) },
@@ -141,7 +143,10 @@ function inventedRecord() {
   heading(recorder, 'Pipe as found');
   const pipe = { pressure: gauge.bar(10), outsideDiameter: mm(323.9), wallThickness: mm(8.38) };
   step(recorder, 'pipe/hoop-stress', hoopStress, pipe, 'the stress in the sound pipe');
-  step(recorder, 'pipe/b31g-original', b31gFailurePressure,
+  step(
+    recorder,
+    'pipe/b31g-original',
+    b31gFailurePressure,
     {
       outsideDiameter: mm(323.9),
       wallThickness: mm(8.38),
@@ -162,7 +167,7 @@ function inventedRecord() {
 }
 
 /** A design with every part filled in. */
-export function inventedDesign(): RepairDesign {
+export function inventedDesign(): Designed {
   return {
     verdict: 'designed',
     reasons: [],
@@ -189,6 +194,8 @@ export function inventedDesign(): RepairDesign {
         ],
       },
     },
+    line: { state: 'empty, dry, isolated, vented', pressure: gauge.bar(0) },
+    seal: 'none',
     laminate: {
       method: 'substrate ignored',
       hoopStrain: strain.percent(0.27),
@@ -238,10 +245,14 @@ export function inventedDesign(): RepairDesign {
       rolls: 3,
       leftOnLastRoll: m(1.5),
     },
-    mixes: [
-      {
+    cures: {
+      putty: 'none',
+      filler: 'none',
+      laminate: { material: 'glass and epoxy, invented', wait: hour(51.4), workingTime: minute(54) },
+    },
+    mixes: {
+      filler: {
         material: 'epoxy filler, invented',
-        use: 'filler',
         volume: L(0.25),
         mass: g(440),
         batches: 1,
@@ -251,8 +262,36 @@ export function inventedDesign(): RepairDesign {
         limitedBy: 'job',
         kits: 1,
       },
-    ],
-    cures: [{ material: 'glass and epoxy, invented', wait: hour(51.4), workingTime: minute(54) }],
+      laminateResin: 'none',
+    },
+    rolls: {
+      start: mm(-210),
+      end: mm(210),
+      beforeDefect: mm(149),
+      stagger: mm(0),
+      passes: [{ pass: 1, direction: 'forward', from: mm(-210), to: mm(210), tapeLength: m(9.5) }],
+      rolls: [{ roll: 1, length: m(9.5), endsInPass: 1, endsAt: mm(210) }],
+      charge: 'batch',
+      chargeLength: m(3),
+    },
+    site: {
+      decision: 'wait',
+      weather: 'wait',
+      steel: 'go',
+      reasons: [],
+      requiredGrade: 'Sa 2 1/2',
+      requiredProfile: mm(0.06),
+      surfaceFrom: 'class',
+    },
+    acceptance: {
+      missing: [],
+      leastThickness: mm(3.94),
+      leastOverlap: mm(104.2),
+      highestWrinkle: mm(0.8),
+      needsSecondMethod: true,
+      inspection: [],
+      pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: hour(1) },
+    },
     assumed: [
       {
         amount: { name: 'yield strength', kind: 'stress', value: stress.MPa(241) },

@@ -28,7 +28,7 @@ function calls(of: AnyFormula, wanted: number): RecordedStep[] {
   for (let draw = 0; draw < 3000 && accepted.length < wanted; draw++) {
     const { input } = drawInput(of, random, drawList);
     try {
-      accepted.push({ sort: 'step', compute: of.compute, input, result: of.compute(input) });
+      accepted.push({ sort: 'step', formula: of.id, input, result: of.compute(input) });
     } catch (error) {
       if (!isCalculationError(error)) throw error;
     }
@@ -131,7 +131,7 @@ describe('a step whose formula is an algorithm', () => {
   } as const;
   const text = renderStep({
     sort: 'step',
-    compute: cureWaitOverHistory,
+    formula: 'cure/cure-wait-over-history',
     input: history,
     result: cureWaitOverHistory(history),
   });

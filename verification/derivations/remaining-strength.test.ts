@@ -9,6 +9,7 @@ import {
   foliasModifiedB31g,
   leakOrRupture,
   localMetalLossProfile,
+  throughWallSlotPressure,
 } from '../../src/pipe/index.js';
 import { gauge, type Length, m, stress } from '../../src/quantity/index.js';
 import {
@@ -18,6 +19,7 @@ import {
   criticalLengthBySearch,
   effectiveAreaByBruteForce,
   localMetalLossByBruteForce,
+  slotPressureBySearch,
   slotTears,
   threeTermBulging,
 } from './remaining-strength.js';
@@ -223,5 +225,26 @@ describe("'pipe/leak-or-rupture' and the critical length against a search", () =
       }),
       runs,
     );
+  });
+});
+
+describe("'pipe/through-wall-slot-pressure' against a search", () => {
+  it('finds the pressure at which the slot would tear, over the factor', () => {
+    const seen = { short: 0, long: 0 };
+    fc.assert(
+      fc.property(slots, real(0.01, 1.2), real(1, 3), ({ diameter, wall, flow }, length, safetyFactor) => {
+        const found = throughWallSlotPressure({
+          outsideDiameter: m(diameter),
+          wallThickness: m(wall),
+          flowStress: stress.Pa(flow),
+          defectLength: m(length),
+          safetyFactor,
+        });
+        seen[length ** 2 > 50 * diameter * wall ? 'long' : 'short']++;
+        near(found, slotPressureBySearch({ diameter, wall, flow }, length) / safetyFactor);
+      }),
+      runs,
+    );
+    expect(Math.min(seen.short, seen.long)).toBeGreaterThan(20);
   });
 });
