@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degC, gauge, type Length, mm, ratio, stress } from '../../src/quantity/index.js';
+import { gauge, type Length, length, ratio, stress, temperature } from '../../src/quantity/index.js';
 import { type Designed, designRepair, type RepairCase } from '../../src/repair/index.js';
 import { listed } from '../repair/by-use.js';
 import { atWork, leaking, partWall } from '../repair/example-case.js';
@@ -37,7 +37,11 @@ describe('a hotter site', () => {
           listed(
             designed({
               ...repairCase,
-              site: { ...repairCase.site, pipeTemperature: degC(degrees), airTemperature: degC(degrees) },
+              site: {
+                ...repairCase.site,
+                pipeTemperature: temperature.degC(degrees),
+                airTemperature: temperature.degC(degrees),
+              },
             }).cures,
           );
         const [before, after] = [at(cool), at(warm)];
@@ -81,7 +85,7 @@ describe('a thinner wall that still counts as part-wall', () => {
   const withWall = (method: NonNullable<RepairCase['repair']['method']>, MPa: number, wall: number): RepairCase => ({
     ...atPressure(partWall, MPa),
     laminate: strong,
-    defect: { ...partWall.defect, remainingWall: mm(wall) },
+    defect: { ...partWall.defect, remainingWall: length.mm(wall) },
     repair: { ...partWall.repair, method },
   });
 
@@ -122,7 +126,7 @@ describe('a worse defect', () => {
     fc.assert(
       fc.property(rising(1, 45), span(0.2, 1.5), ([small, large], MPa) => {
         const at = (hole: number): number =>
-          thickness({ ...atPressure(leaking, MPa), defect: { ...leaking.defect, holeDiameter: mm(hole) } });
+          thickness({ ...atPressure(leaking, MPa), defect: { ...leaking.defect, holeDiameter: length.mm(hole) } });
         expect(at(large)).toBeGreaterThanOrEqual(at(small));
       }),
       runs,
@@ -132,8 +136,11 @@ describe('a worse defect', () => {
   it('never shortens the repair when it is longer', () => {
     fc.assert(
       fc.property(rising(10, 400), ([short, long]) => {
-        const at = (length: number): Length => {
-          const { extent } = designed({ ...partWall, defect: { ...partWall.defect, axialLength: mm(length) } });
+        const at = (axialLength: number): Length => {
+          const { extent } = designed({
+            ...partWall,
+            defect: { ...partWall.defect, axialLength: length.mm(axialLength) },
+          });
           return extent.totalLength;
         };
         expect(at(long)).toBeGreaterThanOrEqual(at(short));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
 import { decodeCase, isCaseError } from '../../src/json/index.js';
-import { gauge, mm } from '../../src/quantity/index.js';
+import { gauge, length } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { exampleDocument } from '../json/examples.js';
 import { present } from './by-use.js';
@@ -25,13 +25,18 @@ function bulging(L: number, wall: number): number {
 }
 
 describe('a leak under pressure', () => {
-  const leak = (length: number, wall: number, error: number, MPa = 0.05): RepairCase => ({
+  const leak = (givenLength: number, wall: number, error: number, MPa = 0.05): RepairCase => ({
     ...sealed,
     line: atWork(gauge.MPa(MPa)),
-    defect: { ...sealed.defect, axialLength: mm(length), remainingWall: mm(wall), readingError: mm(error) },
+    defect: {
+      ...sealed.defect,
+      axialLength: length.mm(givenLength),
+      remainingWall: length.mm(wall),
+      readingError: length.mm(error),
+    },
   });
-  const slot = (length: number, wall: number, factor: number): number =>
-    (2 * 1.1 * PIPE.yieldStrength * wall) / (PIPE.D * bulging(length, wall) * factor);
+  const slot = (givenLength: number, wall: number, factor: number): number =>
+    (2 * 1.1 * PIPE.yieldStrength * wall) / (PIPE.D * bulging(givenLength, wall) * factor);
 
   it.each([
     [120, 5, 0.5],
@@ -39,9 +44,9 @@ describe('a leak under pressure', () => {
     [400, 5, 0.3],
   ])(
     'may be worked on while %s mm of metal round the hole, read as %s mm with an error of %s, would only leak',
-    (length, wall, error) => {
-      const { limit, limitedBy } = limitOf(leak(length, wall, error));
-      expect(limit / slot(length, wall - error, 1 / PIPE.designFactor)).toBeCloseTo(1, 12);
+    (givenLength, wall, error) => {
+      const { limit, limitedBy } = limitOf(leak(givenLength, wall, error));
+      expect(limit / slot(givenLength, wall - error, 1 / PIPE.designFactor)).toBeCloseTo(1, 12);
       expect(limitedBy).toBe('metal round the hole');
     },
   );
@@ -94,7 +99,12 @@ describe('a thinned wall under pressure', () => {
     ...partWall,
     service: { ...partWall.service, designPressure: gauge.MPa(8) },
     line: atWork(gauge.MPa(MPa)),
-    defect: { ...partWall.defect, axialLength: mm(LENGTH), remainingWall: mm(5), readingError: mm(0.5) },
+    defect: {
+      ...partWall.defect,
+      axialLength: length.mm(LENGTH),
+      remainingWall: length.mm(5),
+      readingError: length.mm(0.5),
+    },
     assessment: { designFactor: PIPE.designFactor, method: 'modified B31G' },
     ...change,
   });
@@ -151,9 +161,9 @@ describe('a thinned wall under pressure', () => {
   it('that no method judges is missing input, not a design: 1.3 mm left of 9.5 over 400 mm, at 20 bar', () => {
     const thin: RepairCase = {
       ...partWall,
-      pipe: { ...partWall.pipe, outsideDiameter: mm(610), wallThickness: mm(9.5) },
+      pipe: { ...partWall.pipe, outsideDiameter: length.mm(610), wallThickness: length.mm(9.5) },
       line: atWork(gauge.bar(20)),
-      defect: { ...partWall.defect, axialLength: mm(400), remainingWall: mm(1.3) },
+      defect: { ...partWall.defect, axialLength: length.mm(400), remainingWall: length.mm(1.3) },
     };
     // Its hoop stress is above its tensile strength.
     expect((2 * 610) / (2 * 1.3)).toBeGreaterThan(414);
@@ -167,11 +177,11 @@ describe('a thinned wall under pressure', () => {
   it('that the error of its reading takes whole is refused at any pressure, by a verdict', () => {
     const least = {
       ...partWall.defect,
-      remainingWall: mm(0.4),
-      readingError: mm(0.5),
-      holeAtEndOfLife: mm(20),
+      remainingWall: length.mm(0.4),
+      readingError: length.mm(0.5),
+      holeAtEndOfLife: length.mm(20),
     } as const;
-    for (const defect of [least, { ...least, remainingWall: mm(0), readingError: 'none' } as const]) {
+    for (const defect of [least, { ...least, remainingWall: length.mm(0), readingError: 'none' } as const]) {
       const design = designRepair({ ...partWall, line: atWork(gauge.bar(0.01)), defect });
       expect(design.verdict).toBe('not repairable');
       expect(refusalOf(design)?.limit?.value).toBe(0);
@@ -218,7 +228,7 @@ describe('what the line at work rests on', () => {
     ['line.writtenProcedure', { line: { state: 'under pressure', pressure: gauge.MPa(1) } }],
     ['line.writtenProcedure', { line: { state: 'under pressure', pressure: gauge.MPa(1), writtenProcedure: ' ' } }],
     ['defect.readingError', { defect: { ...partWall.defect, readingError: undefined } }],
-    ['defect.readingError', { defect: { ...partWall.defect, readingError: mm(-0.1) } }],
+    ['defect.readingError', { defect: { ...partWall.defect, readingError: length.mm(-0.1) } }],
     ['service.recentPressure.pressure', { service: { ...partWall.service, recentPressure: { pressure: Number.NaN } } }],
   ])('has to be stated, and is refused by its path: %s', (path, change) => {
     const stated = { ...partWall, service: { ...partWall.service, phase: 'gas' }, ...change } as unknown as RepairCase;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
-import { degC, exactly, line, mm } from '../../src/quantity/index.js';
+import { exactly, length, line, temperature } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
@@ -176,8 +176,8 @@ describe('the calculation sheet', () => {
   it('puts the numbers of a warning, a reason and a decision into the units of the reader', () => {
     const said = line(
       'Keep it below {0} and over {1}.',
-      exactly('limit', 'temperature', degC(60)),
-      exactly('wall', 'length', mm(25.4)),
+      exactly('limit', 'temperature', temperature.degC(60)),
+      exactly('wall', 'length', length.mm(25.4)),
     );
     const warned = {
       ...inventedDesign(),
@@ -210,8 +210,8 @@ describe('the calculation sheet', () => {
       reasons: [
         {
           text: 'the hole is too large for the laminate to span',
-          found: { name: 'hole', kind: 'length', value: mm(180) },
-          limit: { name: 'largest hole', kind: 'length', value: mm(127.6) },
+          found: { name: 'hole', kind: 'length', value: length.mm(180) },
+          limit: { name: 'largest hole', kind: 'length', value: length.mm(127.6) },
           clause: '7.5.7',
         },
       ],
