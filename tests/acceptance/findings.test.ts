@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Finding, type FindingsInput, findingLimits, judgeFindings } from '../../src/acceptance/index.js';
 import { sourceTags } from '../../src/formula/index.js';
-import { type Length, mm, mm2 } from '../../src/quantity/index.js';
+import { area, type Length, length } from '../../src/quantity/index.js';
 import { run, span } from './spans.js';
 
 const judge = (finding: Finding, change: Partial<FindingsInput> = {}) =>
   judgeFindings({
     findings: [finding],
-    laminateThickness: mm(8),
-    resinRichThickness: mm(0.5),
+    laminateThickness: length.mm(8),
+    resinRichThickness: length.mm(0.5),
     throughWall: false,
     ...change,
   });
@@ -26,46 +26,46 @@ describe('the limits of findings', () => {
 
 describe('findings on a repair', () => {
   it('are accepted when there are none', () => {
-    const none = judgeFindings({ findings: [], laminateThickness: mm(8), throughWall: true });
+    const none = judgeFindings({ findings: [], laminateThickness: length.mm(8), throughWall: true });
     expect(none).toEqual({ verdict: 'accept', reasons: [] });
   });
 
   it.each(['blister', 'pit', 'foreign matter on the surface'] as const)(
     'of a %s pass up to 10 mm by 2.5 mm',
     (feature) => {
-      expect(judge({ feature, width: mm(10), height: mm(2.5) }).verdict).toBe('accept');
-      expect(judge({ feature, width: mm(10.1), height: mm(2.5) }).verdict).toBe('repair the repair');
-      expect(judge({ feature, width: mm(10), height: mm(2.6) }).verdict).toBe('repair the repair');
-      expect(judge({ feature, width: mm(11), height: mm(3) }).reasons).toHaveLength(2);
+      expect(judge({ feature, width: length.mm(10), height: length.mm(2.5) }).verdict).toBe('accept');
+      expect(judge({ feature, width: length.mm(10.1), height: length.mm(2.5) }).verdict).toBe('repair the repair');
+      expect(judge({ feature, width: length.mm(10), height: length.mm(2.6) }).verdict).toBe('repair the repair');
+      expect(judge({ feature, width: length.mm(11), height: length.mm(3) }).reasons).toHaveLength(2);
     },
   );
 
   it('of a wrinkle pass up to a fifth of a thin laminate and 2.5 mm of a thick one', () => {
     const at = (height: Length, laminateThickness: Length) =>
       judge({ feature: 'wrinkle', height }, { laminateThickness }).verdict;
-    expect(at(mm(1.6), mm(8))).toBe('accept');
-    expect(at(mm(1.7), mm(8))).toBe('repair the repair');
-    expect(at(mm(2.5), mm(30))).toBe('accept');
-    expect(at(mm(2.6), mm(30))).toBe('repair the repair');
+    expect(at(length.mm(1.6), length.mm(8))).toBe('accept');
+    expect(at(length.mm(1.7), length.mm(8))).toBe('repair the repair');
+    expect(at(length.mm(2.5), length.mm(30))).toBe('accept');
+    expect(at(length.mm(2.6), length.mm(30))).toBe('repair the repair');
   });
 
   it('of cracks and pinholes pass within the resin-rich layer, which then has to be known', () => {
-    expect(judge({ feature: 'crack', height: mm(0.5) }).verdict).toBe('accept');
-    expect(judge({ feature: 'crack', height: mm(0.6) }).verdict).toBe('reject');
-    expect(judge({ feature: 'pinhole', height: mm(0.6) }).verdict).toBe('repair the repair');
-    expect(() => judge({ feature: 'crack', height: mm(0.5) }, { resinRichThickness: undefined })).toThrow(
+    expect(judge({ feature: 'crack', height: length.mm(0.5) }).verdict).toBe('accept');
+    expect(judge({ feature: 'crack', height: length.mm(0.6) }).verdict).toBe('reject');
+    expect(judge({ feature: 'pinhole', height: length.mm(0.6) }).verdict).toBe('repair the repair');
+    expect(() => judge({ feature: 'crack', height: length.mm(0.5) }, { resinRichThickness: undefined })).toThrow(
       /resinRichThickness/u,
     );
   });
 
   it('of a dull sound pass only where it is small, away from the ends, and not over a leak', () => {
-    const dull = { feature: 'delamination', area: mm2(2500), atEnd: false } as const;
+    const dull = { feature: 'delamination', area: area.mm2(2500), atEnd: false } as const;
     expect(judge(dull).verdict).toBe('accept');
-    expect(judge({ ...dull, area: mm2(2600) }).verdict).toBe('reject');
-    expect(judge({ ...dull, area: mm2(1), atEnd: true }).verdict).toBe('reject');
-    expect(judge({ ...dull, area: mm2(1) }, { throughWall: true }).verdict).toBe('reject');
-    expect(judge({ ...dull, area: mm2(1), atEnd: true }).reasons[0]?.holdPoint).toBe('bond');
-    expect(() => judge({ feature: 'delamination', area: mm2(1) })).toThrow(/atEnd/u);
+    expect(judge({ ...dull, area: area.mm2(2600) }).verdict).toBe('reject');
+    expect(judge({ ...dull, area: area.mm2(1), atEnd: true }).verdict).toBe('reject');
+    expect(judge({ ...dull, area: area.mm2(1) }, { throughWall: true }).verdict).toBe('reject');
+    expect(judge({ ...dull, area: area.mm2(1), atEnd: true }).reasons[0]?.holdPoint).toBe('bond');
+    expect(() => judge({ feature: 'delamination', area: area.mm2(1) })).toThrow(/atEnd/u);
   });
 
   it.each(['dry fibre', 'fibre direction', 'foreign matter in the laminate'] as const)(
@@ -83,12 +83,12 @@ describe('findings on a repair', () => {
   );
 
   it('of a sharp corner hold the wrap', () => {
-    expect(judge({ feature: 'sharp corner', radius: mm(5) }).verdict).toBe('accept');
-    expect(judge({ feature: 'sharp corner', radius: mm(4.9) }).verdict).toBe('hold');
+    expect(judge({ feature: 'sharp corner', radius: length.mm(5) }).verdict).toBe('accept');
+    expect(judge({ feature: 'sharp corner', radius: length.mm(4.9) }).verdict).toBe('hold');
   });
 
   it('without their measure, or of no known feature, are refused', () => {
-    expect(() => judge({ feature: 'blister', width: mm(5) })).toThrow(/height/u);
+    expect(() => judge({ feature: 'blister', width: length.mm(5) })).toThrow(/height/u);
     expect(() => judge({ feature: 'wrinkle' })).toThrow(/height/u);
     expect(() => judge({ feature: 'wrinkle', height: Number.NaN as Length })).toThrow(/height/u);
     expect(() => judge({ feature: 'no such feature' as 'wrinkle' })).toThrow(/one of/u);
@@ -96,13 +96,16 @@ describe('findings on a repair', () => {
 
   it('give a reason each, with what was found and the limit, and the worst decides', () => {
     const { verdict, reasons } = judgeFindings({
-      findings: [{ feature: 'dry spot' }, { feature: 'wrinkle', height: mm(3) }, { feature: 'dry fibre' }],
-      laminateThickness: mm(20),
+      findings: [{ feature: 'dry spot' }, { feature: 'wrinkle', height: length.mm(3) }, { feature: 'dry fibre' }],
+      laminateThickness: length.mm(20),
       throughWall: false,
     });
     expect(verdict).toBe('reject');
     expect(reasons).toHaveLength(3);
-    expect(reasons[1]).toMatchObject({ found: { kind: 'length', value: mm(3) }, limit: { value: mm(2.5) } });
+    expect(reasons[1]).toMatchObject({
+      found: { kind: 'length', value: length.mm(3) },
+      limit: { value: length.mm(2.5) },
+    });
   });
 
   it('never get better by being larger, or by one more', () => {

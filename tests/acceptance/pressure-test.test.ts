@@ -18,24 +18,22 @@ import {
 } from '../../src/acceptance/index.js';
 import { isCalculationError } from '../../src/formula/index.js';
 import {
-  degC,
-  degF,
-  deltaK,
   type GaugePressure,
   gauge,
-  inch,
   type Length,
-  m3,
-  mm,
-  perK,
+  length,
   type Ratio,
   type Temperature,
   type TemperatureDifference,
+  temperature,
+  temperatureDifference,
+  thermalExpansion,
   type Volume,
+  volume,
 } from '../../src/quantity/index.js';
 import { run, span } from './spans.js';
 
-const pipe = { outsideDiameter: inch(10.75), wallThickness: inch(0.279) };
+const pipe = { outsideDiameter: length.inch(10.75), wallThickness: length.inch(0.279) };
 
 function blocked(pressure: GaugePressure, from: Temperature, to: Temperature, line = pipe): GaugePressure {
   return blockedLinePressure({
@@ -72,13 +70,16 @@ describe('the water of a test', () => {
   });
 
   it('at no pressure and 60 degF is what fills the line', () => {
-    const temperature = degF(60);
+    const waterTemperature = temperature.degF(60);
     const compressionFactor = waterCompressionFactor({ pressure: gauge.MPa(0) });
-    const stretchFactor = pipeStretchFactor({ ...pipe, pressure: gauge.MPa(0), temperature });
-    const pipeFactor = pipeWarmingFactor({ temperature });
-    const warmingFactor = waterWarmingFactor({ pipeFactor, waterFactor: waterVolumeFactor({ temperature }) });
+    const stretchFactor = pipeStretchFactor({ ...pipe, pressure: gauge.MPa(0), temperature: waterTemperature });
+    const pipeFactor = pipeWarmingFactor({ temperature: waterTemperature });
+    const warmingFactor = waterWarmingFactor({
+      pipeFactor,
+      waterFactor: waterVolumeFactor({ temperature: waterTemperature }),
+    });
     expect([compressionFactor, stretchFactor, pipeFactor, warmingFactor]).toEqual([1, 1, 1, 1]);
-    expect(waterToAdd({ volume: m3(420), compressionFactor, stretchFactor, warmingFactor }).waterToAdd).toBe(0);
+    expect(waterToAdd({ volume: volume.m3(420), compressionFactor, stretchFactor, warmingFactor }).waterToAdd).toBe(0);
   });
 
   it('to add grows with pressure and with a thinner wall', () => {
@@ -92,7 +93,7 @@ describe('the water of a test', () => {
               outsideDiameter: pipe.outsideDiameter,
               wallThickness: (pipe.wallThickness * share) as Length,
               pressure: pressure as GaugePressure,
-              temperature: degC(15),
+              temperature: temperature.degC(15),
             }),
             warmingFactor: 1 as Ratio,
           }).waterToAdd;
@@ -103,18 +104,22 @@ describe('the water of a test', () => {
   });
 
   it('stretches a line with free ends more than one that is held', () => {
-    const input = { ...pipe, pressure: gauge.MPa(10), temperature: degF(60) };
+    const input = { ...pipe, pressure: gauge.MPa(10), temperature: temperature.degF(60) };
     const [held, free] = [pipeStretchFactor(input), pipeStretchFactor({ ...input, restraint: 1.25 - 0.3 })];
     expect((free - 1) / (held - 1)).toBeCloseTo(0.95 / 0.91, 9);
   });
 
   it('has its least volume between 39 and 40 degF of the printed rows, and is refused outside them', () => {
-    expect(waterVolumeFactor({ temperature: degF(40) })).toBeLessThan(waterVolumeFactor({ temperature: degF(35) }));
-    expect(waterVolumeFactor({ temperature: degF(40) })).toBeLessThan(waterVolumeFactor({ temperature: degF(45) }));
-    expect(waterVolumeFactor({ temperature: degF(35) })).toBe(0.9990777);
-    expect(waterVolumeFactor({ temperature: degF(100) })).toBeCloseTo(1.006009, 12);
-    for (const temperature of [degF(34.99), degF(100.01)]) {
-      expect(() => waterVolumeFactor({ temperature })).toThrow(/35 degF/u);
+    expect(waterVolumeFactor({ temperature: temperature.degF(40) })).toBeLessThan(
+      waterVolumeFactor({ temperature: temperature.degF(35) }),
+    );
+    expect(waterVolumeFactor({ temperature: temperature.degF(40) })).toBeLessThan(
+      waterVolumeFactor({ temperature: temperature.degF(45) }),
+    );
+    expect(waterVolumeFactor({ temperature: temperature.degF(35) })).toBe(0.9990777);
+    expect(waterVolumeFactor({ temperature: temperature.degF(100) })).toBeCloseTo(1.006009, 12);
+    for (const waterTemperature of [temperature.degF(34.99), temperature.degF(100.01)]) {
+      expect(() => waterVolumeFactor({ temperature: waterTemperature })).toThrow(/35 degF/u);
     }
   });
 });
@@ -149,15 +154,15 @@ describe('a blocked line', () => {
   });
 
   it('moves less where the pipe gives more', () => {
-    const stiff = { outsideDiameter: mm(168.3), wallThickness: mm(10) };
-    const soft = { outsideDiameter: mm(168.3), wallThickness: mm(2) };
-    const rise = (line: typeof stiff) => blocked(gauge.MPa(5), degC(20), degC(25), line);
+    const stiff = { outsideDiameter: length.mm(168.3), wallThickness: length.mm(10) };
+    const soft = { outsideDiameter: length.mm(168.3), wallThickness: length.mm(2) };
+    const rise = (line: typeof stiff) => blocked(gauge.MPa(5), temperature.degC(20), temperature.degC(25), line);
     expect(rise(soft)).toBeLessThan(rise(stiff));
   });
 
   it('that would cool to nothing is refused, not returned below zero', () => {
     try {
-      blocked(gauge.MPa(0.5), degC(25), degC(15));
+      blocked(gauge.MPa(0.5), temperature.degC(25), temperature.degC(15));
       expect.fail('a negative pressure came back');
     } catch (error) {
       if (!isCalculationError(error)) throw error;
@@ -166,13 +171,19 @@ describe('a blocked line', () => {
   });
 
   it('changes per kelvin in proportion, and not at all where liquid and pipe expand alike', () => {
-    const input = { ...pipe, temperatureChange: deltaK(1), liquidExpansion: perK(0.00021) };
+    const input = {
+      ...pipe,
+      temperatureChange: temperatureDifference.kelvin(1),
+      liquidExpansion: thermalExpansion.perK(0.00021),
+    };
     const perKelvin = blockedLinePressureChange(input);
     expect(perKelvin).toBeGreaterThan(0);
-    expect(blockedLinePressureChange({ ...input, temperatureChange: deltaK(-3) }) / perKelvin).toBeCloseTo(-3, 12);
-    const alike = blockedLinePressureChange({ ...input, liquidExpansion: perK(2 * 1.3 * 11.7e-6) });
+    expect(
+      blockedLinePressureChange({ ...input, temperatureChange: temperatureDifference.kelvin(-3) }) / perKelvin,
+    ).toBeCloseTo(-3, 12);
+    const alike = blockedLinePressureChange({ ...input, liquidExpansion: thermalExpansion.perK(2 * 1.3 * 11.7e-6) });
     expect(Math.abs(alike)).toBeLessThan(1e-6);
-    expect(beyondSmallChange({ ...input, temperatureChange: deltaK(-5.1) })).toBe(true);
+    expect(beyondSmallChange({ ...input, temperatureChange: temperatureDifference.kelvin(-5.1) })).toBe(true);
     expect(beyondSmallChange(input)).toBe(false);
   });
 });
@@ -181,13 +192,13 @@ describe('a fall of the test pressure', () => {
   const cooled: PressureFallInput = {
     ...pipe,
     startPressure: gauge.MPa(10),
-    endPressure: blocked(gauge.MPa(10), degC(20), degC(19.5)),
-    startTemperature: degC(20),
-    endTemperature: degC(19.5),
+    endPressure: blocked(gauge.MPa(10), temperature.degC(20), temperature.degC(19.5)),
+    startTemperature: temperature.degC(20),
+    endTemperature: temperature.degC(19.5),
     pressureError: gauge.bar(0.05),
-    temperatureError: deltaK(0.02),
+    temperatureError: temperatureDifference.kelvin(0.02),
     allowedFall: gauge.bar(0.5),
-    volume: m3(100),
+    volume: volume.m3(100),
   };
   const fallen = (fall: number, change: Partial<PressureFallInput> = {}) =>
     pressureFall({ ...cooled, endPressure: (cooled.endPressure - fall) as GaugePressure, ...change });
@@ -210,7 +221,11 @@ describe('a fall of the test pressure', () => {
   });
 
   it('without any cooling is a leak however small, once it leaves the error of the gauge and what is allowed', () => {
-    const still = { endTemperature: cooled.startTemperature, temperatureError: deltaK(0), allowedFall: gauge.bar(0) };
+    const still = {
+      endTemperature: cooled.startTemperature,
+      temperatureError: temperatureDifference.kelvin(0),
+      allowedFall: gauge.bar(0),
+    };
     const at = (fall: number) =>
       pressureFall({ ...cooled, ...still, endPressure: (cooled.startPressure - fall) as GaugePressure }).verdict;
     expect(at(1.01e4)).toBe('leak');
@@ -218,7 +233,7 @@ describe('a fall of the test pressure', () => {
   });
 
   it('is undecided with a poor thermometer, and when the pressure is higher than the temperatures explain', () => {
-    expect(fallen(0, { temperatureError: deltaK(0.5) }).verdict).toBe('undecided');
+    expect(fallen(0, { temperatureError: temperatureDifference.kelvin(0.5) }).verdict).toBe('undecided');
     expect(fallen(-3e5).verdict).toBe('undecided');
   });
 
@@ -245,12 +260,16 @@ describe('a fall of the test pressure', () => {
   });
 
   it('is refused where the error reaches beyond the table of water', () => {
-    expect(() => pressureFall({ ...cooled, startTemperature: degC(37.5), temperatureError: deltaK(1) })).toThrow(
-      /35 degF/u,
-    );
+    expect(() =>
+      pressureFall({
+        ...cooled,
+        startTemperature: temperature.degC(37.5),
+        temperatureError: temperatureDifference.kelvin(1),
+      }),
+    ).toThrow(/35 degF/u);
   });
 
   it('scales its water with the line', () => {
-    expect(fallen(3e5, { volume: m3(200) }).waterLost / fallen(3e5).waterLost).toBeCloseTo(2, 9);
+    expect(fallen(3e5, { volume: volume.m3(200) }).waterLost / fallen(3e5).waterLost).toBeCloseTo(2, 9);
   });
 });

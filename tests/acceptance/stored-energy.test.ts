@@ -14,13 +14,12 @@ import {
 import {
   type AbsolutePressure,
   type Energy,
+  energy,
   type GaugePressure,
-  kelvin,
-  kJPerKgK,
   type Length,
-  MJ,
-  m,
-  mm,
+  length,
+  specificHeat,
+  temperature,
   type Volume,
 } from '../../src/quantity/index.js';
 import { run, span } from './spans.js';
@@ -35,19 +34,24 @@ const gases = {
   air: (p: number, volume: Volume = V) => airTestEnergy({ pressure: p as AbsolutePressure, volume, atmosphere }),
 };
 const liquid = (p: number, volume: Volume = V) =>
-  liquidTestEnergy({ pressure: p as GaugePressure, volume, insideDiameter: mm(154.1), wallThickness: mm(7.1) });
+  liquidTestEnergy({
+    pressure: p as GaugePressure,
+    volume,
+    insideDiameter: length.mm(154.1),
+    wallThickness: length.mm(7.1),
+  });
 
-describe.each(Object.entries(gases))('the energy of a gas test, %s', (_, energy) => {
+describe.each(Object.entries(gases))('the energy of a gas test, %s', (_, storedEnergy) => {
   it('is nothing at the pressure of the atmosphere, and is refused below it', () => {
-    expect(energy(101325)).toBeCloseTo(0, 6);
-    expect(() => energy(101324)).toThrow(/atmosphere/u);
+    expect(storedEnergy(101325)).toBeCloseTo(0, 6);
+    expect(() => storedEnergy(101324)).toThrow(/atmosphere/u);
   });
 
   it('grows with pressure, more than in proportion, and in proportion to the volume', () => {
     run(
       fc.property(span(2e5, 1e7), span(1.01, 2), (p, times) => {
-        expect(energy(p * times) / energy(p)).toBeGreaterThan(times);
-        expect(energy(p, 6 as Volume) / energy(p)).toBeCloseTo(3, 9);
+        expect(storedEnergy(p * times) / storedEnergy(p)).toBeGreaterThan(times);
+        expect(storedEnergy(p, 6 as Volume) / storedEnergy(p)).toBeCloseTo(3, 9);
       }),
     );
   });
@@ -55,7 +59,7 @@ describe.each(Object.entries(gases))('the energy of a gas test, %s', (_, energy)
   it('is many times that of water at the same pressure', () => {
     run(
       fc.property(span(1e5, 2e7), (p) => {
-        expect(energy(p + 101325) / liquid(p).total).toBeGreaterThan(40);
+        expect(storedEnergy(p + 101325) / liquid(p).total).toBeGreaterThan(40);
       }),
     );
   });
@@ -68,8 +72,8 @@ describe('the energy of a gas', () => {
         const volume = ((287 * 298) / p) as Volume;
         const pressure = p as AbsolutePressure;
         const a = specificGasEnergyIsothermal({
-          gasConstant: kJPerKgK(0.287),
-          temperature: kelvin(298),
+          gasConstant: specificHeat.kJPerKgK(0.287),
+          temperature: temperature.kelvin(298),
           pressure,
           atmosphere,
         });
@@ -129,20 +133,20 @@ describe('TNT and distance', () => {
   it('follow the cube root of twice the TNT above the floors', () => {
     run(
       fc.property(span(10e6, 500e6), (E) => {
-        const energy = E as Energy;
-        const scaled = testDistance({ energy }) / 20;
-        expect((scaled * scaled * scaled) / (2 * tntEquivalent({ energy }))).toBeCloseTo(1, 9);
+        const storedEnergy = E as Energy;
+        const scaled = testDistance({ energy: storedEnergy }) / 20;
+        expect((scaled * scaled * scaled) / (2 * tntEquivalent({ energy: storedEnergy }))).toBeCloseTo(1, 9);
       }),
     );
   });
 
   it('note an energy beyond the rule and a scaled distance below its least', () => {
-    expect(energyAboveDistanceRule({ energy: MJ(271) })).toBe(false);
-    expect(energyAboveDistanceRule({ energy: MJ(271.1) })).toBe(true);
-    expect(closerThanDistanceRule({ energy: MJ(1) })).toBe(false);
-    expect(closerThanDistanceRule({ energy: MJ(1), scaledDistance: m(19) })).toBe(true);
-    const swapped = { energy: MJ(1), lowEnergy: MJ(300), highEnergy: MJ(200) };
+    expect(energyAboveDistanceRule({ energy: energy.MJ(271) })).toBe(false);
+    expect(energyAboveDistanceRule({ energy: energy.MJ(271.1) })).toBe(true);
+    expect(closerThanDistanceRule({ energy: energy.MJ(1) })).toBe(false);
+    expect(closerThanDistanceRule({ energy: energy.MJ(1), scaledDistance: length.m(19) })).toBe(true);
+    const swapped = { energy: energy.MJ(1), lowEnergy: energy.MJ(300), highEnergy: energy.MJ(200) };
     expect(() => testDistance(swapped)).toThrow(/upper energy/u);
-    expect(testDistance({ energy: MJ(1), lowDistance: 70 as Length })).toBe(70);
+    expect(testDistance({ energy: energy.MJ(1), lowDistance: 70 as Length })).toBe(70);
   });
 });

@@ -2,7 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as cure from '../../src/cure/index.js';
 import { sources, sourceTags } from '../../src/formula/index.js';
-import { degC, deltaK, kelvin, kJPerKg, minute, perS, type Ratio, ratio, type Time } from '../../src/quantity/index.js';
+import {
+  type Ratio,
+  rateConstant,
+  ratio,
+  specificEnergy,
+  type Time,
+  temperature,
+  temperatureDifference,
+  time,
+} from '../../src/quantity/index.js';
 
 const settings = { seed: 20261125, numRuns: 200 };
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
@@ -15,22 +24,22 @@ describe('n-th order', () => {
   it('time and conversion undo each other, at order 1 and beside it', () => {
     fc.assert(
       fc.property(fc.oneof(span(0.3, 3), fc.constant(1), span(1 - 1e-9, 1 + 1e-9)), span(0.01, 0.99), (order, a) => {
-        const rateConstant = perS(1e-3);
-        const time = cure.nthOrderTime({ rateConstant, order, conversion: r(a) });
-        near(cure.nthOrderConversion({ rateConstant, order, time }), a, 1e-11);
+        const firstRate = rateConstant.perS(1e-3);
+        const cureTime = cure.nthOrderTime({ rateConstant: firstRate, order, conversion: r(a) });
+        near(cure.nthOrderConversion({ rateConstant: firstRate, order, time: cureTime }), a, 1e-11);
       }),
       settings,
     );
   });
 
   it('an order next to 1 takes the time of order 1', () => {
-    const input = { rateConstant: perS(1e-3), conversion: r(0.9) };
+    const input = { rateConstant: rateConstant.perS(1e-3), conversion: r(0.9) };
     near(cure.nthOrderTime({ ...input, order: 1 + 1e-12 }), cure.nthOrderTime({ ...input, order: 1 }), 1e-11);
     near(cure.nthOrderTime({ ...input, order: 1 }), -Math.log(0.1) / 1e-3, 1e-14);
   });
 
   it('an order below 1 is complete in finite time and stays so', () => {
-    const input = { rateConstant: perS(1e-3), order: 0.5 };
+    const input = { rateConstant: rateConstant.perS(1e-3), order: 0.5 };
     expect(cure.nthOrderConversion({ ...input, time: 2000 as Time })).toBe(1);
     expect(cure.nthOrderConversion({ ...input, time: 1e6 as Time })).toBe(1);
     expect(cure.nthOrderConversion({ ...input, time: 1990 as Time })).toBeLessThan(1);
@@ -41,7 +50,7 @@ describe('autocatalytic laws', () => {
   it('the integral agrees with the closed form where the orders add up to 2', () => {
     fc.assert(
       fc.property(fc.oneof(span(0.2, 1.6), fc.constant(1)), span(0.001, 0.1), span(0.15, 0.97), (m, a0, a) => {
-        const input = { rateConstant: perS(1e-3), m, startConversion: r(a0), conversion: r(a) };
+        const input = { rateConstant: rateConstant.perS(1e-3), m, startConversion: r(a0), conversion: r(a) };
         near(cure.autocatalyticTime({ ...input, n: 2 - m }), cure.autocatalyticTimeClosed(input), 1e-10);
       }),
       settings,
@@ -52,8 +61,14 @@ describe('autocatalytic laws', () => {
     fc.assert(
       fc.property(span(0.5, 2.5), span(0.1, 0.97), (n, a) => {
         near(
-          cure.autocatalyticTime({ rateConstant: perS(1e-3), m: 0, n, startConversion: r(0), conversion: r(a) }),
-          cure.nthOrderTime({ rateConstant: perS(1e-3), order: n, conversion: r(a) }),
+          cure.autocatalyticTime({
+            rateConstant: rateConstant.perS(1e-3),
+            m: 0,
+            n,
+            startConversion: r(0),
+            conversion: r(a),
+          }),
+          cure.nthOrderTime({ rateConstant: rateConstant.perS(1e-3), order: n, conversion: r(a) }),
           1e-10,
         );
       }),
@@ -64,25 +79,25 @@ describe('autocatalytic laws', () => {
   it('conversion after the time to a conversion is that conversion', () => {
     fc.assert(
       fc.property(span(0.2, 1.2), span(0.8, 2.5), span(0.15, 0.97), (m, n, a) => {
-        const input = { rateConstant: perS(1e-3), m, n, startConversion: r(0.01) };
-        const time = cure.autocatalyticTime({ ...input, conversion: r(a) });
-        near(cure.autocatalyticConversion({ ...input, time }), a, 1e-10);
+        const input = { rateConstant: rateConstant.perS(1e-3), m, n, startConversion: r(0.01) };
+        const cureTime = cure.autocatalyticTime({ ...input, conversion: r(a) });
+        near(cure.autocatalyticConversion({ ...input, time: cureTime }), a, 1e-10);
       }),
       settings,
     );
   });
 
   it('never starts from nothing', () => {
-    const input = { rateConstant: perS(1e-3), m: 0.5, n: 1.5, startConversion: r(0) };
+    const input = { rateConstant: rateConstant.perS(1e-3), m: 0.5, n: 1.5, startConversion: r(0) };
     expect(() => cure.autocatalyticTime({ ...input, conversion: r(0.5) })).toThrow(/never starts by itself/);
-    expect(() => cure.autocatalyticConversion({ ...input, time: minute(5) })).toThrow(/never starts by itself/);
+    expect(() => cure.autocatalyticConversion({ ...input, time: time.minute(5) })).toThrow(/never starts by itself/);
     expect(() => cure.autocatalyticTimeClosed({ ...input, conversion: r(0.5) })).toThrow(/never starts by itself/);
     expect(() =>
       cure.degreeOfCure({
         parameterSet: 'diffusion-limited epoxy',
         programme: [
-          { time: minute(0), temperature: degC(20) },
-          { time: minute(9), temperature: degC(20) },
+          { time: time.minute(0), temperature: temperature.degC(20) },
+          { time: time.minute(9), temperature: temperature.degC(20) },
         ],
       }),
     ).toThrow(/never starts by itself/);
@@ -90,8 +105,14 @@ describe('autocatalytic laws', () => {
 
   it('diffusion only ever slows the cure', () => {
     fc.assert(
-      fc.property(span(20, 50), span(0.3, 1), span(100, 50000), (C, aC, time) => {
-        const input = { rateConstant: perS(1e-3), m: 0.8, n: 1.6, startConversion: r(0.01), time: time as Time };
+      fc.property(span(20, 50), span(0.3, 1), span(100, 50000), (C, aC, cureTime) => {
+        const input = {
+          rateConstant: rateConstant.perS(1e-3),
+          m: 0.8,
+          n: 1.6,
+          startConversion: r(0.01),
+          time: cureTime as Time,
+        };
         const slowed = cure.autocatalyticConversion({
           ...input,
           diffusionConstant: C,
@@ -108,7 +129,7 @@ describe('Kamal-Sourour', () => {
   it('the integral agrees with the closed form where both orders are 1', () => {
     fc.assert(
       fc.property(span(1e-5, 1e-2), span(1e-4, 1e-2), span(0.05, 0.97), (first, second, a) => {
-        const input = { firstRate: perS(first), secondRate: perS(second), conversion: r(a) };
+        const input = { firstRate: rateConstant.perS(first), secondRate: rateConstant.perS(second), conversion: r(a) };
         near(cure.kamalTime({ ...input, m: 1, n: 1, startConversion: r(0) }), cure.kamalTimeClosed(input), 1e-10);
       }),
       settings,
@@ -118,7 +139,7 @@ describe('Kamal-Sourour', () => {
   it('runs fastest at its peak', () => {
     fc.assert(
       fc.property(span(1e-5, 1e-2), span(1e-4, 1e-2), (first, second) => {
-        const peak = cure.kamalPeak({ firstRate: perS(first), secondRate: perS(second) });
+        const peak = cure.kamalPeak({ firstRate: rateConstant.perS(first), secondRate: rateConstant.perS(second) });
         const rate = (a: number): number => (first + second * a) * (1 - a);
         for (const a of [0, 0.1, 0.3, 0.5, 0.8]) expect(rate(peak)).toBeGreaterThanOrEqual(rate(a) * (1 - 1e-12));
       }),
@@ -129,8 +150,8 @@ describe('Kamal-Sourour', () => {
   it('without any rate there is no time', () => {
     expect(() =>
       cure.kamalTime({
-        firstRate: perS(0),
-        secondRate: perS(0),
+        firstRate: rateConstant.perS(0),
+        secondRate: rateConstant.perS(0),
         m: 0,
         n: 1,
         startConversion: r(0),
@@ -149,18 +170,18 @@ describe('programmes', () => {
       [40, 177],
     ] as const) {
       const programme = [
-        { time: minute(0), temperature: degC(celsius) },
-        { time: minute(minutes), temperature: degC(celsius) },
+        { time: time.minute(0), temperature: temperature.degC(celsius) },
+        { time: time.minute(minutes), temperature: temperature.degC(celsius) },
       ];
       const conversion = cure.degreeOfCure({ parameterSet: 'two-branch epoxy', programme });
-      near(cure.twoBranchTime({ temperature: degC(celsius), conversion }), minute(minutes), 1e-6);
+      near(cure.twoBranchTime({ temperature: temperature.degC(celsius), conversion }), time.minute(minutes), 1e-6);
     }
   });
 
   it('a corner on a straight line changes nothing', () => {
     const corner = (minutes: number, celsius: number): cure.ProgrammePoint => ({
-      time: minute(minutes),
-      temperature: degC(celsius),
+      time: time.minute(minutes),
+      temperature: temperature.degC(celsius),
     });
     const two = [corner(0, 60), corner(100, 160)];
     const three = [corner(0, 60), corner(30, 90), corner(100, 160)];
@@ -170,13 +191,13 @@ describe('programmes', () => {
   });
 
   it('the two-branch law stalls in the cold and says so', () => {
-    expect(() => cure.twoBranchTime({ temperature: degC(0), conversion: r(0.5) })).toThrow(/stalls/);
+    expect(() => cure.twoBranchTime({ temperature: temperature.degC(0), conversion: r(0.5) })).toThrow(/stalls/);
     expect(() =>
       cure.degreeOfCure({
         parameterSet: 'two-branch epoxy',
         programme: [
-          { time: minute(5), temperature: degC(20) },
-          { time: minute(1), temperature: degC(20) },
+          { time: time.minute(5), temperature: temperature.degC(20) },
+          { time: time.minute(1), temperature: temperature.degC(20) },
         ],
       }),
     ).toThrow(/must not lie before/);
@@ -199,7 +220,7 @@ describe('programmes', () => {
 });
 
 describe('glass transition', () => {
-  const resin = { uncuredTransition: degC(-20), fullTransition: degC(90), lambda: 0.5 };
+  const resin = { uncuredTransition: temperature.degC(-20), fullTransition: temperature.degC(90), lambda: 0.5 };
 
   it('runs from that of the fresh mix to that of the cured resin and rises with cure', () => {
     expect(cure.diBenedetto({ ...resin, conversion: r(0) })).toBe(resin.uncuredTransition);
@@ -232,8 +253,8 @@ describe('glass transition', () => {
     fc.assert(
       fc.property(span(0.5, 1), span(1e-6, 30), (a, by) => {
         const input = { ...resin, targetConversion: r(a) };
-        const at = (temperature: number) =>
-          cure.requiredCureTemperature({ ...input, cureTemperature: kelvin(temperature) });
+        const at = (cureTemperature: number) =>
+          cure.requiredCureTemperature({ ...input, cureTemperature: temperature.kelvin(cureTemperature) });
         const required = at(300).requiredTemperature;
         expect(at(required + by).needsPostHeat).toBe(false);
         expect(at(required - by).needsPostHeat).toBe(true);
@@ -246,10 +267,14 @@ describe('glass transition', () => {
 
   it('warmer never lowers what can be reached, and nothing passes full cure', () => {
     fc.assert(
-      fc.property(span(250, 420), span(0, 60), (temperature, by) => {
+      fc.property(span(250, 420), span(0, 60), (cureTemperature, by) => {
         const at = (value: number) =>
-          cure.requiredCureTemperature({ ...resin, targetConversion: r(0.9), cureTemperature: kelvin(value) });
-        const [cool, warm] = [at(temperature), at(temperature + by)];
+          cure.requiredCureTemperature({
+            ...resin,
+            targetConversion: r(0.9),
+            cureTemperature: temperature.kelvin(value),
+          });
+        const [cool, warm] = [at(cureTemperature), at(cureTemperature + by)];
         expect(warm.attainableConversion).toBeGreaterThanOrEqual(cool.attainableConversion);
         expect(warm.attainableConversion).toBeLessThanOrEqual(1);
         expect(cool.attainableConversion).toBeGreaterThanOrEqual(0);
@@ -260,9 +285,15 @@ describe('glass transition', () => {
   });
 
   it('the warning stands where heat is needed', () => {
-    const input = { ...resin, targetConversion: r(0.95), cureTemperature: degC(20) };
+    const input = { ...resin, targetConversion: r(0.95), cureTemperature: temperature.degC(20) };
     expect(cure.targetNeedsPostHeat(input)).toBe(true);
-    expect(cure.targetNeedsPostHeat({ ...input, cureTemperature: degC(80), excess: deltaK(15) })).toBe(false);
+    expect(
+      cure.targetNeedsPostHeat({
+        ...input,
+        cureTemperature: temperature.degC(80),
+        excess: temperatureDifference.kelvin(15),
+      }),
+    ).toBe(false);
   });
 });
 
@@ -273,10 +304,10 @@ describe('gel point and calorimeter', () => {
   });
 
   it('a sample with no heat left is fully cured, one with all of it not at all', () => {
-    const totalHeat = kJPerKg(400);
-    expect(cure.degreeOfCureByDsc({ totalHeat, residualHeat: kJPerKg(0) })).toBe(1);
+    const totalHeat = specificEnergy.kJPerKg(400);
+    expect(cure.degreeOfCureByDsc({ totalHeat, residualHeat: specificEnergy.kJPerKg(0) })).toBe(1);
     expect(cure.degreeOfCureByDsc({ totalHeat, residualHeat: totalHeat })).toBe(0);
-    expect(() => cure.degreeOfCureByDsc({ totalHeat, residualHeat: kJPerKg(401) })).toThrow(/fresh mix/);
-    expect(ratio.inPercent(cure.degreeOfCureByDsc({ totalHeat, residualHeat: kJPerKg(100) }))).toBe(75);
+    expect(() => cure.degreeOfCureByDsc({ totalHeat, residualHeat: specificEnergy.kJPerKg(401) })).toThrow(/fresh mix/);
+    expect(ratio.inPercent(cure.degreeOfCureByDsc({ totalHeat, residualHeat: specificEnergy.kJPerKg(100) }))).toBe(75);
   });
 });

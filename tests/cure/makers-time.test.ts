@@ -1,26 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cureStages, type MakersRow, makersTime } from '../../src/cure/index.js';
-import { degC, hour, inHour, ratio } from '../../src/quantity/index.js';
+import { ratio, temperature, time } from '../../src/quantity/index.js';
 
 const settings = { seed: 20261125, numRuns: 300 };
 const row = (celsius: number, percent: number, hours: number): MakersRow => ({
-  temperature: degC(celsius),
+  temperature: temperature.degC(celsius),
   humidity: ratio.percent(percent),
-  time: hour(hours),
+  time: time.hour(hours),
 });
 const rows = [row(10, 50, 20), row(10, 85, 12), row(25, 50, 9), row(25, 85, 5), row(40, 85, 2)];
 const at = (celsius: number, percent: number, purpose: 'wait' | 'working time') =>
-  makersTime({ rows, temperature: degC(celsius), humidity: ratio.percent(percent), purpose });
+  makersTime({ rows, temperature: temperature.degC(celsius), humidity: ratio.percent(percent), purpose });
 
 describe('the maker’s own times', () => {
   it('between rows a wait takes the cooler, drier one and a working time the warmer, damper one', () => {
-    expect(inHour(at(20, 70, 'wait').time)).toBe(20);
-    expect(inHour(at(20, 70, 'working time').time)).toBe(5);
+    expect(time.inHour(at(20, 70, 'wait').time)).toBe(20);
+    expect(time.inHour(at(20, 70, 'working time').time)).toBe(5);
     expect(at(20, 70, 'wait').row).toBe(1);
     expect(at(20, 70, 'working time').row).toBe(4);
-    expect(inHour(at(25, 85, 'wait').time)).toBe(5);
-    expect(inHour(at(25, 85, 'working time').time)).toBe(5);
+    expect(time.inHour(at(25, 85, 'wait').time)).toBe(5);
+    expect(time.inHour(at(25, 85, 'working time').time)).toBe(5);
   });
 
   it('nothing outside the tested temperatures and humidities', () => {
@@ -38,18 +38,18 @@ describe('the maker’s own times', () => {
   it('a corner that no row covers is refused even inside both spans', () => {
     const corner = [row(10, 85, 12), row(40, 50, 4)];
     expect(() =>
-      makersTime({ rows: corner, temperature: degC(20), humidity: ratio.percent(70), purpose: 'wait' }),
+      makersTime({ rows: corner, temperature: temperature.degC(20), humidity: ratio.percent(70), purpose: 'wait' }),
     ).toThrow(/no warmer and no damper/);
   });
 
   it('rows that contradict each other are refused', () => {
     const odd = [row(10, 50, 8), row(25, 85, 9)];
     expect(() =>
-      makersTime({ rows: odd, temperature: degC(15), humidity: ratio.percent(70), purpose: 'wait' }),
+      makersTime({ rows: odd, temperature: temperature.degC(15), humidity: ratio.percent(70), purpose: 'wait' }),
     ).toThrow(/cannot be chosen safely/);
-    expect(() => makersTime({ rows: [], temperature: degC(15), humidity: ratio.percent(70), purpose: 'wait' })).toThrow(
-      /at least one/,
-    );
+    expect(() =>
+      makersTime({ rows: [], temperature: temperature.degC(15), humidity: ratio.percent(70), purpose: 'wait' }),
+    ).toThrow(/at least one/);
   });
 
   it('warmer or damper air never lengthens either', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as cure from '../../src/cure/index.js';
-import { degC, deltaK, hour, inHour, kelvin, kJPerMol, minute, type Time } from '../../src/quantity/index.js';
+import { activationEnergy, type Time, temperature, temperatureDifference, time } from '../../src/quantity/index.js';
 
 const settings = { seed: 20261125, numRuns: 200 };
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
@@ -9,17 +9,17 @@ const near = (found: number, wanted: number, relative = 1e-9): void => {
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(relative * Math.abs(wanted));
 };
 const sheet = {
-  referenceTemperature: degC(23),
-  testedFrom: degC(5),
-  testedTo: degC(40),
-  minimumTemperature: degC(5),
-  activationEnergy: kJPerMol(55),
+  referenceTemperature: temperature.degC(23),
+  testedFrom: temperature.degC(5),
+  testedTo: temperature.degC(40),
+  minimumTemperature: temperature.degC(5),
+  activationEnergy: activationEnergy.kJPerMol(55),
   mechanism: 'two-part reaction',
 } as const;
 const { activationEnergy: _energy, ...unknownEnergy } = sheet;
 const step = fc.record({ hours: span(0.1, 20), celsius: span(-5, 40) });
 const steps = (list: readonly { hours: number; celsius: number }[]): cure.TemperatureStep[] =>
-  list.map(({ hours, celsius }) => ({ duration: hour(hours), temperature: degC(celsius) }));
+  list.map(({ hours, celsius }) => ({ duration: time.hour(hours), temperature: temperature.degC(celsius) }));
 const history = fc.array(step, { minLength: 1, maxLength: 6 });
 
 describe('equivalent time over steps', () => {
@@ -38,8 +38,11 @@ describe('equivalent time over steps', () => {
   });
 
   it('at the reference temperature is the clock time', () => {
-    const found = cure.equivalentTime({ ...sheet, steps: [{ duration: hour(7), temperature: degC(23) }] });
-    expect(found).toEqual({ equivalentTime: hour(7), creditedTime: hour(7), uncreditedTime: 0 });
+    const found = cure.equivalentTime({
+      ...sheet,
+      steps: [{ duration: time.hour(7), temperature: temperature.degC(23) }],
+    });
+    expect(found).toEqual({ equivalentTime: time.hour(7), creditedTime: time.hour(7), uncreditedTime: 0 });
   });
 
   it('is under-counted when the temperature is averaged first', () => {
@@ -67,8 +70,8 @@ describe('equivalent time over steps', () => {
       { hours: 2, celsius: 5 },
     ]);
     const found = cure.equivalentTime({ ...sheet, steps: list });
-    expect(inHour(found.uncreditedTime)).toBe(10);
-    expect(inHour(found.creditedTime)).toBe(2);
+    expect(time.inHour(found.uncreditedTime)).toBe(10);
+    expect(time.inHour(found.creditedTime)).toBe(2);
     expect(cure.historyHasUncreditedTime({ ...sheet, steps: list })).toBe(true);
     expect(cure.historyLeavesTestedSpan({ ...sheet, steps: list })).toBe(false);
     expect(cure.historyLeavesTestedSpan({ ...sheet, steps: steps([{ hours: 1, celsius: 41 }]) })).toBe(true);
@@ -78,13 +81,13 @@ describe('equivalent time over steps', () => {
     expect(() => cure.equivalentTime({ ...sheet, steps: [] })).toThrow(/at least one step/);
     for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, -1]) {
       expect(() =>
-        cure.equivalentTime({ ...sheet, steps: [{ duration: bad as Time, temperature: degC(20) }] }),
+        cure.equivalentTime({ ...sheet, steps: [{ duration: bad as Time, temperature: temperature.degC(20) }] }),
       ).toThrow(/steps\[0\].duration/);
     }
     for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, 0, -3]) {
-      expect(() => cure.equivalentTime({ ...sheet, steps: [{ duration: hour(1), temperature: kelvin(bad) }] })).toThrow(
-        /steps\[0\].temperature/,
-      );
+      expect(() =>
+        cure.equivalentTime({ ...sheet, steps: [{ duration: time.hour(1), temperature: temperature.kelvin(bad) }] }),
+      ).toThrow(/steps\[0\].temperature/);
     }
   });
 });
@@ -96,9 +99,9 @@ describe('equivalent time over a ramp and a swing', () => {
         const ramp = (from: number, to: number) =>
           cure.equivalentTimeRamp({
             ...sheet,
-            startTemperature: degC(from),
-            endTemperature: degC(to),
-            duration: hour(6),
+            startTemperature: temperature.degC(from),
+            endTemperature: temperature.degC(to),
+            duration: time.hour(6),
           });
         expect(ramp(a, b)).toEqual(ramp(b, a));
       }),
@@ -109,28 +112,31 @@ describe('equivalent time over a ramp and a swing', () => {
   it('a ramp is the limit of many steps', () => {
     const count = 4000;
     const list = Array.from({ length: count }, (_, i) => ({
-      duration: minute(240 / count),
-      temperature: degC(2 + ((i + 0.5) / count) * 30),
+      duration: time.minute(240 / count),
+      temperature: temperature.degC(2 + ((i + 0.5) / count) * 30),
     }));
     const bySteps = cure.equivalentTime({ ...sheet, steps: list });
     const byRamp = cure.equivalentTimeRamp({
       ...sheet,
-      startTemperature: degC(2),
-      endTemperature: degC(32),
-      duration: hour(4),
+      startTemperature: temperature.degC(2),
+      endTemperature: temperature.degC(32),
+      duration: time.hour(4),
     });
     near(byRamp.equivalentTime, bySteps.equivalentTime, 1e-4);
-    near(byRamp.uncreditedTime, hour(0.4), 1e-12);
+    near(byRamp.uncreditedTime, time.hour(0.4), 1e-12);
   });
 
   it('a ramp that stays at one temperature is a step', () => {
     const flat = cure.equivalentTimeRamp({
       ...sheet,
-      startTemperature: degC(14),
-      endTemperature: degC(14),
-      duration: hour(4),
+      startTemperature: temperature.degC(14),
+      endTemperature: temperature.degC(14),
+      duration: time.hour(4),
     });
-    const one = cure.equivalentTime({ ...sheet, steps: [{ duration: hour(4), temperature: degC(14) }] });
+    const one = cure.equivalentTime({
+      ...sheet,
+      steps: [{ duration: time.hour(4), temperature: temperature.degC(14) }],
+    });
     near(flat.equivalentTime, one.equivalentTime, 1e-13);
   });
 
@@ -139,14 +145,14 @@ describe('equivalent time over a ramp and a swing', () => {
       fc.property(span(17, 35), span(0, 20), span(0, 24), (mean, swing, since) => {
         const { equivalentTime, uncreditedTime } = cure.equivalentTimeSwing({
           ...sheet,
-          meanTemperature: degC(mean),
-          swing: deltaK(swing),
-          sinceColdest: hour(since),
-          duration: hour(72),
+          meanTemperature: temperature.degC(mean),
+          swing: temperatureDifference.kelvin(swing),
+          sinceColdest: time.hour(since),
+          duration: time.hour(72),
         });
         const atMean = cure.equivalentTime({
           ...sheet,
-          steps: [{ duration: hour(72), temperature: degC(mean) }],
+          steps: [{ duration: time.hour(72), temperature: temperature.degC(mean) }],
         }).equivalentTime;
         expect(uncreditedTime).toBeLessThan(1e-6);
         expect(equivalentTime).toBeGreaterThanOrEqual(atMean * (1 - 1e-10));
@@ -161,10 +167,10 @@ describe('equivalent time over a ramp and a swing', () => {
         const of = (from: number, hours: number): number =>
           cure.equivalentTimeSwing({
             ...sheet,
-            meanTemperature: degC(mean),
-            swing: deltaK(swing),
-            sinceColdest: hour(from),
-            duration: hour(hours),
+            meanTemperature: temperature.degC(mean),
+            swing: temperatureDifference.kelvin(swing),
+            sinceColdest: time.hour(from),
+            duration: time.hour(hours),
           }).equivalentTime;
         near(of(since, a + b), of(since, a) + of(since + a, b), 1e-8);
       }),
@@ -173,21 +179,26 @@ describe('equivalent time over a ramp and a swing', () => {
   });
 
   it('a swing colder than the minimum all day counts nothing and is never cured', () => {
-    const cold = { ...sheet, meanTemperature: degC(0), swing: deltaK(8), sinceColdest: hour(0) };
-    expect(cure.equivalentTimeSwing({ ...cold, duration: hour(30) })).toMatchObject({ equivalentTime: 0 });
-    expect(() => cure.cureWaitOverSwing({ ...cold, requiredTime: hour(24) })).toThrow(/heat the pipe/);
-    expect(cure.swingHasUncreditedTime({ ...cold, duration: hour(30) })).toBe(true);
-    expect(cure.swingLeavesTestedSpan({ ...cold, duration: hour(30) })).toBe(false);
+    const cold = {
+      ...sheet,
+      meanTemperature: temperature.degC(0),
+      swing: temperatureDifference.kelvin(8),
+      sinceColdest: time.hour(0),
+    };
+    expect(cure.equivalentTimeSwing({ ...cold, duration: time.hour(30) })).toMatchObject({ equivalentTime: 0 });
+    expect(() => cure.cureWaitOverSwing({ ...cold, requiredTime: time.hour(24) })).toThrow(/heat the pipe/);
+    expect(cure.swingHasUncreditedTime({ ...cold, duration: time.hour(30) })).toBe(true);
+    expect(cure.swingLeavesTestedSpan({ ...cold, duration: time.hour(30) })).toBe(false);
   });
 
   it('a swing below absolute zero is refused', () => {
     expect(() =>
       cure.equivalentTimeSwing({
         ...sheet,
-        meanTemperature: kelvin(100),
-        swing: deltaK(250),
-        sinceColdest: hour(0),
-        duration: hour(1),
+        meanTemperature: temperature.kelvin(100),
+        swing: temperatureDifference.kelvin(250),
+        sinceColdest: time.hour(0),
+        duration: time.hour(1),
       }),
     ).toThrow(/absolute zero/);
   });
@@ -218,7 +229,7 @@ describe('the hour at which a history is done', () => {
         const long = [...list, { hours: 5000, celsius: 20 }];
         const warmer = long.map(({ hours, celsius }) => ({ hours, celsius: celsius + by }));
         const wait = (of: typeof long): number =>
-          cure.cureWaitOverHistory({ ...unknownEnergy, steps: steps(of), requiredTime: hour(24) }).wait;
+          cure.cureWaitOverHistory({ ...unknownEnergy, steps: steps(of), requiredTime: time.hour(24) }).wait;
         expect(wait(warmer)).toBeLessThanOrEqual(wait(long) * (1 + 1e-12));
       }),
       settings,
@@ -228,18 +239,18 @@ describe('the hour at which a history is done', () => {
   it('at one temperature is the wait at that temperature, over steps and over a swing of nothing', () => {
     fc.assert(
       fc.property(span(5, 40), (celsius) => {
-        const wanted = cure.cureWait({ ...unknownEnergy, time: hour(24), temperature: degC(celsius) });
+        const wanted = cure.cureWait({ ...unknownEnergy, time: time.hour(24), temperature: temperature.degC(celsius) });
         const bySteps = cure.cureWaitOverHistory({
           ...unknownEnergy,
           steps: steps([{ hours: 2000, celsius }]),
-          requiredTime: hour(24),
+          requiredTime: time.hour(24),
         });
         const bySwing = cure.cureWaitOverSwing({
           ...unknownEnergy,
-          meanTemperature: degC(celsius),
-          swing: deltaK(0),
-          sinceColdest: hour(5),
-          requiredTime: hour(24),
+          meanTemperature: temperature.degC(celsius),
+          swing: temperatureDifference.kelvin(0),
+          sinceColdest: time.hour(5),
+          requiredTime: time.hour(24),
         });
         near(bySteps.wait, wanted.wait, 1e-12);
         near(bySwing.wait, wanted.wait, 1e-10);
@@ -254,7 +265,7 @@ describe('the hour at which a history is done', () => {
       cure.cureWaitOverHistory({
         ...sheet,
         steps: steps([{ hours: 3, celsius: 20 }]),
-        requiredTime: hour(24),
+        requiredTime: time.hour(24),
       }),
     ).toThrow(/must reach an equivalent time of 86400 s and ends before/);
   });
@@ -264,30 +275,39 @@ describe('the hour at which a history is done', () => {
       { hours: 3, celsius: 1 },
       { hours: 300, celsius: 20 },
     ]);
-    const input = { ...sheet, steps: cold, requiredTime: hour(24) };
+    const input = { ...sheet, steps: cold, requiredTime: time.hour(24) };
     expect(cure.historyWaitHasUncreditedTime(input)).toBe(true);
     expect(cure.historyWaitLeavesTestedSpan(input)).toBe(false);
-    expect(cure.historyWaitLeavesTestedSpan({ ...input, testedTo: degC(23), testedFrom: degC(21) })).toBe(true);
-    const swing = { ...sheet, meanTemperature: degC(20), swing: deltaK(10), sinceColdest: hour(0) };
-    expect(cure.swingWaitHasUncreditedTime({ ...swing, requiredTime: hour(1) })).toBe(false);
-    expect(cure.swingWaitLeavesTestedSpan({ ...swing, requiredTime: hour(1) })).toBe(false);
-    expect(cure.swingWaitLeavesTestedSpan({ ...swing, swing: deltaK(42), requiredTime: hour(1) })).toBe(true);
+    expect(
+      cure.historyWaitLeavesTestedSpan({ ...input, testedTo: temperature.degC(23), testedFrom: temperature.degC(21) }),
+    ).toBe(true);
+    const swing = {
+      ...sheet,
+      meanTemperature: temperature.degC(20),
+      swing: temperatureDifference.kelvin(10),
+      sinceColdest: time.hour(0),
+    };
+    expect(cure.swingWaitHasUncreditedTime({ ...swing, requiredTime: time.hour(1) })).toBe(false);
+    expect(cure.swingWaitLeavesTestedSpan({ ...swing, requiredTime: time.hour(1) })).toBe(false);
+    expect(
+      cure.swingWaitLeavesTestedSpan({ ...swing, swing: temperatureDifference.kelvin(42), requiredTime: time.hour(1) }),
+    ).toBe(true);
   });
 });
 
 describe('the Arrhenius line through measured rates', () => {
   it('has the intercept of the published shelf-life answer', () => {
     const rows = [
-      { temperature: kelvin(298), rate: 0.0562 as never },
-      { temperature: kelvin(308), rate: 0.0592 as never },
-      { temperature: kelvin(318), rate: 0.0701 as never },
+      { temperature: temperature.kelvin(298), rate: 0.0562 as never },
+      { temperature: temperature.kelvin(308), rate: 0.0592 as never },
+      { temperature: temperature.kelvin(318), rate: 0.0701 as never },
     ];
     near(Math.log(cure.arrheniusFit({ rows }).frequencyFactor), 0.5937813446, 1e-9);
   });
 
   it('refuses one row, one temperature, and rates that fall', () => {
     const row = (celsius: number, rate: number): cure.MeasuredRate => ({
-      temperature: degC(celsius),
+      temperature: temperature.degC(celsius),
       rate: rate as never,
     });
     expect(() => cure.arrheniusFit({ rows: [row(20, 1)] })).toThrow(/at least two rows/);

@@ -4,18 +4,15 @@ import * as cure from '../../src/cure/index.js';
 import { CalculationError, isCalculationError } from '../../src/formula/index.js';
 import { arrheniusRate, arrheniusShift, molarGasConstant } from '../../src/mechanics/index.js';
 import {
-  degC,
-  deltaK,
-  hour,
-  inKJPerMol,
-  kelvin,
-  kg,
-  kJPerMol,
-  minute,
-  perS,
+  activationEnergy,
+  mass,
+  rateConstant,
   ratio,
   readQuantity,
   type Temperature,
+  temperature,
+  temperatureDifference,
+  time,
 } from '../../src/quantity/index.js';
 
 const settings = { seed: 20261125, numRuns: 300 };
@@ -24,11 +21,11 @@ const near = (found: number, wanted: number, relative = 1e-9): void => {
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(relative * Math.abs(wanted));
 };
 const sheet = {
-  time: hour(24),
-  referenceTemperature: degC(23),
-  testedFrom: degC(5),
-  testedTo: degC(40),
-  minimumTemperature: degC(5),
+  time: time.hour(24),
+  referenceTemperature: temperature.degC(23),
+  testedFrom: temperature.degC(5),
+  testedTo: temperature.degC(40),
+  minimumTemperature: temperature.degC(5),
   mechanism: 'two-part reaction',
 } as const;
 
@@ -44,7 +41,7 @@ describe('constants', () => {
     ] as const) {
       const reading = readQuantity('activation energy', kcal);
       if (!reading.ok) throw new Error(reading.problem);
-      near(inKJPerMol(reading.quantity), kJ, 1e-15);
+      near(activationEnergy.inKJPerMol(reading.quantity), kJ, 1e-15);
     }
   });
 });
@@ -53,16 +50,16 @@ describe('shift of a rate by temperature', () => {
   it('the shift factor is the ratio of two rate constants', () => {
     fc.assert(
       fc.property(span(260, 400), span(260, 400), span(30e3, 110e3), (T, reference, E) => {
-        const rate = (temperature: number): number =>
+        const rate = (siteTemperature: number): number =>
           arrheniusRate({
-            frequencyFactor: perS(1e9),
-            activationEnergy: kJPerMol(E / 1000),
-            temperature: kelvin(temperature),
+            frequencyFactor: rateConstant.perS(1e9),
+            activationEnergy: activationEnergy.kJPerMol(E / 1000),
+            temperature: temperature.kelvin(siteTemperature),
           });
         const factor = arrheniusShift({
-          activationEnergy: kJPerMol(E / 1000),
-          referenceTemperature: kelvin(reference),
-          temperature: kelvin(T),
+          activationEnergy: activationEnergy.kJPerMol(E / 1000),
+          referenceTemperature: temperature.kelvin(reference),
+          temperature: temperature.kelvin(T),
         });
         near(factor, rate(T) / rate(reference), 1e-12);
       }),
@@ -71,28 +68,32 @@ describe('shift of a rate by temperature', () => {
   });
 
   it('a factor beyond what a number holds is refused, not returned as zero or infinity', () => {
-    const call = (temperature: Temperature): number =>
-      arrheniusShift({ activationEnergy: kJPerMol(1e6), referenceTemperature: degC(20), temperature });
-    expect(() => call(kelvin(5))).toThrow(/shift factor/);
-    expect(() => call(degC(2000))).toThrow(/shift factor/);
+    const call = (siteTemperature: Temperature): number =>
+      arrheniusShift({
+        activationEnergy: activationEnergy.kJPerMol(1e6),
+        referenceTemperature: temperature.degC(20),
+        temperature: siteTemperature,
+      });
+    expect(() => call(temperature.kelvin(5))).toThrow(/shift factor/);
+    expect(() => call(temperature.degC(2000))).toThrow(/shift factor/);
   });
 
   it('the energy from two times and the time at another temperature undo each other', () => {
     fc.assert(
-      fc.property(span(278, 330), span(40e3, 90e3), span(600, 90000), (T, E, time) => {
+      fc.property(span(278, 330), span(40e3, 90e3), span(600, 90000), (T, E, testedTime) => {
         fc.pre(Math.abs(T - 296.15) > 0.5);
         const shifted = cure.timeAtTemperature({
           ...sheet,
-          time: minute(time / 60),
-          activationEnergy: kJPerMol(E / 1000),
-          temperature: kelvin(T),
-          minimumTemperature: degC(0),
+          time: time.minute(testedTime / 60),
+          activationEnergy: activationEnergy.kJPerMol(E / 1000),
+          temperature: temperature.kelvin(T),
+          minimumTemperature: temperature.degC(0),
         });
         const energy = cure.activationEnergyFromTimes({
-          firstTime: minute(time / 60),
-          firstTemperature: degC(23),
+          firstTime: time.minute(testedTime / 60),
+          firstTemperature: temperature.degC(23),
           secondTime: shifted,
-          secondTemperature: kelvin(T),
+          secondTemperature: temperature.kelvin(T),
         });
         near(energy, E, 1e-9);
       }),
@@ -103,12 +104,20 @@ describe('shift of a rate by temperature', () => {
   it('the energy that a Q10 implies gives that Q10 back', () => {
     fc.assert(
       fc.property(span(1.05, 5), span(270, 340), span(2, 30), (factor, T, step) => {
-        const activationEnergy = cure.activationEnergyFromQ10({
+        const fittedEnergy = cure.activationEnergyFromQ10({
           factor: ratio.fraction(factor),
-          temperature: kelvin(T),
-          step: deltaK(step),
+          temperature: temperature.kelvin(T),
+          step: temperatureDifference.kelvin(step),
         });
-        near(cure.q10({ activationEnergy, temperature: kelvin(T), step: deltaK(step) }), factor, 1e-12);
+        near(
+          cure.q10({
+            activationEnergy: fittedEnergy,
+            temperature: temperature.kelvin(T),
+            step: temperatureDifference.kelvin(step),
+          }),
+          factor,
+          1e-12,
+        );
       }),
       settings,
     );
@@ -116,24 +125,26 @@ describe('shift of a rate by temperature', () => {
 
   it('halving per ten kelvin is no single activation energy: it rises with temperature', () => {
     const implied = [5, 10, 15, 25].map((low) =>
-      inKJPerMol(cure.activationEnergyFromQ10({ factor: ratio.fraction(2), temperature: degC(low) })),
+      activationEnergy.inKJPerMol(
+        cure.activationEnergyFromQ10({ factor: ratio.fraction(2), temperature: temperature.degC(low) }),
+      ),
     );
     expect(implied.map((energy) => Number(energy.toFixed(1)))).toEqual([46.2, 47.8, 49.5, 52.9]);
   });
 
   it('energies from times and from the reciprocal rates are the same', () => {
     fc.assert(
-      fc.property(span(100, 1000), span(1.1, 20), (time, factor) => {
-        const temperatures = { firstTemperature: degC(10), secondTemperature: degC(35) };
+      fc.property(span(100, 1000), span(1.1, 20), (testedTime, factor) => {
+        const temperatures = { firstTemperature: temperature.degC(10), secondTemperature: temperature.degC(35) };
         const byTimes = cure.activationEnergyFromTimes({
           ...temperatures,
-          firstTime: minute(time * factor),
-          secondTime: minute(time),
+          firstTime: time.minute(testedTime * factor),
+          secondTime: time.minute(testedTime),
         });
         const byRates = cure.activationEnergyFromRates({
           ...temperatures,
-          firstRate: perS(1 / (60 * time * factor)),
-          secondRate: perS(1 / (60 * time)),
+          firstRate: rateConstant.perS(1 / (60 * testedTime * factor)),
+          secondRate: rateConstant.perS(1 / (60 * testedTime)),
         });
         near(byTimes, byRates, 1e-12);
       }),
@@ -143,20 +154,24 @@ describe('shift of a rate by temperature', () => {
 
   it('a hotter sample that took longer has no activation energy', () => {
     const input = {
-      firstTime: hour(1),
-      firstTemperature: degC(10),
-      secondTime: hour(2),
-      secondTemperature: degC(20),
+      firstTime: time.hour(1),
+      firstTemperature: temperature.degC(10),
+      secondTime: time.hour(2),
+      secondTemperature: temperature.degC(20),
     };
     expect(() => cure.activationEnergyFromTimes(input)).toThrow(/hotter of the two must take the shorter time/);
-    expect(() => cure.activationEnergyFromTimes({ ...input, secondTemperature: degC(10) })).toThrow(/must differ/);
-    expect(() => cure.isoconversionalTime({ ...input, temperature: degC(15) })).toThrow(/hotter of the two/);
+    expect(() => cure.activationEnergyFromTimes({ ...input, secondTemperature: temperature.degC(10) })).toThrow(
+      /must differ/,
+    );
+    expect(() => cure.isoconversionalTime({ ...input, temperature: temperature.degC(15) })).toThrow(
+      /hotter of the two/,
+    );
     expect(() =>
       cure.activationEnergyFromRates({
-        firstRate: perS(2),
-        firstTemperature: degC(10),
-        secondRate: perS(1),
-        secondTemperature: degC(20),
+        firstRate: rateConstant.perS(2),
+        firstTemperature: temperature.degC(10),
+        secondRate: rateConstant.perS(1),
+        secondTemperature: temperature.degC(20),
       }),
     ).toThrow(/hotter of the two must be the faster/);
   });
@@ -165,15 +180,21 @@ describe('shift of a rate by temperature', () => {
     fc.assert(
       fc.property(span(1.1, 30), span(280, 300), span(301, 340), (factor, T1, T2) => {
         const input = {
-          firstTime: minute(factor * 10),
-          firstTemperature: kelvin(T1),
-          secondTime: minute(10),
-          secondTemperature: kelvin(T2),
+          firstTime: time.minute(factor * 10),
+          firstTemperature: temperature.kelvin(T1),
+          secondTime: time.minute(10),
+          secondTemperature: temperature.kelvin(T2),
         };
-        near(cure.isoconversionalTime({ ...input, temperature: kelvin(T1) }).time, minute(factor * 10), 1e-12);
-        near(cure.isoconversionalTime({ ...input, temperature: kelvin(T2) }).time, minute(10), 1e-12);
-        expect(cure.isoconversionalExtrapolates({ ...input, temperature: kelvin(T2 + 1) })).toBe(true);
-        expect(cure.isoconversionalExtrapolates({ ...input, temperature: kelvin((T1 + T2) / 2) })).toBe(false);
+        near(
+          cure.isoconversionalTime({ ...input, temperature: temperature.kelvin(T1) }).time,
+          time.minute(factor * 10),
+          1e-12,
+        );
+        near(cure.isoconversionalTime({ ...input, temperature: temperature.kelvin(T2) }).time, time.minute(10), 1e-12);
+        expect(cure.isoconversionalExtrapolates({ ...input, temperature: temperature.kelvin(T2 + 1) })).toBe(true);
+        expect(cure.isoconversionalExtrapolates({ ...input, temperature: temperature.kelvin((T1 + T2) / 2) })).toBe(
+          false,
+        );
       }),
       settings,
     );
@@ -184,9 +205,9 @@ describe('waits and working times', () => {
   it('hotter never lengthens a cure wait, with the maker’s energy or without', () => {
     fc.assert(
       fc.property(span(278.15, 313), span(0, 30), fc.boolean(), (T, by, known) => {
-        const energy = known ? { activationEnergy: kJPerMol(57) } : {};
-        const cooler = cure.cureWait({ ...sheet, ...energy, temperature: kelvin(T) });
-        const hotter = cure.cureWait({ ...sheet, ...energy, temperature: kelvin(T + by) });
+        const energy = known ? { activationEnergy: activationEnergy.kJPerMol(57) } : {};
+        const cooler = cure.cureWait({ ...sheet, ...energy, temperature: temperature.kelvin(T) });
+        const hotter = cure.cureWait({ ...sheet, ...energy, temperature: temperature.kelvin(T + by) });
         expect(hotter.wait).toBeLessThanOrEqual(cooler.wait);
         expect(hotter.shortest).toBeLessThanOrEqual(cooler.shortest);
       }),
@@ -197,16 +218,16 @@ describe('waits and working times', () => {
   it('hotter never lengthens a working time or a pot life', () => {
     fc.assert(
       fc.property(span(278.15, 313), span(0, 30), fc.boolean(), (T, by, known) => {
-        const energy = known ? { activationEnergy: kJPerMol(57) } : {};
-        const at = (temperature: number): number =>
-          cure.workingTime({ ...sheet, ...energy, temperature: kelvin(temperature) }).workingTime;
-        const inPot = (temperature: number): number =>
+        const energy = known ? { activationEnergy: activationEnergy.kJPerMol(57) } : {};
+        const at = (siteTemperature: number): number =>
+          cure.workingTime({ ...sheet, ...energy, temperature: temperature.kelvin(siteTemperature) }).workingTime;
+        const inPot = (siteTemperature: number): number =>
           cure.potLife({
             ...sheet,
             ...energy,
-            temperature: kelvin(temperature),
-            testedMass: kg(0.1),
-            batchMass: kg(1),
+            temperature: temperature.kelvin(siteTemperature),
+            testedMass: mass.kg(0.1),
+            batchMass: mass.kg(1),
           }).workingTime;
         expect(at(T + by)).toBeLessThanOrEqual(at(T));
         expect(inPot(T + by)).toBeLessThanOrEqual(inPot(T));
@@ -218,15 +239,15 @@ describe('waits and working times', () => {
   it('without the maker’s energy the wait is never below, nor the working time above, that of any energy between the bounds', () => {
     fc.assert(
       fc.property(span(278.15, 330), span(40, 60), (T, energy) => {
-        const input = { ...sheet, temperature: kelvin(T) };
-        const activationEnergy = kJPerMol(energy);
+        const input = { ...sheet, temperature: temperature.kelvin(T) };
+        const fittedEnergy = activationEnergy.kJPerMol(energy);
         const slack = 1 + 1e-12;
-        const known = cure.cureWait({ ...input, activationEnergy });
+        const known = cure.cureWait({ ...input, activationEnergy: fittedEnergy });
         expect(known.wait).toBe(known.shortest);
-        expect(known.governingEnergy).toBe(activationEnergy);
+        expect(known.governingEnergy).toBe(fittedEnergy);
         expect(cure.cureWait(input).wait * slack).toBeGreaterThanOrEqual(known.wait);
         expect(cure.workingTime(input).workingTime).toBeLessThanOrEqual(
-          cure.workingTime({ ...input, activationEnergy }).workingTime * slack,
+          cure.workingTime({ ...input, activationEnergy: fittedEnergy }).workingTime * slack,
         );
       }),
       settings,
@@ -234,36 +255,45 @@ describe('waits and working times', () => {
   });
 
   it('colder than the reference the high energy governs a wait and the low one a working time; hotter the other way round', () => {
-    const cold = { ...sheet, temperature: degC(10) };
-    const hot = { ...sheet, temperature: degC(35) };
-    expect(inKJPerMol(cure.cureWait(cold).governingEnergy)).toBe(60);
-    expect(inKJPerMol(cure.cureWait(hot).governingEnergy)).toBe(40);
-    expect(inKJPerMol(cure.workingTime(cold).governingEnergy)).toBe(40);
-    expect(inKJPerMol(cure.workingTime(hot).governingEnergy)).toBe(60);
+    const cold = { ...sheet, temperature: temperature.degC(10) };
+    const hot = { ...sheet, temperature: temperature.degC(35) };
+    expect(activationEnergy.inKJPerMol(cure.cureWait(cold).governingEnergy)).toBe(60);
+    expect(activationEnergy.inKJPerMol(cure.cureWait(hot).governingEnergy)).toBe(40);
+    expect(activationEnergy.inKJPerMol(cure.workingTime(cold).governingEnergy)).toBe(40);
+    expect(activationEnergy.inKJPerMol(cure.workingTime(hot).governingEnergy)).toBe(60);
   });
 
   it('a moisture-cured system is never shifted', () => {
-    const moist = { ...sheet, temperature: degC(15), activationEnergy: kJPerMol(50), mechanism: 'moisture' } as const;
-    const steps = [{ duration: hour(24), temperature: degC(15) }];
-    const swing = { meanTemperature: degC(20), swing: deltaK(8), sinceColdest: hour(3) };
+    const moist = {
+      ...sheet,
+      temperature: temperature.degC(15),
+      activationEnergy: activationEnergy.kJPerMol(50),
+      mechanism: 'moisture',
+    } as const;
+    const steps = [{ duration: time.hour(24), temperature: temperature.degC(15) }];
+    const swing = {
+      meanTemperature: temperature.degC(20),
+      swing: temperatureDifference.kelvin(8),
+      sinceColdest: time.hour(3),
+    };
     const calls: (() => unknown)[] = [
       () => cure.timeAtTemperature(moist),
       () => cure.cureWait(moist),
       () => cure.workingTime(moist),
-      () => cure.potLife({ ...moist, testedMass: kg(0.1), batchMass: kg(0.1) }),
-      () => cure.overcoatWindow({ ...moist, opens: hour(2), closes: hour(24) }),
-      () => cure.remainingTime({ ...moist, requiredTime: hour(24), creditedTime: hour(2) }),
+      () => cure.potLife({ ...moist, testedMass: mass.kg(0.1), batchMass: mass.kg(0.1) }),
+      () => cure.overcoatWindow({ ...moist, opens: time.hour(2), closes: time.hour(24) }),
+      () => cure.remainingTime({ ...moist, requiredTime: time.hour(24), creditedTime: time.hour(2) }),
       () => cure.equivalentTime({ ...moist, steps }),
       () =>
         cure.equivalentTimeRamp({
           ...moist,
-          startTemperature: degC(10),
-          endTemperature: degC(20),
-          duration: hour(1),
+          startTemperature: temperature.degC(10),
+          endTemperature: temperature.degC(20),
+          duration: time.hour(1),
         }),
-      () => cure.equivalentTimeSwing({ ...moist, ...swing, duration: hour(48) }),
-      () => cure.cureWaitOverHistory({ ...moist, steps, requiredTime: hour(24) }),
-      () => cure.cureWaitOverSwing({ ...moist, ...swing, requiredTime: hour(24) }),
+      () => cure.equivalentTimeSwing({ ...moist, ...swing, duration: time.hour(48) }),
+      () => cure.cureWaitOverHistory({ ...moist, steps, requiredTime: time.hour(24) }),
+      () => cure.cureWaitOverSwing({ ...moist, ...swing, requiredTime: time.hour(24) }),
     ];
     for (const call of calls) {
       try {
@@ -277,13 +307,17 @@ describe('waits and working times', () => {
   });
 
   it('below the minimum cure temperature there is no wait, only a refusal that says what would help', () => {
-    const call = (): unknown => cure.cureWait({ ...sheet, temperature: degC(4) });
+    const call = (): unknown => cure.cureWait({ ...sheet, temperature: temperature.degC(4) });
     expect(call).toThrow(CalculationError);
     expect(call).toThrow(/minimum cure temperature.*heat the pipe/);
-    expect(() => cure.timeAtTemperature({ ...sheet, temperature: degC(4), activationEnergy: kJPerMol(50) })).toThrow(
-      /minimum cure temperature/,
-    );
-    expect(cure.cureWait({ ...sheet, temperature: degC(5) }).wait).toBeGreaterThan(hour(24));
+    expect(() =>
+      cure.timeAtTemperature({
+        ...sheet,
+        temperature: temperature.degC(4),
+        activationEnergy: activationEnergy.kJPerMol(50),
+      }),
+    ).toThrow(/minimum cure temperature/);
+    expect(cure.cureWait({ ...sheet, temperature: temperature.degC(5) }).wait).toBeGreaterThan(time.hour(24));
   });
 
   it('a warning stands wherever the temperature leaves the tested span', () => {
@@ -294,31 +328,35 @@ describe('waits and working times', () => {
       [40, false],
       [40.1, true],
     ] as const) {
-      const input = { ...sheet, temperature: degC(celsius) };
+      const input = { ...sheet, temperature: temperature.degC(celsius) };
       expect(cure.waitLeavesTestedSpan(input)).toBe(leaves);
       expect(cure.workingTimeLeavesTestedSpan(input)).toBe(leaves);
-      expect(cure.timeLeavesTestedSpan({ ...input, activationEnergy: kJPerMol(50) })).toBe(leaves);
+      expect(cure.timeLeavesTestedSpan({ ...input, activationEnergy: activationEnergy.kJPerMol(50) })).toBe(leaves);
     }
     const { testedFrom: _from, testedTo: _to, ...bare } = sheet;
-    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: degC(22) })).toBe(true);
-    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: degC(23) })).toBe(false);
+    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: temperature.degC(22) })).toBe(true);
+    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: temperature.degC(23) })).toBe(false);
   });
 
   it('a tested span that leaves out its own reference is refused', () => {
-    expect(() => cure.cureWait({ ...sheet, temperature: degC(20), testedFrom: degC(25) })).toThrow(/testedFrom/);
-    expect(() => cure.cureWait({ ...sheet, temperature: degC(20), testedTo: degC(20) })).toThrow(/highest tested/);
+    expect(() =>
+      cure.cureWait({ ...sheet, temperature: temperature.degC(20), testedFrom: temperature.degC(25) }),
+    ).toThrow(/testedFrom/);
+    expect(() =>
+      cure.cureWait({ ...sheet, temperature: temperature.degC(20), testedTo: temperature.degC(20) }),
+    ).toThrow(/highest tested/);
   });
 
   it('bounds out of order are refused', () => {
-    const input = { ...sheet, temperature: degC(20) };
-    expect(() => cure.cureWait({ ...input, lowEnergy: kJPerMol(70) })).toThrow(/lowEnergy/);
-    expect(() => cure.workingTime({ ...input, highEnergy: kJPerMol(45) })).toThrow(/typical/);
+    const input = { ...sheet, temperature: temperature.degC(20) };
+    expect(() => cure.cureWait({ ...input, lowEnergy: activationEnergy.kJPerMol(70) })).toThrow(/lowEnergy/);
+    expect(() => cure.workingTime({ ...input, highEnergy: activationEnergy.kJPerMol(45) })).toThrow(/typical/);
   });
 
   it('a batch heavier than the one tested is warned of', () => {
-    const input = { ...sheet, temperature: degC(20), testedMass: kg(0.1) };
-    expect(cure.batchHeavierThanTested({ ...input, batchMass: kg(0.5) })).toBe(true);
-    expect(cure.batchHeavierThanTested({ ...input, batchMass: kg(0.1) })).toBe(false);
+    const input = { ...sheet, temperature: temperature.degC(20), testedMass: mass.kg(0.1) };
+    expect(cure.batchHeavierThanTested({ ...input, batchMass: mass.kg(0.5) })).toBe(true);
+    expect(cure.batchHeavierThanTested({ ...input, batchMass: mass.kg(0.1) })).toBe(false);
   });
 
   it('what is credited and what remains add up to what is required', () => {
@@ -326,15 +364,15 @@ describe('waits and working times', () => {
       fc.property(span(278.15, 313), span(0, 1), (T, share) => {
         const input = {
           ...sheet,
-          requiredTime: hour(24),
-          activationEnergy: kJPerMol(55),
-          temperature: kelvin(T),
+          requiredTime: time.hour(24),
+          activationEnergy: activationEnergy.kJPerMol(55),
+          temperature: temperature.kelvin(T),
         };
-        const whole = cure.remainingTime({ ...input, creditedTime: hour(0) });
-        near(whole, cure.timeAtTemperature({ ...input, time: hour(24) }), 1e-15);
-        const rest = cure.remainingTime({ ...input, creditedTime: hour(24 * share) });
+        const whole = cure.remainingTime({ ...input, creditedTime: time.hour(0) });
+        near(whole, cure.timeAtTemperature({ ...input, time: time.hour(24) }), 1e-15);
+        const rest = cure.remainingTime({ ...input, creditedTime: time.hour(24 * share) });
         expect(Math.abs(rest - whole * (1 - share))).toBeLessThanOrEqual(1e-12 * whole);
-        expect(cure.remainingTime({ ...input, creditedTime: hour(30) })).toBe(0);
+        expect(cure.remainingTime({ ...input, creditedTime: time.hour(30) })).toBe(0);
       }),
       settings,
     );

@@ -9,22 +9,26 @@ import {
   upperTemperatureLimit,
 } from '../../src/laminate/index.js';
 import {
-  degC,
-  deltaF,
-  deltaK,
   type Strain,
   type Temperature,
   type ThermalExpansion,
+  temperature,
+  temperatureDifference,
 } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
 
 describe('the temperature factor', () => {
   it('is 0.7014 at the limit, at most 1, and reaches 1 where its quadratic does, 62.7 K below', () => {
-    expect(temperatureFactor({ upperTemperatureLimit: degC(80), designTemperature: degC(80) })).toBe(0.7014);
+    expect(
+      temperatureFactor({ upperTemperatureLimit: temperature.degC(80), designTemperature: temperature.degC(80) }),
+    ).toBe(0.7014);
     const cap = (-0.001 + Math.sqrt(0.001 ** 2 + 4 * 6e-5 * (1 - 0.7014))) / (2 * 6e-5);
     expect(cap).toBeCloseTo(62.7, 1);
     const at = (below: number) =>
-      temperatureFactor({ upperTemperatureLimit: degC(150), designTemperature: (degC(150) - below) as Temperature });
+      temperatureFactor({
+        upperTemperatureLimit: temperature.degC(150),
+        designTemperature: (temperature.degC(150) - below) as Temperature,
+      });
     expect(at(cap - 0.01)).toBeLessThan(1);
     expect(at(cap + 0.01)).toBe(1);
     expect(at(140)).toBe(1);
@@ -38,27 +42,33 @@ describe('the temperature factor', () => {
       [50, 0.9],
       [60, 1],
     ] as const) {
-      const factor = temperatureFactor({ upperTemperatureLimit: degC(100), designTemperature: degC(100 - below) });
+      const factor = temperatureFactor({
+        upperTemperatureLimit: temperature.degC(100),
+        designTemperature: temperature.degC(100 - below),
+      });
       expect(Math.abs(factor - old)).toBeLessThan(0.023);
     }
   });
 
   it('takes the coefficients of another degree: the printed Fahrenheit line gives 0.7489 at 36 degF', () => {
     const factor = temperatureFactor({
-      upperTemperatureLimit: degC(80),
-      designTemperature: degC(60),
+      upperTemperatureLimit: temperature.degC(80),
+      designTemperature: temperature.degC(60),
       quadratic: 2e-5,
       linear: 0.0006,
-      coefficientUnit: deltaF(1),
+      coefficientUnit: temperatureDifference.degF(1),
     });
     expect(factor).toBeCloseTo(0.7489, 4);
   });
 
   it('is refused above the upper temperature limit', () => {
-    const limit = upperTemperatureLimit({ transitionTemperature: degC(110), margin: deltaK(30) });
-    near(limit, degC(80), 1e-15);
+    const limit = upperTemperatureLimit({
+      transitionTemperature: temperature.degC(110),
+      margin: temperatureDifference.kelvin(30),
+    });
+    near(limit, temperature.degC(80), 1e-15);
     try {
-      temperatureFactor({ upperTemperatureLimit: limit, designTemperature: degC(80.5) });
+      temperatureFactor({ upperTemperatureLimit: limit, designTemperature: temperature.degC(80.5) });
       expect.fail('it was accepted');
     } catch (error) {
       if (!isCalculationError(error)) throw error;
@@ -177,8 +187,8 @@ describe('the allowable strain', () => {
       defaultStrain: 0.001 as Strain,
       temperatureFactor: 0.8,
       cyclicFactor: 1,
-      designTemperature: degC(90),
-      installationTemperature: degC(10),
+      designTemperature: temperature.degC(90),
+      installationTemperature: temperature.degC(10),
       substrateExpansion: 12e-6 as ThermalExpansion,
       laminateExpansion: 0 as ThermalExpansion,
     };

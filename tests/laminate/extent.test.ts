@@ -14,7 +14,7 @@ import {
   taperLength,
   thinLaminateLimit,
 } from '../../src/laminate/index.js';
-import { type Length, type Modulus, mm, type Strain, type Stress } from '../../src/quantity/index.js';
+import { type Length, length, type Modulus, type Strain, type Stress } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
 
 describe('the overlap', () => {
@@ -52,7 +52,7 @@ describe('the overlap', () => {
     const laminate = {
       axialModulus: 23.4e9 as Modulus,
       axialStrain: 0.0025 as Strain,
-      laminateThickness: mm(6),
+      laminateThickness: length.mm(6),
       lapShearStrength: 5e6 as Stress,
     };
     const force = 23.4e9 * 0.0025 * 0.006;
@@ -64,23 +64,27 @@ describe('the overlap', () => {
     fc.assert(
       fc.property(span<Length>(0.001, 0.4), span<Length>(0, 0.4), span<Length>(0, 0.4), (geometry, adhesive, hole) => {
         const { overlap, governing } = governingOverlap({ geometry, adhesive, hole });
-        const all = { geometry, minimum: mm(50), adhesive, hole };
+        const all = { geometry, minimum: length.mm(50), adhesive, hole };
         expect(overlap).toBe(Object.values(all).sort((a, b) => b - a)[0]);
         expect(all[governing]).toBe(overlap);
       }),
       seeded,
     );
-    expect(governingOverlap({ geometry: mm(50), adhesive: mm(50) }).governing).toBe('geometry');
+    expect(governingOverlap({ geometry: length.mm(50), adhesive: length.mm(50) }).governing).toBe('geometry');
   });
 
   it('adds up with the defect and the tapers, and no taper is steeper than 5 to 1', () => {
     near(
-      axialExtent({ overlap: mm(70), defectLength: mm(100), taperLength: taperLength({ laminateThickness: mm(6) }) }),
-      mm(300),
+      axialExtent({
+        overlap: length.mm(70),
+        defectLength: length.mm(100),
+        taperLength: taperLength({ laminateThickness: length.mm(6) }),
+      }),
+      length.mm(300),
       1e-14,
     );
-    expect(() => taperLength({ laminateThickness: mm(6), ratio: 4.9 })).toThrow('must be at least 5');
-    near(taperLength({ laminateThickness: mm(6), ratio: 10 }), mm(60), 1e-14);
+    expect(() => taperLength({ laminateThickness: length.mm(6), ratio: 4.9 })).toThrow('must be at least 5');
+    near(taperLength({ laminateThickness: length.mm(6), ratio: 10 }), length.mm(60), 1e-14);
   });
 });
 
@@ -138,9 +142,9 @@ describe('the number of plies', () => {
 
 describe('the thin laminate', () => {
   it('ends at a twelfth of the diameter, where the bore carries 9 % more than the mean', () => {
-    const outsideDiameter = mm(200);
+    const outsideDiameter = length.mm(200);
     const limit = thinLaminateLimit({ outsideDiameter });
-    near(limit, mm(200) / 12, 1e-15);
+    near(limit, length.mm(200) / 12, 1e-15);
     expect(beyondThinLaminate({ outsideDiameter, laminateThickness: limit })).toBe(true);
     expect(beyondThinLaminate({ outsideDiameter, laminateThickness: (limit * 0.999) as Length })).toBe(false);
     expect(beyondThinLaminate({ outsideDiameter, laminateThickness: (limit * 0.999) as Length, ratio: 13 })).toBe(true);

@@ -14,14 +14,14 @@ import {
 } from '../../src/laminate/index.js';
 import {
   type CorrosionRate,
+  corrosionRate,
   type EnergyReleaseRate,
   type GaugePressure,
   gauge,
   type Length,
+  length,
   type Modulus,
-  mm,
-  mmPerYear,
-  year,
+  time,
 } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
 
@@ -95,14 +95,14 @@ describe('the laminate over a hole', () => {
     const t = 1e-6;
     const plate = Math.sqrt((200 * 32 * 2e10 * t ** 3) / (3 * 0.91 * 0.05 ** 4));
     near(holeResistance({ ...given, laminateThickness: t as Length }), plate, 1e-6);
-    expect(beyondRigidRoot({ holeDiameter: mm(25), laminateThickness: mm(8) })).toBe(true);
-    expect(beyondRigidRoot({ holeDiameter: mm(24), laminateThickness: mm(8) })).toBe(false);
+    expect(beyondRigidRoot({ holeDiameter: length.mm(25), laminateThickness: length.mm(8) })).toBe(true);
+    expect(beyondRigidRoot({ holeDiameter: length.mm(24), laminateThickness: length.mm(8) })).toBe(false);
   });
 
   it('refuses a ratio of Poisson that no laminate with these moduli can have', () => {
     expect(() =>
       holePressureCeiling({
-        holeDiameter: mm(20),
+        holeDiameter: length.mm(20),
         hoopModulus: 8e9 as Modulus,
         axialModulus: 40e9 as Modulus,
         poissonRatio: 0.45,
@@ -118,26 +118,38 @@ describe('the hole of the design', () => {
     fc.assert(
       fc.property(span<Length>(1e-5, 0.1), (holeDiameter) => {
         const d = designHoleDiameter({ holeDiameter });
-        expect(d).toBeGreaterThanOrEqual(mm(15));
+        expect(d).toBeGreaterThanOrEqual(length.mm(15));
         expect(d).toBeGreaterThanOrEqual(holeDiameter);
-        expect([mm(15), holeDiameter]).toContain(d);
-        expect(designHoleDiameter({ holeDiameter, leastDiameter: mm(0) })).toBe(holeDiameter);
+        expect([length.mm(15), holeDiameter]).toContain(d);
+        expect(designHoleDiameter({ holeDiameter, leastDiameter: length.mm(0) })).toBe(holeDiameter);
       }),
       seeded,
     );
   });
 
   it('grows on both sides over the life', () => {
-    near(holeAtEndOfLife({ holeDiameter: mm(6), corrosionRate: mmPerYear(0.25), designLife: year(10) }), mm(11), 1e-14);
+    near(
+      holeAtEndOfLife({
+        holeDiameter: length.mm(6),
+        corrosionRate: corrosionRate.mmPerYear(0.25),
+        designLife: time.year(10),
+      }),
+      length.mm(11),
+      1e-14,
+    );
     expect(() =>
-      holeAtEndOfLife({ holeDiameter: mm(6), corrosionRate: -1 as CorrosionRate, designLife: year(10) }),
+      holeAtEndOfLife({ holeDiameter: length.mm(6), corrosionRate: -1 as CorrosionRate, designLife: time.year(10) }),
     ).toThrow('corrosionRate');
   });
 
   it('has its largest diameter where a shell stops being a plate, and a severity that falls with the root of its size', () => {
-    near(largestHole({ outsideDiameter: mm(100), thickness: mm(6) }), mm(60), 1e-14);
+    near(largestHole({ outsideDiameter: length.mm(100), thickness: length.mm(6) }), length.mm(60), 1e-14);
     const pressure = gauge.MPa(1);
-    near(leakSeverity({ pressure, holeDiameter: mm(40) }) / leakSeverity({ pressure, holeDiameter: mm(10) }), 2, 1e-15);
+    near(
+      leakSeverity({ pressure, holeDiameter: length.mm(40) }) / leakSeverity({ pressure, holeDiameter: length.mm(10) }),
+      2,
+      1e-15,
+    );
   });
 });
 
@@ -149,22 +161,22 @@ describe('the service factor of a leak', () => {
   ] as const;
 
   it.each(classes)('starting at %s and falling by %s a year meets 0.333 after 20 years', (firstYear, decay) => {
-    expect(leakServiceFactor({ designLife: year(20), firstYear, decay })).toBeCloseTo(0.333, 3);
+    expect(leakServiceFactor({ designLife: time.year(20), firstYear, decay })).toBeCloseTo(0.333, 3);
   });
 
   it('never rises with life, is flat within the first year, and ends at 20 years', () => {
     fc.assert(
       fc.property(rising(0.01, 20), fc.constantFrom(...classes), ([short, long], [firstYear, decay]) => {
-        const at = (years: number) => leakServiceFactor({ designLife: year(years), firstYear, decay });
+        const at = (years: number) => leakServiceFactor({ designLife: time.year(years), firstYear, decay });
         expect(at(long)).toBeLessThanOrEqual(at(short));
         expect(at(short)).toBeLessThanOrEqual(firstYear);
       }),
       seeded,
     );
-    expect(() => leakServiceFactor({ designLife: year(20.01), firstYear: 0.83, decay: 0.02088 })).toThrow(
+    expect(() => leakServiceFactor({ designLife: time.year(20.01), firstYear: 0.83, decay: 0.02088 })).toThrow(
       'at most 631152000 s',
     );
-    expect(leakServiceFactor({ designLife: year(20), firstYear: 0.333, decay: 0 })).toBe(0.333);
+    expect(leakServiceFactor({ designLife: time.year(20), firstYear: 0.333, decay: 0 })).toBe(0.333);
   });
 });
 
@@ -186,7 +198,8 @@ describe('the temperature factor of a leak', () => {
           energyReleaseRate: (given.energyReleaseRate * weak) as EnergyReleaseRate,
         };
         const ratio =
-          holeResistance({ ...hot, laminateThickness: mm(8) }) / holeResistance({ ...given, laminateThickness: mm(8) });
+          holeResistance({ ...hot, laminateThickness: length.mm(8) }) /
+          holeResistance({ ...given, laminateThickness: length.mm(8) });
         near(factor, Math.min(1, ratio), 1e-12);
       }),
       seeded,

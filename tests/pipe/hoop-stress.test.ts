@@ -11,7 +11,7 @@ import {
   thickWallHoopStress,
   thickWallRadialStress,
 } from '../../src/pipe/index.js';
-import { gauge, type Length, mm } from '../../src/quantity/index.js';
+import { gauge, type Length, length } from '../../src/quantity/index.js';
 import { pipes, real, runs } from './pipes.js';
 
 const insideOf = (pipe: { outsideDiameter: Length; wallThickness: Length }) =>
@@ -77,7 +77,7 @@ describe('hoop stress', () => {
   });
 
   it('of a thin wall is the same by every form', () => {
-    const pipe = { pressure: gauge.MPa(1), outsideDiameter: mm(1000), wallThickness: mm(0.001) };
+    const pipe = { pressure: gauge.MPa(1), outsideDiameter: length.mm(1000), wallThickness: length.mm(0.001) };
     const expected = 1e6 * 5e5;
     expect(hoopStress(pipe) / expected).toBeCloseTo(1, 12);
     expect(meanDiameterHoopStress(pipe) / expected).toBeCloseTo(1, 5);
@@ -86,8 +86,8 @@ describe('hoop stress', () => {
   });
 
   it('has a note on the mean diameter from D/t = 11 downward', () => {
-    const pipe = { pressure: gauge.MPa(1), outsideDiameter: mm(110) };
-    expect(beyondMeanDiameterAccuracy({ ...pipe, wallThickness: mm(9.99) })).toBe(false);
-    expect(beyondMeanDiameterAccuracy({ ...pipe, wallThickness: mm(10.01) })).toBe(true);
+    const pipe = { pressure: gauge.MPa(1), outsideDiameter: length.mm(110) };
+    expect(beyondMeanDiameterAccuracy({ ...pipe, wallThickness: length.mm(9.99) })).toBe(false);
+    expect(beyondMeanDiameterAccuracy({ ...pipe, wallThickness: length.mm(10.01) })).toBe(true);
   });
 });

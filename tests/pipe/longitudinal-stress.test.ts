@@ -13,10 +13,20 @@ import {
   thickWallAxialStress,
   thinLongitudinalStress,
 } from '../../src/pipe/index.js';
-import { degC, gauge, kN, mm, modulus, N, Nm, perK, type Stress, stress } from '../../src/quantity/index.js';
+import {
+  force,
+  gauge,
+  length,
+  modulus,
+  moment,
+  type Stress,
+  stress,
+  temperature,
+  thermalExpansion,
+} from '../../src/quantity/index.js';
 import { pipes, runs } from './pipes.js';
 
-const steel = { modulus: modulus.GPa(207), expansion: perK(1.17e-5) };
+const steel = { modulus: modulus.GPa(207), expansion: thermalExpansion.perK(1.17e-5) };
 
 describe('longitudinal stress', () => {
   it('of pressure on closed ends is the thrust on the bore over the metal area', () => {
@@ -49,7 +59,7 @@ describe('longitudinal stress', () => {
   });
 
   it('of temperature is compression in a line hotter than at tie-in, tension in a colder one, and none in between', () => {
-    const [cold, warm] = [degC(5), degC(60)];
+    const [cold, warm] = [temperature.degC(5), temperature.degC(60)];
     const heated = restrainedThermalStress({ ...steel, tieInTemperature: cold, operatingTemperature: warm });
     const cooled = restrainedThermalStress({ ...steel, tieInTemperature: warm, operatingTemperature: cold });
     expect(heated).toBeCloseTo(-207e9 * 1.17e-5 * 55, 0);
@@ -58,19 +68,22 @@ describe('longitudinal stress', () => {
   });
 
   it('of a force balances it over the ring, and of bending meets the thin-ring moment', () => {
-    const pipe = { outsideDiameter: mm(1000), wallThickness: mm(0.1) };
+    const pipe = { outsideDiameter: length.mm(1000), wallThickness: length.mm(0.1) };
     const [r, t] = [0.49995, 0.0001];
-    const bending = bendingStress({ ...pipe, bendingMoment: Nm(1000) });
+    const bending = bendingStress({ ...pipe, bendingMoment: moment.Nm(1000) });
     // Sum over small arcs of stress times arm, with the stress linear over the section.
-    let moment = 0;
+    let bendingMoment = 0;
     const arcs = 3600;
     for (let i = 0; i < arcs; i++) {
       const arm = r * Math.sin((2 * Math.PI * (i + 0.5)) / arcs);
-      moment += bending * (arm / 0.5) * arm * t * ((2 * Math.PI * r) / arcs);
+      bendingMoment += bending * (arm / 0.5) * arm * t * ((2 * Math.PI * r) / arcs);
     }
-    expect(moment / 1000).toBeCloseTo(1, 6);
-    expect(axialForceStress({ ...pipe, axialForce: kN(-10) }) / (-10e3 / (2 * Math.PI * r * t))).toBeCloseTo(1, 9);
-    expect(axialForceStress({ ...pipe, axialForce: N(0) })).toBe(0);
+    expect(bendingMoment / 1000).toBeCloseTo(1, 6);
+    expect(axialForceStress({ ...pipe, axialForce: force.kN(-10) }) / (-10e3 / (2 * Math.PI * r * t))).toBeCloseTo(
+      1,
+      9,
+    );
+    expect(axialForceStress({ ...pipe, axialForce: force.N(0) })).toBe(0);
   });
 
   it('adds up, with what is left out counted as nothing', () => {
@@ -89,12 +102,12 @@ describe('longitudinal stress', () => {
 
 describe('anchor force', () => {
   it('is the force that takes away the strain of the free line', () => {
-    const pipe = { outsideDiameter: mm(323.9), wallThickness: mm(9.53) };
+    const pipe = { outsideDiameter: length.mm(323.9), wallThickness: length.mm(9.53) };
     const area = (Math.PI / 4) * (0.3239 ** 2 - (0.3239 - 2 * 0.00953) ** 2);
     const S = hoopStress({ ...pipe, pressure: gauge.MPa(5) });
     const free = 1.17e-5 * 40 + (S / 2 - 0.3 * S) / 207e9;
-    const state = { tieInTemperature: degC(10), operatingTemperature: degC(50) };
-    const force = anchorForce({ ...pipe, ...steel, ...state, hoopStress: S });
-    expect(force / (area * 207e9 * free)).toBeCloseTo(1, 10);
+    const state = { tieInTemperature: temperature.degC(10), operatingTemperature: temperature.degC(50) };
+    const axialForce = anchorForce({ ...pipe, ...steel, ...state, hoopStress: S });
+    expect(axialForce / (area * 207e9 * free)).toBeCloseTo(1, 10);
   });
 });

@@ -7,7 +7,7 @@ import {
   mawp,
   minimumWall,
 } from '../../src/pipe/index.js';
-import { type GaugePressure, gauge, type Length, mm, type Stress, stress } from '../../src/quantity/index.js';
+import { type GaugePressure, gauge, type Length, length, type Stress, stress } from '../../src/quantity/index.js';
 import { real, runs } from './pipes.js';
 
 const cases = fc
@@ -83,9 +83,9 @@ describe('maximum allowable working pressure', () => {
   });
 
   it('is refused for a wall of D/6 and when the supplement takes the whole wall', () => {
-    const pipe = { outsideDiameter: mm(60), allowableStress: stress.MPa(138), jointFactor: 1 };
-    expect(() => mawp({ ...pipe, wallThickness: mm(10.001) })).toThrow('must be below D/6');
-    const gone = { ...pipe, wallThickness: mm(3), supplementalThickness: mm(3) };
+    const pipe = { outsideDiameter: length.mm(60), allowableStress: stress.MPa(138), jointFactor: 1 };
+    expect(() => mawp({ ...pipe, wallThickness: length.mm(10.001) })).toThrow('must be below D/6');
+    const gone = { ...pipe, wallThickness: length.mm(3), supplementalThickness: length.mm(3) };
     expect(() => mawp(gone)).toThrow('no wall is left');
     expect(() => codeLongitudinalStress({ ...gone, pressure: gauge.MPa(1) })).toThrow('no wall is left');
   });
@@ -106,14 +106,14 @@ describe('minimum wall', () => {
   it('is never below the structural minimum, nor below what bending needs along the pipe', () => {
     const pipe = {
       pressure: gauge.MPa(0.5),
-      outsideDiameter: mm(168.3),
+      outsideDiameter: length.mm(168.3),
       allowableStress: stress.MPa(138),
       jointFactor: 1,
     };
-    expect(minimumWall(pipe).required).toBeLessThan(mm(0.4));
-    expect(minimumWall({ ...pipe, structuralMinimum: mm(2.8) }).required).toBe(mm(2.8));
-    const bent = minimumWall({ ...pipe, supplementalThickness: mm(2) });
+    expect(minimumWall(pipe).required).toBeLessThan(length.mm(0.4));
+    expect(minimumWall({ ...pipe, structuralMinimum: length.mm(2.8) }).required).toBe(length.mm(2.8));
+    const bent = minimumWall({ ...pipe, supplementalThickness: length.mm(2) });
     expect(bent.required).toBe(bent.longitudinal);
-    expect(bent.required).toBeGreaterThan(mm(2));
+    expect(bent.required).toBeGreaterThan(length.mm(2));
   });
 });

@@ -9,7 +9,7 @@ import {
   modifiedB31gAll,
   modifiedB31gFailurePressure,
 } from '../../src/pipe/index.js';
-import { m, stress } from '../../src/quantity/index.js';
+import { length, stress } from '../../src/quantity/index.js';
 
 const S = stress.MPa(400);
 
@@ -23,8 +23,8 @@ const rows = fc.record({
 });
 
 interface Survey {
-  readonly outsideDiameter: ReturnType<typeof m>;
-  readonly wallThickness: ReturnType<typeof m>;
+  readonly outsideDiameter: ReturnType<typeof length.m>;
+  readonly wallThickness: ReturnType<typeof length.m>;
   readonly depth: Float64Array;
   readonly length: Float64Array;
 }
@@ -34,41 +34,47 @@ const forms = [
     'original B31G',
     (survey: Survey, out: Float64Array) => b31gAll({ ...survey, flowStress: S }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      b31gFailurePressure({ ...pipe, flowStress: S, defectDepth: m(d), defectLength: m(L) }),
+      b31gFailurePressure({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
     0.8,
   ],
   [
     'modified B31G',
     (survey: Survey, out: Float64Array) => modifiedB31gAll({ ...survey, flowStress: S }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      modifiedB31gFailurePressure({ ...pipe, flowStress: S, defectDepth: m(d), defectLength: m(L) }),
+      modifiedB31gFailurePressure({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
     0.8,
   ],
   [
     'DNV-RP-F101',
     (survey: Survey, out: Float64Array) => dnvAll({ ...survey, tensileStrength: S, editionFactor: 1.05 }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      dnvFailurePressure({ ...pipe, tensileStrength: S, editionFactor: 1.05, defectDepth: m(d), defectLength: m(L) }),
+      dnvFailurePressure({
+        ...pipe,
+        tensileStrength: S,
+        editionFactor: 1.05,
+        defectDepth: length.m(d),
+        defectLength: length.m(L),
+      }),
     0.85,
   ],
 ] as const;
 
 describe.each(forms)('the survey form of %s', (_, all, one, deepest) => {
-  const survey = (depth: readonly number[], length: readonly number[]): Survey => ({
-    outsideDiameter: m(0.5),
-    wallThickness: m(0.01),
+  const survey = (depth: readonly number[], lengths: readonly number[]): Survey => ({
+    outsideDiameter: length.m(0.5),
+    wallThickness: length.m(0.01),
     depth: Float64Array.from(depth),
-    length: Float64Array.from(length),
+    length: Float64Array.from(lengths),
   });
 
   it('gives every row what the formula gives, bit for bit, in the array that was passed', () => {
     fc.assert(
       fc.property(rows, ({ D, t, losses }) => {
-        const pipe = { outsideDiameter: m(D), wallThickness: m(t) };
+        const pipe = { outsideDiameter: length.m(D), wallThickness: length.m(t) };
         const depth = Float64Array.from(losses, ([x]) => x * t);
-        const length = Float64Array.from(losses, ([, L]) => L);
+        const lengths = Float64Array.from(losses, ([, L]) => L);
         const out = new Float64Array(losses.length);
-        expect(all({ ...pipe, depth, length }, out)).toBe(out);
+        expect(all({ ...pipe, depth, length: lengths }, out)).toBe(out);
         losses.forEach(([x, L], row) => {
           expect(out[row]).toBe(one(pipe, x * t, L));
         });
@@ -86,10 +92,10 @@ describe.each(forms)('the survey form of %s', (_, all, one, deepest) => {
     ['an endless length', [0.001, 0.001, 0.001], [0.1, 0.1, Number.POSITIVE_INFINITY], 'length[2]'],
     ['a length that is no number', [0.001, 0.001, 0.001], [Number.NaN, 0.1, 0.1], 'length[0]'],
   ] as const;
-  it.each(bad)('names the first row that has %s', (__, depth, length, parameter) => {
+  it.each(bad)('names the first row that has %s', (__, depth, lengths, parameter) => {
     let caught: unknown;
     try {
-      all(survey(depth, length), new Float64Array(3));
+      all(survey(depth, lengths), new Float64Array(3));
     } catch (error) {
       caught = error;
     }
@@ -104,7 +110,7 @@ describe.each(forms)('the survey form of %s', (_, all, one, deepest) => {
   it('refuses lists of different length and a pipe that cannot be', () => {
     expect(() => all(survey([0.001, 0.001], [0.1]), new Float64Array(2))).toThrow(/length is 1 rows/u);
     expect(() => all(survey([0.001], [0.1]), new Float64Array(2))).toThrow(/out is 2 rows/u);
-    expect(() => all({ ...survey([0.001], [0.1]), wallThickness: m(0.25) }, new Float64Array(1))).toThrow(
+    expect(() => all({ ...survey([0.001], [0.1]), wallThickness: length.m(0.25) }, new Float64Array(1))).toThrow(
       /half the outside diameter/u,
     );
   });

@@ -15,9 +15,8 @@ import {
 import {
   type GaugePressure,
   gauge,
-  inch,
   type Length,
-  mm,
+  length,
   ratio,
   type Stress,
   stress,
@@ -50,7 +49,7 @@ describe('pressure design thickness', () => {
   });
 
   it('from the inside diameter with a plus before P (1 - Y), as one data file prints it, would not agree', () => {
-    const design = { pressure: gauge.MPa(10), outsideDiameter: mm(168.3), allowableStress: stress.MPa(138) };
+    const design = { pressure: gauge.MPa(10), outsideDiameter: length.mm(168.3), allowableStress: stress.MPa(138) };
     const t = designThicknessOutside({ ...design, jointFactor: 1 });
     const wrong = (10 * (168.3 - 2 * t * 1000)) / (2 * (138 + 10 * 0.6)) / 1000;
     const right = designThicknessInside({
@@ -80,14 +79,19 @@ describe('pressure design thickness', () => {
   });
 
   it('is refused beyond the validity of the code equation', () => {
-    const design = { outsideDiameter: mm(100), allowableStress: stress.MPa(100), jointFactor: 1 };
+    const design = { outsideDiameter: length.mm(100), allowableStress: stress.MPa(100), jointFactor: 1 };
     const at = (MPa: number) => designThicknessOutside({ ...design, pressure: gauge.MPa(MPa) });
     expect(at(38.4)).toBeGreaterThan(0);
     expect(() => at(38.6)).toThrow('0.385 S E');
     const weakWeld = { ...design, pressure: gauge.MPa(35), weldStrengthFactor: 0.6 };
     expect(() => designThicknessOutside(weakWeld)).toThrow('must be below D/6');
-    expect(() => designThicknessInside({ ...weakWeld, insideDiameter: mm(50) })).toThrow('must be below D/6');
-    const nothingHolds = { ...weakWeld, weldStrengthFactor: 0.2, temperatureCoefficient: 0, insideDiameter: mm(50) };
+    expect(() => designThicknessInside({ ...weakWeld, insideDiameter: length.mm(50) })).toThrow('must be below D/6');
+    const nothingHolds = {
+      ...weakWeld,
+      weldStrengthFactor: 0.2,
+      temperatureCoefficient: 0,
+      insideDiameter: length.mm(50),
+    };
     expect(() => designThicknessInside(nothingHolds)).toThrow('no wall holds more');
   });
 
@@ -121,11 +125,11 @@ describe('order wall', () => {
   });
 
   it('is more than the common mistake of adding 12.5 % gives, which leaves too little', () => {
-    const wall = orderWall({ designThickness: mm(7), allowance: mm(1) });
-    const mistake = mm(8 * 1.125);
+    const wall = orderWall({ designThickness: length.mm(7), allowance: length.mm(1) });
+    const mistake = length.mm(8 * 1.125);
     expect(wall).toBeGreaterThan(mistake);
-    expect(mistake * 0.875).toBeLessThan(mm(8));
-    expect(wall * 0.875).toBeCloseTo(mm(8), 12);
+    expect(mistake * 0.875).toBeLessThan(length.mm(8));
+    expect(wall * 0.875).toBeCloseTo(length.mm(8), 12);
   });
 });
 
@@ -146,17 +150,22 @@ describe('allowable pressure of a nominal wall', () => {
   });
 
   it('is refused when under-tolerance and allowance leave no wall, or the wall is too thick for the equation', () => {
-    const pipe = { outsideDiameter: mm(60.3), allowableStress: stress.MPa(138), jointFactor: 1 };
-    const thin = { ...pipe, wallThickness: mm(3.91), allowance: mm(3.5) };
+    const pipe = { outsideDiameter: length.mm(60.3), allowableStress: stress.MPa(138), jointFactor: 1 };
+    const thin = { ...pipe, wallThickness: length.mm(3.91), allowance: length.mm(3.5) };
     expect(() => allowablePressure(thin)).toThrow('leave no wall');
-    expect(() => allowablePressure({ ...pipe, wallThickness: mm(12) })).toThrow('must be below D/6');
-    const noY = { ...pipe, wallThickness: mm(11), temperatureCoefficient: 0.7, underTolerance: ratio.fraction(0.1) };
+    expect(() => allowablePressure({ ...pipe, wallThickness: length.mm(12) })).toThrow('must be below D/6');
+    const noY = {
+      ...pipe,
+      wallThickness: length.mm(11),
+      temperatureCoefficient: 0.7,
+      underTolerance: ratio.fraction(0.1),
+    };
     expect(() => allowablePressure(noY)).toThrow('0.385 S E');
   });
 });
 
 describe('design pressure of a pipeline', () => {
-  const pipe = { outsideDiameter: inch(16), wallThickness: inch(0.25), yieldStrength: stress.psi(52000) };
+  const pipe = { outsideDiameter: length.inch(16), wallThickness: length.inch(0.25), yieldStrength: stress.psi(52000) };
 
   it('puts the hoop stress on the outside diameter at its share of the yield strength', () => {
     const factors = { designFactor: 0.6, jointFactor: 0.8 };
@@ -199,7 +208,7 @@ describe('outside diameter from a circumference', () => {
   });
 
   it('refuses a tape thicker than the pipe that it goes round', () => {
-    const tape = { circumference: mm(3), tapeThickness: mm(1) };
+    const tape = { circumference: length.mm(3), tapeThickness: length.mm(1) };
     expect(() => outsideDiameterFromCircumference(tape)).toThrow('outside diameter');
   });
 });

@@ -12,22 +12,22 @@ import {
   remainingStrength,
   remainingStrengthMethods,
 } from '../../src/pipe/index.js';
-import { gauge, m, mm, stress } from '../../src/quantity/index.js';
+import { gauge, length, stress } from '../../src/quantity/index.js';
 import { formulaOf } from '../../src/registry/index.js';
 
-const pipe = { outsideDiameter: mm(508), wallThickness: mm(9.53) };
+const pipe = { outsideDiameter: length.mm(508), wallThickness: length.mm(9.53) };
 const base: RemainingStrengthInput = {
   ...pipe,
   yieldStrength: stress.MPa(359),
   tensileStrength: stress.MPa(455),
-  defectDepth: mm(6),
-  defectLength: mm(250),
+  defectDepth: length.mm(6),
+  defectLength: length.mm(250),
   maximumPressure: gauge.MPa(9),
   designFactor: 0.72,
 };
 const profile: readonly DepthPoint[] = [0, 1, 3, 2, 2, 6, 6, 3, 1, 1, 0].map((depth, k) => ({
-  position: mm(25 * k),
-  depth: mm(depth),
+  position: length.mm(25 * k),
+  depth: length.mm(depth),
 }));
 
 const refusalOf = (input: RemainingStrengthInput) => {
@@ -68,10 +68,10 @@ describe('the choice of a remaining-strength method', () => {
     expect(safetyFactor).toBeCloseTo(1 / 0.72, 15);
     const level1 = methods.find(({ method }) => method === 'local-metal-loss');
     const { reducedPressure } = localMetalLoss({
-      insideDiameter: mm(508 - 2 * 9.53),
-      correctedWall: mm(9.53),
-      measuredMinimum: mm(9.53 - 6),
-      defectLength: mm(250),
+      insideDiameter: length.mm(508 - 2 * 9.53),
+      correctedWall: length.mm(9.53),
+      measuredMinimum: length.mm(9.53 - 6),
+      defectLength: length.mm(250),
       workingPressure: gauge.MPa(9),
     });
     expect(level1?.inside === true ? level1.safePressure : 0).toBeCloseTo(reducedPressure, 3);
@@ -83,7 +83,7 @@ describe('the choice of a remaining-strength method', () => {
         fc.double({ min: 0.05, max: 0.83, noNaN: true }),
         fc.double({ min: 0.02, max: 1, noNaN: true }),
         (x, L) => {
-          const found = remainingStrength({ ...base, defectDepth: m(x * 0.00953), defectLength: m(L) });
+          const found = remainingStrength({ ...base, defectDepth: length.m(x * 0.00953), defectLength: length.m(L) });
           const inside = found.methods.flatMap((result) => (result.inside ? [result.safePressure] : []));
           expect(found.safePressure).toBe(Math.min(...inside));
           expect(found.safePressure).toBeLessThanOrEqual(9e6);
@@ -127,7 +127,7 @@ describe('the choice of a remaining-strength method', () => {
   });
 
   it('leaves out a method beyond its depth and keeps those that reach deeper', () => {
-    const deep = { ...base, defectDepth: mm(0.82 * 9.53) };
+    const deep = { ...base, defectDepth: length.mm(0.82 * 9.53) };
     const found = remainingStrength(deep);
     expect(found.method).toBe('dnv-single-defect');
     const reasons = found.methods.flatMap((result) => (result.inside ? [] : [`${result.method}: ${result.because}`]));
@@ -136,10 +136,10 @@ describe('the choice of a remaining-strength method', () => {
   });
 
   it('is refused where no method, or not the named one, is inside its limits', () => {
-    const every = refusalOf({ ...base, defectDepth: mm(0.86 * 9.53) });
+    const every = refusalOf({ ...base, defectDepth: length.mm(0.86 * 9.53) });
     expect(every.code).toBe('outside-validity');
     expect(every.message).toMatch(/b31g-original: .*dnv-single-defect: .*0\.85/u);
-    const named = refusalOf({ ...base, defectDepth: mm(0.82 * 9.53), method: 'modified-b31g' });
+    const named = refusalOf({ ...base, defectDepth: length.mm(0.82 * 9.53), method: 'modified-b31g' });
     expect(named).toMatchObject({ code: 'outside-validity', value: 'modified-b31g' });
     expect(refusalOf({ ...base, method: 'effective-area' }).message).toMatch(/needs a depth profile/u);
     const { tensileStrength: _, ...unknown } = base;
@@ -156,25 +156,25 @@ describe('the choice of a remaining-strength method', () => {
   });
 
   it('is refused for bad input, whatever the method', () => {
-    expect(refusalOf({ ...base, defectDepth: mm(9.53) })).toMatchObject({ code: 'invalid-input' });
+    expect(refusalOf({ ...base, defectDepth: length.mm(9.53) })).toMatchObject({ code: 'invalid-input' });
     expect(refusalOf({ ...base, maximumPressure: gauge.MPa(-1) })).toMatchObject({ parameter: 'maximumPressure' });
     expect(refusalOf({ ...base, yieldStrength: stress.MPa(0) })).toMatchObject({ parameter: 'yieldStrength' });
     expect(refusalOf({ ...base, method: 'guess' as never })).toMatchObject({ parameter: 'method' });
     expect(refusalOf({ ...base, flowStress: 'high' as never })).toMatchObject({ parameter: 'flowStress' });
     expect(refusalOf({ ...base, profile: [...profile].reverse() })).toMatchObject({ code: 'invalid-input' });
-    expect(refusalOf({ ...base, defectDepth: mm(5), profile })).toMatchObject({ parameter: 'profile[5].depth' });
+    expect(refusalOf({ ...base, defectDepth: length.mm(5), profile })).toMatchObject({ parameter: 'profile[5].depth' });
   });
 
   it('warns of what the method warns of', () => {
-    const shallow = remainingStrength({ ...base, defectDepth: mm(0.5), method: 'b31g-original' });
+    const shallow = remainingStrength({ ...base, defectDepth: length.mm(0.5), method: 'b31g-original' });
     expect(shallow.notes).toEqual(['depth below 0.1 of the wall: B31G asks for no action']);
     const strong = { ...base, yieldStrength: stress.MPa(555), tensileStrength: stress.MPa(625) };
     const offset = remainingStrength({ ...strong, method: 'modified-b31g', flowStress: 'yield plus 69 MPa' });
     expect(offset.notes[0]).toMatch(/483 MPa/u);
     const level1 = { ...base, method: 'local-metal-loss' } as const;
     expect(remainingStrength(level1).notes[0]).toMatch(/discontinuity/u);
-    expect(remainingStrength({ ...level1, distanceToDiscontinuity: m(2) }).notes).toEqual([]);
-    const long = remainingStrength({ ...level1, distanceToDiscontinuity: m(9), defectLength: m(4) });
+    expect(remainingStrength({ ...level1, distanceToDiscontinuity: length.m(2) }).notes).toEqual([]);
+    const long = remainingStrength({ ...level1, distanceToDiscontinuity: length.m(9), defectLength: length.m(4) });
     expect(long.notes[0]).toMatch(/length parameter above 20/u);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degC, gauge, type Length, mm, ratio, stress } from '../../src/quantity/index.js';
+import { gauge, type Length, length, ratio, stress, temperature } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { leaking, partWall } from '../repair/example-case.js';
 
@@ -35,7 +35,11 @@ describe('a hotter site', () => {
         const at = (degrees: number) =>
           designed({
             ...repairCase,
-            site: { ...repairCase.site, pipeTemperature: degC(degrees), airTemperature: degC(degrees) },
+            site: {
+              ...repairCase.site,
+              pipeTemperature: temperature.degC(degrees),
+              airTemperature: temperature.degC(degrees),
+            },
           }).cures;
         const [before, after] = [at(cool), at(warm)];
         expect(after.length).toBe(before.length);
@@ -78,7 +82,7 @@ describe('a thinner wall that still counts as part-wall', () => {
   const withWall = (method: NonNullable<RepairCase['repair']['method']>, MPa: number, wall: number): RepairCase => ({
     ...atPressure(partWall, MPa),
     laminate: strong,
-    defect: { ...partWall.defect, remainingWall: mm(wall) },
+    defect: { ...partWall.defect, remainingWall: length.mm(wall) },
     repair: { ...partWall.repair, method },
   });
 
@@ -119,7 +123,7 @@ describe('a worse defect', () => {
     fc.assert(
       fc.property(rising(1, 45), span(0.2, 1.5), ([small, large], MPa) => {
         const at = (hole: number): number =>
-          thickness({ ...atPressure(leaking, MPa), defect: { ...leaking.defect, holeDiameter: mm(hole) } });
+          thickness({ ...atPressure(leaking, MPa), defect: { ...leaking.defect, holeDiameter: length.mm(hole) } });
         expect(at(large)).toBeGreaterThanOrEqual(at(small));
       }),
       runs,
@@ -129,8 +133,11 @@ describe('a worse defect', () => {
   it('never shortens the repair when it is longer', () => {
     fc.assert(
       fc.property(rising(10, 400), ([short, long]) => {
-        const at = (length: number): Length => {
-          const { extent } = designed({ ...partWall, defect: { ...partWall.defect, axialLength: mm(length) } });
+        const at = (axialLength: number): Length => {
+          const { extent } = designed({
+            ...partWall,
+            defect: { ...partWall.defect, axialLength: length.mm(axialLength) },
+          });
           if (extent === undefined) throw new Error('designed without an extent');
           return extent.totalLength;
         };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degC, gPerM2, hour, mm, ratio } from '../../src/quantity/index.js';
+import { arealWeight, length, ratio, temperature, time } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../src/repair/index.js';
 import { dewPoint } from '../../src/site/index.js';
 import { leaking, partWall } from './example-case.js';
@@ -19,9 +19,9 @@ const withSite = (repairCase: RepairCase, site: Partial<RepairCase['site']>): Re
 describe('the site of a design', () => {
   it('gives the dew point, and the margin at the worst edge of the instruments', () => {
     const site = siteOf(planned);
-    const worst = dewPoint({ temperature: degC(20.5), humidity: ratio.percent(63) });
-    expect(site.dewPoint).toBe(dewPoint({ temperature: degC(20), humidity: ratio.percent(60) }));
-    expect(site.margin).toBeCloseTo(degC(19.5) - worst, 9);
+    const worst = dewPoint({ temperature: temperature.degC(20.5), humidity: ratio.percent(63) });
+    expect(site.dewPoint).toBe(dewPoint({ temperature: temperature.degC(20), humidity: ratio.percent(60) }));
+    expect(site.margin).toBeCloseTo(temperature.degC(19.5) - worst, 9);
     expect(site.steelNeeded).toBeCloseTo(worst + 3 + 0.5, 9);
   });
 
@@ -62,7 +62,7 @@ describe('the site of a design', () => {
     [
       'a system qualified on less',
       withSite(partWall, {
-        surface: { grade: 'St 3', profile: mm(0.03), qualified: { grade: 'St 3', profile: mm(0.03) } },
+        surface: { grade: 'St 3', profile: length.mm(0.03), qualified: { grade: 'St 3', profile: length.mm(0.03) } },
       }),
       'St 3',
       30e-6,
@@ -77,9 +77,9 @@ describe('the site of a design', () => {
   it('waits for steel that was not measured, stops at too light a grade or profile', () => {
     const { surface: _, ...bare } = planned.site;
     expect(siteOf({ ...planned, site: bare }).steel).toBe('wait');
-    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2', profile: mm(0.07) } })).steel).toBe('stop');
-    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2 1/2', profile: mm(0.059) } })).steel).toBe('stop');
-    const salty = { grade: 'Sa 2 1/2', profile: mm(0.07), salts: gPerM2(0.03) } as const;
+    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2', profile: length.mm(0.07) } })).steel).toBe('stop');
+    expect(siteOf(withSite(planned, { surface: { grade: 'Sa 2 1/2', profile: length.mm(0.059) } })).steel).toBe('stop');
+    const salty = { grade: 'Sa 2 1/2', profile: length.mm(0.07), salts: arealWeight.gPerM2(0.03) } as const;
     expect(siteOf(withSite(planned, { surface: salty })).steel).toBe('stop');
   });
 
@@ -87,7 +87,7 @@ describe('the site of a design', () => {
     const broken = withSite(planned, { relativeHumidity: ratio.percent(0), forecast: undefined });
     expect(designRepair(broken).verdict).toBe('designed');
     expect(siteOf(broken).weather).toBe('wait');
-    const hot = withSite(leaking, { pipeTemperature: degC(20), airTemperature: degC(95) });
+    const hot = withSite(leaking, { pipeTemperature: temperature.degC(20), airTemperature: temperature.degC(95) });
     expect(siteOf(hot).reasons[0]?.because).toMatch(/cannot be judged/);
   });
 
@@ -96,7 +96,7 @@ describe('the site of a design', () => {
       designRepair(
         withSite(planned, {
           forecast: planned.site.forecast?.map((step, index) =>
-            index === 1 ? { ...step, pipeTemperature: degC(degrees) } : step,
+            index === 1 ? { ...step, pipeTemperature: temperature.degC(degrees) } : step,
           ),
         }),
       ).cures[1]?.wait ?? 0;
@@ -113,9 +113,9 @@ describe('worse weather', () => {
   });
   const weatherOf = (steps: readonly { steel: number; air: number; humidity: number }[]) => {
     const forecast = steps.map(({ steel, air, humidity }) => ({
-      duration: hour(24),
-      pipeTemperature: degC(steel),
-      airTemperature: degC(air),
+      duration: time.hour(24),
+      pipeTemperature: temperature.degC(steel),
+      airTemperature: temperature.degC(air),
       relativeHumidity: ratio.fraction(humidity),
     }));
     const [now] = forecast;

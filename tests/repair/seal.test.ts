@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gauge, mm, mPerMin } from '../../src/quantity/index.js';
+import { gauge, length, speed } from '../../src/quantity/index.js';
 import { designRepair, planWork, type RepairCase, type Seal } from '../../src/repair/index.js';
 import { leaking, sealed } from './example-case.js';
 
@@ -30,7 +30,7 @@ describe('the leak seal', () => {
   });
 
   it('is limited by the weakest of strap, fastener, sheet and pipe', () => {
-    const weak = designRepair(withSeal({ band: { ...seal.band, thickness: mm(0.05) } }));
+    const weak = designRepair(withSeal({ band: { ...seal.band, thickness: length.mm(0.05) } }));
     expect(weak.seal?.limitedBy ?? weak.reasons[0]?.text).toContain('strap');
   });
 
@@ -61,7 +61,7 @@ describe('the leak seal', () => {
 
   it('is planned at the pressure that its torque is for, also where the parts could carry more', () => {
     expect(design.seal?.highestPressure).toBeGreaterThan(seal.linePressure);
-    const planned = { ...sealed, crew: { layingSpeed: mPerMin(1), crews: 1, start: '07:30' } };
+    const planned = { ...sealed, crew: { layingSpeed: speed.mPerMin(1), crews: 1, start: '07:30' } };
     const work = planWork(designRepair(planned)).steps.find(({ id }) => id === 'seal');
     const pressures = JSON.stringify(work).match(/"gauge pressure","value":([\d.e]+)/g);
     expect(pressures?.length).toBeGreaterThan(0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
-import { mm } from '../../src/quantity/index.js';
+import { length } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
@@ -190,8 +190,8 @@ describe('the calculation sheet', () => {
       reasons: [
         {
           text: 'the hole is too large for the laminate to span',
-          found: { name: 'hole', kind: 'length', value: mm(180) },
-          limit: { name: 'largest hole', kind: 'length', value: mm(127.6) },
+          found: { name: 'hole', kind: 'length', value: length.mm(180) },
+          limit: { name: 'largest hole', kind: 'length', value: length.mm(127.6) },
           clause: '7.5.7',
         },
       ],

@@ -3,7 +3,7 @@ import { type AnyFormula, isCalculationError } from '../../src/formula/index.js'
 import type { RecordedStep } from '../../src/formula/recorder.js';
 import { arrheniusShift } from '../../src/mechanics/index.js';
 import { b31gFailurePressure, hoopStress } from '../../src/pipe/index.js';
-import { degC, gauge, inch, kJPerMol, stress } from '../../src/quantity/index.js';
+import { activationEnergy, gauge, length, stress, temperature } from '../../src/quantity/index.js';
 import { formulas } from '../../src/registry/index.js';
 import { givenInputs, givenOutputs } from '../../src/report/problem.js';
 import { tagOf } from '../../src/report/step.js';
@@ -20,7 +20,7 @@ const recorded = (compute: RecordedStep['compute'], input: object, purpose?: str
   ...(purpose === undefined ? {} : { purpose }),
 });
 
-const pipe = { pressure: gauge.psi(150), outsideDiameter: inch(12.75), wallThickness: inch(0.33) };
+const pipe = { pressure: gauge.psi(150), outsideDiameter: length.inch(12.75), wallThickness: length.inch(0.33) };
 
 /** One accepted call of a formula, or nothing where the lists of the tests do not suit it. */
 function anyCall(each: AnyFormula): RecordedStep | undefined {
@@ -92,9 +92,9 @@ describe('a step as text', () => {
   it('turns degrees Celsius into kelvin before they are divided by, and says which value is a default', () => {
     const text = renderStep(
       recorded(arrheniusShift, {
-        activationEnergy: kJPerMol(55),
-        referenceTemperature: degC(23),
-        temperature: degC(12),
+        activationEnergy: activationEnergy.kJPerMol(55),
+        referenceTemperature: temperature.degC(23),
+        temperature: temperature.degC(12),
       }),
     );
     expect(text).toContain('T_ref  = 23 degC = 296.15 K');
@@ -114,22 +114,24 @@ describe('a step as text', () => {
 
   it('says which note of its formula the input lies beyond', () => {
     const shallow = {
-      outsideDiameter: inch(12.75),
-      wallThickness: inch(0.375),
-      defectDepth: inch(0.02),
-      defectLength: inch(3),
+      outsideDiameter: length.inch(12.75),
+      wallThickness: length.inch(0.375),
+      defectDepth: length.inch(0.02),
+      defectLength: length.inch(3),
       flowStress: stress.ksi(45),
     };
     expect(renderStep(recorded(b31gFailurePressure, shallow))).toContain('Beyond    Depth below 0.1 of the wall');
-    expect(renderStep(recorded(b31gFailurePressure, { ...shallow, defectDepth: inch(0.1) }))).not.toContain('Beyond');
+    expect(renderStep(recorded(b31gFailurePressure, { ...shallow, defectDepth: length.inch(0.1) }))).not.toContain(
+      'Beyond',
+    );
   });
 
   it('says which branch of a piecewise equation was taken, and why', () => {
     const long = {
-      outsideDiameter: inch(12.75),
-      wallThickness: inch(0.375),
-      defectDepth: inch(0.1),
-      defectLength: inch(30),
+      outsideDiameter: length.inch(12.75),
+      wallThickness: length.inch(0.375),
+      defectDepth: length.inch(0.1),
+      defectLength: length.inch(30),
       flowStress: stress.ksi(45),
     };
     const text = renderStep(recorded(b31gFailurePressure, long));

@@ -2,17 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type ActivationEnergy,
-  deltaK,
-  gPerMol,
-  JPerKg,
-  JPerKgK,
-  kelvin,
-  kgPerM3,
-  mm,
-  molarKJPerMol,
-  perS,
+  density,
+  length,
+  molarEnthalpy,
+  molarMass,
   type Ratio,
-  WPerMK,
+  rateConstant,
+  specificEnergy,
+  specificHeat,
+  temperature,
+  temperatureDifference,
+  thermalConductivity,
 } from '../../src/quantity/index.js';
 import {
   adiabaticRise,
@@ -32,10 +32,10 @@ describe('the heat of a mix', () => {
   it('rises in proportion to its resin', () => {
     run(
       fc.property(span(0.05, 1), span(5e4, 6e5), span(800, 2500), (part, H, c) => {
-        const pure = adiabaticRise({ heatOfReaction: JPerKg(H), specificHeat: JPerKgK(c) });
+        const pure = adiabaticRise({ heatOfReaction: specificEnergy.JPerKg(H), specificHeat: specificHeat.JPerKgK(c) });
         const filled = adiabaticRise({
-          heatOfReaction: JPerKg(H),
-          specificHeat: JPerKgK(c),
+          heatOfReaction: specificEnergy.JPerKg(H),
+          specificHeat: specificHeat.JPerKgK(c),
           resinMassFraction: part as Ratio,
         });
         expect(filled / pure / part).toBeCloseTo(1, 9);
@@ -47,19 +47,19 @@ describe('the heat of a mix', () => {
   it('is noted above 100 K, or above the rise that is named', () => {
     const pot = (H: number, rise?: number) =>
       potCanOverheat({
-        heatOfReaction: JPerKg(H),
-        specificHeat: JPerKgK(1000),
-        overheatingRise: rise === undefined ? undefined : deltaK(rise),
+        heatOfReaction: specificEnergy.JPerKg(H),
+        specificHeat: specificHeat.JPerKgK(1000),
+        overheatingRise: rise === undefined ? undefined : temperatureDifference.kelvin(rise),
       });
     expect([pot(99e3), pot(101e3), pot(99e3, 90), pot(101e3, 110)]).toEqual([false, true, true, false]);
   });
 
   it('is shared by resin and hardener: one mole of epoxide in the mass of both', () => {
-    const hydrogenEquivalent = hydrogenEquivalentWeight({ molarMass: gPerMol(103), activeHydrogens: 5 });
-    const epoxyEquivalentWeight = gPerMol(200);
+    const hydrogenEquivalent = hydrogenEquivalentWeight({ molarMass: molarMass.gPerMol(103), activeHydrogens: 5 });
+    const epoxyEquivalentWeight = molarMass.gPerMol(200);
     const parts = hardenerParts({ hydrogenEquivalentWeight: hydrogenEquivalent, epoxyEquivalentWeight });
     const H = heatOfReaction({
-      heatPerEpoxide: molarKJPerMol(107),
+      heatPerEpoxide: molarEnthalpy.kJPerMol(107),
       epoxyEquivalentWeight,
       hydrogenEquivalentWeight: hydrogenEquivalent,
     });
@@ -70,18 +70,18 @@ describe('the heat of a mix', () => {
 
 describe('a lump of mix', () => {
   const lump = {
-    heatOfReaction: JPerKg(4e5),
-    density: kgPerM3(1150),
-    rateConstant: perS(1e-5),
+    heatOfReaction: specificEnergy.JPerKg(4e5),
+    density: density.kgPerM3(1150),
+    rateConstant: rateConstant.perS(1e-5),
     activationEnergy: 55e3 as ActivationEnergy,
-    thermalConductivity: WPerMK(0.2),
-    temperature: kelvin(298.15),
-    size: mm(20),
+    thermalConductivity: thermalConductivity.WPerMK(0.2),
+    temperature: temperature.kelvin(298.15),
+    size: length.mm(20),
   };
 
   it('is four times nearer to running away at twice the size, and a slab before a cylinder before a sphere', () => {
     const slab = runawayParameter({ ...lump, shape: 'slab' });
-    expect(runawayParameter({ ...lump, shape: 'slab', size: mm(40) }) / slab).toBeCloseTo(4, 9);
+    expect(runawayParameter({ ...lump, shape: 'slab', size: length.mm(40) }) / slab).toBeCloseTo(4, 9);
     expect(slab).toBeGreaterThan(runawayParameter({ ...lump, shape: 'cylinder' }));
     expect(runawayParameter({ ...lump, shape: 'cylinder' })).toBeGreaterThan(
       runawayParameter({ ...lump, shape: 'sphere' }),
@@ -90,13 +90,14 @@ describe('a lump of mix', () => {
 
   it('is noted when it runs away', () => {
     const part = runawayParameter({ ...lump, shape: 'slab' });
-    const size = mm(20 / Math.sqrt(part));
+    const size = length.mm(20 / Math.sqrt(part));
     expect(lumpRunsAway({ ...lump, shape: 'slab', size: (size * 1.001) as typeof size })).toBe(true);
     expect(lumpRunsAway({ ...lump, shape: 'slab', size: (size * 0.999) as typeof size })).toBe(false);
   });
 
   it('without heat loss has less time when it is faster', () => {
-    const time = (k: number) => inductionTime({ ...lump, specificHeat: JPerKgK(1900), rateConstant: perS(k) });
+    const time = (k: number) =>
+      inductionTime({ ...lump, specificHeat: specificHeat.JPerKgK(1900), rateConstant: rateConstant.perS(k) });
     expect(time(1e-5) / time(2e-5)).toBeCloseTo(2, 9);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { g, kg, kgPerMin, type Mass, minute, ratio } from '../../src/quantity/index.js';
+import { type Mass, mass, massFlow, ratio, time } from '../../src/quantity/index.js';
 import { batchPlan, leastWeighedMass, scaleTooCoarse, usableMass, weighingError } from '../../src/resin/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -36,18 +36,23 @@ describe('batches', () => {
   });
 
   it('of whole kits are the kits, and what they hold beyond the need is surplus', () => {
-    const plan = batchPlan({ mass: kg(9), usableMass: kg(3), kitMass: kg(2.5), wholeKits: true });
+    const plan = batchPlan({ mass: mass.kg(9), usableMass: mass.kg(3), kitMass: mass.kg(2.5), wholeKits: true });
     expect(plan).toEqual({ batches: 4, batchMass: 2.5, kits: 4, surplus: 1, governing: 'kit' });
   });
 
   it('of whole kits are refused when one kit is more than can be placed', () => {
-    expect(() => batchPlan({ mass: kg(9), usableMass: kg(2), kitMass: kg(2.5), wholeKits: true })).toThrow(
-      /kitMass is 2.5 kg; must be at most the mass usable in the working time, 2 kg/,
-    );
+    expect(() =>
+      batchPlan({ mass: mass.kg(9), usableMass: mass.kg(2), kitMass: mass.kg(2.5), wholeKits: true }),
+    ).toThrow(/kitMass is 2.5 kg; must be at most the mass usable in the working time, 2 kg/);
   });
 
   it('that just fit need no further batch', () => {
-    const plan = batchPlan({ mass: kg(0.1 * 3), usableMass: kg(0.1), kitMass: kg(0.1), wholeKits: false });
+    const plan = batchPlan({
+      mass: mass.kg(0.1 * 3),
+      usableMass: mass.kg(0.1),
+      kitMass: mass.kg(0.1),
+      wholeKits: false,
+    });
     expect([plan.batches, plan.kits, plan.surplus]).toEqual([3, 3, 0]);
   });
 });
@@ -56,11 +61,11 @@ describe('the usable mass', () => {
   it('is what the crew places after mixing and before the working time is over', () => {
     let placed = 0;
     for (let second = 0; second < 20 * 60; second++) if (second >= 300) placed += 0.1 / 60;
-    expect(usableMass({ placingRate: kgPerMin(0.1), workingTime: minute(20) })).toBeCloseTo(placed, 9);
+    expect(usableMass({ placingRate: massFlow.kgPerMin(0.1), workingTime: time.minute(20) })).toBeCloseTo(placed, 9);
   });
 
   it('is refused when mixing takes all of the working time', () => {
-    expect(() => usableMass({ placingRate: kgPerMin(0.1), workingTime: minute(5) })).toThrow(
+    expect(() => usableMass({ placingRate: massFlow.kgPerMin(0.1), workingTime: time.minute(5) })).toThrow(
       /must be below the working time, 300 s/,
     );
   });
@@ -70,14 +75,14 @@ describe('weighing', () => {
   it('of the least mass is off by just the tolerance', () => {
     run(
       fc.property(span(1e-5, 0.01), span(0.005, 0.2), (resolution, tolerance) => {
-        const mass = leastWeighedMass({ resolution: resolution as Mass, tolerance: ratio.fraction(tolerance) });
-        expect(weighingError({ resolution: resolution as Mass, mass }) / tolerance).toBeCloseTo(1, 9);
+        const leastMass = leastWeighedMass({ resolution: resolution as Mass, tolerance: ratio.fraction(tolerance) });
+        expect(weighingError({ resolution: resolution as Mass, mass: leastMass }) / tolerance).toBeCloseTo(1, 9);
       }),
     );
   });
 
   it('on a coarse scale is noted', () => {
-    expect(scaleTooCoarse({ resolution: g(1), mass: g(39) })).toBe(true);
-    expect(scaleTooCoarse({ resolution: g(1), mass: g(41) })).toBe(false);
+    expect(scaleTooCoarse({ resolution: mass.g(1), mass: mass.g(39) })).toBe(true);
+    expect(scaleTooCoarse({ resolution: mass.g(1), mass: mass.g(41) })).toBe(false);
   });
 });

@@ -2,14 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type ArealWeight,
+  area,
+  arealWeight,
   type Density,
-  g,
-  gPerCm3,
-  gPerM2,
-  kg,
+  density,
   type Length,
   type Mass,
-  m2,
+  mass,
   type Ratio,
   ratio,
 } from '../../src/quantity/index.js';
@@ -65,12 +64,12 @@ describe('fibre fractions', () => {
   });
 
   it('below zero voids are returned as they are, and noted from -0.5 %', () => {
-    const burn = (density: number) => ({
-      sampleMass: g(5),
-      fibreMass: g(3.25),
-      laminateDensity: gPerCm3(density),
-      fibreDensity: gPerCm3(2.54),
-      resinDensity: gPerCm3(1.18),
+    const burn = (resinDensity: number) => ({
+      sampleMass: mass.g(5),
+      fibreMass: mass.g(3.25),
+      laminateDensity: density.gPerCm3(resinDensity),
+      fibreDensity: density.gPerCm3(2.54),
+      resinDensity: density.gPerCm3(1.18),
     });
     expect(burnOff(burn(1.815)).voidFraction).toBeLessThan(0);
     expect(voidsBelowZero(burn(1.815))).toBe(false);
@@ -81,12 +80,12 @@ describe('fibre fractions', () => {
 describe('ply thickness', () => {
   it('holds the fibre at its volume fraction', () => {
     run(
-      fc.property(weight, share, voids, densities, (arealWeight, w, v, rho) => {
-        const input = { arealWeight, fibreMassFraction: w, voidFraction: v, ...rho };
+      fc.property(weight, share, voids, densities, (fabricWeight, w, v, rho) => {
+        const input = { arealWeight: fabricWeight, fibreMassFraction: w, voidFraction: v, ...rho };
         const thickness = plyThickness(input);
         const measured = measuredFibreFraction({
           plies: 1,
-          arealWeight,
+          arealWeight: fabricWeight,
           fibreDensity: rho.fibreDensity,
           thickness: (thickness * (1 + 1e-12)) as Length,
         });
@@ -97,10 +96,10 @@ describe('ply thickness', () => {
 
   it('is the same from the dry fabric and from the total weight', () => {
     run(
-      fc.property(weight, share, densities, (arealWeight, w, rho) => {
-        const totalArealWeight = (arealWeight / w) as ArealWeight;
+      fc.property(weight, share, densities, (fabricWeight, w, rho) => {
+        const totalArealWeight = (fabricWeight / w) as ArealWeight;
         const fromTotal = prepregThickness({ totalArealWeight, fibreMassFraction: w, ...rho });
-        expect(fromTotal / plyThickness({ arealWeight, fibreMassFraction: w, ...rho })).toBeCloseTo(1, 9);
+        expect(fromTotal / plyThickness({ arealWeight: fabricWeight, fibreMassFraction: w, ...rho })).toBeCloseTo(1, 9);
       }),
     );
   });
@@ -109,8 +108,8 @@ describe('ply thickness', () => {
     expect(() =>
       measuredFibreFraction({
         plies: 10,
-        arealWeight: gPerM2(450),
-        fibreDensity: gPerCm3(2.54),
+        arealWeight: arealWeight.gPerM2(450),
+        fibreDensity: density.gPerCm3(2.54),
         thickness: 0.0017 as Length,
       }),
     ).toThrow(/at least that of the fibre alone/);
@@ -120,25 +119,25 @@ describe('ply thickness', () => {
 describe('resin for a wet lay-up', () => {
   it('is the resin of the fibre in its plies, with waste and primer on top', () => {
     run(
-      fc.property(span(0.1, 50), weight, share, span(0, 0.4), span(0, 2), (A, arealWeight, w, omega, primer) => {
-        const fibreMass = (A * arealWeight) as Mass;
+      fc.property(span(0.1, 50), weight, share, span(0, 0.4), span(0, 2), (A, fabricWeight, w, omega, primer) => {
+        const fibreMass = (A * fabricWeight) as Mass;
         const { resinMass, laminateMass } = resinForFibre({ fibreMass, fibreMassFraction: w });
         expect((resinMass + fibreMass) / laminateMass).toBeCloseTo(1, 9);
         const all = laminateResin({
-          fabricArea: m2(A),
-          arealWeight,
+          fabricArea: area.m2(A),
+          arealWeight: fabricWeight,
           fibreMassFraction: w,
           waste: ratio.fraction(omega),
-          primerMass: kg(primer),
+          primerMass: mass.kg(primer),
         });
         expect(all).toBeCloseTo(resinMass * (1 + omega) + primer, 9);
-        expect(A * arealResin({ arealWeight, fibreMassFraction: w })).toBeCloseTo(resinMass, 9);
+        expect(A * arealResin({ arealWeight: fabricWeight, fibreMassFraction: w })).toBeCloseTo(resinMass, 9);
       }),
     );
   });
 
   it('is none for bare fibre and more for less fibre', () => {
-    const input = { fabricArea: m2(2), arealWeight: gPerM2(450) };
+    const input = { fabricArea: area.m2(2), arealWeight: arealWeight.gPerM2(450) };
     expect(laminateResin({ ...input, fibreMassFraction: ratio.fraction(1) })).toBe(0);
     expect(laminateResin({ ...input, fibreMassFraction: ratio.fraction(0.5) })).toBeCloseTo(0.9 * 1.15, 12);
     expect(laminateResin({ ...input, fibreMassFraction: ratio.fraction(0.4) })).toBeGreaterThan(0.9 * 1.15);

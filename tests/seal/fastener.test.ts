@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type Force,
+  force,
   type Length,
+  length,
   type Moment,
-  mm,
-  N,
   type Ratio,
   ratio,
   type Stress,
@@ -33,7 +33,7 @@ describe('torque and tension of the fastener', () => {
         const { tension, low, high } = tensionFromTorque({
           torque: M as Moment,
           nutFactor: 0.2,
-          threadDiameter: mm(8),
+          threadDiameter: length.mm(8),
           scatter: s as Ratio,
         });
         expect(low).toBeLessThanOrEqual(tension);
@@ -46,7 +46,8 @@ describe('torque and tension of the fastener', () => {
 
   it('give less tension for a rustier thread', () => {
     const at = (nutFactor: number) =>
-      tensionFromTorque({ torque: 20 as Moment, nutFactor, threadDiameter: mm(8), scatter: ratio.percent(25) }).low;
+      tensionFromTorque({ torque: 20 as Moment, nutFactor, threadDiameter: length.mm(8), scatter: ratio.percent(25) })
+        .low;
     expect(at(0.3)).toBeLessThan(at(0.2));
     expect(at(0.2)).toBeLessThan(at(0.15));
   });
@@ -56,7 +57,7 @@ describe('the tension surely reached', () => {
   it('is the low end of the scatter whose high end is the limit', () => {
     run(
       fc.property(span(10, 1e5), span(0, 0.9), (limit, s) => {
-        const thread = { nutFactor: 0.2, threadDiameter: mm(10), scatter: s as Ratio };
+        const thread = { nutFactor: 0.2, threadDiameter: length.mm(10), scatter: s as Ratio };
         const torque = fastenerTorque({ ...thread, tension: (limit / (1 + s)) as Force });
         const { low, high } = tensionFromTorque({ ...thread, torque });
         expect(off(high, limit)).toBeLessThan(1e-14);
@@ -66,7 +67,7 @@ describe('the tension surely reached', () => {
   });
 
   it('of a tension that does not scatter is the limit', () => {
-    expect(assuredTension({ tensionLimit: N(5000), scatter: ratio.fraction(0) })).toBe(5000);
+    expect(assuredTension({ tensionLimit: force.N(5000), scatter: ratio.fraction(0) })).toBe(5000);
   });
 });
 
@@ -82,7 +83,7 @@ describe('the strap', () => {
   });
 
   it('refuses a factor that would raise its strength', () => {
-    const strap = { strength: stress.MPa(205), bandWidth: mm(20), bandThickness: mm(0.8) };
+    const strap = { strength: stress.MPa(205), bandWidth: length.mm(20), bandThickness: length.mm(0.8) };
     expect(() => strapCapacity({ ...strap, factor: 0.9 })).toThrow(/factor/);
   });
 });

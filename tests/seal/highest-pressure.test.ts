@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { type GaugePressure, gauge, type Length, mm, modulus, stress } from '../../src/quantity/index.js';
+import { type GaugePressure, gauge, type Length, length, modulus, stress } from '../../src/quantity/index.js';
 import { endLoad, highestSealPressure, pipeUnderBand, sealAttempt } from '../../src/seal/index.js';
 import { off, run, span } from './spans.js';
 
@@ -94,7 +94,7 @@ describe('the attempt', () => {
 
 describe('the pipe under the band', () => {
   const pipe = {
-    outsideDiameter: mm(168.3),
+    outsideDiameter: length.mm(168.3),
     modulus: modulus.GPa(207),
     poissonRatio: 0.3,
     yieldStrength: stress.MPa(241),
@@ -123,8 +123,8 @@ describe('the pipe under the band', () => {
   });
 
   it('gives way by buckling when thin and by yield when thick', () => {
-    expect(pipeUnderBand({ ...pipe, wallThickness: mm(2) }).governing).toBe('buckling');
-    expect(pipeUnderBand({ ...pipe, wallThickness: mm(10) }).governing).toBe('yield');
+    expect(pipeUnderBand({ ...pipe, wallThickness: length.mm(2) }).governing).toBe('buckling');
+    expect(pipeUnderBand({ ...pipe, wallThickness: length.mm(10) }).governing).toBe('yield');
   });
 });
 

@@ -4,11 +4,11 @@ import {
   type AbsolutePressure,
   type Area,
   type Density,
+  density,
   type GaugePressure,
-  gPerMol,
-  kelvin,
-  kgPerM3,
-  mm,
+  length,
+  molarMass,
+  temperature,
 } from '../../src/quantity/index.js';
 import {
   circleArea,
@@ -21,7 +21,7 @@ import {
 } from '../../src/seal/index.js';
 import { off, run, span } from './spans.js';
 
-const holeArea = circleArea({ diameter: mm(10) });
+const holeArea = circleArea({ diameter: length.mm(10) });
 
 describe('a liquid jet', () => {
   it('out of a smooth opening pushes back with twice the force on a plug', () => {
@@ -40,7 +40,7 @@ describe('a liquid jet', () => {
         const jet = { pressureDifference: dp as GaugePressure, holeArea };
         const coefficients = { dischargeCoefficient: Cd, velocityCoefficient: Cv };
         expect(jetReaction({ ...jet, ...coefficients })).toBeLessThanOrEqual(jetReaction(jet));
-        const leak = { ...jet, density: kgPerM3(1000) };
+        const leak = { ...jet, density: density.kgPerM3(1000) };
         expect(liquidLeakRate({ ...leak, dischargeCoefficient: Cd })).toBeLessThanOrEqual(liquidLeakRate(leak));
       }),
     );
@@ -64,7 +64,7 @@ describe('a liquid jet', () => {
 });
 
 describe('a gas leak', () => {
-  const gas = { temperature: kelvin(288), molarMass: gPerMol(28.96), holeArea };
+  const gas = { temperature: temperature.kelvin(288), molarMass: molarMass.gPerMol(28.96), holeArea };
   const leak = (p1: number, p2: number, heatCapacityRatio: number) =>
     gasLeakRate({
       ...gas,
@@ -108,9 +108,10 @@ describe('a gas leak', () => {
   it('stops when the pressures are equal, and starts as a liquid of its density would', () => {
     expect(leak(1e5, 1e5, 1.4).massFlow).toBe(0);
     expect(Object.is(leak(1e5, 1e5, 1.4).massFlow, -0)).toBe(false);
-    const density = ((1e5 * 0.02896) / (8.31446261815324 * 288)) as Density;
+    const airDensity = ((1e5 * 0.02896) / (8.31446261815324 * 288)) as Density;
     for (const dp of [1, 0.1]) {
-      const liquid = density * liquidLeakRate({ pressureDifference: dp as GaugePressure, density, holeArea });
+      const liquid =
+        airDensity * liquidLeakRate({ pressureDifference: dp as GaugePressure, density: airDensity, holeArea });
       // The gas differs from a liquid by about its relative pressure drop.
       expect(off(leak(1e5, 1e5 - dp, 1.4).massFlow, liquid)).toBeLessThan(dp / 1e5);
     }

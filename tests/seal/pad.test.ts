@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { type Area, type GaugePressure, gauge, inDeg, inMm, type Length, mm } from '../../src/quantity/index.js';
+import { type Area, angle, type GaugePressure, gauge, type Length, length } from '../../src/quantity/index.js';
 import {
   circleArea,
   leakForce,
@@ -13,15 +13,15 @@ import {
 import { off, run, span } from './spans.js';
 
 describe('the pad', () => {
-  const hole = (d: number) => ({ holeDiameter: mm(d), multiple: 3, margin: mm(25) });
+  const hole = (d: number) => ({ holeDiameter: length.mm(d), multiple: 3, margin: length.mm(25) });
 
   it('takes the largest reading and names it: the margin at a small hole, the multiple at a large one', () => {
     expect(padSize({ ...hole(10), multipleOf: 'not stated' })).toMatchObject({ governing: 'margin' });
-    expect(inMm(padSize({ ...hole(10), multipleOf: 'not stated' }).diameter)).toBeCloseTo(60, 9);
+    expect(length.inMm(padSize({ ...hole(10), multipleOf: 'not stated' }).diameter)).toBeCloseTo(60, 9);
     expect(padSize({ ...hole(40), multipleOf: 'not stated' })).toMatchObject({ governing: 'diameter' });
-    expect(inMm(padSize({ ...hole(40), multipleOf: 'not stated' }).diameter)).toBeCloseTo(120, 9);
+    expect(length.inMm(padSize({ ...hole(40), multipleOf: 'not stated' }).diameter)).toBeCloseTo(120, 9);
     expect(padSize({ ...hole(200), multipleOf: 'area' })).toMatchObject({ governing: 'area' });
-    expect(inMm(padSize({ ...hole(200), multipleOf: 'area' }).diameter)).toBeCloseTo(200 * Math.sqrt(3), 9);
+    expect(length.inMm(padSize({ ...hole(200), multipleOf: 'area' }).diameter)).toBeCloseTo(200 * Math.sqrt(3), 9);
   });
 
   it('of a multiple of the area has that multiple of the area, and the other reading its square', () => {
@@ -31,7 +31,7 @@ describe('the pad', () => {
           holeDiameter: d as Length,
           multiple,
           multipleOf: 'area',
-          margin: mm(0),
+          margin: length.mm(0),
         });
         const area = (diameter: Length) => circleArea({ diameter });
         expect(off(area(byArea), multiple * area(d as Length))).toBeLessThan(1e-12);
@@ -72,20 +72,20 @@ describe('the pad', () => {
     const input = { ...hole(10), multipleOf: 'diameter' } as const;
     expect(padBelowPractice(input)).toBe(false);
     expect(padBelowPractice({ ...input, multiple: 2.9 })).toBe(true);
-    expect(padBelowPractice({ ...input, margin: mm(24) })).toBe(true);
+    expect(padBelowPractice({ ...input, margin: length.mm(24) })).toBe(true);
   });
 });
 
 describe('the half-angle of the pad', () => {
   it('is half the arc over the radius', () => {
-    expect(inDeg(padHalfAngle({ padDiameter: mm(60), outsideDiameter: mm(168.3) }))).toBeCloseTo(
+    expect(angle.inDeg(padHalfAngle({ padDiameter: length.mm(60), outsideDiameter: length.mm(168.3) }))).toBeCloseTo(
       ((60 / 168.3) * 180) / Math.PI,
       10,
     );
   });
 
   it('reaches half round and no further', () => {
-    const outsideDiameter = mm(100);
+    const outsideDiameter = length.mm(100);
     expect(
       padHalfAngle({ padDiameter: (outsideDiameter * Math.PI * 0.4999999) as Length, outsideDiameter }),
     ).toBeLessThan(Math.PI / 2);
@@ -96,8 +96,8 @@ describe('the half-angle of the pad', () => {
   });
 
   it('warns below the pipe that the trade seals with a band', () => {
-    expect(pipeBelowBandPractice({ padDiameter: mm(40), outsideDiameter: mm(48.3) })).toBe(true);
-    expect(pipeBelowBandPractice({ padDiameter: mm(40), outsideDiameter: mm(60.3) })).toBe(false);
+    expect(pipeBelowBandPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(48.3) })).toBe(true);
+    expect(pipeBelowBandPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(60.3) })).toBe(false);
   });
 });
 
@@ -115,8 +115,8 @@ describe('the force of the leak', () => {
   });
 
   it('refuses a pad smaller than the hole', () => {
-    const small = circleArea({ diameter: mm(9) });
-    const large = circleArea({ diameter: mm(10) });
+    const small = circleArea({ diameter: length.mm(9) });
+    const large = circleArea({ diameter: length.mm(10) });
     expect(() => leakForce({ pressure: gauge.bar(1), holeArea: large, padArea: small })).toThrow(/holeArea/);
   });
 });

@@ -4,8 +4,8 @@ import {
   type GaugePressure,
   gauge,
   type Length,
+  length,
   type Modulus,
-  mm,
   modulus,
   type Stress,
   stress,
@@ -80,8 +80,8 @@ describe('the plate over the hole', () => {
 
   it('says when it sags by more than half its thickness', () => {
     const plate = {
-      holeDiameter: mm(40),
-      thickness: mm(0.4),
+      holeDiameter: length.mm(40),
+      thickness: length.mm(0.4),
       modulus: modulus.GPa(193),
       support: 'simply supported',
       poissonRatio: 0.3,
@@ -114,18 +114,18 @@ describe('the backing sheet', () => {
 
   it('of steel, 1 mm thick on a 168.3 mm pipe, would be far beyond yield', () => {
     const sheet = backingSheet({
-      thickness: mm(1),
+      thickness: length.mm(1),
       modulus: modulus.GPa(200),
       yieldStrength: stress.MPa(500),
-      diameter: mm(168.3),
+      diameter: length.mm(168.3),
     });
     expect(sheet.forming).toBe('pre-roll');
     expect(off(sheet.stress, 200e9 / 169.3)).toBeLessThan(1e-12);
   });
 
   it('is held against the practice of the trade without using it', () => {
-    const sheet = { modulus: modulus.GPa(193), yieldStrength: stress.MPa(205), diameter: mm(168.3) };
-    expect([0.29, 0.3, 0.4, 0.41].map((t) => sheetOutsidePractice({ ...sheet, thickness: mm(t) }))).toEqual([
+    const sheet = { modulus: modulus.GPa(193), yieldStrength: stress.MPa(205), diameter: length.mm(168.3) };
+    expect([0.29, 0.3, 0.4, 0.41].map((t) => sheetOutsidePractice({ ...sheet, thickness: length.mm(t) }))).toEqual([
       true,
       false,
       false,

@@ -3,17 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { sources, sourceTags } from '../../src/formula/index.js';
 import {
   absolute,
-  degC,
-  deltaK,
-  inDegC,
-  kelvin,
-  m2,
-  mL,
-  mm2,
+  area,
+  conductivity,
   type Ratio,
   ratio,
   type Temperature,
-  uSPerCm,
+  temperature,
+  temperatureDifference,
+  volume,
 } from '../../src/quantity/index.js';
 import * as site from '../../src/site/index.js';
 
@@ -29,9 +26,11 @@ describe('dew point', () => {
   it('is never above the air and equals it at saturation, by every set', () => {
     fc.assert(
       fc.property(fc.constantFrom(...sets), span(10, 35), span(0.5, 1), (set, t, humidity) => {
-        const temperature = degC(t);
-        expect(site.dewPoint({ temperature, humidity: r(humidity), set })).toBeLessThanOrEqual(temperature);
-        near(site.dewPoint({ temperature, humidity: r(1), set }), temperature, 1e-14);
+        const airTemperature = temperature.degC(t);
+        expect(site.dewPoint({ temperature: airTemperature, humidity: r(humidity), set })).toBeLessThanOrEqual(
+          airTemperature,
+        );
+        near(site.dewPoint({ temperature: airTemperature, humidity: r(1), set }), airTemperature, 1e-14);
       }),
       settings,
     );
@@ -40,9 +39,12 @@ describe('dew point', () => {
   it('rises with humidity and with air temperature', () => {
     fc.assert(
       fc.property(span(-10, 40), span(0.1, 1), span(0, 10), span(0, 1), (t, humidity, dT, share) => {
-        const here = site.dewPoint({ temperature: degC(t), humidity: r(humidity) });
-        const warmer = site.dewPoint({ temperature: degC(t + dT), humidity: r(humidity) });
-        const damper = site.dewPoint({ temperature: degC(t), humidity: r(humidity + (1 - humidity) * share) });
+        const here = site.dewPoint({ temperature: temperature.degC(t), humidity: r(humidity) });
+        const warmer = site.dewPoint({ temperature: temperature.degC(t + dT), humidity: r(humidity) });
+        const damper = site.dewPoint({
+          temperature: temperature.degC(t),
+          humidity: r(humidity + (1 - humidity) * share),
+        });
         expect(warmer).toBeGreaterThanOrEqual(here);
         expect(damper).toBeGreaterThanOrEqual(here);
       }),
@@ -53,11 +55,11 @@ describe('dew point', () => {
   it('and relative humidity undo each other, by every set', () => {
     fc.assert(
       fc.property(fc.constantFrom(...sets), span(15, 35), span(0.45, 1), (set, t, humidity) => {
-        const temperature = degC(t);
-        const dewPoint = site.dewPoint({ temperature, humidity: r(humidity), set });
-        fc.pre(dewPoint <= temperature);
-        near(site.relativeHumidity({ temperature, dewPoint, set }), humidity, 1e-12);
-        const vapourPressure = (humidity * site.saturationPressure({ temperature, set })) as ReturnType<
+        const airTemperature = temperature.degC(t);
+        const dewPoint = site.dewPoint({ temperature: airTemperature, humidity: r(humidity), set });
+        fc.pre(dewPoint <= airTemperature);
+        near(site.relativeHumidity({ temperature: airTemperature, dewPoint, set }), humidity, 1e-12);
+        const vapourPressure = (humidity * site.saturationPressure({ temperature: airTemperature, set })) as ReturnType<
           typeof absolute.Pa
         >;
         near(site.dewPointFromVapourPressure({ vapourPressure, set }), dewPoint, 1e-13);
@@ -69,7 +71,9 @@ describe('dew point', () => {
   it('differs between the sets by a few hundredths of a kelvin', () => {
     fc.assert(
       fc.property(span(10, 35), span(0.6, 1), (t, humidity) => {
-        const points = sets.map((set) => site.dewPoint({ temperature: degC(t), humidity: r(humidity), set }));
+        const points = sets.map((set) =>
+          site.dewPoint({ temperature: temperature.degC(t), humidity: r(humidity), set }),
+        );
         expect(Math.max(...points) - Math.min(...points)).toBeLessThan(0.05);
       }),
       settings,
@@ -80,20 +84,22 @@ describe('dew point', () => {
     fc.assert(
       fc.property(span(0, 20), span(0, 5), span(0, 10), (dew, dDew, gap) => {
         const of = (air: number, point: number): number =>
-          site.relativeHumidity({ temperature: degC(air), dewPoint: degC(point) });
+          site.relativeHumidity({ temperature: temperature.degC(air), dewPoint: temperature.degC(point) });
         const air = dew + dDew + gap;
         expect(of(air, dew + dDew)).toBeGreaterThanOrEqual(of(air, dew));
         expect(of(air + 2, dew)).toBeLessThanOrEqual(of(air, dew));
       }),
       settings,
     );
-    expect(() => site.relativeHumidity({ temperature: degC(10), dewPoint: degC(11) })).toThrow(/at most the air/);
+    expect(() => site.relativeHumidity({ temperature: temperature.degC(10), dewPoint: temperature.degC(11) })).toThrow(
+      /at most the air/,
+    );
   });
 
   it('below freezing is stated as frost, which forms earlier than dew', () => {
     fc.assert(
       fc.property(span(-20, 10), span(0.1, 0.9), (t, humidity) => {
-        const air = { temperature: degC(t), humidity: r(humidity) };
+        const air = { temperature: temperature.degC(t), humidity: r(humidity) };
         const dew = site.dewPoint(air);
         const { point, isFrost } = site.condensationPoint(air);
         expect(isFrost).toBe(dew < 273.15);
@@ -107,16 +113,16 @@ describe('dew point', () => {
       }),
       settings,
     );
-    expect(() => site.frostPoint({ temperature: degC(20), humidity: r(0.8) })).toThrow(/ice/);
+    expect(() => site.frostPoint({ temperature: temperature.degC(20), humidity: r(0.8) })).toThrow(/ice/);
   });
 
   it('the frost point gives the vapour pressure of the air over ice', () => {
     fc.assert(
       fc.property(span(-20, 9), span(0.1, 0.5), (t, humidity) => {
-        const point = site.frostPoint({ temperature: degC(t), humidity: r(humidity) });
+        const point = site.frostPoint({ temperature: temperature.degC(t), humidity: r(humidity) });
         near(
           site.saturationPressureOverIce({ temperature: point }),
-          humidity * site.saturationPressure({ temperature: degC(t) }),
+          humidity * site.saturationPressure({ temperature: temperature.degC(t) }),
           1e-12,
         );
       }),
@@ -125,12 +131,16 @@ describe('dew point', () => {
   });
 
   it('outside the span of the coefficients is refused', () => {
-    expect(() => site.dewPoint({ temperature: degC(40), humidity: r(0.5), set: 'bolton' })).toThrow(/-30 to 35 degC/);
-    expect(() => site.dewPoint({ temperature: degC(2), humidity: r(0.3), set: 'tetens' })).toThrow(/0 to 60 degC/);
-    expect(() => site.dewPoint({ temperature: degC(61), humidity: r(0.3) })).toThrow(/-45 to 60 degC/);
-    expect(() => site.dewPoint({ temperature: degC(20), humidity: r(0) })).toThrow(/humidity/);
-    expect(() => site.dewPoint({ temperature: degC(20), humidity: r(1.01) })).toThrow(/humidity/);
-    expect(() => site.dewPoint({ temperature: kelvin(-3), humidity: r(0.5) })).toThrow(/temperature/);
+    expect(() => site.dewPoint({ temperature: temperature.degC(40), humidity: r(0.5), set: 'bolton' })).toThrow(
+      /-30 to 35 degC/,
+    );
+    expect(() => site.dewPoint({ temperature: temperature.degC(2), humidity: r(0.3), set: 'tetens' })).toThrow(
+      /0 to 60 degC/,
+    );
+    expect(() => site.dewPoint({ temperature: temperature.degC(61), humidity: r(0.3) })).toThrow(/-45 to 60 degC/);
+    expect(() => site.dewPoint({ temperature: temperature.degC(20), humidity: r(0) })).toThrow(/humidity/);
+    expect(() => site.dewPoint({ temperature: temperature.degC(20), humidity: r(1.01) })).toThrow(/humidity/);
+    expect(() => site.dewPoint({ temperature: temperature.kelvin(-3), humidity: r(0.5) })).toThrow(/temperature/);
   });
 
   it('every set names a known source, with a tag no better than it', () => {
@@ -152,12 +162,20 @@ describe('the band of the instruments', () => {
   it('holds the dew point as read and widens with either error', () => {
     fc.assert(
       fc.property(span(8, 32), span(0.35, 1), span(0, 1), span(0, 0.05), (t, humidity, dT, dRH) => {
-        const input = { temperature: degC(t), humidity: r(humidity) };
-        const band = site.dewPointBand({ ...input, temperatureError: deltaK(dT), humidityError: r(dRH) });
+        const input = { temperature: temperature.degC(t), humidity: r(humidity) };
+        const band = site.dewPointBand({
+          ...input,
+          temperatureError: temperatureDifference.kelvin(dT),
+          humidityError: r(dRH),
+        });
         expect(band.nominal).toBe(site.dewPoint(input));
         expect(band.highest).toBeGreaterThanOrEqual(band.nominal);
         expect(band.lowest).toBeLessThanOrEqual(band.nominal);
-        const wider = site.dewPointBand({ ...input, temperatureError: deltaK(dT + 0.2), humidityError: r(dRH + 0.02) });
+        const wider = site.dewPointBand({
+          ...input,
+          temperatureError: temperatureDifference.kelvin(dT + 0.2),
+          humidityError: r(dRH + 0.02),
+        });
         expect(wider.highest).toBeGreaterThanOrEqual(band.highest);
         expect(wider.lowest).toBeLessThan(band.lowest);
       }),
@@ -166,13 +184,15 @@ describe('the band of the instruments', () => {
   });
 
   it('at 20 degC and 80 per cent is about 1.1 K either way with both errors to one side', () => {
-    const band = site.dewPointBand({ temperature: degC(20), humidity: ratio.percent(80) });
+    const band = site.dewPointBand({ temperature: temperature.degC(20), humidity: ratio.percent(80) });
     expect(band.highest - band.nominal).toBeGreaterThan(1.0);
     expect(band.highest - band.nominal).toBeLessThan(1.2);
   });
 
   it('air drier than the hygrometer can tell is refused', () => {
-    expect(() => site.dewPointBand({ temperature: degC(20), humidity: ratio.percent(3) })).toThrow(/tells nothing/);
+    expect(() => site.dewPointBand({ temperature: temperature.degC(20), humidity: ratio.percent(3) })).toThrow(
+      /tells nothing/,
+    );
   });
 });
 
@@ -180,12 +200,18 @@ describe('steel above the dew point', () => {
   it('steel that shows the reading needed is enough, a hair less is not', () => {
     fc.assert(
       fc.property(span(0, 40), span(0.2, 1), span(0, 6), (t, humidity, required) => {
-        const input = { airTemperature: degC(t), humidity: r(humidity), requiredMargin: deltaK(required) };
-        const { steelNeeded } = site.steelMargin({ ...input, steelTemperature: degC(t) });
-        const at = (steel: number) => site.steelMargin({ ...input, steelTemperature: kelvin(steel) });
+        const input = {
+          airTemperature: temperature.degC(t),
+          humidity: r(humidity),
+          requiredMargin: temperatureDifference.kelvin(required),
+        };
+        const { steelNeeded } = site.steelMargin({ ...input, steelTemperature: temperature.degC(t) });
+        const at = (steel: number) => site.steelMargin({ ...input, steelTemperature: temperature.kelvin(steel) });
         expect(at(steelNeeded + 1e-9).isEnough).toBe(true);
         expect(at(steelNeeded - 1e-9).isEnough).toBe(false);
-        expect(site.steelMarginTooSmall({ ...input, steelTemperature: kelvin(steelNeeded - 1e-9) })).toBe(true);
+        expect(site.steelMarginTooSmall({ ...input, steelTemperature: temperature.kelvin(steelNeeded - 1e-9) })).toBe(
+          true,
+        );
       }),
       settings,
     );
@@ -195,8 +221,8 @@ describe('steel above the dew point', () => {
     fc.assert(
       fc.property(span(-5, 40), span(-5, 40), span(0.2, 1), (steel, t, humidity) => {
         const { worstMargin, nominalMargin } = site.steelMargin({
-          steelTemperature: degC(steel),
-          airTemperature: degC(t),
+          steelTemperature: temperature.degC(steel),
+          airTemperature: temperature.degC(t),
           humidity: r(humidity),
         });
         expect(worstMargin).toBeLessThan(nominalMargin);
@@ -206,21 +232,21 @@ describe('steel above the dew point', () => {
   });
 
   it('steel at the dew point is at 100 per cent, and wet', () => {
-    const dewPoint = degC(12);
-    near(site.humidityAtSteel({ steelTemperature: degC(12), dewPoint }), 1, 1e-15);
-    expect(site.steelIsWet({ steelTemperature: degC(12), dewPoint })).toBe(true);
-    expect(site.steelIsWet({ steelTemperature: degC(12.1), dewPoint })).toBe(false);
-    expect(site.humidityAtSteel({ steelTemperature: degC(10), dewPoint })).toBeGreaterThan(1);
+    const dewPoint = temperature.degC(12);
+    near(site.humidityAtSteel({ steelTemperature: temperature.degC(12), dewPoint }), 1, 1e-15);
+    expect(site.steelIsWet({ steelTemperature: temperature.degC(12), dewPoint })).toBe(true);
+    expect(site.steelIsWet({ steelTemperature: temperature.degC(12.1), dewPoint })).toBe(false);
+    expect(site.humidityAtSteel({ steelTemperature: temperature.degC(10), dewPoint })).toBeGreaterThan(1);
   });
 });
 
 describe('wet bulb, vapour content and salts', () => {
   it('equal bulbs mean saturated air, by both forms', () => {
-    const bulbs = { dryBulb: degC(18), wetBulb: degC(18) };
+    const bulbs = { dryBulb: temperature.degC(18), wetBulb: temperature.degC(18) };
     const pressure = absolute.hPa(1013);
     near(
       site.vapourPressureFromWetBulb({ ...bulbs, pressure }),
-      site.saturationPressure({ temperature: degC(18) }),
+      site.saturationPressure({ temperature: temperature.degC(18) }),
       1e-15,
     );
     near(site.moistAirFromWetBulb({ ...bulbs, pressure }).relativeHumidity, 1, 1e-12);
@@ -230,10 +256,11 @@ describe('wet bulb, vapour content and salts', () => {
     fc.assert(
       fc.property(span(5, 40), span(0, 8), (t, depression) => {
         fc.pre(t - depression > 2);
-        const bulbs = { dryBulb: degC(t), wetBulb: degC(t - depression) };
+        const bulbs = { dryBulb: temperature.degC(t), wetBulb: temperature.degC(t - depression) };
         const pressure = absolute.hPa(1013.25);
         const byWmo =
-          site.vapourPressureFromWetBulb({ ...bulbs, pressure }) / site.saturationPressure({ temperature: degC(t) });
+          site.vapourPressureFromWetBulb({ ...bulbs, pressure }) /
+          site.saturationPressure({ temperature: temperature.degC(t) });
         expect(Math.abs(byWmo - site.moistAirFromWetBulb({ ...bulbs, pressure }).relativeHumidity)).toBeLessThan(0.01);
       }),
       settings,
@@ -242,7 +269,11 @@ describe('wet bulb, vapour content and salts', () => {
 
   it('ice on the bulb, swapped bulbs and impossible air are refused', () => {
     const pressure = absolute.hPa(1013);
-    const of = (dry: number, wet: number) => ({ dryBulb: degC(dry), wetBulb: degC(wet), pressure });
+    const of = (dry: number, wet: number) => ({
+      dryBulb: temperature.degC(dry),
+      wetBulb: temperature.degC(wet),
+      pressure,
+    });
     expect(() => site.vapourPressureFromWetBulb(of(4, -1))).toThrow(/water on the bulb, not ice/);
     expect(() => site.vapourPressureFromWetBulb(of(10, 11))).toThrow(/dry bulb/);
     expect(() => site.vapourPressureFromWetBulb(of(40, 5))).toThrow(/no air is this dry/);
@@ -253,10 +284,10 @@ describe('wet bulb, vapour content and salts', () => {
   it('vapour content is the share of saturation that humidity says', () => {
     fc.assert(
       fc.property(span(0, 35), span(0, 1), (t, humidity) => {
-        const temperature = degC(t);
+        const airTemperature = temperature.degC(t);
         near(
-          site.absoluteHumidity({ temperature, humidity: r(humidity) }),
-          humidity * site.absoluteHumidity({ temperature, humidity: r(1) }),
+          site.absoluteHumidity({ temperature: airTemperature, humidity: r(humidity) }),
+          humidity * site.absoluteHumidity({ temperature: airTemperature, humidity: r(1) }),
           1e-14,
         );
       }),
@@ -265,15 +296,19 @@ describe('wet bulb, vapour content and salts', () => {
   });
 
   it('twice the area holds half the salts', () => {
-    const input = { waterVolume: mL(15), conductivityRise: uSPerCm(4) };
-    near(site.solubleSalts({ ...input, area: mm2(1250) }), 2 * site.solubleSalts({ ...input, area: mm2(2500) }), 1e-14);
-    expect(() => site.solubleSalts({ ...input, area: m2(0) })).toThrow(/area/);
+    const input = { waterVolume: volume.mL(15), conductivityRise: conductivity.uSPerCm(4) };
+    near(
+      site.solubleSalts({ ...input, area: area.mm2(1250) }),
+      2 * site.solubleSalts({ ...input, area: area.mm2(2500) }),
+      1e-14,
+    );
+    expect(() => site.solubleSalts({ ...input, area: area.m2(0) })).toThrow(/area/);
   });
 
   it('the ASHRAE form joins at the triple point within a part in ten thousand', () => {
-    const at = (temperature: Temperature): number => site.saturationPressureAshrae({ temperature });
-    near(at(kelvin(273.16)), at(kelvin(273.1600001)), 1e-4);
-    expect(() => at(degC(201))).toThrow(/span of the equation/);
-    expect(inDegC(degC(20))).toBeCloseTo(20, 12);
+    const at = (airTemperature: Temperature): number => site.saturationPressureAshrae({ temperature: airTemperature });
+    near(at(temperature.kelvin(273.16)), at(temperature.kelvin(273.1600001)), 1e-4);
+    expect(() => at(temperature.degC(201))).toThrow(/span of the equation/);
+    expect(temperature.inDegC(temperature.degC(20))).toBeCloseTo(20, 12);
   });
 });

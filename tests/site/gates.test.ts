@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { degC, deltaK, hour, type Ratio, ratio, type Time, um } from '../../src/quantity/index.js';
+import {
+  length,
+  type Ratio,
+  ratio,
+  type Time,
+  temperature,
+  temperatureDifference,
+  time,
+} from '../../src/quantity/index.js';
 import * as site from '../../src/site/index.js';
 
 const settings = { seed: 20261125, numRuns: 400 };
@@ -15,14 +23,14 @@ interface Hour {
 }
 const hours = (list: readonly Hour[]): site.WeatherHour[] =>
   list.map(({ air, humidity, steel }, index) => ({
-    time: hour(index),
-    airTemperature: degC(air),
+    time: time.hour(index),
+    airTemperature: temperature.degC(air),
     humidity: humidity as Ratio,
-    steelTemperature: degC(steel),
+    steelTemperature: temperature.degC(steel),
   }));
-const limits = { minimumTemperature: degC(5) };
+const limits = { minimumTemperature: temperature.degC(5) };
 const gate = (list: readonly Hour[], hold = 2, more: Partial<site.WeatherGateInput> = {}): site.WeatherGate =>
-  site.weatherGate({ ...limits, forecast: hours(list), holdTime: hour(hold), ...more });
+  site.weatherGate({ ...limits, forecast: hours(list), holdTime: time.hour(hold), ...more });
 const fine = { air: 20, humidity: 0.5, steel: 20 };
 const damp = { air: 20, humidity: 0.95, steel: 20 };
 const weather = fc.record({ air: span(0, 35), humidity: span(0.2, 1), steel: span(0, 45) });
@@ -48,7 +56,7 @@ describe('the weather gate', () => {
   it('waits for the first hour from which the climate holds, and names it', () => {
     const { decision, earliestStart, reasons } = gate([damp, damp, fine, fine, fine]);
     expect(decision).toBe('wait');
-    expect(earliestStart).toBe(hour(2));
+    expect(earliestStart).toBe(time.hour(2));
     expect(reasons.find(({ check }) => check === 'humidity of the air')?.change).toContain('start in 2.0 h');
   });
 
@@ -75,8 +83,8 @@ describe('the weather gate', () => {
     expect(decision).toBe('wait');
     expect(reasons.find(({ check }) => check === 'forecast long enough')).toMatchObject({
       decision: 'wait',
-      value: hour(1),
-      limit: hour(8),
+      value: time.hour(1),
+      limit: time.hour(8),
     });
   });
 
@@ -98,8 +106,8 @@ describe('the weather gate', () => {
     fc.assert(
       fc.property(weather, (now) => {
         const { steelNeeded } = site.steelMargin({
-          steelTemperature: degC(now.steel),
-          airTemperature: degC(now.air),
+          steelTemperature: temperature.degC(now.steel),
+          airTemperature: temperature.degC(now.air),
           humidity: now.humidity as Ratio,
         });
         const warmed = gate([{ ...now, steel: steelNeeded - 273.15 + 1e-6 }], 0);
@@ -143,12 +151,16 @@ describe('the weather gate', () => {
         if (hold + 1 <= list.length - 1) {
           expect(gate(list, hold + 1).decision === 'go' ? 0 : 1).toBeGreaterThanOrEqual(Math.min(before, 1));
         }
-        expect(RANK[gate(list, hold, { requiredMargin: deltaK(5) }).decision]).toBeGreaterThanOrEqual(before);
+        expect(
+          RANK[gate(list, hold, { requiredMargin: temperatureDifference.kelvin(5) }).decision],
+        ).toBeGreaterThanOrEqual(before);
         expect(RANK[gate(list, hold, { humidityLimit: ratio.percent(60) }).decision]).toBeGreaterThanOrEqual(before);
         expect(RANK[gate(list, hold, { steelHumidityLimit: ratio.percent(50) }).decision]).toBeGreaterThanOrEqual(
           before,
         );
-        expect(RANK[gate(list, hold, { maximumTemperature: degC(25) }).decision]).toBeGreaterThanOrEqual(before);
+        expect(RANK[gate(list, hold, { maximumTemperature: temperature.degC(25) }).decision]).toBeGreaterThanOrEqual(
+          before,
+        );
       }),
       settings,
     );
@@ -158,7 +170,9 @@ describe('the weather gate', () => {
     expect(() => gate([])).toThrow(/at least the reading of now/);
     const [first, second] = hours([fine, fine]);
     if (first === undefined || second === undefined) throw new Error('two hours were asked for');
-    expect(() => site.weatherGate({ ...limits, forecast: [second, first], holdTime: hour(1) })).toThrow(/later than/);
+    expect(() => site.weatherGate({ ...limits, forecast: [second, first], holdTime: time.hour(1) })).toThrow(
+      /later than/,
+    );
     for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, -1]) {
       expect(() => gate([fine, fine], 1, { holdTime: bad as Time })).toThrow(CalculationError);
       expect(() => gate([{ ...fine, humidity: bad }, fine], 1)).toThrow(CalculationError);
@@ -172,12 +186,12 @@ describe('the weather gate', () => {
 const surface: site.SurfaceGateInput = {
   requiredGrade: 'Sa 2 1/2',
   grade: 'Sa 2 1/2',
-  requiredProfile: um(60),
-  profile: um(70),
+  requiredProfile: length.um(60),
+  profile: length.um(70),
   isFreeOfOil: true,
   hasRustBloom: false,
-  sincePreparation: hour(1),
-  openTime: hour(4),
+  sincePreparation: time.hour(1),
+  openTime: time.hour(4),
 };
 const mg = (value: number): NonNullable<site.SurfaceGateInput['saltLimit']> => (value / 1e6) as never;
 
@@ -191,10 +205,10 @@ describe('the surface gate', () => {
     const faults: Partial<site.SurfaceGateInput>[] = [
       { grade: 'Sa 2' },
       { grade: 'St 3' },
-      { profile: um(59) },
+      { profile: length.um(59) },
       { isFreeOfOil: false },
       { hasRustBloom: true },
-      { sincePreparation: hour(4.1) },
+      { sincePreparation: time.hour(4.1) },
     ];
     for (const fault of faults) {
       const { decision, reasons } = site.surfaceGate({ ...surface, ...fault });
@@ -236,7 +250,7 @@ describe('the surface gate', () => {
 });
 
 describe('the site gate', () => {
-  const weatherInput = { ...limits, forecast: hours([fine, fine, fine]), holdTime: hour(2) };
+  const weatherInput = { ...limits, forecast: hours([fine, fine, fine]), holdTime: time.hour(2) };
 
   it('is the harder of weather and steel', () => {
     expect(site.siteGate({ weather: weatherInput, surface }).decision).toBe('go');
@@ -244,7 +258,7 @@ describe('the site gate', () => {
     const wet = { ...weatherInput, forecast: hours([damp, fine, fine, fine]) };
     const waiting = site.siteGate({ weather: wet, surface });
     expect(waiting.decision).toBe('wait');
-    expect(waiting.earliestStart).toBe(hour(1));
+    expect(waiting.earliestStart).toBe(time.hour(1));
   });
 
   it('without prepared steel is no go', () => {
@@ -256,9 +270,9 @@ describe('the site gate', () => {
 
 describe('profile comparators', () => {
   it('grade a profile between their segments', () => {
-    const grades = [20, 25, 59, 60, 99, 100, 149, 150].map((height) => site.profileGrade('grit', um(height)));
+    const grades = [20, 25, 59, 60, 99, 100, 149, 150].map((height) => site.profileGrade('grit', length.um(height)));
     expect(grades).toEqual(['below fine', 'fine', 'fine', 'medium', 'medium', 'coarse', 'coarse', 'above coarse']);
-    expect(site.profileGrade('shot', um(40))).toBe('medium');
-    expect(() => site.profileGrade('sand' as never, um(40))).toThrow(/grit, shot/);
+    expect(site.profileGrade('shot', length.um(40))).toBe('medium');
+    expect(() => site.profileGrade('sand' as never, length.um(40))).toThrow(/grit, shot/);
   });
 });

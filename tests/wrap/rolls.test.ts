@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Length, m, type Ratio, ratio } from '../../src/quantity/index.js';
+import { type Length, length, type Ratio, ratio } from '../../src/quantity/index.js';
 import { rollsToOrder } from '../../src/wrap/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -26,15 +26,19 @@ describe('rolls', () => {
   });
 
   it('that are just used up leave nothing and need no further roll', () => {
-    expect(rollsToOrder({ length: m(30), rollLength: m(11), waste: ratio.percent(10) })).toMatchObject({ rolls: 3 });
-    expect(rollsToOrder({ length: m(30), rollLength: m(11), waste: ratio.percent(10) }).leftOnLastRoll).toBeLessThan(
-      1e-9,
-    );
+    expect(rollsToOrder({ length: length.m(30), rollLength: length.m(11), waste: ratio.percent(10) })).toMatchObject({
+      rolls: 3,
+    });
+    expect(
+      rollsToOrder({ length: length.m(30), rollLength: length.m(11), waste: ratio.percent(10) }).leftOnLastRoll,
+    ).toBeLessThan(1e-9);
   });
 
   it('take 10 % of waste when nothing else is said', () => {
-    expect(rollsToOrder({ length: m(35.14633), rollLength: m(10) })).toMatchObject({ rolls: 4 });
-    expect(rollsToOrder({ length: m(35.14633), rollLength: m(10), waste: ratio.fraction(0.15) })).toMatchObject({
+    expect(rollsToOrder({ length: length.m(35.14633), rollLength: length.m(10) })).toMatchObject({ rolls: 4 });
+    expect(
+      rollsToOrder({ length: length.m(35.14633), rollLength: length.m(10), waste: ratio.fraction(0.15) }),
+    ).toMatchObject({
       rolls: 5,
     });
   });

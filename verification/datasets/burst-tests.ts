@@ -6,7 +6,7 @@ import {
   flowStressOffset,
   modifiedB31gFailurePressure,
 } from '../../src/pipe/index.js';
-import { type GaugePressure, gauge, type Length, mm, type Stress, stress } from '../../src/quantity/index.js';
+import { type GaugePressure, gauge, type Length, length, type Stress, stress } from '../../src/quantity/index.js';
 
 /**
  * Burst tests of corroded pipe against the remaining-strength methods: predicted over measured.
@@ -104,12 +104,12 @@ export function readBurstTests(): BurstTest[] {
       id: cell('id'),
       specimen: cell('specimen'),
       grade: cell('grade'),
-      outsideDiameter: mm(Number(cell('D_mm'))),
-      wallThickness: mm(Number(cell('t_mm'))),
+      outsideDiameter: length.mm(Number(cell('D_mm'))),
+      wallThickness: length.mm(Number(cell('t_mm'))),
       yieldStrength: strength(cell('yield_MPa')),
       tensileStrength: strength(cell('uts_MPa')),
-      defectDepth: mm(Number(cell('d_mm'))),
-      defectLength: mm(Number(cell('L_mm'))),
+      defectDepth: length.mm(Number(cell('d_mm'))),
+      defectLength: length.mm(Number(cell('L_mm'))),
       defect: cell('defect'),
       orientation: cell('orientation'),
       burst: gauge.MPa(Number(cell('burst_MPa'))),

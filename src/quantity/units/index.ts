@@ -1,3 +1,4 @@
+import type { Kind, Unit, UnitTable } from '../quantity.js';
 import { absolutePressureUnits } from './absolute-pressure.js';
 import { activationEnergyUnits } from './activation-energy.js';
 import { angleUnits } from './angle.js';
@@ -19,7 +20,6 @@ import { molarEnthalpyUnits } from './molar-enthalpy.js';
 import { molarHeatCapacityUnits } from './molar-heat-capacity.js';
 import { molarMassUnits } from './molar-mass.js';
 import { momentUnits } from './moment.js';
-import type { Kind, Unit, UnitTable } from './quantity.js';
 import { rateConstantUnits } from './rate-constant.js';
 import { ratioUnits } from './ratio.js';
 import { saltConductanceFactorUnits } from './salt-conductance-factor.js';
