@@ -49,7 +49,7 @@ export function blockedLinePressureChange(input: BlockedLinePressureChangeInput)
 }
 
 /** Whether the change of temperature is too large for one expansion of water to hold over it. */
-export function beyondSmallChange(input: BlockedLinePressureChangeInput): boolean {
+export function blockedLinePressureChangeBeyondOneStep(input: BlockedLinePressureChangeInput): boolean {
   return Math.abs(input.temperatureChange) > 5;
 }
 
@@ -102,13 +102,13 @@ export const blockedLinePressureChangeFormula = /* @__PURE__ */ formula<BlockedL
     modulus: { tag: 'practice', note: 'carbon steel' },
     poissonRatio: { tag: 'practice', note: '0.3 for steel' },
     pipeExpansion: { tag: 'practice', note: 'carbon steel' },
-    beyondSmallChange: { tag: 'chosen' },
+    blockedLinePressureChangeBeyondOneStep: { tag: 'chosen' },
   },
   limits: [
     {
       sort: 'note',
       text: 'More than 5 K: take it in smaller steps, each with the expansion of its own temperature.',
-      beyond: beyondSmallChange,
+      beyond: blockedLinePressureChangeBeyondOneStep,
     },
   ],
 });

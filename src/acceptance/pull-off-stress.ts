@@ -28,7 +28,7 @@ export function pullOffStress(input: PullOffStressInput): Stress {
 }
 
 /** Whether the dolly is one of the small ones, of which about ten are needed. */
-export function smallDolly(input: PullOffStressInput): boolean {
+export function pullOffStressSmallDolly(input: PullOffStressInput): boolean {
   return input.diameter < 0.02;
 }
 
@@ -45,13 +45,13 @@ export const pullOffStressFormula = /* @__PURE__ */ formula<PullOffStressInput, 
   sources: [{ key: 'iso-4624', locator: 'calculation of the strength' }],
   evidence: {
     form: { tag: 'secondary', derived: 'force over the face of the dolly' },
-    smallDolly: { tag: 'secondary' },
+    pullOffStressSmallDolly: { tag: 'secondary' },
   },
   limits: [
     {
       sort: 'note',
       text: 'A dolly below 20 mm scatters: about ten tests.',
-      beyond: smallDolly,
+      beyond: pullOffStressSmallDolly,
       source: { key: 'iso-4624', locator: 'number of tests' },
     },
   ],

@@ -51,12 +51,12 @@ export function testDistance(input: TestDistanceInput): Length {
 }
 
 /** Whether the stored energy is above what the rule takes without a study of its own. */
-export function energyAboveDistanceRule(input: TestDistanceInput): boolean {
+export function testDistanceEnergyAboveRule(input: TestDistanceInput): boolean {
   return input.energy > (input.highEnergy ?? 271e6);
 }
 
 /** Whether the distance is taken closer than the source allows. */
-export function closerThanDistanceRule(input: TestDistanceInput): boolean {
+export function testDistanceCloserThanRule(input: TestDistanceInput): boolean {
   return (input.scaledDistance ?? 20) < 20 * Math.cbrt(input.referenceMass ?? 1);
 }
 
@@ -121,13 +121,13 @@ export const testDistanceFormula = /* @__PURE__ */ formula<TestDistanceInput, Le
     {
       sort: 'note',
       text: 'Stored energy above 271 MJ: split the volume, test with liquid, or have a blast study made.',
-      beyond: energyAboveDistanceRule,
+      beyond: testDistanceEnergyAboveRule,
       source: { key: 'test-energy-page', locator: 'article 501, appendix III' },
     },
     {
       sort: 'note',
       text: 'Scaled distance below 20 m for a kilogram, the least of the source.',
-      beyond: closerThanDistanceRule,
+      beyond: testDistanceCloserThanRule,
       source: { key: 'test-energy-page', locator: 'article 501, appendix III' },
     },
   ],

@@ -28,7 +28,7 @@ export function testPressure(input: TestPressureInput): GaugePressure {
 }
 
 /** Whether the test stays below the pressure at which the line runs, so that it proves nothing. */
-export function testBelowOperation(input: TestPressureInput): boolean {
+export function testPressureBelowOperation(input: TestPressureInput): boolean {
   return (input.factor ?? 1.1) < 1;
 }
 
@@ -50,5 +50,5 @@ export const testPressureFormula = /* @__PURE__ */ formula<TestPressureInput, Ga
     form: { tag: 'recalled' },
     factor: { tag: 'recalled', note: '1.0 to 1.1; the code of the line governs' },
   },
-  limits: [{ sort: 'note', text: 'The test stays below the operating pressure.', beyond: testBelowOperation }],
+  limits: [{ sort: 'note', text: 'The test stays below the operating pressure.', beyond: testPressureBelowOperation }],
 });

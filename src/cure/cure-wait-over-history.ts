@@ -2,7 +2,7 @@ import { formula, positive, refuse } from '../formula/index.js';
 import { arrheniusShift } from '../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../quantity/index.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
-import { type EnergyChoice, energiesOf, energyIsMissing, extremes } from './energy-bounds.js';
+import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
 import { checkSteps, spanOf, type TemperatureStep } from './temperature-step.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
@@ -87,13 +87,13 @@ function stepAt(steps: readonly TemperatureStep[], clock: number): number {
 }
 
 /** Whether a credited step leaves the span in which the maker's times were measured. */
-export function historyWaitLeavesTestedSpan(input: CureWaitOverHistoryInput): boolean {
+export function cureWaitOverHistoryLeavesTestedSpan(input: CureWaitOverHistoryInput): boolean {
   const credited = input.steps.filter(({ temperature }) => temperature >= input.minimumTemperature);
   return credited.length > 0 && leavesTestedSpan(input, ...spanOf(credited));
 }
 
 /** Whether part of the history is too cold to count. */
-export function historyWaitHasUncreditedTime({ steps, minimumTemperature }: CureWaitOverHistoryInput): boolean {
+export function cureWaitOverHistoryHasUncreditedTime({ steps, minimumTemperature }: CureWaitOverHistoryInput): boolean {
   return steps.some(({ duration, temperature }) => duration > 0 && temperature < minimumTemperature);
 }
 
@@ -204,17 +204,17 @@ export const cureWaitOverHistoryFormula = /* @__PURE__ */ formula<CureWaitOverHi
     {
       sort: 'note',
       text: 'A step leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: historyWaitLeavesTestedSpan,
+      beyond: cureWaitOverHistoryLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: 'Part of the history is below the minimum cure temperature and counts nothing.',
-      beyond: historyWaitHasUncreditedTime,
+      beyond: cureWaitOverHistoryHasUncreditedTime,
     },
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the longest wait of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
   ],
 });

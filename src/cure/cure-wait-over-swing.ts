@@ -4,7 +4,7 @@ import { bisect } from '../numeric/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../quantity/index.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
 import { checkSwing, type DailySwing, spanOfSwing, swingCredit } from './daily-swing.js';
-import { type EnergyChoice, energiesOf, energyIsMissing, extremes } from './energy-bounds.js';
+import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
 export interface CureWaitOverSwingInput extends TestedSpan, EnergyChoice, DailySwing {
@@ -75,14 +75,14 @@ function tooCold(highest: number, minimumTemperature: number): never {
 }
 
 /** Whether a credited hour of the swing leaves the span in which the maker's times were measured. */
-export function swingWaitLeavesTestedSpan(input: CureWaitOverSwingInput): boolean {
+export function cureWaitOverSwingLeavesTestedSpan(input: CureWaitOverSwingInput): boolean {
   const [lowest, highest] = spanOfSwing(input);
   const { minimumTemperature } = input;
   return highest >= minimumTemperature && leavesTestedSpan(input, Math.max(lowest, minimumTemperature), highest);
 }
 
 /** Whether some hours are too cold to count. */
-export function swingWaitHasUncreditedTime(input: CureWaitOverSwingInput): boolean {
+export function cureWaitOverSwingHasUncreditedTime(input: CureWaitOverSwingInput): boolean {
   return spanOfSwing(input)[0] < input.minimumTemperature;
 }
 
@@ -172,17 +172,17 @@ export const cureWaitOverSwingFormula = /* @__PURE__ */ formula<CureWaitOverSwin
     {
       sort: 'note',
       text: 'The swing leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: swingWaitLeavesTestedSpan,
+      beyond: cureWaitOverSwingLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: 'Some hours are below the minimum cure temperature and count nothing.',
-      beyond: swingWaitHasUncreditedTime,
+      beyond: cureWaitOverSwingHasUncreditedTime,
     },
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the longest wait of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
   ],
 });

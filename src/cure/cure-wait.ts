@@ -2,7 +2,7 @@ import { finite, formula, positive } from '../formula/index.js';
 import { arrheniusShift } from '../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../quantity/index.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
-import { type EnergyChoice, energiesOf, energyIsMissing, extremes } from './energy-bounds.js';
+import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
 import { notBelowMinimum } from './minimum-temperature.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
@@ -52,7 +52,7 @@ export function cureWait(input: CureWaitInput): CureWait {
 }
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
-export function waitLeavesTestedSpan(input: CureWaitInput): boolean {
+export function cureWaitLeavesTestedSpan(input: CureWaitInput): boolean {
   return leavesTestedSpan(input, input.temperature, input.temperature);
 }
 
@@ -147,12 +147,12 @@ export const cureWaitFormula = /* @__PURE__ */ formula<CureWaitInput, CureWait>(
     {
       sort: 'note',
       text: 'The temperature leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: waitLeavesTestedSpan,
+      beyond: cureWaitLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the longest wait of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
   ],
 });

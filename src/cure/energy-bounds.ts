@@ -26,7 +26,7 @@ export function energiesOf(choice: EnergyChoice): readonly number[] {
 }
 
 /** Whether the three bounds stand in for the maker's activation energy. */
-export function energyIsMissing({ activationEnergy }: EnergyChoice): boolean {
+export function activationEnergyMissing({ activationEnergy }: EnergyChoice): boolean {
   return activationEnergy === undefined;
 }
 

@@ -70,14 +70,14 @@ function coldShare(cold: number, hot: number, minimum: number): number {
 }
 
 /** Whether a credited part of the ramp leaves the span in which the maker's times were measured. */
-export function rampLeavesTestedSpan(input: EquivalentTimeRampInput): boolean {
+export function equivalentTimeRampLeavesTestedSpan(input: EquivalentTimeRampInput): boolean {
   const { startTemperature: T1, endTemperature: T2, minimumTemperature } = input;
   const [cold, hot] = [Math.max(minimumTemperature, Math.min(T1, T2)), Math.max(T1, T2)];
   return hot >= cold && leavesTestedSpan(input, cold, hot);
 }
 
 /** Whether part of the ramp is too cold to count. */
-export function rampHasUncreditedTime(input: EquivalentTimeRampInput): boolean {
+export function equivalentTimeRampHasUncreditedTime(input: EquivalentTimeRampInput): boolean {
   return Math.min(input.startTemperature, input.endTemperature) < input.minimumTemperature;
 }
 
@@ -139,12 +139,12 @@ export const equivalentTimeRampFormula = /* @__PURE__ */ formula<EquivalentTimeR
     {
       sort: 'note',
       text: 'The ramp leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: rampLeavesTestedSpan,
+      beyond: equivalentTimeRampLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: 'Part of the ramp is below the minimum cure temperature and counts nothing.',
-      beyond: rampHasUncreditedTime,
+      beyond: equivalentTimeRampHasUncreditedTime,
     },
   ],
 });

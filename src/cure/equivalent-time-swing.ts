@@ -53,14 +53,14 @@ export function equivalentTimeSwing(input: EquivalentTimeSwingInput): Equivalent
 }
 
 /** Whether a credited hour of the swing leaves the span in which the maker's times were measured. */
-export function swingLeavesTestedSpan(input: EquivalentTimeSwingInput): boolean {
+export function equivalentTimeSwingLeavesTestedSpan(input: EquivalentTimeSwingInput): boolean {
   const [lowest, highest] = spanOfSwing(input);
   const { minimumTemperature } = input;
   return highest >= minimumTemperature && leavesTestedSpan(input, Math.max(lowest, minimumTemperature), highest);
 }
 
 /** Whether some hours are too cold to count. */
-export function swingHasUncreditedTime(input: EquivalentTimeSwingInput): boolean {
+export function equivalentTimeSwingHasUncreditedTime(input: EquivalentTimeSwingInput): boolean {
   return spanOfSwing(input)[0] < input.minimumTemperature;
 }
 
@@ -119,12 +119,12 @@ export const equivalentTimeSwingFormula = /* @__PURE__ */ formula<EquivalentTime
     {
       sort: 'note',
       text: 'The swing leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: swingLeavesTestedSpan,
+      beyond: equivalentTimeSwingLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: 'Some hours are below the minimum cure temperature and count nothing.',
-      beyond: swingHasUncreditedTime,
+      beyond: equivalentTimeSwingHasUncreditedTime,
     },
   ],
 });

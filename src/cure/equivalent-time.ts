@@ -61,13 +61,13 @@ export function equivalentTime(input: EquivalentTimeInput): EquivalentTime {
 }
 
 /** Whether a credited step leaves the span in which the maker's times were measured. */
-export function historyLeavesTestedSpan(input: EquivalentTimeInput): boolean {
+export function equivalentTimeLeavesTestedSpan(input: EquivalentTimeInput): boolean {
   const credited = input.steps.filter(({ temperature }) => temperature >= input.minimumTemperature);
   return credited.length > 0 && leavesTestedSpan(input, ...spanOf(credited));
 }
 
 /** Whether part of the history is too cold to count. */
-export function historyHasUncreditedTime({ steps, minimumTemperature }: EquivalentTimeInput): boolean {
+export function equivalentTimeHasUncreditedTime({ steps, minimumTemperature }: EquivalentTimeInput): boolean {
   return steps.some(({ duration, temperature }) => duration > 0 && temperature < minimumTemperature);
 }
 
@@ -141,12 +141,12 @@ export const equivalentTimeFormula = /* @__PURE__ */ formula<EquivalentTimeInput
     {
       sort: 'note',
       text: 'A step leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: historyLeavesTestedSpan,
+      beyond: equivalentTimeLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: 'Part of the history is below the minimum cure temperature and counts nothing.',
-      beyond: historyHasUncreditedTime,
+      beyond: equivalentTimeHasUncreditedTime,
     },
   ],
 });

@@ -16,7 +16,7 @@ export type { DailySwing } from './daily-swing.js';
 export * from './degree-of-cure.js';
 export * from './degree-of-cure-by-dsc.js';
 export * from './di-benedetto.js';
-export { type EnergyChoice, energyIsMissing } from './energy-bounds.js';
+export { activationEnergyMissing, type EnergyChoice } from './energy-bounds.js';
 export * from './equivalent-age-en1992.js';
 export * from './equivalent-time.js';
 export * from './equivalent-time-ramp.js';

@@ -60,7 +60,7 @@ export function isoconversionalTime(input: IsoconversionalTimeInput): Isoconvers
 }
 
 /** Whether the temperature lies outside the two that were measured. */
-export function isoconversionalExtrapolates(input: IsoconversionalTimeInput): boolean {
+export function isoconversionalTimeExtrapolates(input: IsoconversionalTimeInput): boolean {
   const { firstTemperature: T1, secondTemperature: T2, temperature: T } = input;
   return T < Math.min(T1, T2) || T > Math.max(T1, T2);
 }
@@ -98,7 +98,7 @@ export const isoconversionalTimeFormula = /* @__PURE__ */ formula<Isoconversiona
     {
       sort: 'note',
       text: 'The temperature lies outside the two that were measured: the energy is extrapolated.',
-      beyond: isoconversionalExtrapolates,
+      beyond: isoconversionalTimeExtrapolates,
     },
   ],
 });

@@ -2,7 +2,7 @@ import { atMost, finite, formula, positive, refuse } from '../formula/index.js';
 import { arrheniusShift } from '../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../quantity/index.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
-import { type EnergyChoice, energiesOf, energyIsMissing, extremes } from './energy-bounds.js';
+import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
 import { notBelowMinimum } from './minimum-temperature.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
@@ -72,7 +72,7 @@ function noSureWindow(temperature: number): never {
 }
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
-export function overcoatLeavesTestedSpan(input: OvercoatWindowInput): boolean {
+export function overcoatWindowLeavesTestedSpan(input: OvercoatWindowInput): boolean {
   return leavesTestedSpan(input, input.temperature, input.temperature);
 }
 
@@ -161,12 +161,12 @@ export const overcoatWindowFormula = /* @__PURE__ */ formula<OvercoatWindowInput
     {
       sort: 'note',
       text: 'The temperature leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: overcoatLeavesTestedSpan,
+      beyond: overcoatWindowLeavesTestedSpan,
     },
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the latest opening and the earliest closing of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
   ],
 });

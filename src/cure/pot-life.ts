@@ -1,6 +1,6 @@
 import { formula, positive } from '../formula/index.js';
 import type { Mass } from '../quantity/index.js';
-import { energyIsMissing } from './energy-bounds.js';
+import { activationEnergyMissing } from './energy-bounds.js';
 import { type WorkingTime, type WorkingTimeInput, workingTime, workingTimeLeavesTestedSpan } from './working-time.js';
 
 export interface PotLifeInput extends WorkingTimeInput {
@@ -34,7 +34,7 @@ export function potLife(input: PotLifeInput): WorkingTime {
 }
 
 /** Whether the batch is heavier than what the maker tested. */
-export function batchHeavierThanTested({ batchMass, testedMass }: PotLifeInput): boolean {
+export function potLifeBatchHeavierThanTested({ batchMass, testedMass }: PotLifeInput): boolean {
   return batchMass > testedMass;
 }
 
@@ -122,12 +122,12 @@ export const potLifeFormula = /* @__PURE__ */ formula<PotLifeInput, WorkingTime>
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the shortest pot life of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
     {
       sort: 'note',
       text: 'The batch is heavier than the mass that was tested: its pot life is shorter than this figure.',
-      beyond: batchHeavierThanTested,
+      beyond: potLifeBatchHeavierThanTested,
     },
   ],
 });

@@ -61,7 +61,7 @@ export function requiredCureTemperature(input: RequiredCureTemperatureInput): Re
 }
 
 /** Whether the site's temperature alone cannot reach the target. */
-export function targetNeedsPostHeat(input: RequiredCureTemperatureInput): boolean {
+export function requiredCureTemperatureNeedsPostHeat(input: RequiredCureTemperatureInput): boolean {
   return requiredCureTemperature(input).needsPostHeat;
 }
 
@@ -129,7 +129,7 @@ export const requiredCureTemperatureFormula = /* @__PURE__ */ formula<
     {
       sort: 'note',
       text: 'The degree of cure wanted is out of reach at this temperature, however long the wait: post-heat.',
-      beyond: targetNeedsPostHeat,
+      beyond: requiredCureTemperatureNeedsPostHeat,
     },
   ],
 });

@@ -47,7 +47,7 @@ export function timeAtTemperature(input: TimeAtTemperatureInput): Time {
 }
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
-export function timeLeavesTestedSpan(input: TimeAtTemperatureInput): boolean {
+export function timeAtTemperatureLeavesTestedSpan(input: TimeAtTemperatureInput): boolean {
   return leavesTestedSpan(input, input.temperature, input.temperature);
 }
 
@@ -100,7 +100,7 @@ export const timeAtTemperatureFormula = /* @__PURE__ */ formula<TimeAtTemperatur
     {
       sort: 'note',
       text: 'The temperature leaves the span in which the times were measured: the activation energy is extrapolated.',
-      beyond: timeLeavesTestedSpan,
+      beyond: timeAtTemperatureLeavesTestedSpan,
     },
   ],
 });

@@ -2,7 +2,7 @@ import { finite, formula, positive } from '../formula/index.js';
 import { arrheniusShift } from '../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../quantity/index.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
-import { type EnergyChoice, energiesOf, energyIsMissing, extremes } from './energy-bounds.js';
+import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
 export interface WorkingTimeInput extends TestedSpan, EnergyChoice {
@@ -142,7 +142,7 @@ export const workingTimeFormula = /* @__PURE__ */ formula<WorkingTimeInput, Work
     {
       sort: 'note',
       text: "The maker's activation energy is missing: the shortest working time of 40, 50 and 60 kJ/mol is taken.",
-      beyond: energyIsMissing,
+      beyond: activationEnergyMissing,
     },
   ],
 });

@@ -51,7 +51,7 @@ export function cyclicFactor(input: CyclicFactorInput): number {
 }
 
 /** Whether there are more cycles than the form was made for. */
-export function beyondCyclicData(input: CyclicFactorInput): boolean {
+export function cyclicFactorBeyondData(input: CyclicFactorInput): boolean {
   return input.cycles > (input.lastCycles ?? 1e8);
 }
 
@@ -89,7 +89,7 @@ export const cyclicFactorFormula = /* @__PURE__ */ formula<CyclicFactorInput, nu
     {
       sort: 'note',
       text: 'more cycles than the form covers; the factor of its last number of cycles is used',
-      beyond: beyondCyclicData,
+      beyond: cyclicFactorBeyondData,
     },
   ],
 });

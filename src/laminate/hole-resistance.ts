@@ -51,7 +51,10 @@ export function holeResistance(input: HoleResistanceInput): GaugePressure {
 }
 
 /** Whether the hole is so wide for the laminate that root rotation, which the equation leaves out, counts. */
-export function beyondRigidRoot(input: { readonly holeDiameter: Length; readonly laminateThickness: Length }): boolean {
+export function holeResistanceBeyondRigidRoot(input: {
+  readonly holeDiameter: Length;
+  readonly laminateThickness: Length;
+}): boolean {
   return input.holeDiameter > 3 * input.laminateThickness;
 }
 
@@ -95,7 +98,7 @@ export const holeResistanceFormula = /* @__PURE__ */ formula<HoleResistanceInput
     {
       sort: 'note',
       text: 'hole wider than three laminate thicknesses: up to 11 % above finite elements unless the energy release rate was found with this equation on like holes',
-      beyond: beyondRigidRoot,
+      beyond: holeResistanceBeyondRigidRoot,
     },
   ],
 });

@@ -30,7 +30,7 @@ export function laminateBoreRatio(input: LaminateBoreRatioInput): number {
 }
 
 /** Whether the laminate is beyond D/12. */
-export function beyondTwelfth(input: LaminateBoreRatioInput): boolean {
+export function laminateBoreRatioBeyondTwelfth(input: LaminateBoreRatioInput): boolean {
   return input.laminateThickness >= input.outsideDiameter / 12;
 }
 
@@ -56,7 +56,7 @@ export const laminateBoreRatioFormula = /* @__PURE__ */ formula<LaminateBoreRati
     {
       sort: 'note',
       text: 'beyond a twelfth of the diameter thin equations are 9 % low or more',
-      beyond: beyondTwelfth,
+      beyond: laminateBoreRatioBeyondTwelfth,
     },
   ],
 });

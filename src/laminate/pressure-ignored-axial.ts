@@ -38,7 +38,7 @@ export function pressureIgnoredAxial(input: PressureIgnoredAxialInput): GaugePre
   properFraction(nu, 'poissonRatio');
   positive(eps, 'allowableStrain', '');
   nonNegative(F, 'externalForce', 'N');
-  if (!axialLineLimitsPressure(input)) {
+  if (!pressureIgnoredAxialHasLimit(input)) {
     const constraint = `must be below ${Ec / (2 * Ea)}: above it the hoop load shortens the pipe more than the end load lengthens it, and no pressure reaches the axial strain`;
     refuse({ code: 'no-solution', parameter: 'poissonRatio', value: nu, unit: '', constraint });
   }
@@ -53,7 +53,7 @@ export function pressureIgnoredAxial(input: PressureIgnoredAxialInput): GaugePre
 }
 
 /** Whether a rising pressure lengthens the laminate of a closed pipe at all. */
-export function axialLineLimitsPressure(
+export function pressureIgnoredAxialHasLimit(
   input: Pick<PressureIgnoredAxialInput, 'hoopModulus' | 'axialModulus' | 'poissonRatio'>,
 ): boolean {
   return 1 / (4 * input.axialModulus) - input.poissonRatio / (2 * input.hoopModulus) > 0;

@@ -62,7 +62,7 @@ export function thicknessLongTerm(input: ThicknessLongTermInput): Length {
 }
 
 /** Whether the remaining wall of the pipe is counted. */
-export function countsSubstrate(input: ThicknessLongTermInput): boolean {
+export function thicknessLongTermCountsSubstrate(input: ThicknessLongTermInput): boolean {
   return (input.yieldStrength ?? 0) > 0 && (input.remainingWall ?? 0) > 0;
 }
 
@@ -108,6 +108,10 @@ export const thicknessLongTermFormula = /* @__PURE__ */ formula<ThicknessLongTer
   ],
   evidence: { form: { tag: 'recalled', derived: 'force balance over a cut along the pipe' } },
   limits: [
-    { sort: 'note', text: 'the remaining wall of the pipe is counted at its yield strength', beyond: countsSubstrate },
+    {
+      sort: 'note',
+      text: 'the remaining wall of the pipe is counted at its yield strength',
+      beyond: thicknessLongTermCountsSubstrate,
+    },
   ],
 });

@@ -62,7 +62,7 @@ export function thicknessYieldedLive(input: ThicknessYieldedLiveInput): Length {
 }
 
 /** Whether the thickness takes credit for pressure during application. */
-export function creditsLivePressure(input: ThicknessYieldedLiveInput): boolean {
+export function thicknessYieldedLiveCreditsPressure(input: ThicknessYieldedLiveInput): boolean {
   return input.livePressure > 0;
 }
 
@@ -106,7 +106,7 @@ export const thicknessYieldedLiveFormula = /* @__PURE__ */ formula<ThicknessYiel
     {
       sort: 'note',
       text: 'credit for pressure during application: a pipe that yields strains the laminate more than this form allows',
-      beyond: creditsLivePressure,
+      beyond: thicknessYieldedLiveCreditsPressure,
     },
   ],
 });

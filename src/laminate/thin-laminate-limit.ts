@@ -28,7 +28,9 @@ export function thinLaminateLimit(input: ThinLaminateLimitInput): Length {
 }
 
 /** Whether a laminate is as thick as the thin limit, or thicker. */
-export function beyondThinLaminate(input: ThinLaminateLimitInput & { readonly laminateThickness: Length }): boolean {
+export function thinLaminateLimitExceeded(
+  input: ThinLaminateLimitInput & { readonly laminateThickness: Length },
+): boolean {
   return input.laminateThickness >= input.outsideDiameter / (input.ratio ?? 12);
 }
 

@@ -38,7 +38,7 @@ export function b31g1991SafePressure(input: B31g1991SafePressureInput): GaugePre
 }
 
 /** Whether the loss is below a tenth of the wall, where the manual asks for no action. */
-export function shallowForB31g1991(input: B31g1991SafePressureInput): boolean {
+export function b31g1991SafePressureShallow(input: B31g1991SafePressureInput): boolean {
   return input.defectDepth < 0.1 * input.wallThickness;
 }
 
@@ -71,7 +71,7 @@ export const b31g1991SafePressureFormula = /* @__PURE__ */ formula<B31g1991SafeP
     {
       sort: 'note',
       text: 'Depth below 0.1 of the wall: the manual asks for no action.',
-      beyond: shallowForB31g1991,
+      beyond: b31g1991SafePressureShallow,
       source: { key: 'asme-b31g-1991', locator: 'Part 4' },
     },
   ],

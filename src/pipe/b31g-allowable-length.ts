@@ -33,7 +33,7 @@ export function b31gAllowableLength(input: B31gAllowableLengthInput): Length {
 }
 
 /** Whether the loss is below a tenth of the wall, where the manual sets no limit to its length. */
-export function belowB31gTables(input: B31gAllowableLengthInput): boolean {
+export function b31gAllowableLengthBelowTables(input: B31gAllowableLengthInput): boolean {
   return input.defectDepth < 0.1 * input.wallThickness;
 }
 
@@ -69,7 +69,7 @@ export const b31gAllowableLengthFormula = /* @__PURE__ */ formula<B31gAllowableL
     {
       sort: 'note',
       text: 'Depth below 0.1 of the wall: the manual sets no limit to the length.',
-      beyond: belowB31gTables,
+      beyond: b31gAllowableLengthBelowTables,
       source: { key: 'asme-b31g', locator: 'tables of allowable length' },
     },
   ],

@@ -2,7 +2,7 @@ import { positive } from '../formula/index.js';
 import { checkSurvey, type FlowStressSurvey, refuseRow } from './metal-loss-survey.js';
 
 /**
- * Failure pressure of every row of a survey by original B31G: `b31gFailurePressure`, bit for bit, without a call for each row.
+ * Failure pressure of every row of a survey by original B31G: `b31gOriginal`, bit for bit, without a call for each row.
  *
  * @param survey  pipe [SI], flow stress [Pa], and the depths and lengths of its losses [m]
  * @param out     takes the failure pressures [Pa]; as long as the lists

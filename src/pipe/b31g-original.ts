@@ -25,7 +25,7 @@ export interface B31gInput extends PartWallDefect {
  *   no action. Not for cracks, dents, gouges, selective seam corrosion or brittle pipe.
  * @see ASME B31G, original form
  */
-export function b31gFailurePressure(input: B31gInput): GaugePressure {
+export function b31gOriginal(input: B31gInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, defectDepth: d, defectLength: L, flowStress: S } = input;
   checkPartWallDefect(input, 0.8, 'ASME B31G');
   positive(S, 'flowStress', 'Pa');
@@ -37,14 +37,14 @@ export function b31gFailurePressure(input: B31gInput): GaugePressure {
 }
 
 /** Whether the loss is below a tenth of the wall, where B31G asks for no action. */
-export function shallowForB31g(input: PartWallDefect): boolean {
+export function b31gOriginalShallow(input: PartWallDefect): boolean {
   return input.defectDepth < 0.1 * input.wallThickness;
 }
 
-export const b31gFailurePressureFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
+export const b31gOriginalFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/b31g-original',
   title: 'Failure pressure by original B31G',
-  compute: b31gFailurePressure,
+  compute: b31gOriginal,
   equation: {
     where: [
       { symbol: 'x', kind: 'number', expression: 'd / t' },
@@ -78,7 +78,7 @@ export const b31gFailurePressureFormula = /* @__PURE__ */ formula<B31gInput, Gau
     {
       sort: 'note',
       text: 'Depth below 0.1 of the wall: the method asks for no action.',
-      beyond: shallowForB31g,
+      beyond: b31gOriginalShallow,
       source: { key: 'asme-b31g', locator: 'Level 1, original form' },
     },
   ],

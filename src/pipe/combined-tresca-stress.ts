@@ -33,7 +33,7 @@ export function combinedTrescaStress(input: CombinedTrescaStressInput): Stress {
 }
 
 /** Whether both principal stresses of the plane have one sign, so that the greatest shear lies across the wall: S_H S_L > S_t^2. */
-export function beyondPlaneTresca(input: CombinedTrescaStressInput): boolean {
+export function combinedTrescaStressBeyondPlane(input: CombinedTrescaStressInput): boolean {
   const { hoopStress: SH, longitudinalStress: SL, torsionStress: St = 0 } = input;
   return SH * SL > St * St;
 }
@@ -61,7 +61,7 @@ export const combinedTrescaStressFormula = /* @__PURE__ */ formula<CombinedTresc
     {
       sort: 'note',
       text: 'too low where both principal stresses of the plane have one sign: the greatest shear then lies across the wall',
-      beyond: beyondPlaneTresca,
+      beyond: combinedTrescaStressBeyondPlane,
     },
   ],
 });

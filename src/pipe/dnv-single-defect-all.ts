@@ -8,7 +8,7 @@ export interface DnvSurvey extends MetalLossSurvey {
 }
 
 /**
- * Capacity of every row of a survey by DNV-RP-F101, single defect: `dnvFailurePressure`, bit for bit, without a call for
+ * Capacity of every row of a survey by DNV-RP-F101, single defect: `dnvSingleDefect`, bit for bit, without a call for
  * each row.
  *
  * @param survey  pipe [SI], tensile strength [Pa], edition factor (1 by default), and the depths and lengths of its losses [m]

@@ -23,7 +23,7 @@ export interface DnvSingleDefectInput extends PartWallDefect {
  * @remarks For ductile pipe. Not for cracks, dents or gouges.
  * @see DNV-RP-F101, Part B, single defect
  */
-export function dnvFailurePressure(input: DnvSingleDefectInput): GaugePressure {
+export function dnvSingleDefect(input: DnvSingleDefectInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, defectDepth: d, defectLength: L } = input;
   const { tensileStrength: S, editionFactor: k = 1 } = input;
   checkPartWallDefect(input, 0.85, 'DNV-RP-F101');
@@ -36,10 +36,10 @@ export function dnvFailurePressure(input: DnvSingleDefectInput): GaugePressure {
   return pressure as GaugePressure;
 }
 
-export const dnvFailurePressureFormula = /* @__PURE__ */ formula<DnvSingleDefectInput, GaugePressure>({
+export const dnvSingleDefectFormula = /* @__PURE__ */ formula<DnvSingleDefectInput, GaugePressure>({
   id: 'pipe/dnv-single-defect',
   title: 'Failure pressure by DNV-RP-F101, single defect',
-  compute: dnvFailurePressure,
+  compute: dnvSingleDefect,
   equation: {
     where: [
       { symbol: 'x', kind: 'number', expression: 'd / t' },

@@ -35,7 +35,7 @@ export function flowStressOffset(input: FlowStressOffsetInput): Stress {
 }
 
 /** Whether the yield strength is above the one up to which yield plus 69 MPa is meant. */
-export function beyondFlowStressOffset({ yieldStrength, highestYield = X70 }: FlowStressOffsetInput): boolean {
+export function flowStressOffsetBeyondRange({ yieldStrength, highestYield = X70 }: FlowStressOffsetInput): boolean {
   return yieldStrength > highestYield;
 }
 
@@ -65,7 +65,7 @@ export const flowStressOffsetFormula = /* @__PURE__ */ formula<FlowStressOffsetI
     {
       sort: 'note',
       text: 'Meant for yield strengths up to 483 MPa (X70).',
-      beyond: beyondFlowStressOffset,
+      beyond: flowStressOffsetBeyondRange,
       source: { key: 'asme-b31g', locator: '1.7, as recalled' },
     },
   ],

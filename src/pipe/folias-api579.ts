@@ -24,7 +24,7 @@ export function foliasApi579(input: FoliasApi579Input): number {
 }
 
 /** Whether the length parameter is above 20, where the factor is held at its value there. */
-export function beyondFoliasApi579(input: FoliasApi579Input): boolean {
+export function foliasApi579BeyondRange(input: FoliasApi579Input): boolean {
   return input.lengthParameter > 20;
 }
 
@@ -88,7 +88,7 @@ export const foliasApi579Formula = /* @__PURE__ */ formula<FoliasApi579Input, nu
     {
       sort: 'note',
       text: 'Above a length parameter of 20 the factor is held at its value there.',
-      beyond: beyondFoliasApi579,
+      beyond: foliasApi579BeyondRange,
       source: { key: 'api-579', locator: 'Table 5.2' },
     },
   ],

@@ -31,7 +31,7 @@ export function foliasB31g(input: FoliasInput): number {
 }
 
 /** Whether a defect is longer than original B31G applies its bulging factor to. */
-export function beyondFoliasB31g(input: FoliasInput): boolean {
+export function foliasB31gBeyondRange(input: FoliasInput): boolean {
   return (input.defectLength / input.outsideDiameter) * (input.defectLength / input.wallThickness) > 20;
 }
 
@@ -52,7 +52,7 @@ export const foliasB31gFormula = /* @__PURE__ */ formula<FoliasInput, number>({
     {
       sort: 'note',
       text: 'Original B31G does not apply this factor where L^2/(D t) is above 20.',
-      beyond: beyondFoliasB31g,
+      beyond: foliasB31gBeyondRange,
       source: { key: 'asme-b31g', locator: 'Level 1, original form' },
     },
   ],

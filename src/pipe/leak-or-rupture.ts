@@ -1,6 +1,6 @@
 import { formula, nonNegative } from '../formula/index.js';
 import type { GaugePressure } from '../quantity/index.js';
-import { type ThroughWallSlotInput, throughWallSlotFailureStress } from './through-wall-slot.js';
+import { type ThroughWallSlotInput, throughWallSlot } from './through-wall-slot.js';
 
 export interface LeakOrRuptureInput extends ThroughWallSlotInput {
   readonly pressure: GaugePressure;
@@ -24,7 +24,7 @@ export interface LeakOrRuptureInput extends ThroughWallSlotInput {
 export function leakOrRupture(input: LeakOrRuptureInput): 'leak' | 'rupture' {
   const { outsideDiameter: D, wallThickness: t, pressure: P } = input;
   nonNegative(P, 'pressure', 'Pa');
-  return P * (D / (2 * t)) < throughWallSlotFailureStress(input) ? 'leak' : 'rupture';
+  return P * (D / (2 * t)) < throughWallSlot(input) ? 'leak' : 'rupture';
 }
 
 export const leakOrRuptureFormula = /* @__PURE__ */ formula<LeakOrRuptureInput, 'leak' | 'rupture'>({

@@ -112,7 +112,7 @@ function outside(parameter: string, value: number, constraint: string): never {
 }
 
 /** Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one. */
-export function discontinuityUnchecked(input: Api579Shell): boolean {
+export function localMetalLossDiscontinuityUnchecked(input: Api579Shell): boolean {
   return input.distanceToDiscontinuity === undefined;
 }
 
@@ -207,7 +207,7 @@ export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput
     {
       sort: 'note',
       text: 'No distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c).',
-      beyond: discontinuityUnchecked,
+      beyond: localMetalLossDiscontinuityUnchecked,
       source: { key: 'api-579', locator: 'Part 5, Level 1' },
     },
   ],

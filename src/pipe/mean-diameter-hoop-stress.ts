@@ -33,7 +33,7 @@ export function meanDiameterHoopStress(input: MeanDiameterHoopStressInput): Stre
 }
 
 /** Whether the wall is so thick that the mean-diameter stress falls more than 1 % below the bore stress: D/t < 11. */
-export function beyondMeanDiameterAccuracy(input: MeanDiameterHoopStressInput): boolean {
+export function meanDiameterHoopStressBeyondAccuracy(input: MeanDiameterHoopStressInput): boolean {
   return input.outsideDiameter < 11 * input.wallThickness;
 }
 
@@ -54,7 +54,7 @@ export const meanDiameterHoopStressFormula = /* @__PURE__ */ formula<MeanDiamete
     {
       sort: 'note',
       text: 'more than 1 % below the bore stress of the thick cylinder for D/t < 11',
-      beyond: beyondMeanDiameterAccuracy,
+      beyond: meanDiameterHoopStressBeyondAccuracy,
       source: { key: 'mechanics-notes', locator: 'thin cylinder' },
     },
   ],

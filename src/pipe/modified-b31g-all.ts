@@ -2,7 +2,7 @@ import { positive } from '../formula/index.js';
 import { checkSurvey, type FlowStressSurvey, refuseRow } from './metal-loss-survey.js';
 
 /**
- * Failure pressure of every row of a survey by modified B31G: `modifiedB31gFailurePressure`, bit for bit, without a call
+ * Failure pressure of every row of a survey by modified B31G: `modifiedB31g`, bit for bit, without a call
  * for each row.
  *
  * @param survey  pipe [SI], flow stress [Pa], and the depths and lengths of its losses [m]

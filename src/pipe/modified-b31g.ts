@@ -21,7 +21,7 @@ import { checkPartWallDefect } from './part-wall-defect.js';
  * @remarks Not for cracks, dents, gouges, selective seam corrosion or brittle pipe.
  * @see ASME B31G, modified form; PRCI PR-3-805
  */
-export function modifiedB31gFailurePressure(input: B31gInput): GaugePressure {
+export function modifiedB31g(input: B31gInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, defectDepth: d, defectLength: L, flowStress: S } = input;
   checkPartWallDefect(input, 0.8, 'ASME B31G');
   positive(S, 'flowStress', 'Pa');
@@ -29,10 +29,10 @@ export function modifiedB31gFailurePressure(input: B31gInput): GaugePressure {
   return ((S * ((2 * t) / D) * (1 - loss)) / (1 - loss / modifiedFolias((L / D) * (L / t)))) as GaugePressure;
 }
 
-export const modifiedB31gFailurePressureFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
+export const modifiedB31gFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/modified-b31g',
   title: 'Failure pressure by modified B31G',
-  compute: modifiedB31gFailurePressure,
+  compute: modifiedB31g,
   equation: {
     where: [
       { symbol: 'x', kind: 'number', expression: 'd / t' },

@@ -20,7 +20,7 @@ import { checkPartWallDefect } from './part-wall-defect.js';
  *   than is lost. Original B31G lies below it where L^2/(D t) is above 20.
  * @see NG-18 surface-flaw equation, in an open paper on gouged pipe; PRCI PR-3-805, as recalled
  */
-export function rectangularDefectFailurePressure(input: B31gInput): GaugePressure {
+export function rectangularDefect(input: B31gInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, defectDepth: d, defectLength: L, flowStress: S } = input;
   checkPartWallDefect(input, 0.8, 'after ASME B31G');
   positive(S, 'flowStress', 'Pa');
@@ -28,10 +28,10 @@ export function rectangularDefectFailurePressure(input: B31gInput): GaugePressur
   return ((S * ((2 * t) / D) * (1 - x)) / (1 - x / modifiedFolias((L / D) * (L / t)))) as GaugePressure;
 }
 
-export const rectangularDefectFailurePressureFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
+export const rectangularDefectFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/rectangular-defect',
   title: 'Failure pressure with a loss of even depth',
-  compute: rectangularDefectFailurePressure,
+  compute: rectangularDefect,
   equation: {
     where: [
       { symbol: 'x', kind: 'number', expression: 'd / t' },

@@ -1,16 +1,16 @@
 import { isCalculationError, type Recorder, refuse, step } from '../formula/index.js';
 import type { GaugePressure, Length, Stress } from '../quantity/index.js';
-import { b31gFailurePressure, shallowForB31g } from './b31g-original.js';
+import { b31gOriginal, b31gOriginalShallow } from './b31g-original.js';
 import type { DepthPoint } from './depth-profile.js';
-import { dnvFailurePressure } from './dnv-single-defect.js';
+import { dnvSingleDefect } from './dnv-single-defect.js';
 import { effectiveArea } from './effective-area.js';
 import { flowStressMean } from './flow-stress-mean.js';
 import { flowStressMultiple } from './flow-stress-multiple.js';
-import { beyondFlowStressOffset, flowStressOffset } from './flow-stress-offset.js';
-import { beyondFoliasApi579 } from './folias-api579.js';
+import { flowStressOffset, flowStressOffsetBeyondRange } from './flow-stress-offset.js';
+import { foliasApi579BeyondRange } from './folias-api579.js';
 import { localMetalLoss } from './local-metal-loss.js';
 import { localMetalLossProfile } from './local-metal-loss-profile.js';
-import { modifiedB31gFailurePressure } from './modified-b31g.js';
+import { modifiedB31g } from './modified-b31g.js';
 import type { PartWallDefect } from './part-wall-defect.js';
 import { safePressure } from './safe-pressure.js';
 
@@ -102,13 +102,13 @@ const RUN: Readonly<
     const flowStress = flow(job, '1.1 yield');
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
     const note = 'depth below 0.1 of the wall: B31G asks for no action';
-    return inside(job, method, step(job.recorder, b31gFailurePressure, input), shallowForB31g(input) ? [note] : []);
+    return inside(job, method, step(job.recorder, b31gOriginal, input), b31gOriginalShallow(input) ? [note] : []);
   },
   'modified-b31g': (job, method) => {
     const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
     const flowStress = flow(job, job.flowStress);
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
-    return inside(job, method, step(job.recorder, modifiedB31gFailurePressure, input), flowNotes(job));
+    return inside(job, method, step(job.recorder, modifiedB31g, input), flowNotes(job));
   },
   'effective-area': (job, method) => {
     const { outsideDiameter, wallThickness, profile } = job.input;
@@ -121,7 +121,7 @@ const RUN: Readonly<
     if (tensileStrength === undefined) return out(method, 'needs the tensile strength');
     const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
     const note = 'DNV-RP-F101 takes a further modelling factor of 0.9, as recalled, which is not in this safe pressure';
-    return inside(job, method, step(job.recorder, dnvFailurePressure, input), [note]);
+    return inside(job, method, step(job.recorder, dnvSingleDefect, input), [note]);
   },
   'local-metal-loss': (job, method) => {
     const { outsideDiameter, wallThickness: t, defectDepth, defectLength, maximumPressure } = job.input;
@@ -175,7 +175,7 @@ function known(tensileStrength: Stress | undefined): Stress {
 }
 
 function flowNotes({ input, flowStress }: RemainingStrengthJob): string[] {
-  const beyond = flowStress === 'yield plus 69 MPa' && beyondFlowStressOffset(input);
+  const beyond = flowStress === 'yield plus 69 MPa' && flowStressOffsetBeyondRange(input);
   return beyond ? ['yield plus 69 MPa is meant for yield strengths up to 483 MPa (X70)'] : [];
 }
 
@@ -184,7 +184,7 @@ function shellNotes({ input }: RemainingStrengthJob, lengthParameter: number): s
   if (input.distanceToDiscontinuity === undefined) {
     notes.push('no distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c)');
   }
-  if (beyondFoliasApi579({ lengthParameter }))
+  if (foliasApi579BeyondRange({ lengthParameter }))
     notes.push('length parameter above 20: bulging factor held at its value there');
   return notes;
 }

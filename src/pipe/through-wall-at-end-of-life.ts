@@ -19,17 +19,17 @@ const ONE_MILLIMETRE = 1e-3 as Length;
  * @throws CalculationError `invalid-input`
  * @see ISO 24817 and ASME PCC-2, as recalled
  */
-export function isThroughWallAtEndOfLife(input: ThroughWallAtEndOfLifeInput): boolean {
+export function throughWallAtEndOfLife(input: ThroughWallAtEndOfLifeInput): boolean {
   const { wallAtEndOfLife: t, leastWall = ONE_MILLIMETRE } = input;
   nonNegative(t, 'wallAtEndOfLife', 'm');
   nonNegative(leastWall, 'leastWall', 'm');
   return t < leastWall;
 }
 
-export const isThroughWallAtEndOfLifeFormula = /* @__PURE__ */ formula<ThroughWallAtEndOfLifeInput, boolean>({
+export const throughWallAtEndOfLifeFormula = /* @__PURE__ */ formula<ThroughWallAtEndOfLifeInput, boolean>({
   id: 'pipe/through-wall-at-end-of-life',
   title: 'Through-wall at the end of life',
-  compute: isThroughWallAtEndOfLife,
+  compute: throughWallAtEndOfLife,
   equation: { expression: 't_eol < t_least' },
   inputs: {
     wallAtEndOfLife: { symbol: 't_eol', kind: 'length', name: 'wall at the end of life', sample: [0, 0.003] },

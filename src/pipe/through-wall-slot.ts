@@ -26,7 +26,7 @@ export interface ThroughWallSlotInput {
  * @remarks The pipe leaks already; this tells whether the leak stays a leak. For tough pipe: a brittle one tears earlier.
  * @see NG-18 through-wall flaw equation
  */
-export function throughWallSlotFailureStress(input: ThroughWallSlotInput): Stress {
+export function throughWallSlot(input: ThroughWallSlotInput): Stress {
   const { outsideDiameter: D, wallThickness: t, flowStress: S, defectLength: L } = input;
   checkPipeWall(D, t);
   positive(S, 'flowStress', 'Pa');
@@ -34,10 +34,10 @@ export function throughWallSlotFailureStress(input: ThroughWallSlotInput): Stres
   return (S / modifiedFolias((L / D) * (L / t))) as Stress;
 }
 
-export const throughWallSlotFailureStressFormula = /* @__PURE__ */ formula<ThroughWallSlotInput, Stress>({
+export const throughWallSlotFormula = /* @__PURE__ */ formula<ThroughWallSlotInput, Stress>({
   id: 'pipe/through-wall-slot',
   title: 'Hoop stress at which a through-wall slot tears open',
-  compute: throughWallSlotFailureStress,
+  compute: throughWallSlot,
   equation: {
     where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }],
     branches: [

@@ -3,8 +3,8 @@ import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
   hoopStress,
-  isThroughWallAtEndOfLife,
   outsideDiameterFromCircumference,
+  throughWallAtEndOfLife,
   wallAtEndOfLife,
 } from '../pipe/index.js';
 import type { Length, Stress } from '../quantity/index.js';
@@ -94,7 +94,7 @@ function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
     return true;
   }
   const leastWall = use(work, 'least wall that counts as a wall', work.rules.throughWallBelow);
-  const through = step(work.recorder, isThroughWallAtEndOfLife, { wallAtEndOfLife: wallThen, leastWall });
+  const through = step(work.recorder, throughWallAtEndOfLife, { wallAtEndOfLife: wallThen, leastWall });
   decide(
     work.recorder,
     through ? 'designed as a through-wall defect' : 'designed as a part-wall defect',

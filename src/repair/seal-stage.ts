@@ -1,7 +1,9 @@
 import { heading, step } from '../formula/index.js';
 import type { Force, Length } from '../quantity/index.js';
 import {
+  attempt,
   backingSheet,
+  backingSheetOutsidePractice,
   bandLength,
   bandTension,
   contactPressure,
@@ -9,8 +11,6 @@ import {
   fastenerTension,
   fastenerTorque,
   leakForce,
-  sealAttempt,
-  sheetOutsidePractice,
   strapStress,
   tensionFromTorque,
 } from '../seal/index.js';
@@ -46,7 +46,7 @@ export function planSeal(work: Workbook, found: AsFound): SealDesign | undefined
   const pad = sizePad(work, seal, found, holeDiameter);
   const clamp = clampPad(work, seal, found, pad);
   const limit = limitPressure(work, seal, found, pad);
-  const answer = step(work.recorder, sealAttempt, {
+  const answer = step(work.recorder, attempt, {
     linePressure: seal.linePressure,
     highestPressure: limit.pressure,
     phase: service.phase,
@@ -104,7 +104,7 @@ function clampPad(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): Cla
   const { thickness, modulus, yieldStrength } = sheet;
   const bent = { thickness, modulus, yieldStrength, diameter: outsideDiameter };
   const { forming } = step(recorder, backingSheet, bent);
-  if (sheetOutsidePractice(bent)) {
+  if (backingSheetOutsidePractice(bent)) {
     warn(work, 'The backing sheet is thinner or thicker than the trade uses (0.3 to 0.4 mm of stainless steel).');
   }
   const length = step(recorder, bandLength, {

@@ -1,7 +1,7 @@
 import { step } from '../formula/index.js';
 import {
-  axialLineLimitsPressure,
   pressureIgnoredAxial,
+  pressureIgnoredAxialHasLimit,
   pressureIgnoredHoop,
   thicknessIgnoredAxial,
   thicknessIgnoredHoop,
@@ -104,6 +104,6 @@ export function axialResistanceIgnoringPipe(
     allowableStrain: job.strains.axial,
     externalForce: Math.abs(job.externalForce) as Force,
   };
-  if (!axialLineLimitsPressure(input)) return [];
+  if (!pressureIgnoredAxialHasLimit(input)) return [];
   return [{ criterion: 'axial strain, substrate ignored', value: step(work.recorder, pressureIgnoredAxial, input) }];
 }

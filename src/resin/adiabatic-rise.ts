@@ -40,7 +40,7 @@ export function adiabaticRise(input: AdiabaticRiseInput): TemperatureDifference 
 }
 
 /** Whether a pot that keeps its heat could rise beyond the stated limit, 100 K when none is given: it can smoke, foam and char. */
-export function potCanOverheat(input: AdiabaticRiseInput): boolean {
+export function adiabaticRiseCanOverheat(input: AdiabaticRiseInput): boolean {
   return adiabaticRise(input) > (input.overheatingRise ?? 100);
 }
 
@@ -79,7 +79,7 @@ export const adiabaticRiseFormula = /* @__PURE__ */ formula<AdiabaticRiseInput, 
     {
       sort: 'note',
       text: 'a large pot that keeps its heat could rise by more than the stated limit (100 K): split it and spread it thin',
-      beyond: potCanOverheat,
+      beyond: adiabaticRiseCanOverheat,
     },
   ],
 });

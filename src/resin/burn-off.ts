@@ -53,7 +53,7 @@ export function burnOff(input: BurnOffInput): BurnOff {
 }
 
 /** Whether the void fraction is below -0.5 %, more than errors of measurement explain. */
-export function voidsBelowZero(input: BurnOffInput): boolean {
+export function burnOffVoidsBelowZero(input: BurnOffInput): boolean {
   return burnOff(input).voidFraction < -0.005;
 }
 
@@ -76,8 +76,12 @@ export const burnOffFormula = /* @__PURE__ */ formula<BurnOffInput, BurnOff>({
     fibreMassFraction: { symbol: 'w_f', kind: 'ratio', name: 'fibre mass fraction' },
   },
   sources: [{ key: 'astm-d3171', locator: 'procedure I' }],
-  evidence: { form: { tag: 'recalled', derived: 'volumes of a unit mass' }, voidsBelowZero: { tag: 'chosen' } },
+  evidence: { form: { tag: 'recalled', derived: 'volumes of a unit mass' }, burnOffVoidsBelowZero: { tag: 'chosen' } },
   limits: [
-    { sort: 'note', text: 'the void fraction is below -0.5 %: a density or a mass is wrong', beyond: voidsBelowZero },
+    {
+      sort: 'note',
+      text: 'the void fraction is below -0.5 %: a density or a mass is wrong',
+      beyond: burnOffVoidsBelowZero,
+    },
   ],
 });

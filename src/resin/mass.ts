@@ -1,7 +1,7 @@
 import { formula, positive } from '../formula/index.js';
 import type { Density, Mass, Volume } from '../quantity/index.js';
 
-export interface MassOfVolumeInput {
+export interface MassInput {
   readonly volume: Volume;
   readonly density: Density;
 }
@@ -17,7 +17,7 @@ export interface MassOfVolumeInput {
  * @throws CalculationError `invalid-input`
  * @see worked examples of mixing on public web pages
  */
-export function massOfVolume(input: MassOfVolumeInput): Mass {
+export function mass(input: MassInput): Mass {
   const { volume: V, density: rho } = input;
   positive(V, 'volume', 'm3');
   positive(rho, 'density', 'kg/m3');
@@ -26,10 +26,10 @@ export function massOfVolume(input: MassOfVolumeInput): Mass {
   return m as Mass;
 }
 
-export const massOfVolumeFormula = /* @__PURE__ */ formula<MassOfVolumeInput, Mass>({
+export const massFormula = /* @__PURE__ */ formula<MassInput, Mass>({
   id: 'resin/mass',
   title: 'Mass of a volume',
-  compute: massOfVolume,
+  compute: mass,
   equation: { expression: 'rho * V' },
   inputs: {
     volume: { symbol: 'V', kind: 'volume', name: 'volume', sample: [1e-6, 0.05] },

@@ -33,7 +33,7 @@ export function mixingRatioError(input: MixingRatioErrorInput): Ratio {
 }
 
 /** Whether the ratio is more than 5 % off. */
-export function mixingRatioOff(input: MixingRatioErrorInput): boolean {
+export function mixingRatioErrorTooLarge(input: MixingRatioErrorInput): boolean {
   return Math.abs(mixingRatioError(input) - 1) > 0.05;
 }
 
@@ -50,8 +50,12 @@ export const mixingRatioErrorFormula = /* @__PURE__ */ formula<MixingRatioErrorI
   },
   output: { symbol: 'r', kind: 'ratio', name: 'ratio as weighed over ratio as stated' },
   sources: [],
-  evidence: { form: { tag: 'practice' }, mixingRatioOff: { tag: 'practice', note: '5 % by mass' } },
+  evidence: { form: { tag: 'practice' }, mixingRatioErrorTooLarge: { tag: 'practice', note: '5 % by mass' } },
   limits: [
-    { sort: 'note', text: 'the mixing ratio is more than 5 % by mass off the stated one', beyond: mixingRatioOff },
+    {
+      sort: 'note',
+      text: 'the mixing ratio is more than 5 % by mass off the stated one',
+      beyond: mixingRatioErrorTooLarge,
+    },
   ],
 });

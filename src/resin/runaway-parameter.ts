@@ -74,7 +74,7 @@ export function runawayParameter(input: RunawayParameterInput): Ratio {
 }
 
 /** Whether the lump makes heat faster than it can conduct it away. */
-export function lumpRunsAway(input: RunawayParameterInput): boolean {
+export function runawayParameterBeyondCritical(input: RunawayParameterInput): boolean {
   return runawayParameter(input) >= 1;
 }
 
@@ -128,7 +128,7 @@ export const runawayParameterFormula = /* @__PURE__ */ formula<RunawayParameterI
     {
       sort: 'note',
       text: 'the lump makes heat faster than it can conduct it away and may run away; spread it thin',
-      beyond: lumpRunsAway,
+      beyond: runawayParameterBeyondCritical,
     },
   ],
 });

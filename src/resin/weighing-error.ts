@@ -27,7 +27,7 @@ export function weighingError(input: WeighingErrorInput): Ratio {
 }
 
 /** Whether the scale is too coarse for 5 % of the mixing ratio. */
-export function scaleTooCoarse(input: WeighingErrorInput): boolean {
+export function weighingErrorTooLarge(input: WeighingErrorInput): boolean {
   return weighingError(input) > 0.05;
 }
 
@@ -42,12 +42,12 @@ export const weighingErrorFormula = /* @__PURE__ */ formula<WeighingErrorInput, 
   },
   output: { symbol: 'e', kind: 'ratio', name: 'relative error of the mass' },
   sources: [],
-  evidence: { form: { tag: 'practice' }, scaleTooCoarse: { tag: 'practice', note: '5 % by mass' } },
+  evidence: { form: { tag: 'practice' }, weighingErrorTooLarge: { tag: 'practice', note: '5 % by mass' } },
   limits: [
     {
       sort: 'note',
       text: 'the scale is too coarse for this mass: twice its step is more than 5 % of it; mix more or weigh finer',
-      beyond: scaleTooCoarse,
+      beyond: weighingErrorTooLarge,
     },
   ],
 });

@@ -45,7 +45,7 @@ export function backingPlateDeflection(input: BackingPlateDeflectionInput): Leng
 }
 
 /** Whether the plate sags by more than half its thickness, where the theory of small deflections ends. */
-export function largePlateDeflection(input: BackingPlateDeflectionInput): boolean {
+export function backingPlateDeflectionLarge(input: BackingPlateDeflectionInput): boolean {
   return backingPlateDeflection(input) > input.thickness / 2;
 }
 
@@ -80,7 +80,7 @@ export const backingPlateDeflectionFormula = /* @__PURE__ */ formula<BackingPlat
     {
       sort: 'note',
       text: 'Deflection over half the thickness: the plate hangs like a membrane, and bending alone overstates deflection and stress.',
-      beyond: largePlateDeflection,
+      beyond: backingPlateDeflectionLarge,
     },
   ],
 });

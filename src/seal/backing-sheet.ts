@@ -44,7 +44,7 @@ export function backingSheet(input: BackingSheetInput): BackingSheet {
 }
 
 /** Whether the sheet is thinner or thicker than those that the trade uses. */
-export function sheetOutsidePractice(input: BackingSheetInput): boolean {
+export function backingSheetOutsidePractice(input: BackingSheetInput): boolean {
   const [least, most] = sealPractice.sheetThickness;
   return input.thickness < least || input.thickness > most;
 }
@@ -71,7 +71,7 @@ export const backingSheetFormula = /* @__PURE__ */ formula<BackingSheetInput, Ba
     {
       sort: 'note',
       text: 'Common practice: stainless steel sheet of 0.3 to 0.4 mm under the band.',
-      beyond: sheetOutsidePractice,
+      beyond: backingSheetOutsidePractice,
     },
   ],
 });

@@ -38,7 +38,7 @@ export function padHalfAngle(input: PadHalfAngleInput): Angle {
 }
 
 /** Whether the pipe is smaller than those that the trade seals with a band. */
-export function pipeBelowBandPractice(input: PadHalfAngleInput): boolean {
+export function padHalfAngleBelowPractice(input: PadHalfAngleInput): boolean {
   return input.outsideDiameter < sealPractice.leastPipeDiameter;
 }
 
@@ -67,7 +67,7 @@ export const padHalfAngleFormula = /* @__PURE__ */ formula<PadHalfAngleInput, An
     {
       sort: 'note',
       text: 'Common practice: banded seals serve pipe from 50 mm in diameter upward.',
-      beyond: pipeBelowBandPractice,
+      beyond: padHalfAngleBelowPractice,
     },
   ],
 });

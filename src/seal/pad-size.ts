@@ -61,7 +61,7 @@ export function padSize(input: PadSizeInput): PadSize {
 }
 
 /** Whether multiple or margin lie below what the trade uses. */
-export function padBelowPractice(input: PadSizeInput): boolean {
+export function padSizeBelowPractice(input: PadSizeInput): boolean {
   return input.multiple < sealPractice.padMultiple || input.margin < sealPractice.padMargin;
 }
 
@@ -104,7 +104,7 @@ export const padSizeFormula = /* @__PURE__ */ formula<PadSizeInput, PadSize>({
     {
       sort: 'note',
       text: 'Common practice: putty at least three times the size of the defect, and 25 mm beyond the hole on every side.',
-      beyond: padBelowPractice,
+      beyond: padSizeBelowPractice,
     },
   ],
 });

@@ -31,7 +31,7 @@ export function condensationPoint(input: CondensationPointInput): CondensationPo
 }
 
 /** Whether what settles is frost. */
-export function settlesAsFrost(input: CondensationPointInput): boolean {
+export function condensationPointIsFrost(input: CondensationPointInput): boolean {
   return condensationPoint(input).isFrost;
 }
 
@@ -59,6 +59,6 @@ export const condensationPointFormula = /* @__PURE__ */ formula<CondensationPoin
   },
   sources: [{ key: 'wmo-8', locator: 'Annex 4.B' }],
   evidence: { form: { tag: 'recalled' } },
-  limits: [{ sort: 'note', text: 'What settles is frost, not dew.', beyond: settlesAsFrost }],
+  limits: [{ sort: 'note', text: 'What settles is frost, not dew.', beyond: condensationPointIsFrost }],
   inhomogeneous: 'the coefficients are tied to degrees Celsius and to the pascal',
 });

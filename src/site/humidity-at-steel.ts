@@ -30,7 +30,7 @@ export function humidityAtSteel({ steelTemperature, dewPoint, set = 'sonntag' }:
 }
 
 /** Whether the steel is at or below the dew point. */
-export function steelIsWet({ steelTemperature, dewPoint }: HumidityAtSteelInput): boolean {
+export function humidityAtSteelWet({ steelTemperature, dewPoint }: HumidityAtSteelInput): boolean {
   return steelTemperature <= dewPoint;
 }
 
@@ -72,7 +72,7 @@ export const humidityAtSteelFormula = /* @__PURE__ */ formula<HumidityAtSteelInp
   evidence: { form: { tag: 'secondary' } },
   limits: [
     { sort: 'stop', text: 'Only within the span of temperature of the coefficients.' },
-    { sort: 'note', text: 'The steel is at or below the dew point: it is wet.', beyond: steelIsWet },
+    { sort: 'note', text: 'The steel is at or below the dew point: it is wet.', beyond: humidityAtSteelWet },
   ],
   inhomogeneous: 'the coefficients are tied to degrees Celsius and to the pascal',
 });

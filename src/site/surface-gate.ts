@@ -1,7 +1,7 @@
 import { nonNegative, oneOf, positive } from '../formula/index.js';
 import type { ArealWeight, Length, Time } from '../quantity/index.js';
 import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
-import { gradeMeets, type SurfaceGradeName, surfaceGrade, surfaceGrades } from './surface-grade.js';
+import { type SurfaceGradeName, surfaceGrade, surfaceGradeMeets, surfaceGrades } from './surface-grade.js';
 
 export interface SurfaceGateInput {
   /** The grade on which the system was qualified; no default. */
@@ -51,7 +51,7 @@ export function surfaceGate(input: SurfaceGateInput): SurfaceGate {
 }
 
 function gradeReason({ grade, requiredGrade }: SurfaceGateInput): GateReason {
-  const meets = gradeMeets(grade, requiredGrade);
+  const meets = surfaceGradeMeets(grade, requiredGrade);
   const otherMethod = surfaceGrade(grade)?.method !== surfaceGrade(requiredGrade)?.method;
   return {
     check: 'preparation grade',

@@ -113,7 +113,7 @@ export function surfaceGrade(name: SurfaceGradeName): SurfaceGrade | undefined {
 }
 
 /** Whether a grade is as good as the one required. Grades of two methods are not compared: the qualified method governs. */
-export function gradeMeets(achieved: SurfaceGradeName, required: SurfaceGradeName): boolean {
+export function surfaceGradeMeets(achieved: SurfaceGradeName, required: SurfaceGradeName): boolean {
   const [a, r] = [surfaceGrade(achieved), surfaceGrade(required)];
   return a !== undefined && r !== undefined && a.method === r.method && a.rank >= r.rank;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lapShearStress, pullOffStress, smallDolly, wrinkleLimit } from '../../src/acceptance/index.js';
+import { lapShearStress, pullOffStress, pullOffStressSmallDolly, wrinkleLimit } from '../../src/acceptance/index.js';
 import { type Force, force, type Length, length, type Ratio } from '../../src/quantity/index.js';
 import { run, span } from './spans.js';
 
@@ -22,8 +22,8 @@ describe('stress at break', () => {
   });
 
   it('from a dolly below 20 mm is noted', () => {
-    expect(smallDolly({ force: force.N(100), diameter: length.mm(7) })).toBe(true);
-    expect(smallDolly({ force: force.N(100), diameter: length.mm(20) })).toBe(false);
+    expect(pullOffStressSmallDolly({ force: force.N(100), diameter: length.mm(7) })).toBe(true);
+    expect(pullOffStressSmallDolly({ force: force.N(100), diameter: length.mm(20) })).toBe(false);
   });
 });
 

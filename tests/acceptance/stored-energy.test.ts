@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   airTestEnergy,
-  closerThanDistanceRule,
-  energyAboveDistanceRule,
   gasEnergyIsentropic,
   gasEnergyIsothermal,
   liquidTestEnergy,
   specificGasEnergyIsothermal,
   testDistance,
+  testDistanceCloserThanRule,
+  testDistanceEnergyAboveRule,
   tntEquivalent,
 } from '../../src/acceptance/index.js';
 import {
@@ -141,10 +141,10 @@ describe('TNT and distance', () => {
   });
 
   it('note an energy beyond the rule and a scaled distance below its least', () => {
-    expect(energyAboveDistanceRule({ energy: energy.MJ(271) })).toBe(false);
-    expect(energyAboveDistanceRule({ energy: energy.MJ(271.1) })).toBe(true);
-    expect(closerThanDistanceRule({ energy: energy.MJ(1) })).toBe(false);
-    expect(closerThanDistanceRule({ energy: energy.MJ(1), scaledDistance: length.m(19) })).toBe(true);
+    expect(testDistanceEnergyAboveRule({ energy: energy.MJ(271) })).toBe(false);
+    expect(testDistanceEnergyAboveRule({ energy: energy.MJ(271.1) })).toBe(true);
+    expect(testDistanceCloserThanRule({ energy: energy.MJ(1) })).toBe(false);
+    expect(testDistanceCloserThanRule({ energy: energy.MJ(1), scaledDistance: length.m(19) })).toBe(true);
     const swapped = { energy: energy.MJ(1), lowEnergy: energy.MJ(300), highEnergy: energy.MJ(200) };
     expect(() => testDistance(swapped)).toThrow(/upper energy/u);
     expect(testDistance({ energy: energy.MJ(1), lowDistance: 70 as Length })).toBe(70);

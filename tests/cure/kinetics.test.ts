@@ -286,9 +286,9 @@ describe('glass transition', () => {
 
   it('the warning stands where heat is needed', () => {
     const input = { ...resin, targetConversion: r(0.95), cureTemperature: temperature.degC(20) };
-    expect(cure.targetNeedsPostHeat(input)).toBe(true);
+    expect(cure.requiredCureTemperatureNeedsPostHeat(input)).toBe(true);
     expect(
-      cure.targetNeedsPostHeat({
+      cure.requiredCureTemperatureNeedsPostHeat({
         ...input,
         cureTemperature: temperature.degC(80),
         excess: temperatureDifference.kelvin(15),

@@ -72,9 +72,9 @@ describe('equivalent time over steps', () => {
     const found = cure.equivalentTime({ ...sheet, steps: list });
     expect(time.inHour(found.uncreditedTime)).toBe(10);
     expect(time.inHour(found.creditedTime)).toBe(2);
-    expect(cure.historyHasUncreditedTime({ ...sheet, steps: list })).toBe(true);
-    expect(cure.historyLeavesTestedSpan({ ...sheet, steps: list })).toBe(false);
-    expect(cure.historyLeavesTestedSpan({ ...sheet, steps: steps([{ hours: 1, celsius: 41 }]) })).toBe(true);
+    expect(cure.equivalentTimeHasUncreditedTime({ ...sheet, steps: list })).toBe(true);
+    expect(cure.equivalentTimeLeavesTestedSpan({ ...sheet, steps: list })).toBe(false);
+    expect(cure.equivalentTimeLeavesTestedSpan({ ...sheet, steps: steps([{ hours: 1, celsius: 41 }]) })).toBe(true);
   });
 
   it('refuses an empty history and steps that cannot be', () => {
@@ -187,8 +187,8 @@ describe('equivalent time over a ramp and a swing', () => {
     };
     expect(cure.equivalentTimeSwing({ ...cold, duration: time.hour(30) })).toMatchObject({ equivalentTime: 0 });
     expect(() => cure.cureWaitOverSwing({ ...cold, requiredTime: time.hour(24) })).toThrow(/heat the pipe/);
-    expect(cure.swingHasUncreditedTime({ ...cold, duration: time.hour(30) })).toBe(true);
-    expect(cure.swingLeavesTestedSpan({ ...cold, duration: time.hour(30) })).toBe(false);
+    expect(cure.equivalentTimeSwingHasUncreditedTime({ ...cold, duration: time.hour(30) })).toBe(true);
+    expect(cure.equivalentTimeSwingLeavesTestedSpan({ ...cold, duration: time.hour(30) })).toBe(false);
   });
 
   it('a swing below absolute zero is refused', () => {
@@ -276,10 +276,14 @@ describe('the hour at which a history is done', () => {
       { hours: 300, celsius: 20 },
     ]);
     const input = { ...sheet, steps: cold, requiredTime: time.hour(24) };
-    expect(cure.historyWaitHasUncreditedTime(input)).toBe(true);
-    expect(cure.historyWaitLeavesTestedSpan(input)).toBe(false);
+    expect(cure.cureWaitOverHistoryHasUncreditedTime(input)).toBe(true);
+    expect(cure.cureWaitOverHistoryLeavesTestedSpan(input)).toBe(false);
     expect(
-      cure.historyWaitLeavesTestedSpan({ ...input, testedTo: temperature.degC(23), testedFrom: temperature.degC(21) }),
+      cure.cureWaitOverHistoryLeavesTestedSpan({
+        ...input,
+        testedTo: temperature.degC(23),
+        testedFrom: temperature.degC(21),
+      }),
     ).toBe(true);
     const swing = {
       ...sheet,
@@ -287,10 +291,14 @@ describe('the hour at which a history is done', () => {
       swing: temperatureDifference.kelvin(10),
       sinceColdest: time.hour(0),
     };
-    expect(cure.swingWaitHasUncreditedTime({ ...swing, requiredTime: time.hour(1) })).toBe(false);
-    expect(cure.swingWaitLeavesTestedSpan({ ...swing, requiredTime: time.hour(1) })).toBe(false);
+    expect(cure.cureWaitOverSwingHasUncreditedTime({ ...swing, requiredTime: time.hour(1) })).toBe(false);
+    expect(cure.cureWaitOverSwingLeavesTestedSpan({ ...swing, requiredTime: time.hour(1) })).toBe(false);
     expect(
-      cure.swingWaitLeavesTestedSpan({ ...swing, swing: temperatureDifference.kelvin(42), requiredTime: time.hour(1) }),
+      cure.cureWaitOverSwingLeavesTestedSpan({
+        ...swing,
+        swing: temperatureDifference.kelvin(42),
+        requiredTime: time.hour(1),
+      }),
     ).toBe(true);
   });
 });

@@ -191,8 +191,8 @@ describe('shift of a rate by temperature', () => {
           1e-12,
         );
         near(cure.isoconversionalTime({ ...input, temperature: temperature.kelvin(T2) }).time, time.minute(10), 1e-12);
-        expect(cure.isoconversionalExtrapolates({ ...input, temperature: temperature.kelvin(T2 + 1) })).toBe(true);
-        expect(cure.isoconversionalExtrapolates({ ...input, temperature: temperature.kelvin((T1 + T2) / 2) })).toBe(
+        expect(cure.isoconversionalTimeExtrapolates({ ...input, temperature: temperature.kelvin(T2 + 1) })).toBe(true);
+        expect(cure.isoconversionalTimeExtrapolates({ ...input, temperature: temperature.kelvin((T1 + T2) / 2) })).toBe(
           false,
         );
       }),
@@ -329,13 +329,15 @@ describe('waits and working times', () => {
       [40.1, true],
     ] as const) {
       const input = { ...sheet, temperature: temperature.degC(celsius) };
-      expect(cure.waitLeavesTestedSpan(input)).toBe(leaves);
+      expect(cure.cureWaitLeavesTestedSpan(input)).toBe(leaves);
       expect(cure.workingTimeLeavesTestedSpan(input)).toBe(leaves);
-      expect(cure.timeLeavesTestedSpan({ ...input, activationEnergy: activationEnergy.kJPerMol(50) })).toBe(leaves);
+      expect(
+        cure.timeAtTemperatureLeavesTestedSpan({ ...input, activationEnergy: activationEnergy.kJPerMol(50) }),
+      ).toBe(leaves);
     }
     const { testedFrom: _from, testedTo: _to, ...bare } = sheet;
-    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: temperature.degC(22) })).toBe(true);
-    expect(cure.waitLeavesTestedSpan({ ...bare, temperature: temperature.degC(23) })).toBe(false);
+    expect(cure.cureWaitLeavesTestedSpan({ ...bare, temperature: temperature.degC(22) })).toBe(true);
+    expect(cure.cureWaitLeavesTestedSpan({ ...bare, temperature: temperature.degC(23) })).toBe(false);
   });
 
   it('a tested span that leaves out its own reference is refused', () => {
@@ -355,8 +357,8 @@ describe('waits and working times', () => {
 
   it('a batch heavier than the one tested is warned of', () => {
     const input = { ...sheet, temperature: temperature.degC(20), testedMass: mass.kg(0.1) };
-    expect(cure.batchHeavierThanTested({ ...input, batchMass: mass.kg(0.5) })).toBe(true);
-    expect(cure.batchHeavierThanTested({ ...input, batchMass: mass.kg(0.1) })).toBe(false);
+    expect(cure.potLifeBatchHeavierThanTested({ ...input, batchMass: mass.kg(0.5) })).toBe(true);
+    expect(cure.potLifeBatchHeavierThanTested({ ...input, batchMass: mass.kg(0.1) })).toBe(false);
   });
 
   it('what is credited and what remains add up to what is required', () => {

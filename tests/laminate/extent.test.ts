@@ -2,17 +2,17 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   axialExtent,
-  beyondThinLaminate,
-  beyondTwelfth,
   governingOverlap,
   governingThickness,
   laminateBoreRatio,
+  laminateBoreRatioBeyondTwelfth,
   overlapFromAdhesive,
   overlapFromGeometry,
   overlapFromHole,
   plyCount,
   taperLength,
   thinLaminateLimit,
+  thinLaminateLimitExceeded,
 } from '../../src/laminate/index.js';
 import { type Length, length, type Modulus, type Strain, type Stress } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
@@ -145,10 +145,12 @@ describe('the thin laminate', () => {
     const outsideDiameter = length.mm(200);
     const limit = thinLaminateLimit({ outsideDiameter });
     near(limit, length.mm(200) / 12, 1e-15);
-    expect(beyondThinLaminate({ outsideDiameter, laminateThickness: limit })).toBe(true);
-    expect(beyondThinLaminate({ outsideDiameter, laminateThickness: (limit * 0.999) as Length })).toBe(false);
-    expect(beyondThinLaminate({ outsideDiameter, laminateThickness: (limit * 0.999) as Length, ratio: 13 })).toBe(true);
-    expect(beyondTwelfth({ outsideDiameter, laminateThickness: limit })).toBe(true);
+    expect(thinLaminateLimitExceeded({ outsideDiameter, laminateThickness: limit })).toBe(true);
+    expect(thinLaminateLimitExceeded({ outsideDiameter, laminateThickness: (limit * 0.999) as Length })).toBe(false);
+    expect(
+      thinLaminateLimitExceeded({ outsideDiameter, laminateThickness: (limit * 0.999) as Length, ratio: 13 }),
+    ).toBe(true);
+    expect(laminateBoreRatioBeyondTwelfth({ outsideDiameter, laminateThickness: limit })).toBe(true);
     expect(laminateBoreRatio({ outsideDiameter, laminateThickness: limit })).toBeGreaterThan(1.08);
   });
 

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { countsSubstrate, pressureLongTerm, thicknessLongTerm } from '../../src/laminate/index.js';
+import { pressureLongTerm, thicknessLongTerm, thicknessLongTermCountsSubstrate } from '../../src/laminate/index.js';
 import type { GaugePressure, Length, Stress } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
 
@@ -26,8 +26,8 @@ describe('the thickness by long-term strength', () => {
             1e-12,
           );
           expect(thicknessLongTerm({ ...given, yieldStrength, remainingWall })).toBeLessThan(alone);
-          expect(countsSubstrate(given)).toBe(false);
-          expect(countsSubstrate({ ...given, yieldStrength, remainingWall })).toBe(true);
+          expect(thicknessLongTermCountsSubstrate(given)).toBe(false);
+          expect(thicknessLongTermCountsSubstrate({ ...given, yieldStrength, remainingWall })).toBe(true);
         },
       ),
       seeded,

@@ -1,13 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  creditsLivePressure,
   forceYieldedAxial,
   pressureYieldedHoop,
   strainYieldedHoop,
   thicknessYieldedAxial,
   thicknessYieldedHoop,
   thicknessYieldedLive,
+  thicknessYieldedLiveCreditsPressure,
 } from '../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Strain, Stress } from '../../src/quantity/index.js';
 import { near, rising, seeded, span } from './spans.js';
@@ -80,8 +80,8 @@ describe('the thickness with credit for pressure during application', () => {
       fc.property(pipe, (given) => {
         const plain = thicknessYieldedHoop(given);
         expect(Math.abs(thicknessYieldedLive(live(given, 0)) - plain)).toBeLessThanOrEqual(1e-12 * plain);
-        expect(creditsLivePressure(live(given, 0))).toBe(false);
-        expect(creditsLivePressure(live(given, 0.1))).toBe(true);
+        expect(thicknessYieldedLiveCreditsPressure(live(given, 0))).toBe(false);
+        expect(thicknessYieldedLiveCreditsPressure(live(given, 0.1))).toBe(true);
       }),
       seeded,
     );

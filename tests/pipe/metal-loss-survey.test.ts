@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import {
-  b31gAll,
-  b31gFailurePressure,
-  dnvAll,
-  dnvFailurePressure,
-  modifiedB31gAll,
-  modifiedB31gFailurePressure,
-} from '../../src/pipe/index.js';
+import { b31gAll, b31gOriginal, dnvAll, dnvSingleDefect, modifiedB31g, modifiedB31gAll } from '../../src/pipe/index.js';
 import { length, stress } from '../../src/quantity/index.js';
 
 const S = stress.MPa(400);
@@ -34,21 +27,21 @@ const forms = [
     'original B31G',
     (survey: Survey, out: Float64Array) => b31gAll({ ...survey, flowStress: S }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      b31gFailurePressure({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
+      b31gOriginal({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
     0.8,
   ],
   [
     'modified B31G',
     (survey: Survey, out: Float64Array) => modifiedB31gAll({ ...survey, flowStress: S }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      modifiedB31gFailurePressure({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
+      modifiedB31g({ ...pipe, flowStress: S, defectDepth: length.m(d), defectLength: length.m(L) }),
     0.8,
   ],
   [
     'DNV-RP-F101',
     (survey: Survey, out: Float64Array) => dnvAll({ ...survey, tensileStrength: S, editionFactor: 1.05 }, out),
     (pipe: Omit<Survey, 'depth' | 'length'>, d: number, L: number) =>
-      dnvFailurePressure({
+      dnvSingleDefect({
         ...pipe,
         tensileStrength: S,
         editionFactor: 1.05,

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRecorder, isCalculationError } from '../../src/formula/index.js';
 import {
-  b31gFailurePressure,
+  b31gOriginal,
   type DepthPoint,
-  dnvFailurePressure,
+  dnvSingleDefect,
   effectiveArea,
   localMetalLoss,
-  modifiedB31gFailurePressure,
+  modifiedB31g,
   type RemainingStrengthInput,
   remainingStrength,
   remainingStrengthMethods,
@@ -58,10 +58,10 @@ describe('the choice of a remaining-strength method', () => {
       methods.map((result) => [result.method, result.inside ? result.failurePressure : undefined]),
     );
     expect(failure).toEqual({
-      'b31g-original': b31gFailurePressure({ ...base, flowStress }),
-      'modified-b31g': modifiedB31gFailurePressure({ ...base, flowStress }),
+      'b31g-original': b31gOriginal({ ...base, flowStress }),
+      'modified-b31g': modifiedB31g({ ...base, flowStress }),
       'effective-area': effectiveArea({ ...pipe, flowStress, profile }).failurePressure,
-      'dnv-single-defect': dnvFailurePressure({ ...base, tensileStrength: stress.MPa(455) }),
+      'dnv-single-defect': dnvSingleDefect({ ...base, tensileStrength: stress.MPa(455) }),
       'local-metal-loss': undefined,
       'local-metal-loss-profile': undefined,
     });
@@ -102,13 +102,13 @@ describe('the choice of a remaining-strength method', () => {
       flowStress: 'yield plus 69 MPa',
       safetyFactor: 2,
     });
-    const failure = modifiedB31gFailurePressure({ ...base, flowStress: stress.MPa(428) });
+    const failure = modifiedB31g({ ...base, flowStress: stress.MPa(428) });
     expect(found.method).toBe('modified-b31g');
     expect(found.flowStress).toBe('yield plus 69 MPa');
     expect(found.failurePressure).toBe(failure);
     expect(found.safePressure).toBe(failure / 2);
     const mean = remainingStrength({ ...base, method: 'modified-b31g', flowStress: 'mean of yield and tensile' });
-    expect(mean.failurePressure).toBe(modifiedB31gFailurePressure({ ...base, flowStress: stress.MPa(407) }));
+    expect(mean.failurePressure).toBe(modifiedB31g({ ...base, flowStress: stress.MPa(407) }));
   });
 
   it('has a safety factor of the larger of 1/F and 1.25, and asks for one where neither is given', () => {

@@ -6,9 +6,9 @@ import {
   defectLengthAtEndOfLife,
   governingWallLossRate,
   inspectionInterval,
-  isThroughWallAtEndOfLife,
   remainingLife,
   safePressure,
+  throughWallAtEndOfLife,
   wallAtEndOfLife,
   wallLossRate,
 } from '../../src/pipe/index.js';
@@ -102,9 +102,9 @@ describe('the end of life', () => {
   });
 
   it('counts less than 1 mm as through-wall, or less than what the case says', () => {
-    expect(isThroughWallAtEndOfLife({ wallAtEndOfLife: length.mm(0.999) })).toBe(true);
-    expect(isThroughWallAtEndOfLife({ wallAtEndOfLife: length.mm(1) })).toBe(false);
-    expect(isThroughWallAtEndOfLife({ wallAtEndOfLife: length.mm(1.4), leastWall: length.mm(1.5) })).toBe(true);
+    expect(throughWallAtEndOfLife({ wallAtEndOfLife: length.mm(0.999) })).toBe(true);
+    expect(throughWallAtEndOfLife({ wallAtEndOfLife: length.mm(1) })).toBe(false);
+    expect(throughWallAtEndOfLife({ wallAtEndOfLife: length.mm(1.4), leastWall: length.mm(1.5) })).toBe(true);
   });
 });
 

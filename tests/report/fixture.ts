@@ -1,6 +1,6 @@
 import { createRecorder, decide, heading, step } from '../../src/formula/index.js';
 import { arrheniusShift } from '../../src/mechanics/index.js';
-import { b31gFailurePressure, hoopStress } from '../../src/pipe/index.js';
+import { b31gOriginal, hoopStress } from '../../src/pipe/index.js';
 import {
   activationEnergy,
   arealWeight,
@@ -145,7 +145,7 @@ function inventedRecord() {
   step(recorder, hoopStress, pipe, 'the stress in the sound pipe');
   step(
     recorder,
-    b31gFailurePressure,
+    b31gOriginal,
     {
       outsideDiameter: length.mm(323.9),
       wallThickness: length.mm(8.38),

@@ -16,13 +16,13 @@ import {
 } from '../../src/quantity/index.js';
 import {
   adiabaticRise,
+  adiabaticRiseCanOverheat,
   hardenerParts,
   heatOfReaction,
   hydrogenEquivalentWeight,
   inductionTime,
-  lumpRunsAway,
-  potCanOverheat,
   runawayParameter,
+  runawayParameterBeyondCritical,
 } from '../../src/resin/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -46,7 +46,7 @@ describe('the heat of a mix', () => {
 
   it('is noted above 100 K, or above the rise that is named', () => {
     const pot = (H: number, rise?: number) =>
-      potCanOverheat({
+      adiabaticRiseCanOverheat({
         heatOfReaction: specificEnergy.JPerKg(H),
         specificHeat: specificHeat.JPerKgK(1000),
         overheatingRise: rise === undefined ? undefined : temperatureDifference.kelvin(rise),
@@ -91,8 +91,8 @@ describe('a lump of mix', () => {
   it('is noted when it runs away', () => {
     const part = runawayParameter({ ...lump, shape: 'slab' });
     const size = length.mm(20 / Math.sqrt(part));
-    expect(lumpRunsAway({ ...lump, shape: 'slab', size: (size * 1.001) as typeof size })).toBe(true);
-    expect(lumpRunsAway({ ...lump, shape: 'slab', size: (size * 0.999) as typeof size })).toBe(false);
+    expect(runawayParameterBeyondCritical({ ...lump, shape: 'slab', size: (size * 1.001) as typeof size })).toBe(true);
+    expect(runawayParameterBeyondCritical({ ...lump, shape: 'slab', size: (size * 0.999) as typeof size })).toBe(false);
   });
 
   it('without heat loss has less time when it is faster', () => {

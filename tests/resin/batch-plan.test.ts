@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Mass, mass, massFlow, ratio, time } from '../../src/quantity/index.js';
-import { batchPlan, leastWeighedMass, scaleTooCoarse, usableMass, weighingError } from '../../src/resin/index.js';
+import {
+  batchPlan,
+  leastWeighedMass,
+  usableMass,
+  weighingError,
+  weighingErrorTooLarge,
+} from '../../src/resin/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -82,7 +88,7 @@ describe('weighing', () => {
   });
 
   it('on a coarse scale is noted', () => {
-    expect(scaleTooCoarse({ resolution: mass.g(1), mass: mass.g(39) })).toBe(true);
-    expect(scaleTooCoarse({ resolution: mass.g(1), mass: mass.g(41) })).toBe(false);
+    expect(weighingErrorTooLarge({ resolution: mass.g(1), mass: mass.g(39) })).toBe(true);
+    expect(weighingErrorTooLarge({ resolution: mass.g(1), mass: mass.g(41) })).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { density, type Length, length, ratio, type Volume } from '../../src/quantity/index.js';
-import { collarVolume, defectVolume, massOfVolume, massWithWaste, volumeWithWaste } from '../../src/resin/index.js';
+import { collarVolume, defectVolume, mass, massWithWaste, volumeWithWaste } from '../../src/resin/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -45,10 +45,10 @@ describe('a filler collar', () => {
     const fillerDensity = density.kgPerM3(1600);
     const waste = ratio.percent(20);
     expect(massWithWaste({ volume, density: fillerDensity, waste })).toBeCloseTo(
-      1.2 * massOfVolume({ volume, density: fillerDensity }),
+      1.2 * mass({ volume, density: fillerDensity }),
       12,
     );
-    expect(massOfVolume({ volume: volumeWithWaste({ volume, waste }), density: fillerDensity })).toBeCloseTo(
+    expect(mass({ volume: volumeWithWaste({ volume, waste }), density: fillerDensity })).toBeCloseTo(
       massWithWaste({ volume, density: fillerDensity, waste }),
       12,
     );

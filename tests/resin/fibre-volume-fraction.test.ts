@@ -15,6 +15,7 @@ import {
 import {
   arealResin,
   burnOff,
+  burnOffVoidsBelowZero,
   fibreMassFraction,
   fibreVolumeFraction,
   laminateResin,
@@ -22,7 +23,6 @@ import {
   plyThickness,
   prepregThickness,
   resinForFibre,
-  voidsBelowZero,
 } from '../../src/resin/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -72,8 +72,8 @@ describe('fibre fractions', () => {
       resinDensity: density.gPerCm3(1.18),
     });
     expect(burnOff(burn(1.815)).voidFraction).toBeLessThan(0);
-    expect(voidsBelowZero(burn(1.815))).toBe(false);
-    expect(voidsBelowZero(burn(1.83))).toBe(true);
+    expect(burnOffVoidsBelowZero(burn(1.815))).toBe(false);
+    expect(burnOffVoidsBelowZero(burn(1.83))).toBe(true);
   });
 });
 

@@ -7,7 +7,7 @@ import {
   massParts,
   mixDensity,
   mixingRatioError,
-  mixingRatioOff,
+  mixingRatioErrorTooLarge,
   volumeParts,
 } from '../../src/resin/index.js';
 
@@ -47,7 +47,8 @@ describe('a batch', () => {
   });
 
   it('that is more than 5 % off is noted', () => {
-    const off = (massB: number) => mixingRatioOff({ massA: mass.kg(1), massB: mass.kg(massB), partsA: 2, partsB: 1 });
+    const off = (massB: number) =>
+      mixingRatioErrorTooLarge({ massA: mass.kg(1), massB: mass.kg(massB), partsA: 2, partsB: 1 });
     expect([0.47, 0.48, 0.5, 0.52, 0.53].map(off)).toEqual([true, false, false, false, true]);
   });
 

@@ -5,10 +5,10 @@ import { type Area, angle, type GaugePressure, gauge, type Length, length } from
 import {
   circleArea,
   leakForce,
-  padBelowPractice,
   padHalfAngle,
+  padHalfAngleBelowPractice,
   padSize,
-  pipeBelowBandPractice,
+  padSizeBelowPractice,
 } from '../../src/seal/index.js';
 import { off, run, span } from './spans.js';
 
@@ -70,9 +70,9 @@ describe('the pad', () => {
 
   it('is held against the practice of the trade without using it', () => {
     const input = { ...hole(10), multipleOf: 'diameter' } as const;
-    expect(padBelowPractice(input)).toBe(false);
-    expect(padBelowPractice({ ...input, multiple: 2.9 })).toBe(true);
-    expect(padBelowPractice({ ...input, margin: length.mm(24) })).toBe(true);
+    expect(padSizeBelowPractice(input)).toBe(false);
+    expect(padSizeBelowPractice({ ...input, multiple: 2.9 })).toBe(true);
+    expect(padSizeBelowPractice({ ...input, margin: length.mm(24) })).toBe(true);
   });
 });
 
@@ -96,8 +96,8 @@ describe('the half-angle of the pad', () => {
   });
 
   it('warns below the pipe that the trade seals with a band', () => {
-    expect(pipeBelowBandPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(48.3) })).toBe(true);
-    expect(pipeBelowBandPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(60.3) })).toBe(false);
+    expect(padHalfAngleBelowPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(48.3) })).toBe(true);
+    expect(padHalfAngleBelowPractice({ padDiameter: length.mm(40), outsideDiameter: length.mm(60.3) })).toBe(false);
   });
 });
 

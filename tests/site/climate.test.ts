@@ -104,7 +104,7 @@ describe('dew point', () => {
         const { point, isFrost } = site.condensationPoint(air);
         expect(isFrost).toBe(dew < 273.15);
         expect(site.dewPointBelowFreezing(air)).toBe(isFrost);
-        expect(site.settlesAsFrost(air)).toBe(isFrost);
+        expect(site.condensationPointIsFrost(air)).toBe(isFrost);
         if (isFrost) {
           expect(point).toBe(site.frostPoint(air));
           expect(point).toBeGreaterThanOrEqual(dew);
@@ -234,8 +234,8 @@ describe('steel above the dew point', () => {
   it('steel at the dew point is at 100 per cent, and wet', () => {
     const dewPoint = temperature.degC(12);
     near(site.humidityAtSteel({ steelTemperature: temperature.degC(12), dewPoint }), 1, 1e-15);
-    expect(site.steelIsWet({ steelTemperature: temperature.degC(12), dewPoint })).toBe(true);
-    expect(site.steelIsWet({ steelTemperature: temperature.degC(12.1), dewPoint })).toBe(false);
+    expect(site.humidityAtSteelWet({ steelTemperature: temperature.degC(12), dewPoint })).toBe(true);
+    expect(site.humidityAtSteelWet({ steelTemperature: temperature.degC(12.1), dewPoint })).toBe(false);
     expect(site.humidityAtSteel({ steelTemperature: temperature.degC(10), dewPoint })).toBeGreaterThan(1);
   });
 });

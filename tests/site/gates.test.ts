@@ -219,9 +219,9 @@ describe('the surface gate', () => {
   });
 
   it('does not compare grades of two methods', () => {
-    expect(site.gradeMeets('Sa 3', 'St 2')).toBe(false);
-    expect(site.gradeMeets('St 3', 'St 2')).toBe(true);
-    expect(site.gradeMeets('SP 15', 'SP 11')).toBe(false);
+    expect(site.surfaceGradeMeets('Sa 3', 'St 2')).toBe(false);
+    expect(site.surfaceGradeMeets('St 3', 'St 2')).toBe(true);
+    expect(site.surfaceGradeMeets('SP 15', 'SP 11')).toBe(false);
     expect(site.surfaceGate({ ...surface, grade: 'St 3' }).reasons[0]?.because).toContain('not compared');
   });
 

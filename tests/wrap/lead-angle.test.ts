@@ -7,8 +7,8 @@ import {
   axialTapeWidth,
   helixLength,
   leadAngle,
+  leadAngleSteep,
   lengthPerTurn,
-  steepLead,
 } from '../../src/wrap/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -79,14 +79,14 @@ describe('a helical tape', () => {
 
   it('is noted as steep from 10 deg', () => {
     const at = (overlap: number) =>
-      steepLead({
+      leadAngleSteep({
         tapeWidth: length.mm(100),
         overlap: overlap as Ratio,
         meanDiameter: length.mm(100 / (Math.PI * Math.sin(Math.PI / 18))),
       });
     expect(at(0.01)).toBe(false);
-    expect(steepLead({ tapeWidth: length.mm(100), overlap: ratio.fraction(0), meanDiameter: length.mm(180) })).toBe(
-      true,
-    );
+    expect(
+      leadAngleSteep({ tapeWidth: length.mm(100), overlap: ratio.fraction(0), meanDiameter: length.mm(180) }),
+    ).toBe(true);
   });
 });

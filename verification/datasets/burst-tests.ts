@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import {
-  b31gFailurePressure,
-  dnvFailurePressure,
+  b31gOriginal,
+  dnvSingleDefect,
   flowStressMultiple,
   flowStressOffset,
-  modifiedB31gFailurePressure,
+  modifiedB31g,
 } from '../../src/pipe/index.js';
 import { type GaugePressure, gauge, type Length, length, type Stress, stress } from '../../src/quantity/index.js';
 
@@ -125,12 +125,12 @@ export function readBurstTests(): BurstTest[] {
 function predict(method: BurstMethod, test: BurstTest): GaugePressure | undefined {
   const { yieldStrength, tensileStrength } = test;
   if (method === 'DNV-RP-F101') {
-    return tensileStrength === undefined ? undefined : dnvFailurePressure({ ...test, tensileStrength });
+    return tensileStrength === undefined ? undefined : dnvSingleDefect({ ...test, tensileStrength });
   }
   if (yieldStrength === undefined) return undefined;
   return method === 'original B31G'
-    ? b31gFailurePressure({ ...test, flowStress: flowStressMultiple({ yieldStrength }) })
-    : modifiedB31gFailurePressure({ ...test, flowStress: flowStressOffset({ yieldStrength }) });
+    ? b31gOriginal({ ...test, flowStress: flowStressMultiple({ yieldStrength }) })
+    : modifiedB31g({ ...test, flowStress: flowStressOffset({ yieldStrength }) });
 }
 
 /** Every prediction for the tests with a longitudinal defect; sound pipe and grooves in other directions are left out. */

@@ -8,8 +8,8 @@ import {
   lengthPerTurn,
   maximumLayers,
   minimumLayers,
+  passes,
   sheetLength,
-  tapePasses,
   tapePlan,
 } from '../../src/wrap/index.js';
 import { lengthByArea, lengthBySpiral } from './sheet-spiral.js';
@@ -157,7 +157,7 @@ describe("the plan 'wrap/tape-plan'", () => {
         const { least } = layersBetween(winding, axialWidth, 500 - axialWidth, 300);
         let laid = 0;
         for (let layers = 0; layers < requiredLayers; layers += least) laid++;
-        expect(tapePasses({ requiredLayers, overlap: overlap as Ratio })).toBe(laid);
+        expect(passes({ requiredLayers, overlap: overlap as Ratio })).toBe(laid);
       }),
       40,
     );
