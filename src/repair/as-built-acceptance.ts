@@ -1,6 +1,6 @@
 import { acceptRepair } from '../acceptance/index.js';
-import { energiesOf } from '../cure/energy-bounds.js';
 import { equivalentTime } from '../cure/index.js';
+import { energiesOf } from '../cure/wait/energy-bounds.js';
 import type { ActivationEnergy } from '../quantity/index.js';
 import type { Amount } from './amount.js';
 import { type Design, notShown, reaching } from './as-built-points.js';
