@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { gauge, type Length, length, ratio, stress, temperature } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { leaking, partWall } from '../repair/example-case.js';
+import { span } from './spans.js';
 
 /** What may never happen to a whole design when one thing gets worse; those of thickness by default are in tests/repair. */
 
 const runs = { seed: 20261125, numRuns: 200 };
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const rising = (min: number, max: number) =>
   fc.tuple(span(min, max), span(min, max)).map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const);
 
