@@ -3,6 +3,7 @@ import { gzipSync } from 'node:zlib';
 import { build, transform } from 'esbuild';
 import { type Plugin, rollup } from 'rollup';
 import { describe, expect, it } from 'vitest';
+import { rooms } from '../../docs/contents.js';
 
 /** What a program loads that uses one formula of the built package: bytes after gzip, bundled and minified. */
 
@@ -55,5 +56,19 @@ describe.each(Object.entries(snippets))('%s', (_, [code, budget]) => {
     const bytes = await bundled(code);
     expect(bytes).toBeGreaterThan(300);
     expect(bytes).toBeLessThanOrEqual(budget);
+  });
+});
+
+describe('a room bundled as a whole', () => {
+  it.each(Object.keys(rooms))('%s carries no declaration', async (room) => {
+    const { outputFiles } = await build({
+      stdin: { contents: `export * from 'hoopwright/${room}';`, resolveDir: root.pathname, loader: 'js' },
+      bundle: true,
+      format: 'esm',
+      write: false,
+    });
+    const text = outputFiles[0]?.text ?? '';
+    expect(text.length).toBeGreaterThan(300);
+    expect(text).not.toMatch(/\bsample: |\bsources: /u);
   });
 });

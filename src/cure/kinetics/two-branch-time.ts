@@ -8,6 +8,7 @@ import type {
   Temperature,
   Time,
 } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 import { timeBetween } from './rate-integral.js';
 
 export interface TwoBranchTimeInput {
@@ -134,13 +135,7 @@ export const twoBranchTimeFormula = /* @__PURE__ */ formula<TwoBranchTimeInput, 
       default: 0.3,
     },
     ceiling: { symbol: 'B', kind: 'ratio', name: 'ceiling of the first branch', sample: [0.45, 0.49], default: 0.47 },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: { symbol: 't', kind: 'time', name: 'time' },
   sources: [

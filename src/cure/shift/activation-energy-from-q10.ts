@@ -7,6 +7,7 @@ import type {
   Temperature,
   TemperatureDifference,
 } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 export interface ActivationEnergyFromQ10Input {
   readonly factor: Ratio;
@@ -64,13 +65,7 @@ export const activationEnergyFromQ10Formula = /* @__PURE__ */ formula<Activation
       sample: [5, 20],
       default: 10,
     },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
   sources: [{ key: 'web-cure-examples', locator: 'pot life that halves for every 18 degF' }],

@@ -1,6 +1,7 @@
 import { finite, formula, positive, refuse } from '../../formula/index.js';
 import { molarGasConstant } from '../../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, RateConstant, Temperature } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 export interface ActivationEnergyFromRatesInput {
   readonly firstRate: RateConstant;
@@ -60,13 +61,7 @@ export const activationEnergyFromRatesFormula = /* @__PURE__ */ formula<
     firstTemperature: { symbol: 'T_1', kind: 'temperature', name: 'first temperature', sample: [278.15, 303.15] },
     secondRate: { symbol: 'k_2', kind: 'rate constant', name: 'rate at the second temperature', sample: [5e-5, 1e-2] },
     secondTemperature: { symbol: 'T_2', kind: 'temperature', name: 'second temperature', sample: [293.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
   sources: [{ key: 'web-cure-examples', locator: 'rate that doubles from 298 to 308 K' }],

@@ -1,6 +1,7 @@
 import { finite, formula, positive, refuse } from '../../formula/index.js';
 import { molarGasConstant } from '../../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 export interface ActivationEnergyFromTimesInput {
   readonly firstTime: Time;
@@ -62,13 +63,7 @@ export const activationEnergyFromTimesFormula = /* @__PURE__ */ formula<
     firstTemperature: { symbol: 'T_1', kind: 'temperature', name: 'first temperature', sample: [278.15, 303.15] },
     secondTime: { symbol: 't_2', kind: 'time', name: 'time at the second temperature', sample: [300, 3600] },
     secondTemperature: { symbol: 'T_2', kind: 'temperature', name: 'second temperature', sample: [293.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },
   sources: [{ key: 'web-cure-examples', locator: 'gel times of a selection guide at two temperatures' }],

@@ -8,6 +8,7 @@ import type {
   Temperature,
   TemperatureDifference,
 } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 /** A rate measured at a temperature. */
 export interface MeasuredRate {
@@ -116,13 +117,7 @@ export const arrheniusFitFormula = /* @__PURE__ */ formula<ArrheniusFitInput, Ar
       name: 'measured rates',
       columns: { temperature: 'temperature', rate: 'rate constant' },
     },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: {
     activationEnergy: { symbol: 'E', kind: 'activation energy', name: 'activation energy' },

@@ -2,6 +2,14 @@ import { finite, formula, nonNegative, positive } from '../../formula/index.js';
 import { arrheniusShift } from '../../mechanics/index.js';
 import { integrate } from '../../numeric/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../../quantity/index.js';
+import {
+  gasConstant,
+  mechanism,
+  minimumTemperature,
+  referenceTemperature,
+  testedFrom,
+  testedTo,
+} from '../declared-inputs.js';
 import { type CureMechanism, onlyTwoPart } from '../wait/cure-mechanism.js';
 import type { EquivalentTime } from './equivalent-time.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
@@ -98,34 +106,13 @@ export const equivalentTimeRampFormula = /* @__PURE__ */ formula<EquivalentTimeR
     },
     endTemperature: { symbol: 'T_2', kind: 'temperature', name: 'temperature at the end', sample: [273.15, 353.15] },
     duration: { symbol: 'd', kind: 'time', name: 'duration', sample: [600, 172800] },
-    referenceTemperature: {
-      symbol: 'T_ref',
-      kind: 'temperature',
-      name: 'reference temperature',
-      sample: [288.15, 308.15],
-    },
+    referenceTemperature,
     activationEnergy: { symbol: 'E', kind: 'activation energy', name: 'activation energy', sample: [40e3, 80e3] },
-    minimumTemperature: {
-      symbol: 'T_min',
-      kind: 'temperature',
-      name: 'minimum cure temperature',
-      sample: [273.15, 288.15],
-    },
-    mechanism: {
-      symbol: 'mechanism',
-      kind: 'choice',
-      name: 'cure mechanism',
-      choices: ['two-part reaction', 'moisture'],
-    },
-    testedFrom: { symbol: 'T_low', kind: 'temperature', name: 'lowest tested temperature', sample: [273.15, 288.15] },
-    testedTo: { symbol: 'T_high', kind: 'temperature', name: 'highest tested temperature', sample: [308.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    minimumTemperature,
+    mechanism,
+    testedFrom,
+    testedTo,
+    gasConstant,
   },
   output: {
     equivalentTime: { symbol: 't_e', kind: 'time', name: 'equivalent time at the reference temperature' },

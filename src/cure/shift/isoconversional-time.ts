@@ -1,6 +1,7 @@
 import { finite, formula, positive, refuse } from '../../formula/index.js';
 import { molarGasConstant } from '../../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 export interface IsoconversionalTimeInput {
   readonly firstTime: Time;
@@ -79,13 +80,7 @@ export const isoconversionalTimeFormula = /* @__PURE__ */ formula<Isoconversiona
     secondTime: { symbol: 't_2', kind: 'time', name: 'time at the second temperature', sample: [300, 3600] },
     secondTemperature: { symbol: 'T_2', kind: 'temperature', name: 'second temperature', sample: [303.15, 333.15] },
     temperature: { symbol: 'T', kind: 'temperature', name: 'temperature', sample: [273.15, 353.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: {
     time: { symbol: 't', kind: 'time', name: 'time at the temperature' },

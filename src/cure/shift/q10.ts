@@ -7,6 +7,7 @@ import type {
   Temperature,
   TemperatureDifference,
 } from '../../quantity/index.js';
+import { gasConstant } from '../declared-inputs.js';
 
 export interface Q10Input {
   readonly activationEnergy: ActivationEnergy;
@@ -57,13 +58,7 @@ export const q10Formula = /* @__PURE__ */ formula<Q10Input, Ratio>({
       sample: [5, 20],
       default: 10,
     },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    gasConstant,
   },
   output: { symbol: 'Q', kind: 'ratio', name: 'factor on the rate' },
   sources: [{ key: 'web-cure-examples', locator: 'pot life that halves for every 18 degF' }],

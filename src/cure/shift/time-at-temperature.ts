@@ -1,6 +1,15 @@
 import { finite, formula, positive } from '../../formula/index.js';
 import { arrheniusShift } from '../../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../../quantity/index.js';
+import {
+  gasConstant,
+  mechanism,
+  minimumTemperature,
+  referenceTemperature,
+  temperature,
+  testedFrom,
+  testedTo,
+} from '../declared-inputs.js';
 import { type CureMechanism, onlyTwoPart } from '../wait/cure-mechanism.js';
 import { notBelowMinimum } from './minimum-temperature.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
@@ -61,35 +70,14 @@ export const timeAtTemperatureFormula = /* @__PURE__ */ formula<TimeAtTemperatur
   },
   inputs: {
     time: { symbol: 't_ref', kind: 'time', name: 'time at the reference temperature', sample: [300, 604800] },
-    referenceTemperature: {
-      symbol: 'T_ref',
-      kind: 'temperature',
-      name: 'reference temperature',
-      sample: [288.15, 308.15],
-    },
-    temperature: { symbol: 'T', kind: 'temperature', name: 'temperature', sample: [278.15, 333.15] },
+    referenceTemperature,
+    temperature,
     activationEnergy: { symbol: 'E', kind: 'activation energy', name: 'activation energy', sample: [40e3, 80e3] },
-    minimumTemperature: {
-      symbol: 'T_min',
-      kind: 'temperature',
-      name: 'minimum cure temperature',
-      sample: [273.15, 288.15],
-    },
-    mechanism: {
-      symbol: 'mechanism',
-      kind: 'choice',
-      name: 'cure mechanism',
-      choices: ['two-part reaction', 'moisture'],
-    },
-    testedFrom: { symbol: 'T_low', kind: 'temperature', name: 'lowest tested temperature', sample: [273.15, 288.15] },
-    testedTo: { symbol: 'T_high', kind: 'temperature', name: 'highest tested temperature', sample: [308.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    minimumTemperature,
+    mechanism,
+    testedFrom,
+    testedTo,
+    gasConstant,
   },
   output: { symbol: 't', kind: 'time', name: 'time at the temperature' },
   sources: [{ key: 'astm-c1074', locator: 'equivalent age' }],

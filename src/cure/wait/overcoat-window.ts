@@ -1,6 +1,19 @@
 import { atMost, finite, formula, positive, refuse } from '../../formula/index.js';
 import { arrheniusShift } from '../../mechanics/index.js';
 import type { ActivationEnergy, MolarHeatCapacity, Temperature, Time } from '../../quantity/index.js';
+import {
+  activationEnergy,
+  gasConstant,
+  highEnergy,
+  lowEnergy,
+  mechanism,
+  minimumTemperature,
+  referenceTemperature,
+  temperature,
+  testedFrom,
+  testedTo,
+  typicalEnergy,
+} from '../declared-inputs.js';
 import { notBelowMinimum } from '../shift/minimum-temperature.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from '../shift/tested-span.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
@@ -87,61 +100,17 @@ export const overcoatWindowFormula = /* @__PURE__ */ formula<OvercoatWindowInput
   inputs: {
     opens: { symbol: 't_o', kind: 'time', name: 'shortest time to overcoat at the reference', sample: [900, 14400] },
     closes: { symbol: 't_c', kind: 'time', name: 'longest time to overcoat at the reference', sample: [28800, 259200] },
-    referenceTemperature: {
-      symbol: 'T_ref',
-      kind: 'temperature',
-      name: 'reference temperature',
-      sample: [288.15, 308.15],
-    },
-    temperature: { symbol: 'T', kind: 'temperature', name: 'temperature', sample: [278.15, 333.15] },
-    minimumTemperature: {
-      symbol: 'T_min',
-      kind: 'temperature',
-      name: 'minimum cure temperature',
-      sample: [273.15, 288.15],
-    },
-    activationEnergy: {
-      symbol: 'E',
-      kind: 'activation energy',
-      name: "maker's activation energy",
-      sample: [40e3, 80e3],
-    },
-    lowEnergy: {
-      symbol: 'E_low',
-      kind: 'activation energy',
-      name: 'low bound without it',
-      sample: [35e3, 45e3],
-      default: 40000,
-    },
-    typicalEnergy: {
-      symbol: 'E_typ',
-      kind: 'activation energy',
-      name: 'typical value without it',
-      sample: [45e3, 55e3],
-      default: 50000,
-    },
-    highEnergy: {
-      symbol: 'E_high',
-      kind: 'activation energy',
-      name: 'high bound without it',
-      sample: [55e3, 70e3],
-      default: 60000,
-    },
-    mechanism: {
-      symbol: 'mechanism',
-      kind: 'choice',
-      name: 'cure mechanism',
-      choices: ['two-part reaction', 'moisture'],
-    },
-    testedFrom: { symbol: 'T_low', kind: 'temperature', name: 'lowest tested temperature', sample: [273.15, 288.15] },
-    testedTo: { symbol: 'T_high', kind: 'temperature', name: 'highest tested temperature', sample: [308.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    referenceTemperature,
+    temperature,
+    minimumTemperature,
+    activationEnergy,
+    lowEnergy,
+    typicalEnergy,
+    highEnergy,
+    mechanism,
+    testedFrom,
+    testedTo,
+    gasConstant,
   },
   output: {
     opensAfter: { symbol: 't_open', kind: 'time', name: 'window opens after' },

@@ -1,5 +1,17 @@
 import { formula, positive } from '../../formula/index.js';
 import type { Mass } from '../../quantity/index.js';
+import {
+  activationEnergy,
+  gasConstant,
+  highEnergy,
+  lowEnergy,
+  mechanism,
+  referenceTemperature,
+  temperature,
+  testedFrom,
+  testedTo,
+  typicalEnergy,
+} from '../declared-inputs.js';
 import { activationEnergyMissing } from './energy-bounds.js';
 import { type WorkingTime, type WorkingTimeInput, workingTime, workingTimeLeavesTestedSpan } from './working-time.js';
 
@@ -50,55 +62,16 @@ export const potLifeFormula = /* @__PURE__ */ formula<PotLifeInput, WorkingTime>
     time: { symbol: 't_ref', kind: 'time', name: 'pot life at the reference temperature', sample: [120, 7200] },
     testedMass: { symbol: 'm_ref', kind: 'mass', name: 'mass tested', sample: [0.1, 0.5] },
     batchMass: { symbol: 'm', kind: 'mass', name: 'mass of the batch', sample: [0.1, 5] },
-    referenceTemperature: {
-      symbol: 'T_ref',
-      kind: 'temperature',
-      name: 'reference temperature',
-      sample: [288.15, 308.15],
-    },
-    temperature: { symbol: 'T', kind: 'temperature', name: 'temperature', sample: [278.15, 333.15] },
-    activationEnergy: {
-      symbol: 'E',
-      kind: 'activation energy',
-      name: "maker's activation energy",
-      sample: [40e3, 80e3],
-    },
-    lowEnergy: {
-      symbol: 'E_low',
-      kind: 'activation energy',
-      name: 'low bound without it',
-      sample: [35e3, 45e3],
-      default: 40000,
-    },
-    typicalEnergy: {
-      symbol: 'E_typ',
-      kind: 'activation energy',
-      name: 'typical value without it',
-      sample: [45e3, 55e3],
-      default: 50000,
-    },
-    highEnergy: {
-      symbol: 'E_high',
-      kind: 'activation energy',
-      name: 'high bound without it',
-      sample: [55e3, 70e3],
-      default: 60000,
-    },
-    mechanism: {
-      symbol: 'mechanism',
-      kind: 'choice',
-      name: 'cure mechanism',
-      choices: ['two-part reaction', 'moisture'],
-    },
-    testedFrom: { symbol: 'T_low', kind: 'temperature', name: 'lowest tested temperature', sample: [273.15, 288.15] },
-    testedTo: { symbol: 'T_high', kind: 'temperature', name: 'highest tested temperature', sample: [308.15, 333.15] },
-    gasConstant: {
-      symbol: 'R',
-      kind: 'molar heat capacity',
-      name: 'molar gas constant',
-      sample: [8.314, 8.3145],
-      default: 8.31446261815324,
-    },
+    referenceTemperature,
+    temperature,
+    activationEnergy,
+    lowEnergy,
+    typicalEnergy,
+    highEnergy,
+    mechanism,
+    testedFrom,
+    testedTo,
+    gasConstant,
   },
   output: {
     workingTime: { symbol: 't', kind: 'time', name: 'pot life' },
