@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import { gauge, type Length, length, type Mass, ratio, temperature, time } from '../../src/quantity/index.js';
+import {
+  arealWeight,
+  gauge,
+  type Length,
+  length,
+  type Mass,
+  ratio,
+  temperature,
+  time,
+} from '../../src/quantity/index.js';
 import {
   type AsBuiltRecord,
   compareAsBuilt,
@@ -27,6 +36,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     steel: {
       grade: 'Sa 2 1/2',
       profile: length.mm(0.07),
+      salts: [arealWeight.gPerM2(0.008)],
       isFreeOfOil: true,
       hasRustBloom: false,
       sincePreparation: time.hour(1),
@@ -41,6 +51,8 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     batches: [
       {
         number: 'F-1',
+        useBefore: '2026-06-30',
+        mixedOn: '2026-03-11',
         use: 'filler',
         base: filler.base,
         hardener: filler.hardener,
@@ -48,6 +60,8 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       },
       {
         number: 'R-1',
+        useBefore: '2026-06-30',
+        mixedOn: '2026-06-30',
         use: 'laminate resin',
         base: resin.base,
         hardener: resin.hardener,
@@ -143,9 +157,10 @@ describe('a repair as it was made', () => {
   });
 
   it.each([
-    ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by 10\.0 %/],
-    ['too late', { usedWithin: time.hour(3) }, /R-1: \d+ min beyond its working time/],
-  ] as const)('finds a batch with %s', (_, change, text) => {
+    ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by \{0\}/, 'ratio'],
+    ['a late end', { usedWithin: time.hour(3) }, /R-1: \{0\} beyond its working time/, 'time'],
+    ['an old pack', { useBefore: '2026-01-31' }, /R-1: mixed on 2026-06-30, to be used before 2026-01-31/, undefined],
+  ] as const)('finds a batch with %s', (_, change, text, kind) => {
     const batches = (good(planned).batches ?? []).map((batch) =>
       batch.use === 'laminate resin'
         ? {
@@ -155,9 +170,11 @@ describe('a repair as it was made', () => {
           }
         : batch,
     );
-    const { verdict, text: says } = point(compare(planned, { batches }), 'batches');
+    const { verdict, text: says, amounts } = point(compare(planned, { batches }), 'batches');
     expect(verdict).toBe('does not meet');
     expect(says).toMatch(text);
+    expect(amounts?.[0]?.kind).toBe(kind);
+    if (kind === 'ratio') expect(amounts?.[0]?.value).toBeCloseTo(0.1, 12);
   });
 
   it('is not shown by a batch without a number, nor without the batches of a mix', () => {
