@@ -60,5 +60,7 @@ export {
   type WeatherGateInput,
   type WeatherHour,
   type WeatherLimits,
+  type WeatherStretch,
   weatherGate,
+  weatherHours,
 } from './site/index.js';

@@ -2,6 +2,7 @@ export * from './api579/index.js';
 export * from './b31g/index.js';
 export * from './dnv/index.js';
 export * from './growth/index.js';
+export * from './inside-diameter.js';
 export * from './outside-diameter-from-circumference.js';
 export * from './pressure-design/index.js';
 export * from './remaining-strength/index.js';

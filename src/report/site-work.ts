@@ -1,6 +1,7 @@
 import type { Kind } from '../quantity/index.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
 import type { Block } from './document.js';
+import { lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
 import { shownValue } from './shown-value.js';
 
@@ -10,7 +11,7 @@ type Show = (kind: Kind, name: string, value: number) => string;
 export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
   const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
   return [
-    ...(site === undefined ? [] : siteBlocks(site, show)),
+    ...(site === undefined ? [] : siteBlocks(site, show, options)),
     ...(rolls === undefined
       ? []
       : [{ sort: 'heading' as const, level: 2 as const, text: 'Laying the wrap' }, rows(rollRows(rolls, show))]),
@@ -23,7 +24,7 @@ function rows(table: readonly (readonly string[])[]): Block {
 }
 
 /** A hold point on the day, not a part of the verdict: what speaks against it, and what would change that. */
-function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Block[] {
+function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, options: ChosenOptions): Block[] {
   const table: string[][] = [];
   if (site.dewPoint !== undefined && site.highestDewPoint !== undefined)
     table.push([
@@ -64,7 +65,8 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Blo
           {
             sort: 'list' as const,
             items: against.map(
-              (each) => `${each.decision}: ${each.check}: ${each.because}. What changes it: ${each.change}.`,
+              (each) =>
+                `${each.decision}: ${each.check}: ${lineOnSheet(each.because, options)}. What changes it: ${lineOnSheet(each.change, options)}.`,
             ),
           },
         ]),

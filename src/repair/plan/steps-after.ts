@@ -1,6 +1,6 @@
 import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
 import type { StepDraft } from './schedule.js';
 import { sentence } from './steps-steel.js';
@@ -20,7 +20,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepDraft {
     lasts: () => undefined,
     does: [
       line("Measure the thickness at 12, 3, 6 and 9 o'clock, and both overlaps."),
-      line(`Tap test all over: ${tapTest.how}`),
+      saidIn(tapTest.how, (how) => `Tap test all over: ${how}`),
       ...(needsSecondMethod
         ? [line('The laminate is too thick for the tap test alone: a second method confirms the bond.')]
         : []),
@@ -33,7 +33,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepDraft {
         roundedUp('length', 'length', extent.totalLength),
       ),
       line('No step or wrinkle above {0}.', roundedDown('wrinkle', 'length', highestWrinkle)),
-      ...acceptance.inspection.map(({ feature, limit }) => line(`${sentence(feature)}: ${limit}.`)),
+      ...acceptance.inspection.map(({ feature, limit }) => saidIn(limit, (text) => `${sentence(feature)}: ${text}.`)),
     ],
     stops: [...new Set(acceptance.inspection.map(({ beyond, remedy }) => `${sentence(beyond)}: ${remedy}.`))]
       .filter((text) => text.startsWith('Reject'))

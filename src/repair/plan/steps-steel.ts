@@ -1,6 +1,6 @@
 import type { Line, Time } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
-import { coldestForCure } from '../site/site.js';
+import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
+import { coldestForCure } from '../site/coldest-for-cure.js';
 import type { PlanFacts } from './facts.js';
 import { workPractice } from './practice.js';
 import type { StepDraft } from './schedule.js';
@@ -89,12 +89,12 @@ export function gate(facts: PlanFacts): StepDraft {
         'Read air, humidity and the steel at its coldest place. Read again at each batch and when the weather turns.',
       ),
       line(`The case as given says: ${site.decision.toUpperCase()}.`),
-      ...against.map(({ check, because }) => line(`${sentence(check)}: ${because}.`)),
+      ...against.map(({ check, because }) => saidIn(because, (text) => `${sentence(check)}: ${text}.`)),
     ],
     goes,
     stops: [
       line('One of these not kept, rain, frost, a wet or sweating pipe.'),
-      ...against.map(({ check, change }) => line(`What changes it, ${check}: ${change}.`)),
+      ...against.map(({ check, change }) => saidIn(change, (text) => `What changes it, ${check}: ${text}.`)),
     ],
     call: 'the foreman decides; for a shelter, a heater or another hour the designer',
     signs: 'foreman',

@@ -48,8 +48,8 @@ describe('the weather gate', () => {
       'no ice on the steel',
     ]);
     for (const { because, change } of reasons) {
-      expect(because.length).toBeGreaterThan(10);
-      expect(change.length).toBeGreaterThan(5);
+      expect(because.text.length).toBeGreaterThan(10);
+      expect(change.text.length).toBeGreaterThan(5);
     }
   });
 
