@@ -7,7 +7,7 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await launchChromium();
 });
-afterAll(() => browser.close());
+afterAll(() => browser?.close());
 
 describe('a watched page', () => {
   it('has nothing to complain of when it asks for nothing but its files', async () => {
