@@ -3,7 +3,7 @@ import { budgets, within } from './budgets.js';
 import { entries } from './built.js';
 import type { Row } from './row.js';
 
-const ROUNDS = 25;
+const ROUNDS = 20;
 const cwd = new URL('../../', import.meta.url);
 const EMPTY = ['-e', '0'];
 const EXAMPLE = 'docs/examples/cooling-water-leak.json';

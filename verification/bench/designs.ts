@@ -1,35 +1,51 @@
 import { budgets } from './budgets.js';
 import { built } from './built.js';
 import { type Example, examples } from './examples.js';
+import { leastInFreshProcesses, type Times } from './fresh-process.js';
 import { leastTimes, type Work } from './interleaved.js';
 import type { Row } from './row.js';
 
+/** A whole design is much code: it takes the compiler seconds until it gets no faster. */
+const SECONDS = 5;
+const PROCESSES = 2;
+const TIMED = ['replay', 'design', 'recorded', 'JSON.parse', 'decode'] as const;
+
 /** The whole design of each example against nothing but its formula calls, and the way from text to a case. */
 export function designRows(say: (what: string) => void): Row[] {
-  return examples.flatMap((example) => {
-    say(example.name);
-    return [...jobRows(example), decodeRow(example)];
+  return examples.flatMap(({ name }) => {
+    say(name);
+    return rowsOf(name, leastInFreshProcesses('design', name, PROCESSES) as Record<(typeof TIMED)[number], number>);
   });
 }
 
-function jobRows({ name, case: repairCase }: Example): Row[] {
-  const design = (record: boolean): Work => {
-    return () => built.root.designRepair(repairCase, { record }).laminate?.laidThickness ?? Number.NaN;
+function rowsOf(name: string, times: Readonly<Record<(typeof TIMED)[number], number>>): Row[] {
+  const { replay, design, recorded, 'JSON.parse': parse, decode } = times;
+  const against = (what: string, time: number, base: number, of: string): Row => {
+    return { what, measured: time / base, unit: 'x', note: `${inMicroseconds(time)}; ${of} ${inMicroseconds(base)}` };
   };
-  const { calls, replay } = replayOf({ name, case: repairCase });
-  const [bare, plain, recorded] = leastTimes([replay, design(false), design(true)], 4) as [number, number, number];
-  const note = `${inMicroseconds(plain)}; its ${calls} formula calls ${inMicroseconds(bare)}`;
   return [
-    { what: `design of ${name}`, measured: plain / bare, unit: 'x', budget: budgets.design, note },
-    { what: 'the same, recorded', measured: recorded / bare, unit: 'x', note: inMicroseconds(recorded) },
+    { ...against(`design of ${name}`, design, replay, 'its formula calls'), budget: budgets.design },
+    against('the same, recorded', recorded, replay, 'its formula calls'),
+    against(`decoding of ${name}`, decode, parse, 'JSON.parse'),
   ];
 }
 
+/** Times of one design, of its formula calls, and of reading its case [ns]. */
+export function designTimes(name: string): Times {
+  const example = examples.find((each) => each.name === name);
+  if (example === undefined) throw new Error(`there is no example ${name} that can be designed`);
+  const { case: repairCase, text } = example;
+  const design = (record: boolean): Work => {
+    return () => built.root.designRepair(repairCase, { record }).laminate?.laidThickness ?? Number.NaN;
+  };
+  const decode: Work = () => built.json.parseCase(text).case.pipe.wallThickness;
+  const parse: Work = () => Object.keys(JSON.parse(text)).length;
+  const times = leastTimes([replayOf(example), design(false), design(true), parse, decode], SECONDS);
+  return Object.fromEntries(TIMED.map((what, index) => [what, times[index] as number]));
+}
+
 /** The formula calls that a design makes, recorded once with what was passed, and called again in a row. */
-function replayOf({ name, case: repairCase }: Omit<Example, 'text'>): {
-  readonly calls: number;
-  readonly replay: Work;
-} {
+function replayOf({ name, case: repairCase }: Example): Work {
   const { record = [] } = built.root.designRepair(repairCase, { record: true });
   const steps = record.filter((entry) => entry.sort === 'step');
   if (steps.length === 0) throw new Error(`the design of ${name} recorded no step`);
@@ -37,24 +53,15 @@ function replayOf({ name, case: repairCase }: Omit<Example, 'text'>): {
     if (JSON.stringify(compute(input)) !== JSON.stringify(result))
       throw new Error(`${compute.name} gives another result when it is called again`);
   }
-  const replay = (): number => {
+  return () => {
     let sum = 0;
     for (const { compute, input } of steps) sum += numberIn(compute(input));
     return sum;
   };
-  return { calls: steps.length, replay };
 }
 
 function numberIn(result: unknown): number {
   return typeof result === 'number' ? result : result === undefined ? 0 : 1;
-}
-
-function decodeRow({ name, text }: Example): Row {
-  const decode: Work = () => built.json.parseCase(text).case.pipe.wallThickness;
-  const parse: Work = () => Object.keys(JSON.parse(text)).length;
-  const [json, ours] = leastTimes([parse, decode], 2) as [number, number];
-  const note = `${inMicroseconds(ours)}; JSON.parse ${inMicroseconds(json)}`;
-  return { what: `decoding of ${name}`, measured: ours / json, unit: 'x', note };
 }
 
 function inMicroseconds(time: number): string {

@@ -1,7 +1,9 @@
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
 import { type AnyFormula, isCalculationError } from '../../src/formula/index.js';
-import { formulaById } from '../../src/registry/index.js';
 import { drawInput } from '../oracles/draw.js';
 import { seeded } from '../oracles/random.js';
+import { entryFile } from './built.js';
 
 /** The inputs of one call, by name. */
 export type Inputs = Readonly<Record<string, number>>;
@@ -9,15 +11,22 @@ export type Inputs = Readonly<Record<string, number>>;
 export const ROWS = 4096;
 
 /**
- * Rows that a formula accepts, drawn from the spans that its declaration states; every input is there, by its default
- * where the draw leaves it out. Drawn with the source, so that the built function sees no refused call before it is timed.
+ * A second copy of every function, for the draws: refused calls, and inputs that are put together in many ways, would
+ * spoil what the compiler learns of the copy that is timed.
  */
-export function drawRows(id: string, fixed: Inputs = {}): Inputs[] {
-  const formula = named(id);
-  const random = seeded(`bench ${id}`);
+const copies: typeof import('../../src/formulas.js') = createRequire(import.meta.url)(
+  fileURLToPath(entryFile('./formulas', ['require', 'default'])),
+);
+
+/**
+ * Rows that a formula accepts, drawn from the spans that its declaration states; every input is there, by its default
+ * where the draw leaves it out.
+ */
+export function drawRows(formula: AnyFormula, fixed: Inputs = {}): Inputs[] {
+  const random = seeded(`bench ${formula.id}`);
   const rows: Inputs[] = [];
   for (let drawn = 0; rows.length < ROWS; drawn++) {
-    if (drawn > 100 * ROWS) throw new Error(`${id} accepted ${rows.length} of ${drawn} draws`);
+    if (drawn > 100 * ROWS) throw new Error(`${formula.id} accepted ${rows.length} of ${drawn} draws`);
     const row = { ...defaultsOf(formula), ...drawInput(formula, random).input, ...fixed } as Inputs;
     if (accepts(formula, row)) rows.push(row);
   }
@@ -25,19 +34,13 @@ export function drawRows(id: string, fixed: Inputs = {}): Inputs[] {
 }
 
 /** One row whose inputs stand at their defaults where they have one: the pipe of a survey. */
-export function drawPipe(id: string): Inputs {
-  return { ...(drawRows(id)[0] as Inputs), ...defaultsOf(named(id)) };
+export function drawPipe(formula: AnyFormula): Inputs {
+  return { ...(drawRows(formula)[0] as Inputs), ...defaultsOf(formula) };
 }
 
 /** The values of one input down the rows. */
 export function column(rows: readonly Inputs[], name: string): Float64Array {
   return Float64Array.from(rows, (row) => row[name] as number);
-}
-
-function named(id: string): AnyFormula {
-  const formula = formulaById(id);
-  if (formula === undefined) throw new Error(`the registry has no formula ${id}`);
-  return formula;
 }
 
 function defaultsOf({ inputs }: AnyFormula): Inputs {
@@ -47,9 +50,11 @@ function defaultsOf({ inputs }: AnyFormula): Inputs {
   );
 }
 
-function accepts({ compute }: AnyFormula, row: Inputs): boolean {
+function accepts({ id }: AnyFormula, row: Inputs): boolean {
+  const copy = copies.formulaById(id);
+  if (copy === undefined) throw new Error(`the copy of the package has no formula ${id}`);
   try {
-    compute(row);
+    copy.compute(row);
     return true;
   } catch (error) {
     if (!isCalculationError(error)) throw error;

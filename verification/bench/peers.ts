@@ -3,9 +3,13 @@ import * as mathjs from 'mathjs';
 import * as SafeUnits from 'safe-units';
 import { built } from './built.js';
 import { drawRows } from './drawn-rows.js';
+import { leastInFreshProcesses, type Times } from './fresh-process.js';
 import { leastTimes, type Work } from './interleaved.js';
 import { guardedLoop } from './loops.js';
 import type { Row } from './row.js';
+
+const ID = 'pipe/hoop-stress';
+const SECONDS = 1;
 
 const compiled = mathjs.compile('P * D / (2 * t)');
 const scope = { P: mathjs.unit(1.6, 'MPa'), D: mathjs.unit(219.1, 'mm'), t: mathjs.unit(8.18, 'mm') };
@@ -24,14 +28,18 @@ const peers: Readonly<Record<string, Work>> = {
 
 /** What units cost where they are objects: the same formula in other libraries against ours. */
 export function peerRows(): Row[] {
-  const formula = built.formulas.formulaById('pipe/hoop-stress');
-  if (formula === undefined) throw new Error('there is no formula pipe/hoop-stress');
-  const rows = drawRows(formula.id);
-  const [ours = Number.NaN, ...times] = leastTimes([guardedLoop(formula, rows), ...Object.values(peers)], 3);
-  return Object.keys(peers).map((name, index) => ({
-    what: `the hoop stress in ${name}`,
-    measured: (times[index] as number) / (ours / rows.length),
-    unit: 'x',
-    note: 'for comparison',
-  }));
+  const { ours = Number.NaN, ...theirs } = leastInFreshProcesses('peers', ID, 2);
+  return Object.entries(theirs).map(([name, time]) => {
+    return { what: `the hoop stress in ${name}`, measured: time / ours, unit: 'x', note: 'for comparison' };
+  });
+}
+
+/** Times of one call of a formula, ours and theirs [ns]. */
+export function peerTimes(id: string): Times {
+  const formula = built.formulas.formulaById(id);
+  if (formula === undefined) throw new Error(`there is no formula ${id}`);
+  const rows = drawRows(formula);
+  const [ours = Number.NaN, ...times] = leastTimes([guardedLoop(formula, rows), ...Object.values(peers)], SECONDS);
+  const theirs = Object.keys(peers).map((name, index) => [name, times[index] as number]);
+  return { ours: ours / rows.length, ...Object.fromEntries(theirs) };
 }
