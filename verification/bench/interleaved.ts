@@ -1,4 +1,4 @@
-/** Runs a calculation and returns a number that all its results are part of. */
+/** Runs a calculation and returns a number made of its results, so that none of it can be left out. */
 export type Work = () => number;
 
 /** One reading of the clock covers at least this much work, so that the clock itself does not count. */

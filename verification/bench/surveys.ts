@@ -35,10 +35,7 @@ export function surveyRows(say: (what: string) => void): Row[] {
   const exported = [...functions.keys()].filter((name) => name.endsWith('All'));
   return exported.flatMap((name) => {
     say(name);
-    const { raw, call, rawColumns, columns } = leastInFreshProcesses('survey', name, PROCESSES) as Record<
-      string,
-      number
-    >;
+    const { raw, call, rawColumns, columns } = leastInFreshProcesses('survey', name, PROCESSES);
     return [callRow(formOf(name).formula, raw, call), columnsRow(name, rawColumns, columns)];
   });
 }
