@@ -17,6 +17,8 @@ export const proposed = {
   sheetSize: 'seal.sheet.across',
   /** `removed before the wrap` or `left`: a band that stays keeps the laminate off the pipe all round. */
   bands: 'seal.bands',
+  /** `{ energyReleaseRate, footprint }`, found over a seal of that size: it counts for a footprint at most as large. */
+  energyOverSeal: 'laminate.energyReleaseRateOverSeal',
   /** Temperature of the long-term tests: above it their strength says nothing. */
   longTermTemperature: 'laminate.longTermStrength.testTemperature',
   /** `{ testTemperature, strength }` of a second series: between the two the strength is interpolated. */
@@ -43,8 +45,6 @@ export const proposed = {
   greatestLift: 'filler.greatestLift',
   /** Temperature at which the sample of the glass transition was cured: a colder cure leaves a lower one. */
   transitionCure: 'laminate.transitionCuredAt',
-  /** Steel under a heating blanket while the laminate sets, or `none`: the temperature from which the mismatch counts. */
-  heatedTo: 'site.heatedTo',
 } as const;
 
 /** A case as it stands in a JSON file. */
@@ -112,6 +112,7 @@ export const quietLoss = withPaths(loss, {
   'pipe.material.modulus': '207 GPa',
   'pipe.material.thermalExpansion': '12e-6 1/K',
   'service.contents': 'process water',
+  'service.designPressure': '40 bar',
   'service.hazards': [],
   'defect.profile': undefined,
   'defect.axialLength': '180 mm',
@@ -131,4 +132,18 @@ export const quietLoss = withPaths(loss, {
 export const evenLoss = withPaths(quietLoss, {
   'service.designTemperature': '25 degC',
   'site.pipeTemperature': '25 degC',
+});
+
+/** A 24 in X52 pipe with 60 per cent of its wall lost, by the method that lets it yield; 50 bar, 4 mm of filler. */
+export const yieldedLoss = withPaths(evenLoss, {
+  'pipe.outsideDiameter': '609.6 mm',
+  'pipe.wallThickness': '9.53 mm',
+  'pipe.material.yieldStrength': '359 MPa',
+  'pipe.material.tensileStrength': '455 MPa',
+  'pipe.material.allowableStress': undefined,
+  'defect.axialLength': '300 mm',
+  'defect.remainingWall': '3.812 mm',
+  'service.designPressure': '50 bar',
+  'repair.method': 'substrate yielded',
+  filler: withPaths(loss['filler'] as object, { thicknessOverDefect: '4 mm' }),
 });
