@@ -1,8 +1,8 @@
 import { finite, formula, positive } from '../formula/index.js';
 import type { Area, GaugePressure, Length } from '../quantity/index.js';
+import { type Api579Shell, checkApi579Shell, checkThinnestPoint, discontinuityUnchecked } from './api579-shell.js';
 import { checkPointCount, checkPosition, lossBetween, lossUpTo, weakestSubLength } from './depth-profile.js';
 import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
-import { type Api579Shell, checkApi579Shell, checkThinnestPoint, discontinuityUnchecked } from './local-metal-loss.js';
 
 /** One point of a critical thickness profile: the thinnest wall on the ring of the pipe at this position. */
 export interface WallPoint {

@@ -366,5 +366,10 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/recent-pressure-limit': 'recentPressure+ failurePressure+ share+ failureFactor-',
   'pipe/through-wall-slot-pressure': 'outsideDiameter- wallThickness+ flowStress+ defectLength~ safetyFactor-',
   'pipe/wall-less-reading-error': 'wallReading+ readingError-',
-  'pipe/working-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
+  'pipe/defect-aspect-ratio': 'defectLength~ defectWidth~',
+  'pipe/defect-circle-diameter': 'defectLength+ defectWidth+',
+  'pipe/design-factor-of-safety-factor': 'safetyFactor-',
+  'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~',
+  'pipe/strain-at-stress': 'stress+ modulus-',
+  'pipe/damage-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
 };
