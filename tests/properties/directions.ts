@@ -133,6 +133,13 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/overlap-from-hole': 'holeDiameter+ outsideDiameter~ wallThickness~ multiple+ share~',
   'laminate/service-factor': 'leakFactor+ temperatureFactor+ cyclicFactor+',
   'laminate/performance-factor': 'designLife~',
+  'laminate/farthest-temperature': 'installationTemperature~ designTemperature~ lowestTemperature~',
+  'laminate/hole-over-diameter': 'holeDiameter+ outsideDiameter-',
+  'laminate/mean-modulus': 'hoopModulus+ axialModulus+',
+  'laminate/performance-under-cycles': 'performanceFactor+ cyclicFactor+',
+  'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',
+  'laminate/relieving-force': 'pressure+ outsideDiameter+ externalForce+',
+  'laminate/wrapped-diameter': 'outsideDiameter+ fillerThickness+',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',
   'laminate/ply-count': 'requiredThickness+ plyThickness- leastPlies+',
   'laminate/pressure-ignored-axial':
