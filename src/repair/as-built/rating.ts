@@ -4,8 +4,8 @@ import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/
 import { assessPipe } from '../found/as-found.js';
 import { open, stage } from '../job/stage.js';
 import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
-import { rateLaid } from '../laminate/laminate.js';
 import { externalForceOf } from '../laminate/loads.js';
+import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
 import type { AsBuiltRating } from './record.js';
