@@ -9,7 +9,7 @@ export type EndLoadRelief = (typeof choices)[number];
 export interface RelievingForceInput {
   readonly pressure: GaugePressure;
   readonly outsideDiameter: Length;
-  readonly externalForce: Force;
+  readonly axialForce: Force;
   readonly endLoad?: EndLoadRelief;
 }
 
@@ -21,17 +21,17 @@ export interface RelievingForceInput {
  *
  * @param input.pressure         P, design pressure [Pa], >= 0
  * @param input.outsideDiameter  D, of the pipe [m], > 0
- * @param input.externalForce    F_ax, stated force along the pipe [N]; a pull above 0, a push below
+ * @param input.axialForce    F_ax, stated force along the pipe [N]; a pull above 0, a push below
  * @param input.endLoad          'left out' by default; 'counted' only while the end load is surely there
  * @returns force [N]; a pull, above 0, relieves the hoop line, a push adds to it
  * @throws CalculationError `invalid-input`
  * @remarks A push along the pipe bulges the laminate: it always counts. A stated pull never relieves.
  */
 export function relievingForce(input: RelievingForceInput): Force {
-  const { pressure: P, outsideDiameter: D, externalForce: Fax, endLoad = 'left out' } = input;
+  const { pressure: P, outsideDiameter: D, axialForce: Fax, endLoad = 'left out' } = input;
   nonNegative(P, 'pressure', 'Pa');
   positive(D, 'outsideDiameter', 'm');
-  finite(Fax, 'externalForce', 'N');
+  finite(Fax, 'axialForce', 'N');
   oneOf(endLoad, choices, 'endLoad');
   const relief = endLoad === 'counted' ? (Math.PI / 4) * P * D * D : 0;
   const force = relief + Math.min(0, Fax);
@@ -52,7 +52,7 @@ export const relievingForceFormula = /* @__PURE__ */ formula<RelievingForceInput
   inputs: {
     pressure: { symbol: 'P', kind: 'gauge pressure', name: 'design pressure', sample: [0, 20e6] },
     outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter of the pipe', sample: [0.0213, 1.2] },
-    externalForce: { symbol: 'F_ax', kind: 'force', name: 'stated axial force', sample: [-1e6, 1e6] },
+    axialForce: { symbol: 'F_ax', kind: 'force', name: 'stated axial force', sample: [-1e6, 1e6] },
     endLoad: {
       symbol: 'endLoad',
       kind: 'choice',

@@ -17,6 +17,7 @@ const TAKES_PUSH = [
   'laminate/equivalent-axial-force',
   'laminate/thickness-ignored-hoop',
   'laminate/pressure-ignored-hoop',
+  'laminate/relieving-force',
 ];
 
 /** Whether an input may be below zero. */

@@ -138,7 +138,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/mean-modulus': 'hoopModulus+ axialModulus+',
   'laminate/performance-under-cycles': 'performanceFactor+ cyclicFactor+',
   'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',
-  'laminate/relieving-force': 'pressure+ outsideDiameter+ externalForce+',
+  'laminate/relieving-force': 'pressure+ outsideDiameter+ axialForce+',
   'laminate/wrapped-diameter': 'outsideDiameter+ fillerThickness+',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',
   'laminate/ply-count': 'requiredThickness+ plyThickness- leastPlies+',

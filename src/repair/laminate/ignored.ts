@@ -70,7 +70,7 @@ function relief(work: Workbook, job: ThicknessJob, pressure: GaugePressure, coun
   return step(work.recorder, 'laminate/relieving-force', relievingForce, {
     pressure,
     outsideDiameter: job.axial.diameter,
-    externalForce: externalForceOf(work.case),
+    axialForce: externalForceOf(work.case),
     endLoad: counted ? 'counted' : 'left out',
   });
 }
