@@ -379,4 +379,10 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~',
   'pipe/strain-at-stress': 'stress+ modulus-',
   'pipe/damage-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
+  'laminate/laid-thickness': 'plies+ plyThickness+',
+  'laminate/overlap-left': 'totalLength+ defectLength- taperLength-',
+  'laminate/thickness-at-short-overlap': 'thickness+ overlap+ requiredOverlap- exponent-',
+  'laminate/bond-force': 'outsideDiameter+ overlap+ lapShearStrength+ factor-',
+  'resin/hardener-deviation': 'massA- massB+ partsA+ partsB-',
+  'resin/mass-without-waste': 'mass+ waste-',
 };

@@ -1,10 +1,9 @@
-import { decide, step } from '../../formula/index.js';
+import { step } from '../../formula/index.js';
 import { flowStressMultiple, throughWallSlotPressure } from '../../pipe/index.js';
-import type { GaugePressure } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
-import { factorAtWork, leastWallToday, type PressureLimit } from './wall-today.js';
+import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
 
 /** A hole: if the whole thinned length were cut through, it must stay a leak. */
 export function limitAtHole(work: Workbook, { outsideDiameter }: AsFound): PressureLimit | Open {
@@ -13,14 +12,7 @@ export function limitAtHole(work: Workbook, { outsideDiameter }: AsFound): Press
   const safetyFactor = factorAtWork(work);
   if (safetyFactor === undefined) return open;
   const limitedBy = 'metal round the hole';
-  if (wallThickness === 0) {
-    decide(
-      recorder,
-      'no pressure allowed while work goes on',
-      'no wall is left round the hole once the reading error is taken off',
-    );
-    return { highestPressure: 0 as GaugePressure, limitedBy };
-  }
+  if (wallThickness === 0) return noWallLeft(work, limitedBy);
   const { yieldStrength } = repairCase.pipe.material;
   const highestPressure = step(recorder, 'pipe/through-wall-slot-pressure', throughWallSlotPressure, {
     outsideDiameter,

@@ -1,11 +1,12 @@
 import { step } from '../../formula/index.js';
 import { metalLossDepth, type RemainingStrength, recentPressureLimit } from '../../pipe/index.js';
+import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { strengthWith } from './strength.js';
-import { factorAtWork, leastWallToday, type PressureLimit } from './wall-today.js';
+import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
 
 /**
  * Metal loss: the larger of its safe pressure today and of what the line has carried lately, with its margin
@@ -13,9 +14,12 @@ import { factorAtWork, leastWallToday, type PressureLimit } from './wall-today.j
  */
 export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Open {
   const { recentPressure } = work.case.service;
+  const remainingWall = leastWallToday(work);
   const safetyFactor = factorAtWork(work);
   if (safetyFactor === undefined) return open;
-  const strength = strengthToday(work, found, safetyFactor);
+  const onWall = 'safe pressure of the thinned wall';
+  if (remainingWall === 0) return noWallLeft(work, onWall);
+  const strength = strengthToday(work, found, remainingWall, safetyFactor);
   if (strength === undefined) {
     need(
       work,
@@ -33,12 +37,17 @@ export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Ope
     });
     if (recent > safePressure) return { highestPressure: recent, limitedBy: 'recent pressure' };
   }
-  return { highestPressure: safePressure, limitedBy: 'safe pressure of the thinned wall' };
+  return { highestPressure: safePressure, limitedBy: onWall };
 }
 
-function strengthToday(work: Workbook, found: AsFound, safetyFactor: number): RemainingStrength | undefined {
+function strengthToday(
+  work: Workbook,
+  found: AsFound,
+  remainingWall: Length,
+  safetyFactor: number,
+): RemainingStrength | undefined {
   const { pipe, defect, assessment } = work.case;
-  const walls = { wallThickness: pipe.wallThickness, remainingWall: leastWallToday(work) };
+  const walls = { wallThickness: pipe.wallThickness, remainingWall };
   const loss = {
     outsideDiameter: found.outsideDiameter,
     depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls),

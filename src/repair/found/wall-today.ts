@@ -1,4 +1,4 @@
-import { step } from '../../formula/index.js';
+import { decide, step } from '../../formula/index.js';
 import { damageSafetyFactor, wallLessReadingError } from '../../pipe/index.js';
 import type { GaugePressure, Length } from '../../quantity/index.js';
 import type { LineLimit } from '../design/criteria.js';
@@ -27,4 +27,14 @@ export function factorAtWork(work: Workbook): number | undefined {
   if (factors === undefined) return undefined;
   const { designFactor = 1, safetyFactor = 1 } = factors;
   return step(work.recorder, 'pipe/damage-safety-factor', damageSafetyFactor, { designFactor, safetyFactor });
+}
+
+/** Nothing may be worked on under pressure where the reading error takes the whole wall. */
+export function noWallLeft({ recorder }: Workbook, limitedBy: LineLimit): PressureLimit {
+  decide(
+    recorder,
+    'no pressure allowed while work goes on',
+    'no wall is left at the defect once the reading error is taken off',
+  );
+  return { highestPressure: 0 as GaugePressure, limitedBy };
 }

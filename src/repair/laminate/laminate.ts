@@ -32,7 +32,8 @@ export function designLaminate(
   if (leak !== undefined) candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
   const governing = largest(candidates);
   const alternatives = alternativesTo(work, method, job);
-  const { plies, thickness: laidThickness } = pliesFor(work, governing.value);
+  const leastPlies = leastPliesOf(work);
+  const { plies, thickness: laidThickness } = pliesFor(work, governing.value, leastPlies);
   checkThin(work, found.outsideDiameter, laidThickness);
   checkHoleSize(work, found, laidThickness);
   return {
@@ -43,16 +44,20 @@ export function designLaminate(
     thickness: { candidates, governing: governing.criterion, value: governing.value },
     alternatives,
     plies,
+    leastPlies,
     laidThickness,
     resistance: resistanceOf(work, method, job, leak?.resistance, laidThickness),
   };
 }
 
-/** Whole plies, never fewer than the rule set and the qualification of the system ask for (minimum thickness). */
-function pliesFor(work: Workbook, requiredThickness: Length): PlyCount {
-  const { recorder, rules, case: repairCase } = work;
-  heading(recorder, 'Plies');
-  const { plyThickness, qualifiedPlies = 0 } = repairCase.laminate;
-  const leastPlies = Math.max(use(work, 'least number of plies', rules.leastPlies), qualifiedPlies);
-  return step(recorder, 'laminate/ply-count', plyCount, { requiredThickness, plyThickness, leastPlies });
+/** The fewest plies that the rule set and the qualification of the system allow (minimum thickness). */
+function leastPliesOf(work: Workbook): number {
+  const { rules, case: repairCase } = work;
+  return Math.max(use(work, 'least number of plies', rules.leastPlies), repairCase.laminate.qualifiedPlies ?? 0);
+}
+
+function pliesFor(work: Workbook, requiredThickness: Length, leastPlies: number): PlyCount {
+  heading(work.recorder, 'Plies');
+  const { plyThickness } = work.case.laminate;
+  return step(work.recorder, 'laminate/ply-count', plyCount, { requiredThickness, plyThickness, leastPlies });
 }

@@ -1,6 +1,6 @@
 import { decide, step } from '../../formula/index.js';
 import {
-  beyondOverlapFromHole,
+  overlapFromHoleBeyondShare,
   overlapFromAdhesive,
   overlapFromGeometry,
   overlapFromHole,
@@ -54,7 +54,7 @@ export function overlapOfHole(work: Workbook, found: AsFound): Length | undefine
   if (holeDiameter === undefined || rule.value === null) return undefined;
   const { multiple, share } = rule.value;
   const hole = { holeDiameter, outsideDiameter, wallThickness: work.case.pipe.wallThickness, multiple, share };
-  if (beyondOverlapFromHole(hole)) {
+  if (overlapFromHoleBeyondShare(hole)) {
     decide(
       work.recorder,
       'overlap of the hole left out',

@@ -1,0 +1,64 @@
+import type { Recorder } from '../../formula/index.js';
+import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
+import type { DepthPoint } from './depth-profile.js';
+import type { PartWallDefect } from './part-wall-defect.js';
+
+/** The remaining-strength methods, by the names of the documents that they are from: every text and every door says these. */
+export const remainingStrengthMethods = [
+  'original B31G',
+  'modified B31G',
+  'effective area',
+  'DNV-RP-F101',
+  'API 579-1 Level 1',
+  'API 579-1 Level 2',
+] as const;
+
+export type RemainingStrengthMethod = (typeof remainingStrengthMethods)[number];
+
+/** How the flow stress of modified B31G and of the effective area is made; original B31G has 1.1 SMYS as its own. */
+export const flowStressChoices = ['1.1 SMYS', 'SMYS + 69 MPa', '(SMYS + SMTS) / 2'] as const;
+
+export type FlowStressChoice = (typeof flowStressChoices)[number];
+
+export interface RemainingStrengthInput extends PartWallDefect {
+  readonly yieldStrength: Stress;
+  readonly tensileStrength?: Stress | undefined;
+  /** MAOP or MAWP of the sound pipe; no safe pressure is above it. */
+  readonly maximumPressure: GaugePressure;
+  /** Depths along the pipe, none above `defectDepth`: opens the methods that search a profile. */
+  readonly profile?: readonly DepthPoint[] | undefined;
+  readonly distanceToDiscontinuity?: Length | undefined;
+  /** The method to be used; by default the lowest of those inside their limits. */
+  readonly method?: RemainingStrengthMethod | undefined;
+  /** 1.1 SMYS by default: the lower of the usual two for every grade under 690 MPa. */
+  readonly flowStress?: FlowStressChoice | undefined;
+  /** By default the larger of 1/designFactor and 1.25. */
+  readonly safetyFactor?: number | undefined;
+  readonly designFactor?: number | undefined;
+}
+
+/** A method inside its limits. The API 579-1 methods reduce the working pressure and know no failure pressure. */
+export interface MethodInside {
+  readonly method: RemainingStrengthMethod;
+  readonly inside: true;
+  readonly failurePressure?: GaugePressure;
+  readonly safePressure: GaugePressure;
+  readonly notes: readonly string[];
+}
+
+/** A method that cannot be used here, and why. */
+export interface MethodOutside {
+  readonly method: RemainingStrengthMethod;
+  readonly inside: false;
+  readonly because: string;
+}
+
+export type MethodResult = MethodInside | MethodOutside;
+
+/** What the methods are run on: the input with its flow stress and safety factor settled. */
+export interface RemainingStrengthJob {
+  readonly input: RemainingStrengthInput;
+  readonly recorder: Recorder | undefined;
+  readonly flowStress: FlowStressChoice;
+  readonly safetyFactor: number;
+}
