@@ -1,8 +1,10 @@
 export * from './equivalent-axial-force.js';
 export * from './equivalent-pressure.js';
 export * from './governing-thickness.js';
+export * from './laid-thickness.js';
 export * from './laminate-bore-ratio.js';
 export * from './ply-count.js';
+export * from './relieving-force.js';
 export * from './substrate-pressure.js';
 export * from './thickness-ignored-axial.js';
 export * from './thickness-ignored-hoop.js';
@@ -15,4 +17,3 @@ export * from './thickness-yielded-hoop.js';
 export * from './thickness-yielded-live.js';
 export * from './thin-laminate-limit.js';
 export * from './wrapped-diameter.js';
-export * from './relieving-force.js';

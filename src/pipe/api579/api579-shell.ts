@@ -52,6 +52,6 @@ function outside(parameter: string, value: number, constraint: string): never {
 }
 
 /** Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one. */
-export function discontinuityUnchecked(input: Api579Shell): boolean {
+export function localMetalLossDiscontinuityUnchecked(input: Api579Shell): boolean {
   return input.distanceToDiscontinuity === undefined;
 }

@@ -1,9 +1,9 @@
 import { step } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
-import { beyondFoliasApi579 } from './folias-api579.js';
+import type { MethodInside, RemainingStrengthJob } from '../remaining-strength/remaining-strength-methods.js';
+import { foliasApi579BeyondRange } from './folias-api579.js';
 import { localMetalLoss } from './local-metal-loss.js';
 import { localMetalLossProfile } from './local-metal-loss-profile.js';
-import type { MethodInside, RemainingStrengthJob } from '../remaining-strength/remaining-strength-methods.js';
 
 /** Level 1: one depth and one length. */
 export function assessLocalMetalLoss(job: RemainingStrengthJob): MethodInside {
@@ -56,7 +56,7 @@ function shellNotes({ input }: RemainingStrengthJob, lengthParameter: number): s
   if (input.distanceToDiscontinuity === undefined) {
     notes.push('no distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c)');
   }
-  if (beyondFoliasApi579({ lengthParameter }))
+  if (foliasApi579BeyondRange({ lengthParameter }))
     notes.push('length parameter above 20: bulging factor held at its value there');
   return notes;
 }

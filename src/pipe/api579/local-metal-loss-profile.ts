@@ -1,7 +1,18 @@
 import { finite, formula, positive } from '../../formula/index.js';
 import type { Area, GaugePressure, Length } from '../../quantity/index.js';
-import { type Api579Shell, checkApi579Shell, checkThinnestPoint, discontinuityUnchecked } from './api579-shell.js';
-import { checkPointCount, checkPosition, lossBetween, lossUpTo, weakestSubLength } from '../remaining-strength/depth-profile.js';
+import {
+  checkPointCount,
+  checkPosition,
+  lossBetween,
+  lossUpTo,
+  weakestSubLength,
+} from '../remaining-strength/depth-profile.js';
+import {
+  type Api579Shell,
+  checkApi579Shell,
+  checkThinnestPoint,
+  localMetalLossDiscontinuityUnchecked,
+} from './api579-shell.js';
 import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
 
 /** One point of a critical thickness profile: the thinnest wall on the ring of the pipe at this position. */
@@ -180,7 +191,7 @@ export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLo
     {
       sort: 'note',
       text: 'No distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c).',
-      beyond: discontinuityUnchecked,
+      beyond: localMetalLossDiscontinuityUnchecked,
       source: { key: 'api-579', locator: 'Part 5' },
     },
   ],

@@ -1,7 +1,12 @@
 import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { GaugePressure, Length } from '../../quantity/index.js';
 import { api579LengthParameter } from './api579-length-parameter.js';
-import { type Api579Shell, checkApi579Shell, checkThinnestPoint, discontinuityUnchecked } from './api579-shell.js';
+import {
+  type Api579Shell,
+  checkApi579Shell,
+  checkThinnestPoint,
+  localMetalLossDiscontinuityUnchecked,
+} from './api579-shell.js';
 import { foliasApi579 } from './folias-api579.js';
 
 export interface LocalMetalLossInput extends Api579Shell {
@@ -153,7 +158,7 @@ export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput
     {
       sort: 'note',
       text: 'No distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c).',
-      beyond: discontinuityUnchecked,
+      beyond: localMetalLossDiscontinuityUnchecked,
       source: { key: 'api-579', locator: 'Part 5, Level 1' },
     },
   ],

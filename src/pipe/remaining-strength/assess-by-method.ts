@@ -1,11 +1,11 @@
 import { isCalculationError, step } from '../../formula/index.js';
 import type { GaugePressure } from '../../quantity/index.js';
 import { assessLocalMetalLoss, assessLocalMetalLossProfile } from '../api579/assess-api579.js';
-import { assessedFlowStress, flowStressNotes } from './assessed-flow-stress.js';
-import { b31gFailurePressure, shallowForB31g } from '../b31g/b31g-original.js';
-import { dnvFailurePressure } from '../dnv/dnv-single-defect.js';
+import { b31gOriginal, b31gOriginalShallow } from '../b31g/b31g-original.js';
 import { effectiveArea } from '../b31g/effective-area.js';
-import { modifiedB31gFailurePressure } from '../b31g/modified-b31g.js';
+import { modifiedB31g } from '../b31g/modified-b31g.js';
+import { dnvSingleDefect } from '../dnv/dnv-single-defect.js';
+import { assessedFlowStress, flowStressNotes } from './assessed-flow-stress.js';
 import type {
   MethodInside,
   MethodOutside,
@@ -28,13 +28,13 @@ export function assessByMethod(job: RemainingStrengthJob, method: RemainingStren
 function run(job: RemainingStrengthJob, method: RemainingStrengthMethod): MethodResult {
   switch (method) {
     case 'original B31G':
-      return originalB31g(job);
+      return byOriginalB31g(job);
     case 'modified B31G':
-      return modifiedB31g(job);
+      return byModifiedB31g(job);
     case 'effective area':
       return byEffectiveArea(job);
     case 'DNV-RP-F101':
-      return dnv(job);
+      return byDnv(job);
     case 'API 579-1 Level 1':
       return assessLocalMetalLoss(job);
     case 'API 579-1 Level 2':
@@ -42,20 +42,20 @@ function run(job: RemainingStrengthJob, method: RemainingStrengthMethod): Method
   }
 }
 
-function originalB31g(job: RemainingStrengthJob): MethodInside {
+function byOriginalB31g(job: RemainingStrengthJob): MethodInside {
   const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
   const flowStress = assessedFlowStress(job, '1.1 SMYS');
   const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
-  const failure = step(job.recorder, 'pipe/b31g-original', b31gFailurePressure, input);
-  const notes = shallowForB31g(input) ? ['depth below 0.1 of the wall: B31G asks for no action'] : [];
+  const failure = step(job.recorder, 'pipe/b31g-original', b31gOriginal, input);
+  const notes = b31gOriginalShallow(input) ? ['depth below 0.1 of the wall: B31G asks for no action'] : [];
   return inside(job, 'original B31G', failure, notes);
 }
 
-function modifiedB31g(job: RemainingStrengthJob): MethodInside {
+function byModifiedB31g(job: RemainingStrengthJob): MethodInside {
   const { outsideDiameter, wallThickness, defectDepth, defectLength } = job.input;
   const flowStress = assessedFlowStress(job, job.flowStress);
   const input = { outsideDiameter, wallThickness, defectDepth, defectLength, flowStress };
-  const failure = step(job.recorder, 'pipe/modified-b31g', modifiedB31gFailurePressure, input);
+  const failure = step(job.recorder, 'pipe/modified-b31g', modifiedB31g, input);
   return inside(job, 'modified B31G', failure, flowStressNotes(job));
 }
 
@@ -68,11 +68,11 @@ function byEffectiveArea(job: RemainingStrengthJob): MethodResult {
   return inside(job, 'effective area', failurePressure, flowStressNotes(job));
 }
 
-function dnv(job: RemainingStrengthJob): MethodResult {
+function byDnv(job: RemainingStrengthJob): MethodResult {
   const { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength } = job.input;
   if (tensileStrength === undefined) return outside('DNV-RP-F101', 'needs the tensile strength');
   const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
-  const failure = step(job.recorder, 'pipe/dnv-single-defect', dnvFailurePressure, input);
+  const failure = step(job.recorder, 'pipe/dnv-single-defect', dnvSingleDefect, input);
   const note = 'DNV-RP-F101 takes a further modelling factor of 0.9, as recalled, which is not in this safe pressure';
   return inside(job, 'DNV-RP-F101', failure, [note]);
 }

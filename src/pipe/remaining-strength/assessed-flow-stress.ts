@@ -2,7 +2,7 @@ import { refuse, step } from '../../formula/index.js';
 import type { Stress } from '../../quantity/index.js';
 import { flowStressMean } from './flow-stress-mean.js';
 import { flowStressMultiple } from './flow-stress-multiple.js';
-import { beyondFlowStressOffset, flowStressOffset } from './flow-stress-offset.js';
+import { flowStressOffset, flowStressOffsetBeyondRange } from './flow-stress-offset.js';
 import type { FlowStressChoice, RemainingStrengthJob } from './remaining-strength-methods.js';
 
 /** The flow stress by a choice; never above the tensile strength, where that is known. */
@@ -39,6 +39,6 @@ function known(tensileStrength: Stress | undefined): Stress {
 
 /** What the choice of the flow stress warns of. */
 export function flowStressNotes({ input, flowStress }: RemainingStrengthJob): string[] {
-  const beyond = flowStress === 'SMYS + 69 MPa' && beyondFlowStressOffset(input);
+  const beyond = flowStress === 'SMYS + 69 MPa' && flowStressOffsetBeyondRange(input);
   return beyond ? ['SMYS + 69 MPa is meant for yield strengths up to 483 MPa (X70)'] : [];
 }

@@ -1,9 +1,15 @@
+export * from './damage-safety-factor.js';
+export * from './defect-aspect-ratio.js';
+export * from './defect-circle-diameter.js';
 export type { DepthPoint } from './depth-profile.js';
+export * from './design-factor-of-safety-factor.js';
 export * from './flow-stress-mean.js';
 export * from './flow-stress-multiple.js';
 export * from './flow-stress-offset.js';
+export * from './metal-loss-depth.js';
 export type { FlowStressSurvey, MetalLossSurvey } from './metal-loss-survey.js';
 export type { PartWallDefect } from './part-wall-defect.js';
+export * from './recent-pressure-limit.js';
 export * from './rectangular-defect.js';
 export * from './remaining-strength.js';
 export {
@@ -17,7 +23,4 @@ export {
   remainingStrengthMethods,
 } from './remaining-strength-methods.js';
 export * from './safe-pressure.js';
-export * from './damage-safety-factor.js';
-export * from './defect-aspect-ratio.js';
-export * from './defect-circle-diameter.js';
-export * from './design-factor-of-safety-factor.js';
+export * from './wall-less-reading-error.js';

@@ -3,9 +3,9 @@ import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
   hoopStress,
-  isThroughWallAtEndOfLife,
   metalLossDepth,
   outsideDiameterFromCircumference,
+  throughWallAtEndOfLife,
   wallAtEndOfLife,
 } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
@@ -107,7 +107,7 @@ function becomesThroughWall(work: Workbook, wall: Length): boolean {
     decide(work.recorder, 'designed as a through-wall defect', 'the pipe leaks');
     return true;
   }
-  const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', isThroughWallAtEndOfLife, {
+  const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', throughWallAtEndOfLife, {
     wallAtEndOfLife: wall,
     leastWall: use(work, 'least wall that counts as a wall', work.rules.throughWallBelow),
   });

@@ -1,5 +1,5 @@
 import { step } from '../../formula/index.js';
-import { axialLineLimitsPressure, pressureIgnoredAxial, thicknessIgnoredAxial } from '../../laminate/index.js';
+import { pressureIgnoredAxial, pressureIgnoredAxialHasLimit, thicknessIgnoredAxial } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
@@ -56,7 +56,7 @@ export function axialResistances(
     allowableStrain: job.axial.strain,
     externalForce: job.axial.forceWithoutPressure,
   };
-  if (!axialLineLimitsPressure(input)) return [];
+  if (!pressureIgnoredAxialHasLimit(input)) return [];
   const value = step(work.recorder, 'laminate/pressure-ignored-axial', pressureIgnoredAxial, input);
   return [{ criterion: WITH_PRESSURE, value }];
 }

@@ -1,5 +1,5 @@
 import { decide, step } from '../../formula/index.js';
-import { beyondRigidRoot, holeResistance } from '../../laminate/index.js';
+import { holeResistance, holeResistanceBeyondRigidRoot } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
@@ -75,7 +75,7 @@ export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminat
     energyReleaseRate: leak.energyReleaseRate,
     serviceFactor: leak.serviceFactor,
   };
-  if (beyondRigidRoot(input)) {
+  if (holeResistanceBeyondRigidRoot(input)) {
     warn(
       work,
       'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',

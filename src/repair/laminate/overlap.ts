@@ -1,9 +1,9 @@
 import { decide, step } from '../../formula/index.js';
 import {
-  overlapFromHoleBeyondShare,
   overlapFromAdhesive,
   overlapFromGeometry,
   overlapFromHole,
+  overlapFromHoleBeyondShare,
 } from '../../laminate/index.js';
 import { exactly, type Length, line, type Stress } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';

@@ -1,5 +1,5 @@
 import { step } from '../../formula/index.js';
-import { beyondCyclicData, cyclicFactor, pressureRatio } from '../../laminate/index.js';
+import { cyclicFactor, cyclicFactorBeyondData, pressureRatio } from '../../laminate/index.js';
 import { use, type Workbook, warn } from '../job/workbook.js';
 
 /** f_c, by number and depth of the pressure cycles over the life (cyclic loading); 1 without cycles. */
@@ -17,7 +17,7 @@ export function cyclicFactorOf(work: Workbook): number {
     freeCycles: rule.freeCycles,
     lastCycles: rule.lastCycles,
   };
-  if (beyondCyclicData(input)) {
+  if (cyclicFactorBeyondData(input)) {
     warn(
       work,
       'The number of cycles is above the range of the cyclic factor: the factor of its upper end is taken.',

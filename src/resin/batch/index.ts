@@ -3,5 +3,7 @@ export * from './batch-split.js';
 export * from './least-weighed-mass.js';
 export * from './mass.js';
 export * from './mass-with-waste.js';
+export * from './mass-without-waste.js';
+export * from './mixed-mass.js';
 export * from './usable-mass.js';
 export * from './weighing-error.js';

@@ -1,61 +1,62 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  overlapFromHoleBeyondShare,
   equivalentAxialForce,
   farthestTemperature,
   holeOverDiameter,
   meanModulus,
   overlapFromHole,
+  overlapFromHoleBeyondShare,
   performanceUnderCycles,
   plateModulus,
   pressureRatio,
   relievingForce,
   thicknessIgnoredHoop,
   wrappedDiameter,
-} from '../../src/laminate/index.js';
+} from '../../../src/laminate/index.js';
 import {
-  degC,
   type Force,
+  force,
   gauge,
-  inKN,
-  inMm,
-  kN,
+  length,
   type Moment,
-  m,
-  mm,
   modulus,
   strain,
   type Temperature,
-} from '../../src/quantity/index.js';
+  temperature,
+} from '../../../src/quantity/index.js';
 
 const runs = { seed: 20261125, numRuns: 300 } as const;
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the diameter that the laminate goes round', () => {
   it('is that of the pipe and twice the filler', () => {
-    expect(inMm(wrappedDiameter({ outsideDiameter: mm(323.9), fillerThickness: mm(4) }))).toBeCloseTo(331.9, 9);
-    expect(wrappedDiameter({ outsideDiameter: mm(323.9), fillerThickness: mm(0) })).toBe(mm(323.9));
+    expect(
+      length.inMm(wrappedDiameter({ outsideDiameter: length.mm(323.9), fillerThickness: length.mm(4) })),
+    ).toBeCloseTo(331.9, 9);
+    expect(wrappedDiameter({ outsideDiameter: length.mm(323.9), fillerThickness: length.mm(0) })).toBe(
+      length.mm(323.9),
+    );
   });
 });
 
 describe('the axial force in the hoop line', () => {
-  const pipe = { pressure: gauge.MPa(4), outsideDiameter: mm(323.9) };
+  const pipe = { pressure: gauge.MPa(4), outsideDiameter: length.mm(323.9) };
 
   it('is a push as it is, and never a pull unless the end load is counted', () => {
-    expect(relievingForce({ ...pipe, axialForce: kN(-200) })).toBe(kN(-200));
-    expect(relievingForce({ ...pipe, axialForce: kN(200) })).toBe(0);
+    expect(relievingForce({ ...pipe, axialForce: force.kN(-200) })).toBe(force.kN(-200));
+    expect(relievingForce({ ...pipe, axialForce: force.kN(200) })).toBe(0);
     const endLoad = (Math.PI / 4) * 4 * 323.9 ** 2 * 1e-3;
     const counted = { ...pipe, endLoad: 'counted' } as const;
-    expect(inKN(relievingForce({ ...counted, axialForce: kN(0) }))).toBeCloseTo(endLoad, 9);
-    expect(inKN(relievingForce({ ...counted, axialForce: kN(-200) }))).toBeCloseTo(endLoad - 200, 9);
-    expect(inKN(relievingForce({ ...counted, axialForce: kN(200) }))).toBeCloseTo(endLoad, 9);
+    expect(force.inKN(relievingForce({ ...counted, axialForce: force.kN(0) }))).toBeCloseTo(endLoad, 9);
+    expect(force.inKN(relievingForce({ ...counted, axialForce: force.kN(-200) }))).toBeCloseTo(endLoad - 200, 9);
+    expect(force.inKN(relievingForce({ ...counted, axialForce: force.kN(200) }))).toBeCloseTo(endLoad, 9);
   });
 
   it('left out never thins the laminate', () => {
     fc.assert(
       fc.property(real(0, 20e6), real(0.05, 1.2), real(-1e6, 1e6), (P, D, F) => {
-        const loads = { pressure: gauge.MPa(P / 1e6), outsideDiameter: m(D), axialForce: F as Force };
+        const loads = { pressure: gauge.MPa(P / 1e6), outsideDiameter: length.m(D), axialForce: F as Force };
         const thickness = (axialForce: Force): number =>
           thicknessIgnoredHoop({
             pressure: loads.pressure,
@@ -74,7 +75,7 @@ describe('the axial force in the hoop line', () => {
   });
 
   it('is refused for a word that it does not know', () => {
-    expect(() => relievingForce({ ...pipe, axialForce: kN(0), endLoad: 'half' as never })).toThrow(/endLoad/u);
+    expect(() => relievingForce({ ...pipe, axialForce: force.kN(0), endLoad: 'half' as never })).toThrow(/endLoad/u);
   });
 });
 
@@ -84,7 +85,7 @@ describe('the force along a line without pressure', () => {
       fc.property(real(-1e6, 1e6), real(0.02, 1.2), (F, D) => {
         const force = equivalentAxialForce({
           pressure: gauge.MPa(0),
-          outsideDiameter: m(D),
+          outsideDiameter: length.m(D),
           axialForce: F as Force,
           shearForce: 0 as Force,
           bendingMoment: 0 as Moment,
@@ -100,9 +101,9 @@ describe('the force along a line without pressure', () => {
 
 describe('the service temperature farthest from that of the installation', () => {
   it('is one of the two, and none is farther', () => {
-    const temperature = real(230, 380).map((T) => T as Temperature);
+    const anyTemperature = real(230, 380).map((T) => T as Temperature);
     fc.assert(
-      fc.property(temperature, temperature, temperature, (Ti, Td, Tl) => {
+      fc.property(anyTemperature, anyTemperature, anyTemperature, (Ti, Td, Tl) => {
         const far = farthestTemperature({
           installationTemperature: Ti,
           designTemperature: Td,
@@ -113,8 +114,12 @@ describe('the service temperature farthest from that of the installation', () =>
       }),
       runs,
     );
-    const cold = { installationTemperature: degC(20), designTemperature: degC(30), lowestTemperature: degC(-20) };
-    expect(farthestTemperature(cold)).toBe(degC(-20));
+    const cold = {
+      installationTemperature: temperature.degC(20),
+      designTemperature: temperature.degC(30),
+      lowestTemperature: temperature.degC(-20),
+    };
+    expect(farthestTemperature(cold)).toBe(temperature.degC(-20));
   });
 });
 
@@ -123,7 +128,7 @@ describe('ratios of a case', () => {
     expect(pressureRatio({ lowestPressure: gauge.bar(5), highestPressure: gauge.bar(20) })).toBeCloseTo(0.25, 15);
     expect(() => pressureRatio({ lowestPressure: gauge.bar(21), highestPressure: gauge.bar(20) })).toThrow(/highest/u);
     expect(() => pressureRatio({ lowestPressure: gauge.bar(0), highestPressure: gauge.bar(0) })).toThrow(/above 0/u);
-    expect(holeOverDiameter({ holeDiameter: mm(50), outsideDiameter: mm(200) })).toBeCloseTo(0.25, 15);
+    expect(holeOverDiameter({ holeDiameter: length.mm(50), outsideDiameter: length.mm(200) })).toBeCloseTo(0.25, 15);
   });
 
   it('lower the factor on the long-term strength by cycles, and leave it without them', () => {
@@ -152,7 +157,7 @@ describe('the overlap round a hole', () => {
   it('is refused exactly where the hole is said to be beyond it', () => {
     fc.assert(
       fc.property(real(0.001, 0.1), real(0.05, 1.2), real(0.003, 0.02), (d, D, t) => {
-        const hole = { holeDiameter: m(d), outsideDiameter: m(D), wallThickness: m(t) };
+        const hole = { holeDiameter: length.m(d), outsideDiameter: length.m(D), wallThickness: length.m(t) };
         if (overlapFromHoleBeyondShare(hole)) expect(() => overlapFromHole(hole)).toThrow(/larger hole/u);
         else expect(overlapFromHole(hole)).toBe(4 * hole.holeDiameter);
       }),

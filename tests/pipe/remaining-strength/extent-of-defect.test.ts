@@ -6,15 +6,18 @@ import {
   defectCircleDiameter,
   designFactorOfSafetyFactor,
   strainAtStress,
-} from '../../src/pipe/index.js';
-import { inMm, type Length, mm, modulus, stress } from '../../src/quantity/index.js';
+} from '../../../src/pipe/index.js';
+import { type Length, length, modulus, stress } from '../../../src/quantity/index.js';
 
 const runs = { seed: 20261125, numRuns: 300 } as const;
 const extent = fc.double({ min: 1e-3, max: 2, noNaN: true });
 
 describe('the circle round a defect', () => {
   it('is the diagonal of its length and its width', () => {
-    expect(inMm(defectCircleDiameter({ defectLength: mm(30), defectWidth: mm(40) }))).toBeCloseTo(50, 9);
+    expect(length.inMm(defectCircleDiameter({ defectLength: length.mm(30), defectWidth: length.mm(40) }))).toBeCloseTo(
+      50,
+      9,
+    );
   });
 
   it('encloses the longer extent, and no circle of both extents one after the other is smaller', () => {
@@ -40,7 +43,7 @@ describe('the longer over the shorter extent of a defect', () => {
       }),
       runs,
     );
-    expect(defectAspectRatio({ defectLength: mm(300), defectWidth: mm(20) })).toBeCloseTo(15, 12);
+    expect(defectAspectRatio({ defectLength: length.mm(300), defectWidth: length.mm(20) })).toBeCloseTo(15, 12);
   });
 });
 

@@ -132,7 +132,9 @@ describe('the choice of a remaining-strength method', () => {
     expect(found.method).toBe('DNV-RP-F101');
     const reasons = found.methods.flatMap((result) => (result.inside ? [] : [`${result.method}: ${result.because}`]));
     expect(reasons.find((reason) => reason.startsWith('modified B31G'))).toMatch(/at most 0\.8 of the wall/u);
-    expect(reasons.find((reason) => reason.startsWith('API 579-1 Level 1:'))).toMatch(/at least 0\.2 of the corrected/u);
+    expect(reasons.find((reason) => reason.startsWith('API 579-1 Level 1:'))).toMatch(
+      /at least 0\.2 of the corrected/u,
+    );
   });
 
   it('is refused where no method, or not the named one, is inside its limits', () => {
