@@ -204,10 +204,10 @@ export function inventedDesign(): Designed {
       axialStrain: strain.percent(0.16),
       thickness: {
         candidates: [
-          { criterion: 'hoop strain', value: length.mm(2.5) },
-          { criterion: 'axial strain', value: length.mm(3.94) },
+          { criterion: 'hoop strain, substrate ignored', value: length.mm(2.5) },
+          { criterion: 'axial strain, substrate ignored', value: length.mm(3.94) },
         ],
-        governing: 'axial strain',
+        governing: 'axial strain, substrate ignored',
         value: length.mm(3.94),
       },
       alternatives: [
@@ -216,21 +216,22 @@ export function inventedDesign(): Designed {
       ],
       leastPlies: 2,
       plies: 5,
+      leastPlies: 2,
       laidThickness: length.mm(4),
       wrappedDiameter: length.mm(327.9),
       resistance: {
-        candidates: [{ criterion: 'axial strain', value: gauge.MPa(1.015) }],
-        governing: 'axial strain',
+        candidates: [{ criterion: 'axial strain, substrate ignored', value: gauge.MPa(1.015) }],
+        governing: 'axial strain, substrate ignored',
         value: gauge.MPa(1.015),
       },
     },
     extent: {
       overlap: {
         candidates: [
-          { criterion: 'two root D t', value: length.mm(104.2) },
-          { criterion: 'least 50 mm', value: length.mm(50) },
+          { criterion: 'geometry', value: length.mm(104.2) },
+          { criterion: 'minimum', value: length.mm(50) },
         ],
-        governing: 'two root D t',
+        governing: 'geometry',
         value: length.mm(104.2),
       },
       taper: length.mm(20),

@@ -1,14 +1,14 @@
 import { atLeast, atMost, formula, positive } from '../../formula/index.js';
 
-export interface WorkingSafetyFactorInput {
+export interface DamageSafetyFactorInput {
   readonly designFactor?: number;
   readonly safetyFactor?: number;
   readonly leastFactor?: number;
 }
 
 /**
- * Safety factor on a damaged pipe that people work beside: the largest of the inverse design factor of the line, the
- * stated factor and the least one.
+ * Safety factor of a damaged pipe: the largest of the inverse design factor of the line, the stated factor and the least
+ * one.
  *
  * $$n = \max\left(\frac{1}{F},\ n_s,\ n_{min}\right)$$
  *
@@ -17,9 +17,11 @@ export interface WorkingSafetyFactorInput {
  * @param input.leastFactor   n_min, >= 1; 1.25 by default
  * @returns safety factor
  * @throws CalculationError `invalid-input`
+ * @remarks While people work beside the pipe the least factor always holds. For the end of life a stated factor may stand
+ *   in its place, with n_min = 1, but never below 1/F.
  * @see 49 CFR 192.933(a)(1), predicted failure pressure times the design factor
  */
-export function workingSafetyFactor(input: WorkingSafetyFactorInput): number {
+export function damageSafetyFactor(input: DamageSafetyFactorInput): number {
   const { designFactor: F = 1, safetyFactor: n = 1, leastFactor = 1.25 } = input;
   positive(F, 'designFactor', '');
   atMost(F, 1, 'the whole strength', 'designFactor', '');
@@ -28,10 +30,10 @@ export function workingSafetyFactor(input: WorkingSafetyFactorInput): number {
   return Math.max(1 / F, n, leastFactor);
 }
 
-export const workingSafetyFactorFormula = /* @__PURE__ */ formula<WorkingSafetyFactorInput, number>({
-  id: 'pipe/working-safety-factor',
-  title: 'Safety factor while people work beside the damaged pipe',
-  compute: workingSafetyFactor,
+export const damageSafetyFactorFormula = /* @__PURE__ */ formula<DamageSafetyFactorInput, number>({
+  id: 'pipe/damage-safety-factor',
+  title: 'Safety factor of a damaged pipe',
+  compute: damageSafetyFactor,
   equation: { expression: 'max(1 / F, n_s, n_min)' },
   inputs: {
     designFactor: { symbol: 'F', kind: 'number', name: 'design factor of the line', sample: [0.4, 1], default: 1 },
