@@ -12,6 +12,7 @@ export * from './b31g-original.js';
 export * from './b31g-original-all.js';
 export * from './bending-stress.js';
 export * from './bore-hoop-stress.js';
+export * from './circumference.js';
 export * from './circumferential-extent-limit.js';
 export * from './code-hoop-stress.js';
 export * from './code-longitudinal-stress.js';
