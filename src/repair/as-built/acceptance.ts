@@ -3,6 +3,7 @@ import { energiesOf } from '../../cure/energy-bounds.js';
 import { equivalentTime } from '../../cure/index.js';
 import type { ActivationEnergy, Amount } from '../../quantity/index.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
+import { stepAt } from '../timeline/timeline.js';
 import { type Design, notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
@@ -20,7 +21,9 @@ export function curePoint({ design }: Design, { cure: steps }: AsBuiltRecord): A
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') {
     const value = steps.reduce((sum, { duration }) => sum + duration, 0);
-    return reaching('cure', { name: 'time of cure', kind: 'time', value }, design.cures.laminate.wait);
+    const wait = stepAt(design.timeline, 'cure')?.duration;
+    if (wait?.known !== true) return notShown('cure', 'the design knows no time for the cure');
+    return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait.time);
   }
   const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };
