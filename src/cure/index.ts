@@ -22,6 +22,7 @@ export * from './equivalent-time.js';
 export * from './equivalent-time-ramp.js';
 export * from './equivalent-time-swing.js';
 export * from './gel-conversion.js';
+export * from './history-duration.js';
 export * from './history-from.js';
 export * from './isoconversional-time.js';
 export * from './kamal-peak.js';
