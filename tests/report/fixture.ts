@@ -141,7 +141,10 @@ function inventedRecord() {
   heading(recorder, 'Pipe as found');
   const pipe = { pressure: gauge.bar(10), outsideDiameter: mm(323.9), wallThickness: mm(8.38) };
   step(recorder, 'pipe/hoop-stress', hoopStress, pipe, 'the stress in the sound pipe');
-  step(recorder, 'pipe/b31g-original', b31gFailurePressure,
+  step(
+    recorder,
+    'pipe/b31g-original',
+    b31gFailurePressure,
     {
       outsideDiameter: mm(323.9),
       wallThickness: mm(8.38),

@@ -64,5 +64,6 @@ describe.each(withoutList.map((formula) => ({ id: formula.id, formula })))('$id'
 
 it('every formula of the room is among those drawn', () => {
   expect(formulas.length).toBeGreaterThan(10);
-  expect(withoutList).toEqual(formulas);
+  // The lists of the schedule have their own refusals in schedule.test.ts.
+  expect(formulas.filter((each) => !withoutList.includes(each)).map(({ id }) => id)).toEqual(['site/schedule']);
 });

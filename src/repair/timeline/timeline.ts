@@ -90,7 +90,8 @@ export function timeline(
     durations.push(duration);
     timed.push({ name: id, duration: duration.known ? duration.time : (0 as Time) });
   }
-  const { end, rows } = step(recorder, 'site/schedule', schedule, { steps: timed, links, entered: hours });
+  const entries = hours.length === 0 ? undefined : hours;
+  const { end, rows } = step(recorder, 'site/schedule', schedule, { steps: timed, links, entered: entries });
   return {
     steps: rows.map((row, index) => placed(steps[index] as JobStep, row, durations[index] as Duration)),
     earliestReturn: end,
