@@ -1,4 +1,4 @@
-import { type Length, m, writeQuantity } from '../quantity/index.js';
+import { type Length, length, writeQuantity } from '../quantity/index.js';
 import type { Defect, ProfilePoint, RepairCase, WallReadings } from '../repair/case/case.js';
 import { type Contradiction, inMillimetres, outsideDiameter } from './contradiction.js';
 
@@ -21,7 +21,7 @@ export function* inDefect({ pipe, defect }: RepairCase): Generator<Contradiction
     yield {
       path: ['defect', 'circumferentialWidth'],
       must: `be at most the circumference of the pipe, ${inMillimetres(round)}`,
-      example: inMillimetres(circumferentialWidth > 0.1 ? m(0.1) : round),
+      example: inMillimetres(circumferentialWidth > 0.1 ? length.m(0.1) : round),
     };
   }
   if (holeDiameter !== undefined && kind !== 'through-wall hole') {

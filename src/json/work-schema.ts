@@ -102,7 +102,10 @@ const gas = z.strictObject({
 /** The line while people work on it. */
 export const line = z.discriminatedUnion('state', [
   z.strictObject({
-    state: z.literal(['under pressure', 'static head']),
+    state: choice('The line while people work on it: under pressure, or at a static head', [
+      'under pressure',
+      'static head',
+    ]),
     pressure: quantity('gauge pressure', 'Pressure in the line from the first touch to the cured laminate', {
       above: 0,
     }),

@@ -1,6 +1,6 @@
 import { atLeast, formula } from '../formula/index.js';
 import type { GaugePressure } from '../quantity/index.js';
-import { type ThroughWallSlotInput, throughWallSlotFailureStress } from './through-wall-slot.js';
+import { type ThroughWallSlotInput, throughWallSlot } from './rupture/through-wall-slot.js';
 
 export interface ThroughWallSlotPressureInput extends ThroughWallSlotInput {
   readonly safetyFactor: number;
@@ -26,7 +26,7 @@ export interface ThroughWallSlotPressureInput extends ThroughWallSlotInput {
 export function throughWallSlotPressure(input: ThroughWallSlotPressureInput): GaugePressure {
   const { outsideDiameter: D, wallThickness: t, safetyFactor: n } = input;
   atLeast(n, 1, 'no margin', 'safetyFactor', '');
-  return (((2 * t) / D) * (throughWallSlotFailureStress(input) / n)) as GaugePressure;
+  return (((2 * t) / D) * (throughWallSlot(input) / n)) as GaugePressure;
 }
 
 export const throughWallSlotPressureFormula = /* @__PURE__ */ formula<ThroughWallSlotPressureInput, GaugePressure>({

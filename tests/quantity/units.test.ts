@@ -104,8 +104,12 @@ describe('constructors and readers', () => {
   };
   const notConstructors = [
     'difference',
+    'exactly',
     'exampleOf',
+    'line',
     'readQuantity',
+    'roundedDown',
+    'roundedUp',
     'shift',
     'siSymbol',
     'toAbsolute',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { deg, type Ratio } from '../../src/quantity/index.js';
+import { angle, type Ratio } from '../../src/quantity/index.js';
 import { nettingAngle } from '../../src/wrap/index.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -10,13 +10,13 @@ describe('the netting angle', () => {
   it('balances the fibre forces: hoop over axial is the square of its tangent', () => {
     run(
       fc.property(span(0.05, 50), (hoopToAxial) => {
-        const angle = nettingAngle({ hoopToAxial: hoopToAxial as Ratio });
-        expect(Math.sin(angle) ** 2 / Math.cos(angle) ** 2 / hoopToAxial).toBeCloseTo(1, 9);
+        const windingAngle = nettingAngle({ hoopToAxial: hoopToAxial as Ratio });
+        expect(Math.sin(windingAngle) ** 2 / Math.cos(windingAngle) ** 2 / hoopToAxial).toBeCloseTo(1, 9);
       }),
     );
   });
 
   it('is 45 deg for equal loads', () => {
-    expect(nettingAngle({ hoopToAxial: 1 as Ratio })).toBeCloseTo(deg(45), 12);
+    expect(nettingAngle({ hoopToAxial: 1 as Ratio })).toBeCloseTo(angle.deg(45), 12);
   });
 });

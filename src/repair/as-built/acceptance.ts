@@ -1,6 +1,6 @@
 import { acceptRepair } from '../../acceptance/index.js';
-import { energiesOf } from '../../cure/energy-bounds.js';
-import { equivalentTime, historyDuration, historyLeavesTestedSpan } from '../../cure/index.js';
+import { equivalentTime, equivalentTimeLeavesTestedSpan, historyDuration } from '../../cure/index.js';
+import { energiesOf } from '../../cure/wait/energy-bounds.js';
 import { missingTo } from '../../numeric/index.js';
 import type { ActivationEnergy, Amount } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
@@ -32,7 +32,7 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
   let value = Number.POSITIVE_INFINITY;
   for (const energy of energiesOf({ activationEnergy })) {
     const history = { ...span, steps, activationEnergy: energy as ActivationEnergy };
-    if (historyLeavesTestedSpan(history)) {
+    if (equivalentTimeLeavesTestedSpan(history)) {
       return notShown(
         'cure',
         'the steel left the span of temperature in which the maker tested: nothing tells how far the laminate has cured',

@@ -7,6 +7,7 @@ export function checkDefect(defect: Defect, t: number): void {
   positive(defect.circumferentialWidth, 'defect.circumferentialWidth', 'm');
   nonNegative(defect.remainingWall, 'defect.remainingWall', 'm');
   within(defect.remainingWall, 0, t, 'defect.remainingWall', 'm');
+  if (defect.readingError !== 'none') nonNegative(defect.readingError, 'defect.readingError', 'm');
   checkHole(defect.holeDiameter, 'defect.holeDiameter', defect);
   checkHole(defect.holeAtEndOfLife, 'defect.holeAtEndOfLife', defect);
   if (defect.growth !== 'none') {

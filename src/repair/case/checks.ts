@@ -26,6 +26,8 @@ export function checkCase(repairCase: RepairCase): void {
   nonNegative(service.designPressure, 'service.designPressure', 'Pa');
   positive(service.designTemperature, 'service.designTemperature', 'K');
   if (service.lowestTemperature !== undefined) positive(service.lowestTemperature, 'service.lowestTemperature', 'K');
+  if (service.recentPressure !== undefined)
+    positive(service.recentPressure.pressure, 'service.recentPressure.pressure', 'Pa');
   checkDefect(defect, pipe.wallThickness);
   if (loads.axialForce !== 'none') finite(loads.axialForce, 'loads.axialForce', 'N');
   if (loads.cycles !== 'none') {
@@ -110,6 +112,17 @@ function checkLine({ line, service }: RepairCase): void {
     if (!('pressure' in line) || line.pressure === undefined) return;
     const constraint = 'must be left out: an empty, vented line has no pressure';
     refuse({ code: 'invalid-input', parameter: 'line.pressure', value: line.pressure, unit: 'Pa', constraint });
+  }
+  const { writtenProcedure } = line;
+  if (typeof writtenProcedure !== 'string' || writtenProcedure.trim() === '') {
+    const constraint = "must be the number of the site's written procedure, or none";
+    refuse({
+      code: 'invalid-input',
+      parameter: 'line.writtenProcedure',
+      value: writtenProcedure,
+      unit: '',
+      constraint,
+    });
   }
   positive(line.pressure, 'line.pressure', 'Pa');
   atMost(line.pressure, service.designPressure, 'the design pressure', 'line.pressure', 'Pa');

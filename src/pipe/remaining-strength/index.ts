@@ -1,0 +1,19 @@
+export type { DepthPoint } from './depth-profile.js';
+export * from './flow-stress-mean.js';
+export * from './flow-stress-multiple.js';
+export * from './flow-stress-offset.js';
+export type { FlowStressSurvey, MetalLossSurvey } from './metal-loss-survey.js';
+export type { PartWallDefect } from './part-wall-defect.js';
+export * from './rectangular-defect.js';
+export * from './remaining-strength.js';
+export {
+  type FlowStressChoice,
+  flowStressChoices,
+  type MethodInside,
+  type MethodOutside,
+  type MethodResult,
+  type RemainingStrengthInput,
+  type RemainingStrengthMethod,
+  remainingStrengthMethods,
+} from './remaining-strength-methods.js';
+export * from './safe-pressure.js';
