@@ -1,4 +1,3 @@
-export * from './history-duration.js';
 export * from './kinetics/index.js';
 export * from './shift/index.js';
 export * from './transition/index.js';

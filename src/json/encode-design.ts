@@ -120,12 +120,7 @@ const designKinds: KindsOf<DesignParts> = {
   },
   line: { pressure: 'gauge pressure', highestPressure: 'gauge pressure' },
   mixes: { filler: mixKinds, laminateResin: mixKinds },
-  cures: {
-    putty: cureKinds,
-    filler: cureKinds,
-    laminate: cureKinds,
-    history: { duration: 'time', temperature: 'temperature' },
-  },
+  cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
   timeline: {
     steps: { takes: durationKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
     earliestReturn: 'time',

@@ -9,6 +9,7 @@ export type { CureLaw, CureOverHistory, Cures, SteadyCure } from './timeline/cur
 export type { CureUse, Duration } from './timeline/duration.js';
 export {
   type Entered,
+  type Job,
   type JobStep,
   type StepId,
   stepAt,

@@ -6,9 +6,9 @@ import {
   thickCylinderRadialStress,
 } from '../../src/mechanics/index.js';
 import { type GaugePressure, gauge, type Length, length } from '../../src/quantity/index.js';
+import { span as real } from '../properties/spans.js';
 
 const runs = { seed: 20261125, numRuns: 300 };
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** A cylinder, and a radius in its wall. */
 const cylinders = fc

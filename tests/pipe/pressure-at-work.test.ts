@@ -9,7 +9,8 @@ import {
   workingSafetyFactor,
 } from '../../src/pipe/index.js';
 import { gauge, length, stress } from '../../src/quantity/index.js';
-import { real, runs } from './pipes.js';
+import { span as real } from '../properties/spans.js';
+import { runs } from './pipes.js';
 
 /** What a damaged pipe may carry while people work beside it. */
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hoopStress, hoopStressAll, mawp, mawpAll } from '../../src/pipe/index.js';
 import { gauge, type Length, length, stress } from '../../src/quantity/index.js';
-import { real, runs } from './pipes.js';
+import { span as real } from '../properties/spans.js';
+import { runs } from './pipes.js';
 
 const line = { pressure: gauge.MPa(4), outsideDiameter: length.mm(508) };
 const vessel = { outsideDiameter: length.mm(508), allowableStress: stress.MPa(138), jointFactor: 0.85 };

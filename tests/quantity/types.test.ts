@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { compile } from './compiler.js';
 
@@ -121,16 +121,13 @@ describe('what compiles', () => {
 describe('the packed types', () => {
   const dist = new URL('../../dist/', import.meta.url);
   const header =
-    "import * as esm from '../../dist/index.js';\nimport * as cjs from '../../dist/index.cjs';\nvoid esm; void cjs;\n";
+    "import * as esm from '../../dist/index.js';\nimport * as cjs from '../../dist/index.cjs';\nimport { hoopStress } from '../../dist/pipe.js';\nvoid esm; void cjs; void hoopStress;\n";
 
   it('are there', () => {
     const missing = ['index.d.ts', 'index.d.cts'].filter((file) => !existsSync(new URL(file, dist)));
     expect(missing, 'run npm run build').toEqual([]);
-    const texts = readdirSync(dist)
-      .filter((file) => /\.d\.c?ts$/u.test(file))
-      .map((file) => readFileSync(new URL(file, dist), 'utf8'));
     expect(
-      texts.some((text) => text.includes('PlainNumber')),
+      readFileSync(new URL('quantity/quantity.d.ts', dist), 'utf8').includes('PlainNumber'),
       'dist is older than src/quantity: run npm run build',
     ).toBe(true);
   });
@@ -141,7 +138,7 @@ describe('the packed types', () => {
         'cjs to esm': 'const x: esm.Length = cjs.length.mm(5); void x;',
         'esm to cjs': 'const x: cjs.GaugePressure = esm.gauge.bar(5); void x;',
         'esm call':
-          'void esm.hoopStress({ pressure: cjs.gauge.bar(1), outsideDiameter: cjs.length.mm(9), wallThickness: esm.length.mm(1) });',
+          'void hoopStress({ pressure: cjs.gauge.bar(1), outsideDiameter: cjs.length.mm(9), wallThickness: esm.length.mm(1) });',
         'still two kinds': 'const x: esm.GaugePressure = cjs.absolute.bar(5); void x;',
       },
       header,

@@ -2,21 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cureWaitOverHistory, type TemperatureStep } from '../../src/cure/index.js';
 import type { Time } from '../../src/quantity/index.js';
-import { type Designed, designRepair, planWork, type RepairCase, stepAt, timeline } from '../../src/repair/index.js';
+import { designRepair, planWork, type RepairCase, stepAt, timeline } from '../../src/repair/index.js';
 import { planText } from '../../src/report/index.js';
+import { designed, timeOf } from './by-use.js';
 import { partWall } from './example-case.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
-const designed = (repairCase: RepairCase): Designed => {
-  const design = designRepair(repairCase);
-  if (design.verdict !== 'designed') throw new Error(`not designed: ${design.verdict}`);
-  return design;
-};
-const durationOf = (design: Designed, id: 'putty' | 'filler-wait' | 'wrap' | 'cure'): number => {
-  const duration = stepAt(design.timeline, id)?.duration;
-  if (duration?.known !== true) throw new Error(`no time for ${id}`);
-  return duration.time;
-};
 const HOUR = 3600;
 
 describe('the timeline of a design', () => {
@@ -33,8 +24,12 @@ describe('the timeline of a design', () => {
 
   it('is data: a copy of it run again gives the same hours', () => {
     const design = designed(planned);
-    const { steps, cures } = JSON.parse(JSON.stringify({ steps: design.timeline.steps, cures: design.cures }));
-    expect(timeline(steps, cures)).toEqual(design.timeline);
+    const history = planned.site.forecast?.map(({ duration, pipeTemperature: temperature }) => ({
+      duration,
+      temperature,
+    }));
+    const copy = JSON.parse(JSON.stringify({ steps: design.timeline.steps, laws: design.cures, history }));
+    expect(timeline(copy)).toEqual(design.timeline);
   });
 
   it('starts the cure of the laminate when the wrap is laid, on the steel of that hour', () => {
@@ -52,7 +47,7 @@ describe('the timeline of a design', () => {
       { duration: 72 * HOUR, temperature: then },
     ] as unknown as TemperatureStep[];
     const { cureTime: requiredTime, workingTime: _, ...sheet } = cure;
-    expect(durationOf(design, 'cure')).toBeCloseTo(cureWaitOverHistory({ ...sheet, steps, requiredTime }).wait, 6);
+    expect(timeOf(design.timeline, 'cure')).toBeCloseTo(cureWaitOverHistory({ ...sheet, steps, requiredTime }).wait, 6);
   });
 
   it('gives the gate of the site the hours from opening resin to the end of the cure', () => {
@@ -81,8 +76,8 @@ describe('the timeline of a design', () => {
   it('keeps filler and laminate apart where they bear one name', () => {
     if (planned.filler === 'none') throw new Error('expected a filler');
     const alike = designed({ ...planned, filler: { ...planned.filler, name: planned.laminate.name } });
-    expect(durationOf(alike, 'filler-wait')).toBe(durationOf(designed(planned), 'filler-wait'));
-    expect(durationOf(alike, 'cure')).toBe(durationOf(designed(planned), 'cure'));
+    expect(timeOf(alike.timeline, 'filler-wait')).toBe(timeOf(designed(planned).timeline, 'filler-wait'));
+    expect(timeOf(alike.timeline, 'cure')).toBe(timeOf(designed(planned).timeline, 'cure'));
   });
 
   it('has a reason for every step whose time is not known', () => {
@@ -96,11 +91,11 @@ describe('the timeline of a design', () => {
   });
 
   it('never lets a step begin before what it waits for has ended, whatever is entered for one step', () => {
-    const { timeline: hours, cures } = designed(plannedLeak);
+    const { timeline: hours, cures: laws } = designed(plannedLeak);
     const ids = fc.constantFrom(...hours.steps.map(({ id }) => id));
     fc.assert(
       fc.property(ids, fc.integer({ min: 0, max: 20 * HOUR }), (id, time) => {
-        const { steps } = timeline(hours.steps, cures, { durations: { [id]: time as Time } });
+        const { steps } = timeline({ steps: hours.steps, laws }, { durations: { [id]: time as Time } });
         for (const { startsAt, after } of steps) {
           for (const { id: before, endsAt } of steps)
             if (after.includes(before)) expect(startsAt).toBeGreaterThanOrEqual(endsAt);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { type GaugePressure, gauge, type Length, length, modulus, stress } from '../../src/quantity/index.js';
 import { attempt, endLoad, highestPressure, pipeUnderBand } from '../../src/seal/index.js';
-import { off, run, span } from './spans.js';
+import { off, run, span } from '../properties/spans.js';
 
 const names = ['siteLimit', 'strapLimit', 'fastenerLimit', 'sheetLimit', 'pipeLimit'] as const;
 type Limits = Parameters<typeof highestPressure>[0];

@@ -10,9 +10,9 @@ import {
   leadAngleSteep,
   lengthPerTurn,
 } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const helices = fc.record({
   tapeWidth: span(0.02, 0.15),
   overlap: span(0, 0.8),

@@ -9,9 +9,9 @@ import {
   minimumLayers,
   minimumLayersWithoutMargin,
 } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the layer count of overlapped tape', () => {
   it('never falls with more overlap', () => {

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { angle, type Ratio } from '../../src/quantity/index.js';
 import { nettingAngle } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the netting angle', () => {
   it('balances the fibre forces: hoop over axial is the square of its tangent', () => {

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { type Ratio, ratio } from '../../src/quantity/index.js';
 import { leastOverlap, minimumLayers, passes, passesSavedBySlightlyMoreOverlap } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const layers = fc.integer({ min: 1, max: 60 });
 
 describe('passes of tape', () => {

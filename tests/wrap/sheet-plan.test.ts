@@ -10,9 +10,9 @@ import {
   tapeArea,
   wrappedArea,
 } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('a sheet wrap', () => {
   it('has the length that a roll of the same ring holds', () => {

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { length, type Ratio, ratio } from '../../src/quantity/index.js';
 import { minimumLayers, tapePlan } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const wrap = {
   outsideDiameter: length.mm(168.3),
   tapeWidth: length.mm(100),

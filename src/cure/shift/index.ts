@@ -7,6 +7,7 @@ export * from './equivalent-age-en1992.js';
 export * from './equivalent-time.js';
 export * from './equivalent-time-ramp.js';
 export * from './equivalent-time-swing.js';
+export * from './history-duration.js';
 export * from './isoconversional-time.js';
 export * from './q10.js';
 export * from './remaining-time.js';

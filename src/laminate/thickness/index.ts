@@ -1,6 +1,7 @@
 export * from './equivalent-axial-force.js';
 export * from './equivalent-pressure.js';
 export * from './governing-thickness.js';
+export * from './laid-thickness.js';
 export * from './laminate-bore-ratio.js';
 export * from './ply-count.js';
 export * from './substrate-pressure.js';

@@ -1,4 +1,3 @@
-import type { TemperatureStep } from '../../cure/index.js';
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
 import type {
   Amount,
@@ -168,8 +167,6 @@ export interface CureDesigns {
   readonly putty: CureDesign | 'none';
   readonly filler: CureDesign | 'none';
   readonly laminate: CureDesign;
-  /** The steel over the hours of the work, where history or forecast foresee it. */
-  readonly history?: readonly TemperatureStep[];
 }
 
 export interface CureDesign {

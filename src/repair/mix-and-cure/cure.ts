@@ -6,22 +6,19 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { moistureCure } from './moisture-cure.js';
 import { reactionCure } from './reaction-cure.js';
-import { steelOverTime } from './steel-temperatures.js';
 
 /**
  * How long all that cures on the pipe can be worked, and by which law it waits. Every material is looked at, so that the
  * reader learns of all that is missing.
  */
 export function planCures(work: Workbook, { seal }: { seal: SealDesign | 'none' }): CureDesigns | Open {
-  const { seal: asked, filler, laminate, site } = work.case;
+  const { seal: asked, filler, laminate } = work.case;
   const puttyCure =
     seal === 'none' || asked === undefined ? 'none' : planCure(work, asked.putty.name, asked.putty.cure);
   const fillerCure = filler === 'none' ? 'none' : planCure(work, filler.name, filler.cure);
   const laminateCure = planCure(work, laminate.name, laminate.cure);
   if (puttyCure === undefined || fillerCure === undefined || laminateCure === undefined) return open;
-  const history = steelOverTime(site);
-  if (history === undefined) return { putty: puttyCure, filler: fillerCure, laminate: laminateCure };
-  return { putty: puttyCure, filler: fillerCure, laminate: laminateCure, history };
+  return { putty: puttyCure, filler: fillerCure, laminate: laminateCure };
 }
 
 function planCure(work: Workbook, material: string, cure: CureSheet): CureDesign | undefined {

@@ -1,4 +1,4 @@
-import { cureWait, waitLeavesTestedSpan, workingTime, workingTimeLeavesTestedSpan } from '../../cure/index.js';
+import { cureWait, cureWaitLeavesTestedSpan, workingTime, workingTimeLeavesTestedSpan } from '../../cure/index.js';
 import { step } from '../../formula/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import type { ReactionCureSheet } from '../case/case.js';
@@ -66,7 +66,7 @@ function lawOf(work: Workbook, material: string, cure: ReactionCureSheet): CureL
     testedFrom,
     testedTo,
   };
-  if (waitLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  if (cureWaitLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
   return { sort: 'same at every hour', wait: step(work.recorder, 'cure/cure-wait', cureWait, input).wait };
 }
 

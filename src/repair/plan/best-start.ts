@@ -1,7 +1,7 @@
 import { countUp } from '../../numeric/index.js';
 import { lengthOf, stretchesFrom } from '../../numeric/stretches.js';
 import { fromFirstStart, onClock } from '../../quantity/clock.js';
-import { hour, inHour, type Time } from '../../quantity/index.js';
+import { type Time, time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
 import type { Verdict } from '../design/design.js';
@@ -38,8 +38,8 @@ export interface BestStart {
  */
 export function bestStart(repairCase: RepairCase): BestStart {
   const length = lengthOf(repairCase.site.forecast ?? []) as Time;
-  const hours = Math.max(1, countUp(inHour(length)));
-  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, hour(index)));
+  const hours = Math.max(1, countUp(time.inHour(length)));
+  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index)));
   let best: StartTried | undefined;
   for (const each of tried) if (canStart(each) && (best === undefined || endOf(each) < endOf(best))) best = each;
   return best === undefined ? { tried } : { best, tried };

@@ -2,6 +2,7 @@ import { nonNegative, refuse } from '../../formula/index.js';
 import { type ClockTime, laterThan } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
+import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from '../timeline/cure-law.js';
 import { type Timeline, timeline } from '../timeline/timeline.js';
 import { readHour } from './clock.js';
@@ -20,9 +21,9 @@ export function timelineWith(design: Designed, start: string | undefined, option
   const late = lateness(design, began);
   if (late === 0 && actual === undefined && durations === undefined) return design.timeline;
   for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
-  const { putty, filler, laminate } = design.cures;
-  const cures = { putty, filler, laminate, history: historyLeft(design.cures, late) };
-  return timeline(design.timeline.steps, cures, { start: began, began: hoursOf(actual, began), durations });
+  const history = historyLeft(steelOverTime(design.case.site), late);
+  const job = { steps: design.timeline.steps, laws: design.cures, history };
+  return timeline(job, { start: began, began: hoursOf(actual, began), durations });
 }
 
 /** How much later than in the case the job starts, on the hours of its forecast. */

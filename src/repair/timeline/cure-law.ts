@@ -26,21 +26,23 @@ export interface CureOverHistory {
 
 /** What cures, each by its own law, and the steel over the hours of the job where it is foreseen. */
 export interface Cures {
-  readonly putty: { readonly law: CureLaw } | 'none';
-  readonly filler: { readonly law: CureLaw } | 'none';
-  readonly laminate: { readonly law: CureLaw };
-  readonly history?: readonly TemperatureStep[];
+  readonly laws: {
+    readonly putty: { readonly law: CureLaw } | 'none';
+    readonly filler: { readonly law: CureLaw } | 'none';
+    readonly laminate: { readonly law: CureLaw };
+  };
+  readonly history?: readonly TemperatureStep[] | undefined;
 }
 
 const HISTORY_ENDS = 'the temperature history ends before it has cured';
 
 /** The wait of a material that is laid at an hour of the job. */
-export function waitOf(cures: Cures, use: CureUse, laidAt: Time, recorder?: Recorder): Duration {
-  const cure = cures[use];
+export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, recorder?: Recorder): Duration {
+  const cure = laws[use];
   if (cure === 'none') return { known: false, because: 'nothing of the kind is laid' };
   const { law } = cure;
   if (law.sort === 'same at every hour') return { known: true, time: law.wait };
-  const steps = historyLeft(cures, laidAt, use, recorder);
+  const steps = historyLeft(history, laidAt, use, recorder);
   if (steps.length === 0) return { known: false, because: HISTORY_ENDS };
   try {
     const input = {
@@ -63,7 +65,7 @@ export function waitOf(cures: Cures, use: CureUse, laidAt: Time, recorder?: Reco
 
 /** The history from an hour of the job on; nothing where it ends before. */
 export function historyLeft(
-  { history }: Cures,
+  history: readonly TemperatureStep[] | undefined,
   from: Time,
   use?: CureUse,
   recorder?: Recorder,

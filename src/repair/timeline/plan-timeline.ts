@@ -1,4 +1,4 @@
-import { historyWaitHasUncreditedTime, historyWaitLeavesTestedSpan } from '../../cure/index.js';
+import { cureWaitOverHistoryHasUncreditedTime, cureWaitOverHistoryLeavesTestedSpan } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
 import type { Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
@@ -8,6 +8,7 @@ import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
+import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
@@ -29,7 +30,9 @@ export function planTimeline(
 ): Timeline | Open {
   heading(work.recorder, 'Hours of the work');
   const placing = placingOf(work, mixes);
-  const hours = timeline(jobSteps({ seal, cures, rolls, acceptance, placing }), cures, {}, work.recorder);
+  const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
+  const job = { steps, laws: cures, history: steelOverTime(work.case.site) };
+  const hours = timeline(job, {}, work.recorder);
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
@@ -58,7 +61,7 @@ function warnOfHistory(work: Workbook, cures: CureDesigns, use: CureUse, laidAt:
   const cure = cures[use];
   if (cure === 'none' || cure.law.sort !== 'over the history') return;
   const { material, law } = cure;
-  const steps = historyLeft(cures, laidAt);
+  const steps = historyLeft(steelOverTime(work.case.site), laidAt);
   if (steps.length === 0) return;
   const input = {
     steps,
@@ -69,8 +72,8 @@ function warnOfHistory(work: Workbook, cures: CureDesigns, use: CureUse, laidAt:
     testedFrom: law.testedFrom,
     testedTo: law.testedTo,
   };
-  if (historyWaitLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
-  if (historyWaitHasUncreditedTime(input)) {
+  if (cureWaitOverHistoryLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  if (cureWaitOverHistoryHasUncreditedTime(input)) {
     warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
   }
 }

@@ -50,6 +50,12 @@ export interface Timeline {
   readonly earliestReturn: Time;
 }
 
+/** A job as it is planned: its steps, and what cures in them. */
+export interface Job extends Cures {
+  /** In an order in which each stands after those that it waits for. */
+  readonly steps: readonly JobStep[];
+}
+
 /** What is known of a job better than it was planned, by the id of a step. */
 export interface Entered {
   /** Start of the job on the clock, to which the hours below belong. */
@@ -65,15 +71,9 @@ export interface Entered {
  *
  * Each step begins when all that it waits for has ended, or at its real hour; a material waits by the steel from the hour
  * at which it is laid.
- *
- * @param steps in an order in which each stands after those that it waits for
  */
-export function timeline(
-  steps: readonly JobStep[],
-  cures: Cures,
-  entered: Entered = {},
-  recorder?: Recorder,
-): Timeline {
+export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): Timeline {
+  const { steps } = job;
   const timed: ScheduledStep[] = [];
   const links: StepLink[] = [];
   const hours: EnteredHour[] = [];
@@ -85,7 +85,7 @@ export function timeline(
     if (began !== undefined && entered.start !== undefined) {
       hours.push({ step: id, at: sinceStart(began, entered.start, startOf()) });
     }
-    const own = 'cure' in takes ? waitOf(cures, takes.cure, startOf(), recorder) : takes;
+    const own = 'cure' in takes ? waitOf(job, takes.cure, startOf(), recorder) : takes;
     const duration = notShorter(own, entered.durations?.[id]);
     durations.push(duration);
     timed.push({ name: id, duration: duration.known ? duration.time : (0 as Time) });

@@ -3,6 +3,8 @@ export * from './batch-split.js';
 export * from './least-weighed-mass.js';
 export * from './mass.js';
 export * from './mass-with-waste.js';
+export * from './mass-without-waste.js';
+export * from './mixed-mass.js';
 export * from './placing-time.js';
 export * from './scale-step.js';
 export * from './usable-mass.js';

@@ -1,5 +1,6 @@
 export * from './blend-equivalent-weight.js';
 export * from './conversion-limit.js';
+export * from './hardener-deviation.js';
 export * from './hardener-parts.js';
 export * from './hydrogen-equivalent-weight.js';
 export * from './mass-parts.js';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Finding, type FindingsInput, findingLimits, judgeFindings } from '../../../src/acceptance/index.js';
 import { sourceTags } from '../../../src/formula/index.js';
 import { area, type Length, length } from '../../../src/quantity/index.js';
-import { run, span } from '../spans.js';
+import { evenSpan, run } from '../../properties/spans.js';
 
 const judge = (finding: Finding, change: Partial<FindingsInput> = {}) =>
   judgeFindings({
@@ -111,7 +111,7 @@ describe('findings on a repair', () => {
   it('never get better by being larger, or by one more', () => {
     const order = ['accept', 'hold', 'repair the repair', 'reject'];
     run(
-      fc.property(span(0, 0.02), span(0, 0.005), span(1, 3), (width, height, times) => {
+      fc.property(evenSpan(0, 0.02), evenSpan(0, 0.005), evenSpan(1, 3), (width, height, times) => {
         const blister = (scale: number): Finding => ({
           feature: 'blister',
           width: (width * scale) as Length,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { barcolReadings, barcolShopMean, hardnessGate, hardnessStatistics } from '../../../src/acceptance/index.js';
 import { isCalculationError } from '../../../src/formula/index.js';
 import type { Ratio } from '../../../src/quantity/index.js';
-import { run, span } from '../spans.js';
+import { evenSpan, run } from '../../properties/spans.js';
 
 const code = (act: () => unknown): string | undefined => {
   try {
@@ -27,7 +27,7 @@ describe('hardness statistics', () => {
 
   it('do not depend on the order of the readings, and shift with them', () => {
     run(
-      fc.property(fc.array(span(10, 90), { minLength: 2, maxLength: 15 }), span(0, 10), (readings, shift) => {
+      fc.property(fc.array(evenSpan(10, 90), { minLength: 2, maxLength: 15 }), evenSpan(0, 10), (readings, shift) => {
         const plain = hardnessStatistics({ readings });
         const moved = hardnessStatistics({ readings: readings.map((reading) => reading + shift).reverse() });
         expect(moved.mean - shift).toBeCloseTo(plain.mean, 9);
@@ -48,7 +48,7 @@ describe('the hardness gate', () => {
 
   it('passes readings that equal the qualified value', () => {
     run(
-      fc.property(span(20, 100), fc.integer({ min: 5, max: 12 }), (qualified, count) => {
+      fc.property(evenSpan(20, 100), fc.integer({ min: 5, max: 12 }), (qualified, count) => {
         const gate = shore(new Array<number>(count).fill(qualified), qualified);
         expect(gate.passes).toBe(true);
         expect(gate.fraction).toBeCloseTo(1, 12);
@@ -88,9 +88,9 @@ describe('the hardness gate', () => {
   it('never fails a repair for a harder reading in place of a softer one', () => {
     run(
       fc.property(
-        fc.array(span(40, 90), { minLength: 5, maxLength: 9 }),
-        span(60, 95),
-        span(0, 10),
+        fc.array(evenSpan(40, 90), { minLength: 5, maxLength: 9 }),
+        evenSpan(60, 95),
+        evenSpan(0, 10),
         (readings, h, more) => {
           if (!shore(readings, h).passes) return;
           expect(shore([(readings[0] ?? 0) + more, ...readings.slice(1)], h).passes).toBe(true);
@@ -102,9 +102,9 @@ describe('the hardness gate', () => {
   it('never passes at a higher qualified value what fails at a lower one', () => {
     run(
       fc.property(
-        fc.array(span(50, 90), { minLength: 5, maxLength: 9 }),
-        span(60, 90),
-        span(0, 10),
+        fc.array(evenSpan(50, 90), { minLength: 5, maxLength: 9 }),
+        evenSpan(60, 90),
+        evenSpan(0, 10),
         (readings, h, more) => {
           if (shore(readings, h).passes) return;
           expect(shore(readings, h + more).passes).toBe(false);
@@ -124,7 +124,7 @@ describe('the hardness gate', () => {
 describe('Barcol readings', () => {
   it('are never fewer for a softer material, nor for a laminate than for its resin', () => {
     run(
-      fc.property(span(30, 100), span(0, 70), (hardness, softer) => {
+      fc.property(evenSpan(30, 100), evenSpan(0, 70), (hardness, softer) => {
         const soft = Math.max(30, hardness - softer);
         for (const material of ['homogeneous', 'reinforced'] as const) {
           expect(barcolReadings({ hardness: soft, material })).toBeGreaterThanOrEqual(

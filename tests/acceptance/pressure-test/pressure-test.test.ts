@@ -31,7 +31,7 @@ import {
   type Volume,
   volume,
 } from '../../../src/quantity/index.js';
-import { run, span } from '../spans.js';
+import { evenSpan, run } from '../../properties/spans.js';
 
 const pipe = { outsideDiameter: length.inch(10.75), wallThickness: length.inch(0.279) };
 
@@ -61,7 +61,7 @@ describe('the test pressure', () => {
 describe('the water of a test', () => {
   it('fills the difference of two cylinders', () => {
     run(
-      fc.property(span(0.06, 1.2), span(0.001, 0.02), span(1, 5000), (D, t, L) => {
+      fc.property(evenSpan(0.06, 1.2), evenSpan(0.001, 0.02), evenSpan(1, 5000), (D, t, L) => {
         const input = { outsideDiameter: D as Length, wallThickness: t as Length, length: L as Length };
         const steel = Math.PI * t * (D - t) * L;
         expect((lineVolume(input) + steel) / ((Math.PI / 4) * D * D * L)).toBeCloseTo(1, 9);
@@ -84,7 +84,7 @@ describe('the water of a test', () => {
 
   it('to add grows with pressure and with a thinner wall', () => {
     run(
-      fc.property(span(0, 20e6), span(1e4, 5e6), span(0.5, 0.99), (P, more, thinner) => {
+      fc.property(evenSpan(0, 20e6), evenSpan(1e4, 5e6), evenSpan(0.5, 0.99), (P, more, thinner) => {
         const add = (pressure: number, share: number): number =>
           waterToAdd({
             volume: 100 as Volume,
@@ -127,7 +127,7 @@ describe('the water of a test', () => {
 describe('a blocked line', () => {
   it('keeps its pressure at its temperature', () => {
     run(
-      fc.property(span(0, 20e6), span(275, 310), (P, T) => {
+      fc.property(evenSpan(0, 20e6), evenSpan(275, 310), (P, T) => {
         const end = blocked(P as GaugePressure, T as Temperature, T as Temperature);
         expect(Math.abs(end - P)).toBeLessThan(1e-8 * P + 1e-6);
       }),
@@ -136,7 +136,7 @@ describe('a blocked line', () => {
 
   it('falls when it cools and rises when it warms, above 50 degF', () => {
     run(
-      fc.property(span(5e6, 15e6), span(285, 300), span(0.01, 2), (P, T, dT) => {
+      fc.property(evenSpan(5e6, 15e6), evenSpan(285, 300), evenSpan(0.01, 2), (P, T, dT) => {
         const [start, here] = [P as GaugePressure, T as Temperature];
         expect(blocked(start, here, (T - dT) as Temperature)).toBeLessThan(P);
         expect(blocked(start, here, (T + dT) as Temperature)).toBeGreaterThan(P);
@@ -146,7 +146,7 @@ describe('a blocked line', () => {
 
   it('comes back to its pressure when its temperature comes back', () => {
     run(
-      fc.property(span(5e6, 15e6), span(285, 300), span(-2, 5), (P, T, dT) => {
+      fc.property(evenSpan(5e6, 15e6), evenSpan(285, 300), evenSpan(-2, 5), (P, T, dT) => {
         const [here, there] = [T as Temperature, (T + dT) as Temperature];
         expect(blocked(blocked(P as GaugePressure, here, there), there, here) / P).toBeCloseTo(1, 9);
       }),
@@ -242,7 +242,7 @@ describe('a fall of the test pressure', () => {
   it('never turns from a leak to cooling when more pressure is lost', () => {
     const rank = { 'only cooling': 0, undecided: 1, leak: 2 };
     run(
-      fc.property(span(0, 5e5), span(0, 5e5), span(0, 0.3), (fall, more, error) => {
+      fc.property(evenSpan(0, 5e5), evenSpan(0, 5e5), evenSpan(0, 0.3), (fall, more, error) => {
         const change = { temperatureError: error as TemperatureDifference };
         expect(rank[fallen(fall + more, change).verdict]).toBeGreaterThanOrEqual(rank[fallen(fall, change).verdict]);
       }),
@@ -251,7 +251,7 @@ describe('a fall of the test pressure', () => {
 
   it('is never called cooling by a worse instrument when a better one does not', () => {
     run(
-      fc.property(span(0, 3e5), span(0, 0.2), span(0, 0.3), (fall, error, more) => {
+      fc.property(evenSpan(0, 3e5), evenSpan(0, 0.2), evenSpan(0, 0.3), (fall, error, more) => {
         const fine = fallen(fall, { temperatureError: error as TemperatureDifference });
         const coarse = fallen(fall, { temperatureError: (error + more) as TemperatureDifference });
         expect(coarse.fallLeast).toBeLessThanOrEqual(fine.fallLeast);

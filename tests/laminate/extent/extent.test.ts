@@ -15,7 +15,7 @@ import {
   thinLaminateLimitExceeded,
 } from '../../../src/laminate/index.js';
 import { type Length, length, type Modulus, type Strain, type Stress } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 describe('the overlap', () => {
   it('from geometry by default is the longer of the two recalled forms', () => {

@@ -23,7 +23,7 @@ import {
   type Modulus,
   time,
 } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 const bond = fc.record({
   holeDiameter: span<Length>(0.015, 0.1),

@@ -8,9 +8,9 @@ import {
   thicknessIgnoredAxial,
 } from '../../../src/laminate/index.js';
 import { type Force, force, gauge, length, type Moment, modulus, strain } from '../../../src/quantity/index.js';
+import { span } from '../../properties/spans.js';
 
 const seeded = { seed: 20261125, numRuns: 300 };
-const span = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const closed = { shearForce: 0 as Force, bendingMoment: 0 as Moment, torque: 0 as Moment };
 
 it('pressure held along the pipe is the inverse of the thickness that the closed end asks for', () => {

@@ -15,7 +15,7 @@ import {
   temperature,
   temperatureDifference,
 } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 describe('the temperature factor', () => {
   it('is 0.7014 at the limit, at most 1, and reaches 1 where its quadratic does, 62.7 K below', () => {

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { equivalentAxialForce, equivalentPressure } from '../../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Moment } from '../../../src/quantity/index.js';
-import { near, seeded, span } from '../spans.js';
+import { near, seeded, span } from '../../properties/spans.js';
 
 const loads = fc.record({
   pressure: span<GaugePressure>(1e5, 2e7),

@@ -7,7 +7,7 @@ import {
   thicknessIgnoredHoop,
 } from '../../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Strain } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 const laminate = fc.record({
   pressure: span<GaugePressure>(1e5, 2e7),

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pressureLongTerm, thicknessLongTerm, thicknessLongTermCountsSubstrate } from '../../../src/laminate/index.js';
 import type { GaugePressure, Length, Stress } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 const laminate = fc.record({
   pressure: span<GaugePressure>(1e5, 3e7),

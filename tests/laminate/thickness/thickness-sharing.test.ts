@@ -11,7 +11,7 @@ import {
   thicknessSharingLive,
 } from '../../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Moment, Stress } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 const pipe = fc.record({
   pressure: span<GaugePressure>(1e5, 2e7),

@@ -10,7 +10,7 @@ import {
   thicknessYieldedLiveCreditsPressure,
 } from '../../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Strain, Stress } from '../../../src/quantity/index.js';
-import { near, rising, seeded, span } from '../spans.js';
+import { near, rising, seeded, span } from '../../properties/spans.js';
 
 const pipe = fc
   .record({

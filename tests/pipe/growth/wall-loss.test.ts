@@ -13,9 +13,9 @@ import {
   wallLossRate,
 } from '../../../src/pipe/index.js';
 import { corrosionRate, gauge, length, time } from '../../../src/quantity/index.js';
+import { span as real } from '../../properties/spans.js';
 
 const runs = { seed: 20261125, numRuns: 300 } as const;
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the rate of wall loss', () => {
   it('carried on for the time between the measurements leads from one to the other', () => {

@@ -8,7 +8,8 @@ import {
   minimumWall,
 } from '../../../src/pipe/index.js';
 import { type GaugePressure, gauge, type Length, length, type Stress, stress } from '../../../src/quantity/index.js';
-import { real, runs } from '../pipes.js';
+import { span as real } from '../../properties/spans.js';
+import { runs } from '../pipes.js';
 
 const cases = fc
   .tuple(real(60e6, 200e6), real(0.6, 1), real(0, 0.7), real(0.001, 0.3), real(0.02, 1.2))

@@ -21,7 +21,8 @@ import {
   type Stress,
   stress,
 } from '../../../src/quantity/index.js';
-import { pipes, real, runs } from '../pipes.js';
+import { span as real } from '../../properties/spans.js';
+import { pipes, runs } from '../pipes.js';
 
 const designs = fc
   .tuple(real(60e6, 200e6), real(0.6, 1), real(0.7, 1), real(0, 0.7), real(0.001, 0.25), real(0.02, 1.2))

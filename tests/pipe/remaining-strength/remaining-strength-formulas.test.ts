@@ -36,9 +36,9 @@ import {
   throughWallSlot,
 } from '../../../src/pipe/index.js';
 import { gauge, type Length, length, ratio, stress } from '../../../src/quantity/index.js';
+import { span as real } from '../../properties/spans.js';
 
 const runs = { seed: 20261125, numRuns: 300 } as const;
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (found: number, expected: number, relative = 1e-9): void => {
   expect(Math.abs(found - expected), `${found} against ${expected}`).toBeLessThanOrEqual(relative * Math.abs(expected));
 };

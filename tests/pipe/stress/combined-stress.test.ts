@@ -8,7 +8,8 @@ import {
   vonMisesStress,
 } from '../../../src/pipe/index.js';
 import { type Stress, stress } from '../../../src/quantity/index.js';
-import { real, runs } from '../pipes.js';
+import { span as real } from '../../properties/spans.js';
+import { runs } from '../pipes.js';
 
 const stresses = fc.tuple(real(-500e6, 500e6), real(-500e6, 500e6), real(-500e6, 500e6)) as fc.Arbitrary<
   [Stress, Stress, Stress]

@@ -12,7 +12,8 @@ import {
   thickWallRadialStress,
 } from '../../../src/pipe/index.js';
 import { gauge, type Length, length } from '../../../src/quantity/index.js';
-import { pipes, real, runs } from '../pipes.js';
+import { span as real } from '../../properties/spans.js';
+import { pipes, runs } from '../pipes.js';
 
 const insideOf = (pipe: { outsideDiameter: Length; wallThickness: Length }) =>
   (pipe.outsideDiameter - 2 * pipe.wallThickness) as Length;

@@ -8,9 +8,9 @@ import {
   weighingError,
   weighingErrorTooLarge,
 } from '../../../src/resin/index.js';
+import { span } from '../../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const masses = fc.tuple(span(0.1, 40), span(0.3, 8), span(0.3, 8));
 
 describe('batches', () => {

@@ -24,9 +24,9 @@ import {
   runawayParameter,
   runawayParameterBeyondCritical,
 } from '../../../src/resin/index.js';
+import { span } from '../../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the heat of a mix', () => {
   it('rises in proportion to its resin', () => {

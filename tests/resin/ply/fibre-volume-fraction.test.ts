@@ -24,9 +24,9 @@ import {
   prepregThickness,
   resinForFibre,
 } from '../../../src/resin/index.js';
+import { span } from '../../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const share = span(0.05, 1) as fc.Arbitrary<Ratio>;
 const voids = span(0, 0.2) as fc.Arbitrary<Ratio>;
 const densities = fc.record({ fibreDensity: span(1400, 2700), resinDensity: span(950, 1400) }) as fc.Arbitrary<{

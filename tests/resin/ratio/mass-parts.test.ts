@@ -10,9 +10,9 @@ import {
   mixingRatioErrorTooLarge,
   volumeParts,
 } from '../../../src/resin/index.js';
+import { span } from '../../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const drawnDensity = span(700, 2500) as fc.Arbitrary<Density>;
 
 describe('a mixing ratio', () => {

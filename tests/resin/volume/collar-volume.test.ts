@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { density, type Length, length, ratio, type Volume } from '../../../src/quantity/index.js';
 import { collarVolume, defectVolume, mass, massWithWaste, volumeWithWaste } from '../../../src/resin/index.js';
+import { span } from '../../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('a filler collar', () => {
   it('is the ring between two cylinders', () => {

@@ -24,7 +24,7 @@ import {
   tensionAlongBand,
   tensionFromContactPressure,
 } from '../../../src/seal/index.js';
-import { off, run, span } from '../spans.js';
+import { off, run, span } from '../../properties/spans.js';
 
 const drawnForce = span(1, 1e6);
 const halfAngle = span(0.01, Math.PI / 2);

@@ -18,7 +18,7 @@ import {
   strapStress,
   tensionFromTorque,
 } from '../../../src/seal/index.js';
-import { off, run, span } from '../spans.js';
+import { off, run, span } from '../../properties/spans.js';
 
 describe('torque and tension of the fastener', () => {
   it('undo each other', () => {

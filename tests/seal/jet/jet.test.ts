@@ -19,7 +19,7 @@ import {
   leakForce,
   liquidLeakRate,
 } from '../../../src/seal/index.js';
-import { off, run, span } from '../spans.js';
+import { off, run, span } from '../../properties/spans.js';
 
 const holeArea = circleArea({ diameter: length.mm(10) });
 

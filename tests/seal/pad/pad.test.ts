@@ -10,7 +10,7 @@ import {
   padSize,
   padSizeBelowPractice,
 } from '../../../src/seal/index.js';
-import { off, run, span } from '../spans.js';
+import { off, run, span } from '../../properties/spans.js';
 
 describe('the pad', () => {
   const hole = (d: number) => ({ holeDiameter: length.mm(d), multiple: 3, margin: length.mm(25) });

@@ -19,7 +19,7 @@ import {
   backingSheet,
   backingSheetOutsidePractice,
 } from '../../../src/seal/index.js';
-import { off, run, span } from '../spans.js';
+import { off, run, span } from '../../properties/spans.js';
 
 const supports = fc.constantFrom('clamped', 'simply supported');
 

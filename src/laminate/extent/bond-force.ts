@@ -1,5 +1,5 @@
-import { finite, formula, nonNegative, positive } from '../formula/index.js';
-import type { Force, Length, Stress } from '../quantity/index.js';
+import { finite, formula, nonNegative, positive } from '../../formula/index.js';
+import type { Force, Length, Stress } from '../../quantity/index.js';
 
 export interface BondForceInput {
   readonly outsideDiameter: Length;

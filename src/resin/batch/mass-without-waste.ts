@@ -1,5 +1,5 @@
-import { formula, nonNegative, positive } from '../formula/index.js';
-import type { Mass, Ratio } from '../quantity/index.js';
+import { formula, nonNegative, positive } from '../../formula/index.js';
+import type { Mass, Ratio } from '../../quantity/index.js';
 
 export interface MassWithoutWasteInput {
   readonly mass: Mass;

@@ -1,5 +1,5 @@
-import { finite, formula, listOfRows, nonNegative } from '../formula/index.js';
-import type { Mass } from '../quantity/index.js';
+import { finite, formula, listOfRows, nonNegative } from '../../formula/index.js';
+import type { Mass } from '../../quantity/index.js';
 
 /** A batch as it was weighed. */
 export interface WeighedBatch {

@@ -1,5 +1,5 @@
-import { atMost, formula, nonNegative, positive } from '../formula/index.js';
-import type { Length } from '../quantity/index.js';
+import { atMost, formula, nonNegative, positive } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
 
 export interface MetalLossDepthInput {
   readonly wallThickness: Length;

@@ -1,6 +1,6 @@
-import { finite, formula } from '../formula/index.js';
-import type { Ratio } from '../quantity/index.js';
-import { type MixingRatioErrorInput, mixingRatioError } from './ratio/mixing-ratio-error.js';
+import { finite, formula } from '../../formula/index.js';
+import type { Ratio } from '../../quantity/index.js';
+import { type MixingRatioErrorInput, mixingRatioError } from './mixing-ratio-error.js';
 
 /**
  * How far the hardener of a batch is off: above 0 too much, below 0 too little.

@@ -1,4 +1,4 @@
-import { atLeast, atMost, formula, positive } from '../formula/index.js';
+import { atLeast, atMost, formula, positive } from '../../formula/index.js';
 
 export interface WorkingSafetyFactorInput {
   readonly designFactor?: number;

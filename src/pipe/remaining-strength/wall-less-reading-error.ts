@@ -1,5 +1,5 @@
-import { formula, nonNegative } from '../formula/index.js';
-import type { Length } from '../quantity/index.js';
+import { formula, nonNegative } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
 
 export interface WallLessReadingErrorInput {
   readonly wallReading: Length;

@@ -1,6 +1,6 @@
-import { atLeast, formula } from '../formula/index.js';
-import type { GaugePressure } from '../quantity/index.js';
-import { type ThroughWallSlotInput, throughWallSlot } from './rupture/through-wall-slot.js';
+import { atLeast, formula } from '../../formula/index.js';
+import type { GaugePressure } from '../../quantity/index.js';
+import { type ThroughWallSlotInput, throughWallSlot } from './through-wall-slot.js';
 
 export interface ThroughWallSlotPressureInput extends ThroughWallSlotInput {
   readonly safetyFactor: number;

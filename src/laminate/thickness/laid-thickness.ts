@@ -1,5 +1,5 @@
-import { finite, formula, positive, wholeNumber } from '../formula/index.js';
-import type { Length } from '../quantity/index.js';
+import { finite, formula, positive, wholeNumber } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
 
 export interface LaidThicknessInput {
   readonly plies: number;

@@ -1,5 +1,5 @@
-import { atLeast, atMost, finite, formula, nonNegative, positive } from '../formula/index.js';
-import type { GaugePressure } from '../quantity/index.js';
+import { atLeast, atMost, finite, formula, nonNegative, positive } from '../../formula/index.js';
+import type { GaugePressure } from '../../quantity/index.js';
 
 export interface RecentPressureLimitInput {
   readonly recentPressure: GaugePressure;

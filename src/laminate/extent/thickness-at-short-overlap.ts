@@ -1,5 +1,5 @@
-import { formula, nonNegative, positive } from '../formula/index.js';
-import type { Length } from '../quantity/index.js';
+import { formula, nonNegative, positive } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
 
 export interface ThicknessAtShortOverlapInput {
   readonly thickness: Length;

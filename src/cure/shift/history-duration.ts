@@ -1,6 +1,6 @@
-import { finite, formula } from '../formula/index.js';
-import type { Time } from '../quantity/index.js';
-import { checkSteps, type TemperatureStep } from './shift/temperature-step.js';
+import { finite, formula } from '../../formula/index.js';
+import type { Time } from '../../quantity/index.js';
+import { checkSteps, type TemperatureStep } from './temperature-step.js';
 
 export interface HistoryDurationInput {
   readonly steps: readonly TemperatureStep[];
