@@ -74,7 +74,7 @@ const SAMPLERS: Readonly<Record<string, Sampler>> = {
     const links = JOB.slice(1).map((step, index) => ({ step, after: JOB[Math.floor(random() * (index + 1))] }));
     return [...links, { step: JOB[4], after: JOB[Math.floor(random() * 4)] }];
   },
-  'site/schedule entered': (random) => (random() < 0.5 ? [] : [{ step: JOB[3], at: between(random, [0, 200_000]) }]),
+  'site/schedule entered': (random) => [{ step: JOB[3], at: between(random, [0, 200_000]) }],
   'laminate/performance-factor table': (random) => LIVES.map((life) => ({ life, factor: between(random, [0.3, 0.9]) })),
 };
 

@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive } from '../../formula/index.js';
+import { finite, formula, nonNegative, positive } from '../../formula/index.js';
 import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
 
 export interface LeastSteelReadingInput {
@@ -23,7 +23,9 @@ export function leastSteelReading(input: LeastSteelReadingInput): Temperature {
   positive(least, 'minimumTemperature', 'K');
   nonNegative(e, 'thermometerError', 'K');
   positive(T0, 'freezingPoint', 'K');
-  return (Math.max(least, T0) + e) as Temperature;
+  const reading = Math.max(least, T0) + e;
+  finite(reading, 'leastSteelReading', 'K');
+  return reading as Temperature;
 }
 
 export const leastSteelReadingFormula = /* @__PURE__ */ formula<LeastSteelReadingInput, Temperature>({

@@ -11,7 +11,7 @@ export interface ElapsedTimeInput {
  *
  * $$\Delta t = t_2 - t_1$$
  *
- * @param input.from t_1, from the start of the job [s]
+ * @param input.from t_1, from the start of the job, below 0 before it [s]
  * @param input.to   t_2, from the start of the job [s], >= t_1
  * @returns time between them [s]
  * @throws CalculationError `invalid-input`
@@ -20,7 +20,9 @@ export function elapsedTime(input: ElapsedTimeInput): Time {
   const { from, to } = input;
   finite(from, 'from', 's');
   atLeast(to, from, 'the earlier hour', 'to', 's');
-  return (to - from) as Time;
+  const elapsed = to - from;
+  finite(elapsed, 'elapsedTime', 's');
+  return elapsed as Time;
 }
 
 export const elapsedTimeFormula = /* @__PURE__ */ formula<ElapsedTimeInput, Time>({
