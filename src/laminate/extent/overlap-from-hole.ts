@@ -40,7 +40,8 @@ export function overlapFromHole(input: OverlapFromHoleInput): Length {
       parameter: 'holeDiameter',
       value: d,
       unit: 'm',
-      constraint: `must be below ${limit} m; a larger hole takes the overlap from the geometry of the pipe`,
+      constraint: 'must be below {limit}; a larger hole takes the overlap from the geometry of the pipe',
+      limit: limit,
       source: 'after ISO 24817:2017, 7.5.8, as recalled',
     });
   }

@@ -55,7 +55,8 @@ function checkProfile(profile: readonly ProfilePoint[], defect: Defect, t: numbe
         parameter: `defect.profile[${i}].position`,
         value: point.position,
         unit: 'm',
-        constraint: `must lie beyond the point before it, ${before.position} m: order the points along the pipe`,
+        constraint: 'must lie beyond the point before it, {limit}: order the points along the pipe',
+        limit: before.position,
       });
     }
   }
