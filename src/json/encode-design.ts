@@ -69,7 +69,19 @@ const mixKinds = {
   hardener: 'mass',
   batchMass: 'mass',
 } as const;
-const cureKinds = { wait: 'time', workingTime: 'time' } as const;
+const cureKinds = {
+  workingTime: 'time',
+  law: {
+    wait: 'time',
+    requiredTime: 'time',
+    referenceTemperature: 'temperature',
+    minimumTemperature: 'temperature',
+    testedFrom: 'temperature',
+    testedTo: 'temperature',
+    activationEnergy: 'activation energy',
+  },
+} as const;
+const durationKinds = { time: 'time' } as const;
 
 const designKinds: KindsOf<DesignParts> = {
   found: {
@@ -109,6 +121,10 @@ const designKinds: KindsOf<DesignParts> = {
   line: { pressure: 'gauge pressure', highestPressure: 'gauge pressure' },
   mixes: { filler: mixKinds, laminateResin: mixKinds },
   cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
+  timeline: {
+    steps: { takes: durationKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
+    earliestReturn: 'time',
+  },
   seal: {
     padDiameter: 'length',
     forceOnPad: 'force',

@@ -251,7 +251,11 @@ export function inventedDesign(): Designed {
     cures: {
       putty: 'none',
       filler: 'none',
-      laminate: { material: 'glass and epoxy, invented', wait: time.hour(51.4), workingTime: time.minute(54) },
+      laminate: {
+        material: 'glass and epoxy, invented',
+        workingTime: time.minute(54),
+        law: { sort: 'same at every hour', wait: time.hour(51.4) },
+      },
     },
     mixes: {
       filler: {
@@ -294,6 +298,22 @@ export function inventedDesign(): Designed {
       needsSecondMethod: true,
       inspection: [],
       pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: time.hour(1) },
+    },
+    timeline: {
+      steps: [
+        {
+          id: 'cure',
+          sort: 'hold point',
+          after: [],
+          takes: { cure: 'laminate' },
+          startsAt: time.hour(0),
+          endsAt: time.hour(51.4),
+          duration: { known: true, time: time.hour(51.4) },
+          slack: time.hour(0),
+          critical: true,
+        },
+      ],
+      earliestReturn: time.hour(51.4),
     },
     assumed: [
       {

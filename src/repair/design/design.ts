@@ -14,6 +14,8 @@ import type {
 } from '../../quantity/index.js';
 import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
+import type { CureLaw } from '../timeline/cure-law.js';
+import type { Timeline } from '../timeline/timeline.js';
 import type { LaminateCriterion } from './criteria.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
@@ -171,10 +173,10 @@ export interface CureDesigns {
 
 export interface CureDesign {
   readonly material: string;
-  /** Longest wait of the cases considered. */
-  readonly wait: Time;
   /** Shortest working time of the cases considered. */
   readonly workingTime: Time;
+  /** How its wait follows from the hour at which it is laid: the wait itself stands in the timeline. */
+  readonly law: CureLaw;
 }
 
 /** What every design says, whatever became of it. */
@@ -209,9 +211,11 @@ export interface DesignParts {
   readonly mixes: MixDesigns;
   /** How the wrap is laid, roll by roll. */
   readonly rolls: RollsDesign;
+  readonly acceptance: AcceptanceDesign;
+  /** When each step of the job begins and ends: every hour that is printed comes from it. */
+  readonly timeline: Timeline;
   /** Whether work may start, as read and forecast. */
   readonly site: SiteDesign;
-  readonly acceptance: AcceptanceDesign;
 }
 
 /** A design that was made: every part is there. */

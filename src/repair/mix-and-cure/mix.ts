@@ -1,5 +1,6 @@
 import { heading, step } from '../../formula/index.js';
-import type { Area, Length, Mass, MassFlow, Ratio, Time, Volume } from '../../quantity/index.js';
+import { metalLossDepth } from '../../pipe/index.js';
+import type { Area, Length, Mass, MassFlow, Time, Volume } from '../../quantity/index.js';
 import {
   batchPlan,
   batchSplit,
@@ -9,6 +10,7 @@ import {
   massWithWaste,
   usableMass,
 } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
 import { tapeArea } from '../../wrap/index.js';
 import type { Filler, Parts, WetLayUp } from '../case/case.js';
 import type {
@@ -21,11 +23,11 @@ import type {
   TapeDesign,
 } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
-import { assumeQuantity, attempt, type Workbook } from '../job/workbook.js';
+import { assume, attempt, type Workbook } from '../job/workbook.js';
 import { laidLength } from '../wrap/wrap.js';
 
-/** From the start of kneading or stirring to one even colour: common practice. */
-export const MIXING_TIME = 300 as Time;
+/** From the start of kneading or stirring to one even colour. */
+export const MIXING_TIME = practice.mixingTime.value;
 
 /** What is mixed on site: filler under the wrap, resin for it. */
 export function planMixes(
@@ -37,7 +39,7 @@ export function planMixes(
     cures,
   }: { found: AsFound; extent: ExtentDesign; wrap: TapeDesign | SheetDesign; cures: CureDesigns },
 ): MixDesigns | Open {
-  const { filler: asked, resin, defect, pipe, wrap: stock } = work.case;
+  const { filler: asked, resin, defect, wrap: stock } = work.case;
   const filler =
     asked === 'none' || cures.filler === 'none'
       ? 'none'
@@ -46,7 +48,6 @@ export function planMixes(
           axialLength: asked.underWholeWrap === true ? laidLength(wrap, extent) : extent.defectLength,
           defectLength: extent.defectLength,
           defectWidth: defect.circumferentialWidth,
-          defectDepth: (pipe.wallThickness - defect.remainingWall) as Length,
           workingTime: cures.filler.workingTime,
         });
   const fabricArea =
@@ -57,13 +58,6 @@ export function planMixes(
   return { filler, laminateResin };
 }
 
-/** Mixing and placing of the filler, batch after batch. */
-export function placingTime(work: Workbook, { filler: mix }: MixDesigns): number {
-  const { filler } = work.case;
-  if (filler === 'none' || mix === 'none') return 0;
-  return mix.batches * MIXING_TIME + mix.mass / filler.rate;
-}
-
 /** What is built up under the laminate. */
 export interface FillerDemand {
   readonly outsideDiameter: Length;
@@ -71,7 +65,6 @@ export interface FillerDemand {
   readonly axialLength: Length;
   readonly defectLength: Length;
   readonly defectWidth: Length;
-  readonly defectDepth: Length;
   readonly workingTime: Time;
 }
 
@@ -79,14 +72,18 @@ export interface FillerDemand {
 export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand): MixDesign | undefined {
   const { recorder } = work;
   heading(recorder, 'Filler');
-  const { kind, cause } = work.case.defect;
+  const { defect, pipe } = work.case;
+  const { kind, cause } = defect;
   const outside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
   // An external pit is filled too; taken with its deepest depth all over, since filler left over costs little.
   const cavity = outside
     ? step(recorder, 'resin/defect-volume', defectVolume, {
         length: demand.defectLength,
         width: demand.defectWidth,
-        depth: demand.defectDepth,
+        depth: step(recorder, 'pipe/metal-loss-depth', metalLossDepth, {
+          wallThickness: pipe.wallThickness,
+          remainingWall: defect.remainingWall,
+        }),
         shape: 'flat-bottomed',
       })
     : (0 as Volume);
@@ -99,7 +96,7 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
     patchThickness: filler.thicknessOverDefect,
     defectVolume: cavity,
   });
-  const waste = wasteOf(work, filler.waste, 'filler');
+  const waste = assume(work, filler.waste, practice.mixWaste);
   const mass = step(recorder, 'resin/mass-with-waste', massWithWaste, { volume, density: filler.density, waste });
   const batches = planBatches(work, filler, mass, demand.workingTime);
   return batches && { material: filler.name, volume, mass, ...batches };
@@ -118,7 +115,7 @@ export function planLaminateResin(
     fabricArea,
     arealWeight: resin.fabricWeight,
     fibreMassFraction: resin.fibreMassFraction,
-    waste: wasteOf(work, resin.waste, 'laminate resin'),
+    waste: assume(work, resin.waste, practice.mixWaste),
   });
   const batches = planBatches(work, resin, mass, workingTime);
   return (
@@ -142,17 +139,11 @@ type Batches = Pick<MixDesign, 'base' | 'hardener' | 'batches' | 'batchMass' | '
 function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: Time): Batches | undefined {
   const { recorder } = work;
   return attempt(work, 'mixing', () => {
-    assumeQuantity(work, undefined, {
-      name: 'time for mixing a batch',
-      kind: 'time',
-      value: MIXING_TIME,
-      tag: 'practice',
-      because: 'about five minutes of stirring to one even colour',
-    });
+    const mixingTime = assume(work, undefined, practice.mixingTime);
     const usable = step(recorder, 'resin/usable-mass', usableMass, {
       placingRate: material.rate,
       workingTime,
-      mixingTime: MIXING_TIME,
+      mixingTime,
     });
     const plan = step(recorder, 'resin/batch-plan', batchPlan, {
       mass,
@@ -173,15 +164,5 @@ function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: T
       limitedBy: plan.governing,
       kits: plan.kits,
     };
-  });
-}
-
-function wasteOf(work: Workbook, given: Ratio | undefined, what: string): Ratio {
-  return assumeQuantity(work, given, {
-    name: `waste of ${what}`,
-    kind: 'ratio',
-    value: 0.15 as Ratio,
-    tag: 'practice',
-    because: 'within the usual 10 to 25 per cent; it costs material only',
   });
 }

@@ -1,0 +1,2 @@
+export * from './elapsed-time.js';
+export * from './schedule.js';
