@@ -192,7 +192,7 @@ export function inventedDesign(): Designed {
         fitAsItIs: true,
         methods: [
           { criterion: 'original B31G', value: gauge.MPa(5.1) },
-          { criterion: 'DNV-RP-F101', needs: 'the tensile strength' },
+          { criterion: 'DNV-RP-F101', needs: { text: 'the tensile strength' } },
         ],
       },
     },
@@ -212,7 +212,7 @@ export function inventedDesign(): Designed {
       },
       alternatives: [
         { criterion: 'substrate yielded', value: length.mm(1.25) },
-        { criterion: 'long-term strength', needs: 'the long-term strength of the laminate' },
+        { criterion: 'long-term strength', needs: { text: 'the long-term strength of the laminate' } },
       ],
       leastPlies: 2,
       plies: 5,

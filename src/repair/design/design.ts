@@ -51,7 +51,7 @@ export interface UsedRule {
 /** A candidate that could not be computed, and what it would need. */
 export interface Unavailable {
   readonly criterion: string;
-  readonly needs: string;
+  readonly needs: Line;
 }
 
 /** One candidate for a quantity, by the name of its criterion. */

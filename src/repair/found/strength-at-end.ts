@@ -1,6 +1,6 @@
 import { heading, step } from '../../formula/index.js';
 import { type DepthPoint, type MethodResult, profileAtEndOfLife } from '../../pipe/index.js';
-import type { GaugePressure } from '../../quantity/index.js';
+import { type GaugePressure, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
@@ -24,9 +24,9 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
   };
   const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
   if (result === undefined) {
-    const text = refusals[0]?.text ?? 'remaining strength: no method applies';
-    if (countsOnIt || assessment?.method !== undefined) work.notCovered.push({ text });
-    else warn(work, `The remaining strength of the thinned pipe could not be computed. ${text}`);
+    const refusal = refusals[0] ?? { text: 'remaining strength: no method applies' };
+    if (countsOnIt || assessment?.method !== undefined) work.notCovered.push(refusal);
+    else warn(work, notComputed(refusal));
     return undefined;
   }
   for (const note of result.notes) warn(work, `Remaining strength by ${result.method}: ${note}.`);
@@ -37,6 +37,10 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     fitAsItIs: result.safePressure >= service.designPressure,
     methods: result.methods.map(asCandidate),
   };
+}
+
+function notComputed({ text, amounts = [] }: Line): Line {
+  return line(`The remaining strength of the thinned pipe could not be computed. ${text}`, ...amounts);
 }
 
 function factorsFor(work: Workbook, countsOnIt: boolean): StrengthFactors | undefined {
@@ -71,5 +75,5 @@ function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): reado
 function asCandidate(tried: MethodResult): Candidate<GaugePressure> | Unavailable {
   return tried.inside
     ? { criterion: tried.method, value: tried.safePressure }
-    : { criterion: tried.method, needs: tried.because };
+    : { criterion: tried.method, needs: { text: tried.because } };
 }
