@@ -39,7 +39,18 @@ describe('a design as JSON', () => {
     };
     walk(json, '');
     const counts = bare.map((path) => path.replaceAll(/\[\d+\]/gu, ''));
-    const counted = ['plies', 'leastPlies', 'layersPerPass', 'passes', 'layers', 'bands', 'rolls', 'batches', 'kits', 'safetyFactor'];
+    const counted = [
+      'plies',
+      'leastPlies',
+      'layersPerPass',
+      'passes',
+      'layers',
+      'bands',
+      'rolls',
+      'batches',
+      'kits',
+      'safetyFactor',
+    ];
     const hardness = ['qualified', 'leastMean', 'leastSingle', 'readings'];
     const known = [...counted, ...hardness, 'pass', 'roll', 'endsInPass', 'crews'];
     expect(counts.filter((path) => !known.includes(path.split('.').at(-1) ?? ''))).toEqual([]);

@@ -216,7 +216,6 @@ export function inventedDesign(): Designed {
       ],
       leastPlies: 2,
       plies: 5,
-      leastPlies: 2,
       laidThickness: length.mm(4),
       wrappedDiameter: length.mm(327.9),
       resistance: {
