@@ -24,6 +24,7 @@ export * from './overlap-from-hole.js';
 export * from './performance-factor.js';
 export * from './plate-modulus.js';
 export * from './ply-count.js';
+export * from './poisson-ratio-limit.js';
 export * from './pressure-ignored-axial.js';
 export * from './pressure-ignored-hoop.js';
 export * from './pressure-long-term.js';

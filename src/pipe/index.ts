@@ -12,12 +12,14 @@ export * from './b31g-original.js';
 export * from './b31g-original-all.js';
 export * from './bending-stress.js';
 export * from './bore-hoop-stress.js';
+export * from './circumference.js';
 export * from './circumferential-extent-limit.js';
 export * from './code-hoop-stress.js';
 export * from './code-longitudinal-stress.js';
 export * from './combined-tresca-stress.js';
 export * from './combined-von-mises-stress.js';
 export * from './critical-through-wall-length.js';
+export * from './defect-circle-diameter.js';
 export * from './defect-depth-at-end-of-life.js';
 export * from './defect-length-at-end-of-life.js';
 export type { DepthPoint } from './depth-profile.js';
@@ -60,6 +62,7 @@ export * from './modified-b31g-all.js';
 export * from './order-wall.js';
 export * from './outside-diameter-from-circumference.js';
 export * from './outside-hoop-stress.js';
+export * from './outside-radius.js';
 export type { PartWallDefect } from './part-wall-defect.js';
 export * from './recent-pressure-limit.js';
 export * from './rectangular-defect.js';
@@ -75,6 +78,7 @@ export {
   type RemainingStrengthMethod,
   remainingStrengthMethods,
 } from './remaining-strength-methods.js';
+export * from './remaining-wall.js';
 export * from './restrained-pressure-stress.js';
 export * from './restrained-thermal-stress.js';
 export * from './safe-pressure.js';
