@@ -1,30 +1,55 @@
-import * as z from 'zod';
-import { caseSchema } from './case-schema.js';
-import { bare, describe } from './schema-walk.js';
+import { wordOf } from '../repair/case/admit.js';
+import type { Field, Fields } from '../repair/case/table-field.js';
+import { documentTable, documentWordsAt } from './document-table.js';
+import { exampleOf, expectedIn } from './expected.js';
 
-/** A field of the case document, as a reader of the schema wants it listed. */
+/** A field of the case document, as a reader wants it listed. */
 export interface CaseField {
   /** `pipe.wallThickness`; a row of a list is `defect.profile[].depth`. */
   readonly path: string;
   readonly required: boolean;
+  /** What it is. */
+  readonly says: string;
   /** What it takes, in words. */
   readonly expected: string;
   readonly example: unknown;
 }
 
-/** Every field of a case, in the order of the schema; of what takes several shapes, the fields of each. */
+/** Every field of a case, in the order of the table; of what takes several shapes, the fields of each, once. */
 export function caseFields(): CaseField[] {
-  return fieldsOf(caseSchema, '');
+  const found = new Map<string, CaseField>();
+  list(documentTable, '', found);
+  return [...found.values()];
 }
 
-function fieldsOf(schema: z.core.$ZodType, path: string): CaseField[] {
-  const plain = bare(schema);
-  if (plain instanceof z.ZodUnion) return plain.options.flatMap((option) => fieldsOf(option, path));
-  if (plain instanceof z.ZodArray) return fieldsOf(plain.element, `${path}[]`);
-  if (!(plain instanceof z.ZodObject)) return [];
-  return Object.entries(plain.shape).flatMap(([key, field]) => {
+function list(fields: Fields, path: string, found: Map<string, CaseField>): void {
+  for (const [key, field] of Object.entries(fields)) {
     const at = path === '' ? key : `${path}.${key}`;
-    const { expected, example } = describe(field);
-    return [{ path: at, required: !(field instanceof z.ZodOptional), expected, example }, ...fieldsOf(field, at)];
-  });
+    add(field, at, found);
+    within(field, at, found);
+  }
+}
+
+function add(field: Field, path: string, found: Map<string, CaseField>): void {
+  const before = found.get(path);
+  const required = field.optional !== true && before?.required !== false;
+  const example = exampleOf(field, path);
+  found.set(path, { path, required, says: documentWordsAt(path)[1], expected: expectedIn(field), example });
+}
+
+function within(field: Field, path: string, found: Map<string, CaseField>): void {
+  switch (field.kind) {
+    case 'block':
+      list(field.fields, path, found);
+      break;
+    case 'list':
+      within(field.row, `${path}[]`, found);
+      break;
+    case 'either':
+      for (const shape of field.shapes) within(shape, path, found);
+      break;
+    case 'variants':
+      add(wordOf(field), `${path}.${field.by}`, found);
+      for (const fields of Object.values(field.variants)) list(fields, path, found);
+  }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import * as z from 'zod';
-import type { CaseDocument } from '../../src/json/case-schema.js';
+import type { CaseDocument } from '../../src/json/document-table.js';
 import { caseFields, caseJsonSchema, decodeCase } from '../../src/json/index.js';
 import type { RepairCase } from '../../src/repair/index.js';
 import { exampleDocument, exampleNames } from './examples.js';

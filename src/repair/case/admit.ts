@@ -20,11 +20,18 @@ export interface Door {
   readonly report: (problem: Problem) => void;
 }
 
+/** A copy of a whole case, or the report that it is none. */
+export function admitWhole(door: Door, fields: Fields, held: unknown): unknown {
+  if (isObject(held)) return admitFields(door, fields, held, undefined);
+  door.report({ sort: 'unfit', place: undefined, field: { kind: 'block', fields }, value: held });
+  return held;
+}
+
 /**
  * A copy of what `held` holds, field by field as the table has it; nothing of it is shared with what came in. Whatever the
  * table does not allow is reported, and its place in the copy means nothing.
  */
-export function admitFields(door: Door, fields: Fields, held: object, place: Place | undefined, by?: string): object {
+function admitFields(door: Door, fields: Fields, held: object, place: Place | undefined, by?: string): object {
   const given = held as Readonly<Record<string, unknown>>;
   const copy: Record<string, unknown> = {};
   if (by !== undefined) copy[by] = given[by];
@@ -41,7 +48,14 @@ export function admitFields(door: Door, fields: Fields, held: object, place: Pla
   return copy;
 }
 
-function admit(door: Door, field: Field, value: unknown, within: Place | undefined, key: string | number): unknown {
+/** A copy of what one field holds. */
+export function admit(
+  door: Door,
+  field: Field,
+  value: unknown,
+  within: Place | undefined,
+  key: string | number,
+): unknown {
   if (value === 'none' && field.none === true) return value;
   switch (field.kind) {
     case 'block':
@@ -66,13 +80,13 @@ function admit(door: Door, field: Field, value: unknown, within: Place | undefin
       if (typeof value === 'boolean') return value;
       break;
     case 'text':
-      if (isText(value)) return value;
+      if (isText(value, SOME_TEXT)) return value;
       break;
     case 'name':
-      if (isText(value) || Number.isFinite(value)) return value;
+      if (isText(value, SOME_TEXT) || Number.isFinite(value)) return value;
       break;
     case 'clock':
-      if (isClock(value)) return value;
+      if (isText(value, CLOCK)) return value;
       break;
     default:
       return admitAmount(door, field, value, within, key);
@@ -137,12 +151,14 @@ export function inBounds({ kind, above, from, below, to }: AmountField, value: n
   return kind !== 'count' || Number.isSafeInteger(value);
 }
 
-export function isText(value: unknown): value is string {
-  return typeof value === 'string' && value.trim() !== '';
-}
+/** Text that is not empty. */
+export const SOME_TEXT = /\S/u;
 
-export function isClock(value: unknown): value is string {
-  return typeof value === 'string' && /^(?:[01]\d|2[0-3]):[0-5]\d$/u.test(value);
+/** A time of day. */
+export const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d$/u;
+
+function isText(value: unknown, pattern: RegExp): boolean {
+  return typeof value === 'string' && pattern.test(value);
 }
 
 function isObject(value: unknown): value is object {

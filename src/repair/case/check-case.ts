@@ -1,6 +1,6 @@
 import { refuse } from '../../formula/index.js';
 import { type Amount, siSymbol } from '../../quantity/index.js';
-import { admitFields, type Door, type Problem } from './admit.js';
+import { admitWhole, type Door, type Problem } from './admit.js';
 import type { RepairCase } from './case.js';
 import type { Contradiction } from './contradiction.js';
 import { contradictions } from './contradictions.js';
@@ -19,15 +19,13 @@ const typedDoor: Door = { read: (_, value) => value, report: refuseField };
  * @throws CalculationError `invalid-input`, which names the field by its path in the case
  */
 export function checkCase(given: RepairCase): RepairCase {
-  if (typeof given !== 'object' || given === null || Array.isArray(given))
-    invalid('the case', given, '', `must be ${inWords({ kind: 'block', fields: caseTable })}`);
-  const repairCase = admitFields(typedDoor, caseTable, given, undefined) as RepairCase;
+  const repairCase = admitWhole(typedDoor, caseTable, given) as RepairCase;
   contradictions(repairCase, (found) => refuseContradiction(found, repairCase));
   return repairCase;
 }
 
 function refuseField(problem: Problem): never {
-  const parameter = writtenPlace(problem.place);
+  const parameter = writtenPlace(problem.place) || 'the case';
   switch (problem.sort) {
     case 'missing':
       return invalid(parameter, undefined, '', `must be ${inWords(problem.field)}`);
