@@ -1,34 +1,40 @@
 /**
- * Writes src/index.ts, the table of contents of the package: `npm run contents`.
+ * Writes the entries of the package from its rooms and kinds: `npm run contents`.
  *
- * From every room it lists the functions and types that the room's index exports. Left out are declarations and other
- * constants (`hoopwright/formulas`) and whatever `hoopwright/tables` exports, so that one import costs one function; and whatever is
- * marked `@internal`, such as a guard that two files of a room share.
+ * `src/index.ts` holds the job, the kinds, the rule sets and the record of a calculation; each room has an entry of its own
+ * beside it (`src/pipe.ts`), and each kind of quantity is an entry as it stands. From a room an entry lists the functions
+ * and types that the room's index exports. Left out are declarations and other constants (`hoopwright/formulas`), whatever
+ * `hoopwright/tables` exports, and whatever is marked `@internal`, such as a guard that two files of a room share.
+ * package.json repeats the entries as its `exports`, so these are written from the same lists.
  */
 import { execFileSync } from 'node:child_process';
-import { existsSync, realpathSync, writeFileSync } from 'node:fs';
+import { readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const target = 'src/index.ts';
 
-/** The rooms in the order in which data flows, and what each heading says. */
-const rooms: readonly (readonly [room: string, heading: string])[] = [
-  ['quantity', 'Quantities: constructors, readers, text.'],
+/** The rooms that have an entry of their own, in the order in which data flows, and what each holds. */
+export const rooms: Readonly<Record<string, string>> = {
+  rules: 'rule sets as data',
+  mechanics: 'mechanics that several rooms need',
+  pipe: 'stresses, design pressure, remaining strength and wall loss of a pipe',
+  laminate: 'allowable strain, thickness, leak resistance and extent of the laminate',
+  wrap: 'tape and sheet: layers, lengths, rolls',
+  resin: 'what is mixed: volumes, ratios, batches',
+  cure: 'temperature, time and degree of cure',
+  site: 'whether work may start',
+  seal: 'how a leak is held first',
+  acceptance: 'hardness, findings and the pressure test',
+};
+
+/** The parts of the root entry. */
+const parts: readonly (readonly [room: string, heading: string])[] = [
+  ['repair', 'The whole job.'],
+  ['quantity', 'Quantities: a namespace and a type for each kind, text, conversions.'],
   ['formula', 'Refusals and the record of a calculation.'],
   ['rules', 'Rule sets as data.'],
-  ['mechanics', 'Mechanics that several rooms need.'],
-  ['pipe', 'The pipe: stresses, remaining strength, wall loss.'],
-  ['laminate', 'The laminate: strain, thickness, leak resistance, extent.'],
-  ['wrap', 'The wrap: tape, sheet, layers, rolls.'],
-  ['resin', 'The mix: volumes, ratios, batches.'],
-  ['cure', 'The cure: temperature, time, degree.'],
-  ['site', 'The site: whether work may start.'],
-  ['seal', 'The leak seal.'],
-  ['acceptance', 'Acceptance and pressure test.'],
-  ['repair', 'The whole job.'],
 ];
 
 /** What users need of formula/; guards and declarations are for those who write formulas. */
@@ -51,8 +57,11 @@ const constantsOf = new Set(['rules', 'repair']);
 function program(): ts.Program {
   const file = ts.readConfigFile(join(root, 'tsconfig.json'), ts.sys.readFile);
   const { options } = ts.parseJsonConfigFileContent(file.config, ts.sys, root);
-  const entries = [...rooms.map(([room]) => `src/${room}/index.ts`), 'src/tables.ts'];
-  return ts.createProgram(entries.map((entry) => join(root, entry)).filter(existsSync), options);
+  const indexes = [...parts.map(([room]) => room), ...Object.keys(rooms)].map((room) => `src/${room}/index.ts`);
+  return ts.createProgram(
+    [...indexes, 'src/tables.ts'].map((entry) => join(root, entry)),
+    options,
+  );
 }
 
 interface Exported {
@@ -84,34 +93,73 @@ function exportsOf(path: string, of: ts.Program): Exported[] {
     });
 }
 
-function listOf(room: string, of: ts.Program, tables: ReadonlySet<string>): string[] {
-  return exportsOf(`src/${room}/index.ts`, of)
+function listOf(room: string, of: ts.Program, tables: ReadonlySet<string>): string {
+  const names = exportsOf(`src/${room}/index.ts`, of)
     .filter(({ name, sort }) => {
       if (room === 'formula') return fromFormula.has(name);
       if (sort === 'constant' && !constantsOf.has(room)) return false;
       return !tables.has(name);
     })
     .map(({ name, sort }) => (sort === 'type' ? `type ${name}` : name));
+  return `export { ${names.join(', ')} } from './${room}/index.js';\n`;
 }
 
-/** The text that src/index.ts must have. */
-export function contents(): string {
-  const built = program();
-  const tables = new Set(exportsOf('src/tables.ts', built).map(({ name }) => name));
-  const parts = rooms.flatMap(([room, heading]) => {
-    if (room === 'quantity') return [`// ${heading}\n\nexport * from './quantity/index.js';\n`];
-    const names = listOf(room, built, tables);
-    return names.length === 0 ? [] : [`// ${heading}\n\nexport { ${names.join(', ')} } from './${room}/index.js';\n`];
-  });
-  const text = `/** Table of contents, written by \`npm run contents\`. */\n\n${parts.join('\n')}`;
-  // biome sorts and breaks the lists as it does everywhere else.
-  return execFileSync(join(root, 'node_modules/.bin/biome'), ['check', '--write', `--stdin-file-path=${target}`], {
-    input: text,
+/** The kinds by the name of their entry: `gauge` stands in gauge-pressure.ts. */
+function kinds(): (readonly [entry: string, file: string])[] {
+  const index = readFileSync(join(root, 'src/quantity/index.ts'), 'utf8');
+  const found = [...index.matchAll(/^export \* as (\w+) from '\.\/([a-z-]+)\.js';$/gmu)];
+  const kebab = (name: string): string => name.replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+  return found.map(([, name = '', file = '']) => [kebab(name), `quantity/${file}`] as const);
+}
+
+/** Every entry and the file of `src` that it is, the root first. */
+export function entries(): ReadonlyMap<string, string> {
+  const own = ['formulas', 'tables', 'report', 'json', ...Object.keys(rooms)].map((name) => [name, name] as const);
+  const subpaths = [...own, ...kinds()].map(([entry, file]) => [`./${entry}`, file] as const);
+  return new Map([['.', 'index'], ...subpaths]);
+}
+
+/** package.json with the entries as its exports; types stand beside each file, so they need no line of their own. */
+function manifest(): string {
+  const lines = [...entries()].map(
+    ([entry, file]) => `"${entry}": { "import": "./dist/${file}.js", "require": "./dist/${file}.cjs" },`,
+  );
+  const text = readFileSync(join(root, 'package.json'), 'utf8');
+  return text.replace(
+    /"exports": \{.*?\n {2}\}/su,
+    `"exports": {\n${lines.join('\n')}\n"./package.json": "./package.json"\n}`,
+  );
+}
+
+// biome sorts and breaks the lists as it does everywhere else.
+function formatted(target: string, input: string): string {
+  const biome = join(root, 'node_modules/.bin/biome');
+  return execFileSync(biome, ['check', '--write', `--stdin-file-path=${target}`], {
+    input,
     cwd: root,
     encoding: 'utf8',
   });
 }
 
+/** The text that each written file must have. */
+export function contents(): ReadonlyMap<string, string> {
+  const built = program();
+  const tables = new Set(exportsOf('src/tables.ts', built).map(({ name }) => name));
+  const sections = parts.map(([room, heading]) => {
+    const list = room === 'quantity' ? "export * from './quantity/index.js';\n" : listOf(room, built, tables);
+    return `// ${heading}\n\n${list}`;
+  });
+  const texts: [string, string][] = [
+    ['src/index.ts', `/** Table of contents, written by \`npm run contents\`. */\n\n${sections.join('\n')}`],
+    ...Object.entries(rooms).map(([room, words]): [string, string] => [
+      `src/${room}.ts`,
+      `/** \`hoopwright/${room}\`: ${words}. Written by \`npm run contents\`. */\n${listOf(room, built, tables)}`,
+    ]),
+    ['package.json', manifest()],
+  ];
+  return new Map(texts.map(([file, text]) => [file, formatted(file, text)]));
+}
+
 if (process.argv[1] !== undefined && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  writeFileSync(join(root, target), contents());
+  for (const [file, text] of contents()) writeFileSync(join(root, file), text);
 }

@@ -47,9 +47,14 @@ describe('the README', () => {
     expect(run(['dist/cli.js', ...args]).length).toBeGreaterThan(100);
   });
 
-  it('says every entry that the package exports', () => {
+  it('says every entry that the package exports, and leads to the page that lists the kinds', () => {
     const entries = Object.keys(manifest.exports).filter((entry) => !entry.endsWith('.json'));
-    for (const entry of entries) expect(readme).toContain(`\`hoopwright${entry.slice(1)}\``);
+    const ofKinds = entries.filter((entry) => manifest.exports[entry].import.includes('/quantity/'));
+    for (const entry of entries.filter((each) => !ofKinds.includes(each)))
+      expect(readme).toContain(`\`hoopwright${entry.slice(1)}\``);
+    expect(ofKinds.length).toBeGreaterThan(30);
+    const page = readFileSync('docs/quantities.md', 'utf8');
+    for (const entry of ofKinds) expect(page).toContain(`\`hoopwright${entry.slice(1)}\``);
   });
 });
 

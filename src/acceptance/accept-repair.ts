@@ -1,8 +1,8 @@
 import { nonNegative, oneOf, positive } from '../formula/index.js';
 import type { AcceptanceDecision, AcceptanceRecord } from './acceptance-record.js';
-import { hardnessGate } from './hardness-gate.js';
-import { judgeFindings } from './judge-findings.js';
-import { tapTest } from './tap-test.js';
+import { judgeFindings } from './findings/judge-findings.js';
+import { tapTest } from './findings/tap-test.js';
+import { hardnessGate } from './hardness/hardness-gate.js';
 import { type AcceptanceReason, type HoldPoint, worstVerdict } from './verdict.js';
 
 const holdPoints: readonly HoldPoint[] = ['hardness', 'surface', 'bond', 'dimensions', 'pressure test'];

@@ -1,7 +1,7 @@
 import type { GaugePressure, Length, Time } from '../quantity/index.js';
-import type { HardnessGateInput } from './hardness-gate.js';
-import type { Finding } from './judge-findings.js';
-import type { PressureFallVerdict } from './pressure-fall.js';
+import type { Finding } from './findings/judge-findings.js';
+import type { HardnessGateInput } from './hardness/hardness-gate.js';
+import type { PressureFallVerdict } from './pressure-test/pressure-fall.js';
 import type { AcceptanceReason, AcceptanceVerdict, HoldPoint } from './verdict.js';
 
 export interface HardnessRecord extends HardnessGateInput {

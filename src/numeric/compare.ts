@@ -12,6 +12,6 @@ export function agree(one: number, other: number, apart: number): boolean {
 }
 
 /** Whether a stretch is as long as it has to be, or short of it by no more than readings lie apart. */
-export function reaches(from: number, to: number, length: number, apart: number): boolean {
+export function spans(from: number, to: number, length: number, apart: number): boolean {
   return to - from >= length - apart;
 }

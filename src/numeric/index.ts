@@ -1,4 +1,5 @@
-export { agree, exceeds, reaches } from './compare.js';
+export { agree, exceeds, spans } from './compare.js';
 export { countDown, countUp } from './count.js';
 export { integrate } from './quadrature.js';
+export { missingTo, reaches } from './reach.js';
 export { bisect, type Root } from './root.js';

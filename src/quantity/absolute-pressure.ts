@@ -1,21 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { absolutePressureUnits } from './units/absolute-pressure.js';
 
 /** A pressure above vacuum. */
 export type AbsolutePressure = Quantity<'absolute pressure'>;
-
-/** Units in which an absolute pressure is written, each as an exact ratio to the SI unit. */
-export const absolutePressureUnits = {
-  Pa: [1, 1],
-  kPa: [1000, 1],
-  MPa: [1000000, 1],
-  bar: [100000, 1],
-  hPa: [100, 1],
-  mbar: [100, 1],
-  bara: [100000, 1],
-  atm: [101325, 1],
-  psi: [44482216152605, 6451600000],
-  psia: [44482216152605, 6451600000],
-} as const satisfies UnitTable;
 
 /** An absolute pressure given in pascals. */
 export const Pa = (value: PlainNumber): AbsolutePressure => toSi(value, absolutePressureUnits.Pa) as AbsolutePressure;

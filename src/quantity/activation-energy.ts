@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { activationEnergyUnits } from './units/activation-energy.js';
 
 /** The energy in the exponent of a rate law. */
 export type ActivationEnergy = Quantity<'activation energy'>;
-
-/** Units in which an activation energy is written, each as an exact ratio to the SI unit. */
-export const activationEnergyUnits = {
-  'J/mol': [1, 1],
-  'kJ/mol': [1000, 1],
-  'kcal/mol': [4184, 1],
-} as const satisfies UnitTable;
 
 /** An activation energy given in joules per mole. */
 export const JPerMol = (value: PlainNumber): ActivationEnergy =>
@@ -21,3 +15,9 @@ export const kJPerMol = (value: PlainNumber): ActivationEnergy =>
   toSi(value, activationEnergyUnits['kJ/mol']) as ActivationEnergy;
 /** The number of kilojoules per mole in an activation energy. */
 export const inKJPerMol = (quantity: ActivationEnergy): number => fromSi(quantity, activationEnergyUnits['kJ/mol']);
+
+/** An activation energy given in kilocalories per mole. */
+export const kcalPerMol = (value: PlainNumber): ActivationEnergy =>
+  toSi(value, activationEnergyUnits['kcal/mol']) as ActivationEnergy;
+/** The number of kilocalories per mole in an activation energy. */
+export const inKcalPerMol = (quantity: ActivationEnergy): number => fromSi(quantity, activationEnergyUnits['kcal/mol']);

@@ -1,13 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { angleUnits } from './units/angle.js';
 
 /** A plane angle. */
 export type Angle = Quantity<'angle'>;
-
-/** Units in which an angle is written, each as an exact ratio to the SI unit. */
-export const angleUnits = {
-  rad: [1, 1],
-  deg: [Math.PI, 180],
-} as const satisfies UnitTable;
 
 /** An angle given in radians. */
 export const rad = (value: PlainNumber): Angle => toSi(value, angleUnits.rad) as Angle;

@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { areaUnits } from './units/area.js';
 
 /** An area: hole, metal loss, surface to cover. */
 export type Area = Quantity<'area'>;
-
-/** Units in which an area is written, each as an exact ratio to the SI unit. */
-export const areaUnits = {
-  m2: [1, 1],
-  mm2: [1, 1000000],
-  cm2: [1, 10000],
-  in2: [64516, 100000000],
-  ft2: [9290304, 100000000],
-} as const satisfies UnitTable;
 
 /** An area given in square metres. */
 export const m2 = (value: PlainNumber): Area => toSi(value, areaUnits.m2) as Area;

@@ -1,15 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { arealWeightUnits } from './units/areal-weight.js';
 
 /** A mass per area: fabric, coating, soluble salts. */
 export type ArealWeight = Quantity<'areal weight'>;
-
-/** Units in which an areal weight is written, each as an exact ratio to the SI unit. */
-export const arealWeightUnits = {
-  'kg/m2': [1, 1],
-  'g/m2': [1, 1000],
-  'mg/m2': [1, 1000000],
-  'oz/yd2': [45359237, 1337803776],
-} as const satisfies UnitTable;
 
 /** An areal weight given in kilograms per square metre. */
 export const kgPerM2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['kg/m2']) as ArealWeight;
@@ -25,3 +18,8 @@ export const inGPerM2 = (quantity: ArealWeight): number => fromSi(quantity, area
 export const ozPerYd2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['oz/yd2']) as ArealWeight;
 /** The number of ounces per square yard in an areal weight. */
 export const inOzPerYd2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['oz/yd2']);
+
+/** An areal weight given in milligrams per square metre. */
+export const mgPerM2 = (value: PlainNumber): ArealWeight => toSi(value, arealWeightUnits['mg/m2']) as ArealWeight;
+/** The number of milligrams per square metre in an areal weight. */
+export const inMgPerM2 = (quantity: ArealWeight): number => fromSi(quantity, arealWeightUnits['mg/m2']);

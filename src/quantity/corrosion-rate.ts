@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { corrosionRateUnits } from './units/corrosion-rate.js';
 
 /** A loss of metal, or a growth in length, per time. A year is 365.25 days. */
 export type CorrosionRate = Quantity<'corrosion rate'>;
-
-/** Units in which a corrosion rate is written, each as an exact ratio to the SI unit. */
-export const corrosionRateUnits = {
-  'm/s': [1, 1],
-  'mm/year': [1, 31557600000],
-  'um/year': [1, 31557600000000],
-  'in/year': [254, 315576000000],
-  'mil/year': [254, 315576000000000],
-} as const satisfies UnitTable;
 
 /** A corrosion rate given in millimetres per year. */
 export const mmPerYear = (value: PlainNumber): CorrosionRate =>
@@ -23,3 +15,20 @@ export const milPerYear = (value: PlainNumber): CorrosionRate =>
   toSi(value, corrosionRateUnits['mil/year']) as CorrosionRate;
 /** The number of thousandths of an inch per year in a corrosion rate. */
 export const inMilPerYear = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['mil/year']);
+
+/** A corrosion rate given in metres per second. */
+export const mPerS = (value: PlainNumber): CorrosionRate => toSi(value, corrosionRateUnits['m/s']) as CorrosionRate;
+/** The number of metres per second in a corrosion rate. */
+export const inMPerS = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['m/s']);
+
+/** A corrosion rate given in micrometres per year. */
+export const umPerYear = (value: PlainNumber): CorrosionRate =>
+  toSi(value, corrosionRateUnits['um/year']) as CorrosionRate;
+/** The number of micrometres per year in a corrosion rate. */
+export const inUmPerYear = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['um/year']);
+
+/** A corrosion rate given in inches per year. */
+export const inchPerYear = (value: PlainNumber): CorrosionRate =>
+  toSi(value, corrosionRateUnits['in/year']) as CorrosionRate;
+/** The number of inches per year in a corrosion rate. */
+export const inInchPerYear = (quantity: CorrosionRate): number => fromSi(quantity, corrosionRateUnits['in/year']);

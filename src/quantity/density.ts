@@ -1,18 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { densityUnits } from './units/density.js';
 
 /** A mass per volume. */
 export type Density = Quantity<'density'>;
-
-/** Units in which a density is written, each as an exact ratio to the SI unit. */
-export const densityUnits = {
-  'kg/m3': [1, 1],
-  'g/cm3': [1000, 1],
-  'kg/L': [1000, 1],
-  'g/m3': [1, 1000],
-  'lb/in3': [56699046250, 2048383],
-  'lb/ft3': [28349523125, 1769802912],
-  'lb/gal': [736351250, 6145149],
-} as const satisfies UnitTable;
 
 /** A density given in kilograms per cubic metre. */
 export const kgPerM3 = (value: PlainNumber): Density => toSi(value, densityUnits['kg/m3']) as Density;
@@ -28,3 +18,18 @@ export const inGPerCm3 = (quantity: Density): number => fromSi(quantity, density
 export const lbPerIn3 = (value: PlainNumber): Density => toSi(value, densityUnits['lb/in3']) as Density;
 /** The number of pounds per cubic inch in a density. */
 export const inLbPerIn3 = (quantity: Density): number => fromSi(quantity, densityUnits['lb/in3']);
+
+/** A density given in grams per cubic metre. */
+export const gPerM3 = (value: PlainNumber): Density => toSi(value, densityUnits['g/m3']) as Density;
+/** The number of grams per cubic metre in a density. */
+export const inGPerM3 = (quantity: Density): number => fromSi(quantity, densityUnits['g/m3']);
+
+/** A density given in pounds per cubic foot. */
+export const lbPerFt3 = (value: PlainNumber): Density => toSi(value, densityUnits['lb/ft3']) as Density;
+/** The number of pounds per cubic foot in a density. */
+export const inLbPerFt3 = (quantity: Density): number => fromSi(quantity, densityUnits['lb/ft3']);
+
+/** A density given in pounds per US gallon. */
+export const lbPerGal = (value: PlainNumber): Density => toSi(value, densityUnits['lb/gal']) as Density;
+/** The number of pounds per US gallon in a density. */
+export const inLbPerGal = (quantity: Density): number => fromSi(quantity, densityUnits['lb/gal']);

@@ -1,15 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { energyReleaseRateUnits } from './units/energy-release-rate.js';
 
 /** Energy released per area of new crack: toughness of the bond between laminate and pipe. */
 export type EnergyReleaseRate = Quantity<'energy release rate'>;
-
-/** Units in which an energy release rate is written, each as an exact ratio to the SI unit. */
-export const energyReleaseRateUnits = {
-  'J/m2': [1, 1],
-  'kJ/m2': [1000, 1],
-  'N/mm': [1000, 1],
-  'in lbf/in2': [44482216152605, 254000000000],
-} as const satisfies UnitTable;
 
 /** An energy release rate given in joules per square metre. */
 export const JPerM2 = (value: PlainNumber): EnergyReleaseRate =>
@@ -23,3 +16,9 @@ export const inchLbfPerIn2 = (value: PlainNumber): EnergyReleaseRate =>
 /** The number of inch pounds per square inch in an energy release rate. */
 export const inInchLbfPerIn2 = (quantity: EnergyReleaseRate): number =>
   fromSi(quantity, energyReleaseRateUnits['in lbf/in2']);
+
+/** An energy release rate given in kilojoules per square metre. */
+export const kJPerM2 = (value: PlainNumber): EnergyReleaseRate =>
+  toSi(value, energyReleaseRateUnits['kJ/m2']) as EnergyReleaseRate;
+/** The number of kilojoules per square metre in an energy release rate. */
+export const inKJPerM2 = (quantity: EnergyReleaseRate): number => fromSi(quantity, energyReleaseRateUnits['kJ/m2']);

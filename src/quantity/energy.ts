@@ -1,15 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { energyUnits } from './units/energy.js';
 
 /** An energy: stored in a pressure test, released by a curing mass. */
 export type Energy = Quantity<'energy'>;
-
-/** Units in which an energy is written, each as an exact ratio to the SI unit. */
-export const energyUnits = {
-  J: [1, 1],
-  kJ: [1000, 1],
-  MJ: [1000000, 1],
-  'ft lbf': [3389544870828501, 2500000000000000],
-} as const satisfies UnitTable;
 
 /** An energy given in joules. */
 export const J = (value: PlainNumber): Energy => toSi(value, energyUnits.J) as Energy;
@@ -25,3 +18,8 @@ export const inKJ = (quantity: Energy): number => fromSi(quantity, energyUnits.k
 export const MJ = (value: PlainNumber): Energy => toSi(value, energyUnits.MJ) as Energy;
 /** The number of megajoules in an energy. */
 export const inMJ = (quantity: Energy): number => fromSi(quantity, energyUnits.MJ);
+
+/** An energy given in foot-pounds. */
+export const ftLbf = (value: PlainNumber): Energy => toSi(value, energyUnits['ft lbf']) as Energy;
+/** The number of foot-pounds in an energy. */
+export const inFtLbf = (quantity: Energy): number => fromSi(quantity, energyUnits['ft lbf']);

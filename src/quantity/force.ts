@@ -1,15 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { forceUnits } from './units/force.js';
 
 /** A force: end load, plug force, strap tension. */
 export type Force = Quantity<'force'>;
-
-/** Units in which a force is written, each as an exact ratio to the SI unit. */
-export const forceUnits = {
-  N: [1, 1],
-  kN: [1000, 1],
-  MN: [1000000, 1],
-  lbf: [44482216152605, 10000000000000],
-} as const satisfies UnitTable;
 
 /** A force given in newtons. */
 export const N = (value: PlainNumber): Force => toSi(value, forceUnits.N) as Force;
@@ -25,3 +18,8 @@ export const inKN = (quantity: Force): number => fromSi(quantity, forceUnits.kN)
 export const lbf = (value: PlainNumber): Force => toSi(value, forceUnits.lbf) as Force;
 /** The number of pounds force in a force. */
 export const inLbf = (quantity: Force): number => fromSi(quantity, forceUnits.lbf);
+
+/** A force given in meganewtons. */
+export const MN = (value: PlainNumber): Force => toSi(value, forceUnits.MN) as Force;
+/** The number of meganewtons in a force. */
+export const inMN = (quantity: Force): number => fromSi(quantity, forceUnits.MN);

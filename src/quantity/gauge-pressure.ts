@@ -1,18 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { gaugePressureUnits } from './units/gauge-pressure.js';
 
 /** A pressure above the surrounding atmosphere: what a gauge on the line reads. */
 export type GaugePressure = Quantity<'gauge pressure'>;
-
-/** Units in which a gauge pressure is written, each as an exact ratio to the SI unit. */
-export const gaugePressureUnits = {
-  Pa: [1, 1],
-  kPa: [1000, 1],
-  MPa: [1000000, 1],
-  bar: [100000, 1],
-  barg: [100000, 1],
-  psi: [44482216152605, 6451600000],
-  psig: [44482216152605, 6451600000],
-} as const satisfies UnitTable;
 
 /** A gauge pressure given in pascals. */
 export const Pa = (value: PlainNumber): GaugePressure => toSi(value, gaugePressureUnits.Pa) as GaugePressure;

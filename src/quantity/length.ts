@@ -1,19 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { lengthUnits } from './units/length.js';
 
 /** A length: diameter, wall thickness, defect length, axial extent. */
 export type Length = Quantity<'length'>;
-
-/** Units in which a length is written, each as an exact ratio to the SI unit. */
-export const lengthUnits = {
-  m: [1, 1],
-  mm: [1, 1000],
-  cm: [1, 100],
-  km: [1000, 1],
-  um: [1, 1000000],
-  in: [254, 10000],
-  ft: [3048, 10000],
-  mil: [254, 10000000],
-} as const satisfies UnitTable;
 
 /** A length given in metres. */
 export const m = (value: PlainNumber): Length => toSi(value, lengthUnits.m) as Length;
@@ -44,3 +33,13 @@ export const inFt = (quantity: Length): number => fromSi(quantity, lengthUnits.f
 export const mil = (value: PlainNumber): Length => toSi(value, lengthUnits.mil) as Length;
 /** The number of thousandths of an inch in a length. */
 export const inMil = (quantity: Length): number => fromSi(quantity, lengthUnits.mil);
+
+/** A length given in centimetres. */
+export const cm = (value: PlainNumber): Length => toSi(value, lengthUnits.cm) as Length;
+/** The number of centimetres in a length. */
+export const inCm = (quantity: Length): number => fromSi(quantity, lengthUnits.cm);
+
+/** A length given in kilometres. */
+export const km = (value: PlainNumber): Length => toSi(value, lengthUnits.km) as Length;
+/** The number of kilometres in a length. */
+export const inKm = (quantity: Length): number => fromSi(quantity, lengthUnits.km);

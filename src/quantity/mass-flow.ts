@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { massFlowUnits } from './units/mass-flow.js';
 
 /** A mass per time: gas leak, mixing or laying rate. */
 export type MassFlow = Quantity<'mass flow'>;
-
-/** Units in which a mass flow is written, each as an exact ratio to the SI unit. */
-export const massFlowUnits = {
-  'kg/s': [1, 1],
-  'kg/h': [1, 3600],
-  'g/min': [1, 60000],
-  'kg/min': [1, 60],
-  'lb/h': [45359237, 360000000000],
-} as const satisfies UnitTable;
 
 /** A mass flow given in kilograms per second. */
 export const kgPerS = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['kg/s']) as MassFlow;
@@ -21,3 +13,18 @@ export const inKgPerS = (quantity: MassFlow): number => fromSi(quantity, massFlo
 export const kgPerMin = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['kg/min']) as MassFlow;
 /** The number of kilograms per minute in a mass flow. */
 export const inKgPerMin = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['kg/min']);
+
+/** A mass flow given in kilograms per hour. */
+export const kgPerH = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['kg/h']) as MassFlow;
+/** The number of kilograms per hour in a mass flow. */
+export const inKgPerH = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['kg/h']);
+
+/** A mass flow given in grams per minute. */
+export const gPerMin = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['g/min']) as MassFlow;
+/** The number of grams per minute in a mass flow. */
+export const inGPerMin = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['g/min']);
+
+/** A mass flow given in pounds per hour. */
+export const lbPerH = (value: PlainNumber): MassFlow => toSi(value, massFlowUnits['lb/h']) as MassFlow;
+/** The number of pounds per hour in a mass flow. */
+export const inLbPerH = (quantity: MassFlow): number => fromSi(quantity, massFlowUnits['lb/h']);

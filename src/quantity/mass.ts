@@ -1,17 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { massUnits } from './units/mass.js';
 
 /** A mass: resin, hardener, filler. */
 export type Mass = Quantity<'mass'>;
-
-/** Units in which a mass is written, each as an exact ratio to the SI unit. */
-export const massUnits = {
-  kg: [1, 1],
-  g: [1, 1000],
-  mg: [1, 1000000],
-  t: [1000, 1],
-  lb: [45359237, 100000000],
-  oz: [45359237, 1600000000],
-} as const satisfies UnitTable;
 
 /** A mass given in kilograms. */
 export const kg = (value: PlainNumber): Mass => toSi(value, massUnits.kg) as Mass;
@@ -32,3 +23,13 @@ export const inLb = (quantity: Mass): number => fromSi(quantity, massUnits.lb);
 export const oz = (value: PlainNumber): Mass => toSi(value, massUnits.oz) as Mass;
 /** The number of ounces in a mass. */
 export const inOz = (quantity: Mass): number => fromSi(quantity, massUnits.oz);
+
+/** A mass given in milligrams. */
+export const mg = (value: PlainNumber): Mass => toSi(value, massUnits.mg) as Mass;
+/** The number of milligrams in a mass. */
+export const inMg = (quantity: Mass): number => fromSi(quantity, massUnits.mg);
+
+/** A mass given in tonnes. */
+export const t = (value: PlainNumber): Mass => toSi(value, massUnits.t) as Mass;
+/** The number of tonnes in a mass. */
+export const inT = (quantity: Mass): number => fromSi(quantity, massUnits.t);

@@ -1,19 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { modulusUnits } from './units/modulus.js';
 
 /** An elastic modulus. */
 export type Modulus = Quantity<'modulus'>;
-
-/** Units in which a modulus is written, each as an exact ratio to the SI unit. */
-export const modulusUnits = {
-  Pa: [1, 1],
-  kPa: [1000, 1],
-  MPa: [1000000, 1],
-  'N/mm2': [1000000, 1],
-  GPa: [1000000000, 1],
-  psi: [44482216152605, 6451600000],
-  ksi: [44482216152605, 6451600],
-  Msi: [222411080763025, 32258],
-} as const satisfies UnitTable;
 
 /** A modulus given in pascals. */
 export const Pa = (value: PlainNumber): Modulus => toSi(value, modulusUnits.Pa) as Modulus;
@@ -39,3 +28,13 @@ export const inPsi = (quantity: Modulus): number => fromSi(quantity, modulusUnit
 export const Msi = (value: PlainNumber): Modulus => toSi(value, modulusUnits.Msi) as Modulus;
 /** The number of million pounds per square inch in a modulus. */
 export const inMsi = (quantity: Modulus): number => fromSi(quantity, modulusUnits.Msi);
+
+/** A modulus given in kilopascals. */
+export const kPa = (value: PlainNumber): Modulus => toSi(value, modulusUnits.kPa) as Modulus;
+/** The number of kilopascals in a modulus. */
+export const inKPa = (quantity: Modulus): number => fromSi(quantity, modulusUnits.kPa);
+
+/** A modulus given in thousands of pounds per square inch. */
+export const ksi = (value: PlainNumber): Modulus => toSi(value, modulusUnits.ksi) as Modulus;
+/** The number of thousands of pounds per square inch in a modulus. */
+export const inKsi = (quantity: Modulus): number => fromSi(quantity, modulusUnits.ksi);

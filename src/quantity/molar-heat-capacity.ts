@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { molarHeatCapacityUnits } from './units/molar-heat-capacity.js';
 
 /** An energy per amount of substance and temperature: the molar gas constant. */
 export type MolarHeatCapacity = Quantity<'molar heat capacity'>;
-
-/** Units in which a molar heat capacity is written, each as an exact ratio to the SI unit. */
-export const molarHeatCapacityUnits = {
-  'J/(mol K)': [1, 1],
-  'kJ/(mol K)': [1000, 1],
-  'cal/(mol K)': [4184, 1000],
-} as const satisfies UnitTable;
 
 /** A molar heat capacity given in joules per mole kelvin. */
 export const JPerMolK = (value: PlainNumber): MolarHeatCapacity =>
@@ -16,3 +10,17 @@ export const JPerMolK = (value: PlainNumber): MolarHeatCapacity =>
 /** The number of joules per mole kelvin in a molar heat capacity. */
 export const inJPerMolK = (quantity: MolarHeatCapacity): number =>
   fromSi(quantity, molarHeatCapacityUnits['J/(mol K)']);
+
+/** A molar heat capacity given in kilojoules per mole kelvin. */
+export const kJPerMolK = (value: PlainNumber): MolarHeatCapacity =>
+  toSi(value, molarHeatCapacityUnits['kJ/(mol K)']) as MolarHeatCapacity;
+/** The number of kilojoules per mole kelvin in a molar heat capacity. */
+export const inKJPerMolK = (quantity: MolarHeatCapacity): number =>
+  fromSi(quantity, molarHeatCapacityUnits['kJ/(mol K)']);
+
+/** A molar heat capacity given in calories per mole kelvin. */
+export const calPerMolK = (value: PlainNumber): MolarHeatCapacity =>
+  toSi(value, molarHeatCapacityUnits['cal/(mol K)']) as MolarHeatCapacity;
+/** The number of calories per mole kelvin in a molar heat capacity. */
+export const inCalPerMolK = (quantity: MolarHeatCapacity): number =>
+  fromSi(quantity, molarHeatCapacityUnits['cal/(mol K)']);

@@ -1,13 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { molarMassUnits } from './units/molar-mass.js';
 
 /** A mass per mole; also equivalent weight: mass per mole of reactive group. */
 export type MolarMass = Quantity<'molar mass'>;
-
-/** Units in which a molar mass is written, each as an exact ratio to the SI unit. */
-export const molarMassUnits = {
-  'kg/mol': [1, 1],
-  'g/mol': [1, 1000],
-} as const satisfies UnitTable;
 
 /** A molar mass given in kilograms per mole. */
 export const kgPerMol = (value: PlainNumber): MolarMass => toSi(value, molarMassUnits['kg/mol']) as MolarMass;

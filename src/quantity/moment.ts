@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { momentUnits } from './units/moment.js';
 
 /** A moment of force: bending, torsion, fastener torque. */
 export type Moment = Quantity<'moment'>;
-
-/** Units in which a moment is written, each as an exact ratio to the SI unit. */
-export const momentUnits = {
-  'N m': [1, 1],
-  'N mm': [1, 1000],
-  'kN m': [1000, 1],
-  'lbf in': [1129848290276167, 10000000000000000],
-  'lbf ft': [3389544870828501, 2500000000000000],
-} as const satisfies UnitTable;
 
 /** A moment given in newton metres. */
 export const Nm = (value: PlainNumber): Moment => toSi(value, momentUnits['N m']) as Moment;
@@ -26,3 +18,13 @@ export const inNmm = (quantity: Moment): number => fromSi(quantity, momentUnits[
 export const lbfFt = (value: PlainNumber): Moment => toSi(value, momentUnits['lbf ft']) as Moment;
 /** The number of pound-force feet in a moment. */
 export const inLbfFt = (quantity: Moment): number => fromSi(quantity, momentUnits['lbf ft']);
+
+/** A moment given in kilonewton metres. */
+export const kNm = (value: PlainNumber): Moment => toSi(value, momentUnits['kN m']) as Moment;
+/** The number of kilonewton metres in a moment. */
+export const inKNm = (quantity: Moment): number => fromSi(quantity, momentUnits['kN m']);
+
+/** A moment given in pound-force inches. */
+export const lbfIn = (value: PlainNumber): Moment => toSi(value, momentUnits['lbf in']) as Moment;
+/** The number of pound-force inches in a moment. */
+export const inLbfIn = (quantity: Moment): number => fromSi(quantity, momentUnits['lbf in']);

@@ -51,7 +51,7 @@ export type Kind = keyof SiUnits;
 /** A number in the coherent SI unit of kind `K`. The unit stands in the brand so that compiler messages show it. */
 export type Quantity<K extends Kind> = number & { readonly '~kind': `${K} [${SiUnits[K]}]` };
 
-/** A number that is not a quantity already: what a constructor takes, so that `mm(inch(3))` does not compile. */
+/** A number that is not a quantity already: what a constructor takes, so that `length.mm(length.inch(3))` does not compile. */
 export type PlainNumber = number & { readonly '~kind'?: never };
 
 /** The kind of a quantity type. */

@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { rateConstantUnits } from './units/rate-constant.js';
 
 /** Conversion per time. */
 export type RateConstant = Quantity<'rate constant'>;
-
-/** Units in which a rate constant is written, each as an exact ratio to the SI unit. */
-export const rateConstantUnits = {
-  '1/s': [1, 1],
-  '1/min': [1, 60],
-  '1/h': [1, 3600],
-} as const satisfies UnitTable;
 
 /** A rate constant given in parts of one per second. */
 export const perS = (value: PlainNumber): RateConstant => toSi(value, rateConstantUnits['1/s']) as RateConstant;
@@ -19,3 +13,8 @@ export const inPerS = (quantity: RateConstant): number => fromSi(quantity, rateC
 export const perMin = (value: PlainNumber): RateConstant => toSi(value, rateConstantUnits['1/min']) as RateConstant;
 /** The number of parts of one per minute in a rate constant. */
 export const inPerMin = (quantity: RateConstant): number => fromSi(quantity, rateConstantUnits['1/min']);
+
+/** A rate constant given in one per hour. */
+export const perH = (value: PlainNumber): RateConstant => toSi(value, rateConstantUnits['1/h']) as RateConstant;
+/** The number of one per hour in a rate constant. */
+export const inPerH = (quantity: RateConstant): number => fromSi(quantity, rateConstantUnits['1/h']);

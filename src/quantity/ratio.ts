@@ -1,13 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { ratioUnits } from './units/ratio.js';
 
 /** A ratio of two like quantities: overlap, fibre fraction, humidity, depth over wall. */
 export type Ratio = Quantity<'ratio'>;
-
-/** Units in which a ratio is written, each as an exact ratio to the SI unit. */
-export const ratioUnits = {
-  '1': [1, 1],
-  '%': [1, 100],
-} as const satisfies UnitTable;
 
 /** A ratio given in parts of one. */
 export const fraction = (value: PlainNumber): Ratio => toSi(value, ratioUnits['1']) as Ratio;

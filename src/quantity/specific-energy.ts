@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { specificEnergyUnits } from './units/specific-energy.js';
 
 /** An energy per mass: heat of reaction. */
 export type SpecificEnergy = Quantity<'specific energy'>;
-
-/** Units in which a specific energy is written, each as an exact ratio to the SI unit. */
-export const specificEnergyUnits = {
-  'J/kg': [1, 1],
-  'kJ/kg': [1000, 1],
-  'J/g': [1000, 1],
-} as const satisfies UnitTable;
 
 /** A specific energy given in joules per kilogram. */
 export const JPerKg = (value: PlainNumber): SpecificEnergy =>

@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { specificHeatUnits } from './units/specific-heat.js';
 
 /** An energy per mass and temperature; also the specific gas constant. */
 export type SpecificHeat = Quantity<'specific heat'>;
-
-/** Units in which a specific heat is written, each as an exact ratio to the SI unit. */
-export const specificHeatUnits = {
-  'J/(kg K)': [1, 1],
-  'kJ/(kg K)': [1000, 1],
-  'J/(g K)': [1000, 1],
-} as const satisfies UnitTable;
 
 /** A specific heat given in joules per kilogram kelvin. */
 export const JPerKgK = (value: PlainNumber): SpecificHeat => toSi(value, specificHeatUnits['J/(kg K)']) as SpecificHeat;

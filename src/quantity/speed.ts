@@ -1,15 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { speedUnits } from './units/speed.js';
 
 /** A speed: jet, wrapping. */
 export type Speed = Quantity<'speed'>;
-
-/** Units in which a speed is written, each as an exact ratio to the SI unit. */
-export const speedUnits = {
-  'm/s': [1, 1],
-  'm/min': [1, 60],
-  'ft/s': [3048, 10000],
-  'ft/min': [3048, 600000],
-} as const satisfies UnitTable;
 
 /** A speed given in metres per second. */
 export const mPerS = (value: PlainNumber): Speed => toSi(value, speedUnits['m/s']) as Speed;
@@ -20,3 +13,13 @@ export const inMPerS = (quantity: Speed): number => fromSi(quantity, speedUnits[
 export const mPerMin = (value: PlainNumber): Speed => toSi(value, speedUnits['m/min']) as Speed;
 /** The number of metres per minute in a speed. */
 export const inMPerMin = (quantity: Speed): number => fromSi(quantity, speedUnits['m/min']);
+
+/** A speed given in feet per second. */
+export const ftPerS = (value: PlainNumber): Speed => toSi(value, speedUnits['ft/s']) as Speed;
+/** The number of feet per second in a speed. */
+export const inFtPerS = (quantity: Speed): number => fromSi(quantity, speedUnits['ft/s']);
+
+/** A speed given in feet per minute. */
+export const ftPerMin = (value: PlainNumber): Speed => toSi(value, speedUnits['ft/min']) as Speed;
+/** The number of feet per minute in a speed. */
+export const inFtPerMin = (quantity: Speed): number => fromSi(quantity, speedUnits['ft/min']);

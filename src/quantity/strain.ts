@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { strainUnits } from './units/strain.js';
 
 /** A strain: elongation per length. */
 export type Strain = Quantity<'strain'>;
-
-/** Units in which a strain is written, each as an exact ratio to the SI unit. */
-export const strainUnits = {
-  '1': [1, 1],
-  'mm/mm': [1, 1],
-  'in/in': [1, 1],
-  '%': [1, 100],
-  microstrain: [1, 1000000],
-} as const satisfies UnitTable;
 
 /** A strain given in parts of one. */
 export const fraction = (value: PlainNumber): Strain => toSi(value, strainUnits['1']) as Strain;

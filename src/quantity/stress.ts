@@ -1,18 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { stressUnits } from './units/stress.js';
 
 /** A stress or a strength: hoop stress, yield, allowable stress, lap shear strength. */
 export type Stress = Quantity<'stress'>;
-
-/** Units in which a stress is written, each as an exact ratio to the SI unit. */
-export const stressUnits = {
-  Pa: [1, 1],
-  kPa: [1000, 1],
-  MPa: [1000000, 1],
-  'N/mm2': [1000000, 1],
-  GPa: [1000000000, 1],
-  psi: [44482216152605, 6451600000],
-  ksi: [44482216152605, 6451600],
-} as const satisfies UnitTable;
 
 /** A stress given in pascals. */
 export const Pa = (value: PlainNumber): Stress => toSi(value, stressUnits.Pa) as Stress;
@@ -33,3 +23,13 @@ export const inPsi = (quantity: Stress): number => fromSi(quantity, stressUnits.
 export const ksi = (value: PlainNumber): Stress => toSi(value, stressUnits.ksi) as Stress;
 /** The number of thousand pounds per square inch in a stress. */
 export const inKsi = (quantity: Stress): number => fromSi(quantity, stressUnits.ksi);
+
+/** A stress given in kilopascals. */
+export const kPa = (value: PlainNumber): Stress => toSi(value, stressUnits.kPa) as Stress;
+/** The number of kilopascals in a stress. */
+export const inKPa = (quantity: Stress): number => fromSi(quantity, stressUnits.kPa);
+
+/** A stress given in gigapascals. */
+export const GPa = (value: PlainNumber): Stress => toSi(value, stressUnits.GPa) as Stress;
+/** The number of gigapascals in a stress. */
+export const inGPa = (quantity: Stress): number => fromSi(quantity, stressUnits.GPa);

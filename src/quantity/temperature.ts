@@ -1,14 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { temperatureUnits } from './units/temperature.js';
 
 /** A temperature on the absolute scale. */
 export type Temperature = Quantity<'temperature'>;
-
-/** Units in which a temperature is written, each as an exact ratio to the SI unit. */
-export const temperatureUnits = {
-  K: [1, 1],
-  degC: [1, 1, 273.15],
-  degF: [5, 9, 459.67],
-} as const satisfies UnitTable;
 
 /** A temperature given in kelvin. */
 export const kelvin = (value: PlainNumber): Temperature => toSi(value, temperatureUnits.K) as Temperature;

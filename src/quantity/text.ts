@@ -1,5 +1,5 @@
 import { fromSi, type Kind, type Quantity, toSi } from './quantity.js';
-import { unitOf, units } from './units.js';
+import { unitOf, units } from './units/index.js';
 
 /** What became of a text that should hold a quantity: the quantity and how it was written, or what is wrong with it. */
 export type QuantityReading<K extends Kind> =

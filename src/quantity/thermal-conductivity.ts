@@ -1,13 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { thermalConductivityUnits } from './units/thermal-conductivity.js';
 
 /** How well a material conducts heat. */
 export type ThermalConductivity = Quantity<'thermal conductivity'>;
-
-/** Units in which a thermal conductivity is written, each as an exact ratio to the SI unit. */
-export const thermalConductivityUnits = {
-  'W/(m K)': [1, 1],
-  'mW/(m K)': [1, 1000],
-} as const satisfies UnitTable;
 
 /** A thermal conductivity given in watts per metre kelvin. */
 export const WPerMK = (value: PlainNumber): ThermalConductivity =>
@@ -15,3 +10,10 @@ export const WPerMK = (value: PlainNumber): ThermalConductivity =>
 /** The number of watts per metre kelvin in a thermal conductivity. */
 export const inWPerMK = (quantity: ThermalConductivity): number =>
   fromSi(quantity, thermalConductivityUnits['W/(m K)']);
+
+/** A thermal conductivity given in milliwatts per metre kelvin. */
+export const mWPerMK = (value: PlainNumber): ThermalConductivity =>
+  toSi(value, thermalConductivityUnits['mW/(m K)']) as ThermalConductivity;
+/** The number of milliwatts per metre kelvin in a thermal conductivity. */
+export const inMWPerMK = (quantity: ThermalConductivity): number =>
+  fromSi(quantity, thermalConductivityUnits['mW/(m K)']);

@@ -1,17 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { thermalExpansionUnits } from './units/thermal-expansion.js';
 
 /** A coefficient of linear thermal expansion. */
 export type ThermalExpansion = Quantity<'thermal expansion'>;
-
-/** Units in which a thermal expansion is written, each as an exact ratio to the SI unit. */
-export const thermalExpansionUnits = {
-  '1/K': [1, 1],
-  '1/degC': [1, 1],
-  '1e-6/K': [1, 1000000],
-  'um/(m K)': [1, 1000000],
-  '1/degF': [9, 5],
-  '1e-6/degF': [9, 5000000],
-} as const satisfies UnitTable;
 
 /** A thermal expansion given in strain per kelvin. */
 export const perK = (value: PlainNumber): ThermalExpansion =>
@@ -24,3 +15,16 @@ export const perDegF = (value: PlainNumber): ThermalExpansion =>
   toSi(value, thermalExpansionUnits['1/degF']) as ThermalExpansion;
 /** The number of strain per Fahrenheit degree in a thermal expansion. */
 export const inPerDegF = (quantity: ThermalExpansion): number => fromSi(quantity, thermalExpansionUnits['1/degF']);
+
+/** A thermal expansion given in millionths per kelvin. */
+export const microPerK = (value: PlainNumber): ThermalExpansion =>
+  toSi(value, thermalExpansionUnits['1e-6/K']) as ThermalExpansion;
+/** The number of millionths per kelvin in a thermal expansion. */
+export const inMicroPerK = (quantity: ThermalExpansion): number => fromSi(quantity, thermalExpansionUnits['1e-6/K']);
+
+/** A thermal expansion given in millionths per Fahrenheit degree. */
+export const microPerDegF = (value: PlainNumber): ThermalExpansion =>
+  toSi(value, thermalExpansionUnits['1e-6/degF']) as ThermalExpansion;
+/** The number of millionths per Fahrenheit degree in a thermal expansion. */
+export const inMicroPerDegF = (quantity: ThermalExpansion): number =>
+  fromSi(quantity, thermalExpansionUnits['1e-6/degF']);

@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { timeUnits } from './units/time.js';
 
 /** A duration: cure, pot life, design life. A year is 365.25 days. */
 export type Time = Quantity<'time'>;
-
-/** Units in which a time is written, each as an exact ratio to the SI unit. */
-export const timeUnits = {
-  s: [1, 1],
-  min: [60, 1],
-  h: [3600, 1],
-  day: [86400, 1],
-  year: [31557600, 1],
-} as const satisfies UnitTable;
 
 /** A time given in seconds. */
 export const s = (value: PlainNumber): Time => toSi(value, timeUnits.s) as Time;

@@ -1,16 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { volumeFlowUnits } from './units/volume-flow.js';
 
 /** A volume per time: leak rate. */
 export type VolumeFlow = Quantity<'volume flow'>;
-
-/** Units in which a volume flow is written, each as an exact ratio to the SI unit. */
-export const volumeFlowUnits = {
-  'm3/s': [1, 1],
-  'L/s': [1, 1000],
-  'L/min': [1, 60000],
-  'm3/h': [1, 3600],
-  'gal/min': [3785411784, 60000000000000],
-} as const satisfies UnitTable;
 
 /** A volume flow given in cubic metres per second. */
 export const m3PerS = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['m3/s']) as VolumeFlow;
@@ -26,3 +18,13 @@ export const inLPerS = (quantity: VolumeFlow): number => fromSi(quantity, volume
 export const LPerMin = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['L/min']) as VolumeFlow;
 /** The number of litres per minute in a volume flow. */
 export const inLPerMin = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['L/min']);
+
+/** A volume flow given in cubic metres per hour. */
+export const m3PerH = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['m3/h']) as VolumeFlow;
+/** The number of cubic metres per hour in a volume flow. */
+export const inM3PerH = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['m3/h']);
+
+/** A volume flow given in US gallons per minute. */
+export const galPerMin = (value: PlainNumber): VolumeFlow => toSi(value, volumeFlowUnits['gal/min']) as VolumeFlow;
+/** The number of US gallons per minute in a volume flow. */
+export const inGalPerMin = (quantity: VolumeFlow): number => fromSi(quantity, volumeFlowUnits['gal/min']);

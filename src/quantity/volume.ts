@@ -1,20 +1,8 @@
-import { fromSi, type PlainNumber, type Quantity, toSi, type UnitTable } from './quantity.js';
+import { fromSi, type PlainNumber, type Quantity, toSi } from './quantity.js';
+import { volumeUnits } from './units/volume.js';
 
 /** A volume: filler collar, resin, line content. */
 export type Volume = Quantity<'volume'>;
-
-/** Units in which a volume is written, each as an exact ratio to the SI unit. */
-export const volumeUnits = {
-  m3: [1, 1],
-  mm3: [1, 1000000000],
-  cm3: [1, 1000000],
-  mL: [1, 1000000],
-  L: [1, 1000],
-  in3: [16387064, 1000000000000],
-  ft3: [28316846592, 1000000000000],
-  gal: [3785411784, 1000000000000],
-  'fl oz': [3785411784, 128000000000000],
-} as const satisfies UnitTable;
 
 /** A volume given in cubic metres. */
 export const m3 = (value: PlainNumber): Volume => toSi(value, volumeUnits.m3) as Volume;
@@ -45,3 +33,18 @@ export const inIn3 = (quantity: Volume): number => fromSi(quantity, volumeUnits.
 export const gal = (value: PlainNumber): Volume => toSi(value, volumeUnits.gal) as Volume;
 /** The number of US gallons in a volume. */
 export const inGal = (quantity: Volume): number => fromSi(quantity, volumeUnits.gal);
+
+/** A volume given in cubic millimetres. */
+export const mm3 = (value: PlainNumber): Volume => toSi(value, volumeUnits.mm3) as Volume;
+/** The number of cubic millimetres in a volume. */
+export const inMm3 = (quantity: Volume): number => fromSi(quantity, volumeUnits.mm3);
+
+/** A volume given in cubic feet. */
+export const ft3 = (value: PlainNumber): Volume => toSi(value, volumeUnits.ft3) as Volume;
+/** The number of cubic feet in a volume. */
+export const inFt3 = (quantity: Volume): number => fromSi(quantity, volumeUnits.ft3);
+
+/** A volume given in US fluid ounces. */
+export const flOz = (value: PlainNumber): Volume => toSi(value, volumeUnits['fl oz']) as Volume;
+/** The number of US fluid ounces in a volume. */
+export const inFlOz = (quantity: Volume): number => fromSi(quantity, volumeUnits['fl oz']);

@@ -13,7 +13,7 @@ export interface SealAttempt {
   readonly procedureMissing: boolean;
 }
 
-export interface SealAttemptInput {
+export interface AttemptInput {
   readonly linePressure: GaugePressure;
   readonly highestPressure: GaugePressure;
   readonly phase: ContentsPhase;
@@ -34,7 +34,7 @@ export interface SealAttemptInput {
  * @throws CalculationError `invalid-input`
  * @remarks No procedure lifts the limit of pressure. Two-phase contents count as gas.
  */
-export function sealAttempt(input: SealAttemptInput): SealAttempt {
+export function attempt(input: AttemptInput): SealAttempt {
   const { linePressure: p, highestPressure: pMax, phase, hazardous, writtenProcedure } = input;
   nonNegative(p, 'linePressure', 'Pa');
   nonNegative(pMax, 'highestPressure', 'Pa');
@@ -53,10 +53,10 @@ function answered(value: boolean, parameter: string): void {
   }
 }
 
-export const sealAttemptFormula = /* @__PURE__ */ formula<SealAttemptInput, SealAttempt>({
+export const attemptFormula = /* @__PURE__ */ formula<AttemptInput, SealAttempt>({
   id: 'seal/attempt',
   title: 'Whether the seal may be attempted',
-  compute: sealAttempt,
+  compute: attempt,
   equation: {
     branches: [
       { when: 'p > p_max', expression: '"refuse"' },

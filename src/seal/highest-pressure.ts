@@ -18,7 +18,7 @@ export interface HighestSealPressure {
   readonly governing: SealLimit;
 }
 
-export interface HighestSealPressureInput {
+export interface HighestPressureInput {
   readonly siteLimit: GaugePressure;
   readonly strapLimit: GaugePressure;
   readonly fastenerLimit: GaugePressure;
@@ -41,7 +41,7 @@ export interface HighestSealPressureInput {
  * @remarks Every limit is required: one that nobody worked out is not absent. The strengths come with their factors
  *   and with the low end of the tension.
  */
-export function highestSealPressure(input: HighestSealPressureInput): HighestSealPressure {
+export function highestPressure(input: HighestPressureInput): HighestSealPressure {
   let [pressure, governing]: [number, SealLimit] = [input.siteLimit, 'site'];
   for (const [parameter, name] of limits) {
     const limit = input[parameter];
@@ -51,10 +51,10 @@ export function highestSealPressure(input: HighestSealPressureInput): HighestSea
   return { pressure: pressure as GaugePressure, governing };
 }
 
-export const highestSealPressureFormula = /* @__PURE__ */ formula<HighestSealPressureInput, HighestSealPressure>({
+export const highestPressureFormula = /* @__PURE__ */ formula<HighestPressureInput, HighestSealPressure>({
   id: 'seal/highest-pressure',
   title: 'Highest line pressure for attempting the seal',
-  compute: highestSealPressure,
+  compute: highestPressure,
   equation: { expression: 'min(p_1, p_2, p_3, p_4, p_5)' },
   inputs: {
     siteLimit: {

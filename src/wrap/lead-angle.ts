@@ -29,7 +29,7 @@ export function leadAngle(input: LeadAngleInput): Angle {
 }
 
 /** Whether the fibre runs more than 10 deg off the hoop, where a laminate designed by its hoop properties loses 6 % of stiffness. */
-export function steepLead(input: LeadAngleInput): boolean {
+export function leadAngleSteep(input: LeadAngleInput): boolean {
   return leadAngle(input) > Math.PI / 18;
 }
 
@@ -52,13 +52,13 @@ export const leadAngleFormula = /* @__PURE__ */ formula<LeadAngleInput, Angle>({
   sources: [],
   evidence: {
     form: { tag: 'chosen', derived: 'cylinder unrolled flat' },
-    steepLead: { tag: 'chosen', note: 'cos^4 of 10 deg is 0.94' },
+    leadAngleSteep: { tag: 'chosen', note: 'cos^4 of 10 deg is 0.94' },
   },
   limits: [
     {
       sort: 'note',
       text: 'the tape runs more than 10 deg off the hoop direction; its hoop stiffness is no longer that of the ply',
-      beyond: steepLead,
+      beyond: leadAngleSteep,
     },
   ],
 });

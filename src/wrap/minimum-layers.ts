@@ -31,7 +31,7 @@ export function minimumLayers(input: MinimumLayersInput): number {
  * Whether the overlap holds its layer count only by less than 1 % of the tape width: a slip of 1 mm on a 100 mm tape
  * then lays a stripe that lacks one layer.
  */
-export function overlapWithoutMargin(input: MinimumLayersInput): boolean {
+export function minimumLayersWithoutMargin(input: MinimumLayersInput): boolean {
   return input.overlap - (1 - 1 / minimumLayers(input)) < 0.01;
 }
 
@@ -55,13 +55,13 @@ export const minimumLayersFormula = /* @__PURE__ */ formula<MinimumLayersInput, 
   sources: [{ key: 'tape-practice-note', locator: 'overlap of 50 to 55 %' }],
   evidence: {
     form: { tag: 'chosen', derived: 'brute-force count of the turns over each point' },
-    overlapWithoutMargin: { tag: 'chosen' },
+    minimumLayersWithoutMargin: { tag: 'chosen' },
   },
   limits: [
     {
       sort: 'note',
       text: 'the overlap leaves less than 1 % of the tape width before a layer is lost; specify the overlap as a minimum with a positive tolerance',
-      beyond: overlapWithoutMargin,
+      beyond: minimumLayersWithoutMargin,
       source: { key: 'tape-practice-note', locator: 'overlap of 50 to 55 %' },
     },
   ],

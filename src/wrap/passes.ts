@@ -4,7 +4,7 @@ import type { Ratio } from '../quantity/index.js';
 import { leastOverlap } from './least-overlap.js';
 import { minimumLayers } from './minimum-layers.js';
 
-export interface TapePassesInput {
+export interface PassesInput {
   readonly requiredLayers: number;
   readonly overlap: Ratio;
 }
@@ -21,7 +21,7 @@ export interface TapePassesInput {
  * @returns number of passes, whole
  * @throws CalculationError `invalid-input`
  */
-export function tapePasses(input: TapePassesInput): number {
+export function passes(input: PassesInput): number {
   const { requiredLayers: nR, overlap: o } = input;
   wholeNumber(nR, 1, 'requiredLayers');
   properFraction(o, 'overlap');
@@ -34,16 +34,16 @@ export function tapePasses(input: TapePassesInput): number {
  * Whether widening the overlap by at most 5 % of the tape width reaches the next layer count and so saves a pass.
  * The overlap to lay is `leastOverlap({ layers: minimumLayers({ overlap }) + 1 })`.
  */
-export function slightlyMoreOverlapSavesPass(input: TapePassesInput): boolean {
+export function passesSavedBySlightlyMoreOverlap(input: PassesInput): boolean {
   const { requiredLayers, overlap } = input;
   const next = leastOverlap({ layers: minimumLayers({ overlap }) + 1 });
-  return next - overlap <= 0.05 && tapePasses({ requiredLayers, overlap: next }) < tapePasses(input);
+  return next - overlap <= 0.05 && passes({ requiredLayers, overlap: next }) < passes(input);
 }
 
-export const tapePassesFormula = /* @__PURE__ */ formula<TapePassesInput, number>({
+export const passesFormula = /* @__PURE__ */ formula<PassesInput, number>({
   id: 'wrap/passes',
   title: 'Passes of tape',
-  compute: tapePasses,
+  compute: passes,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',
     where: [
@@ -65,13 +65,13 @@ export const tapePassesFormula = /* @__PURE__ */ formula<TapePassesInput, number
   sources: [],
   evidence: {
     form: { tag: 'chosen', derived: 'brute-force count of the turns over each point' },
-    slightlyMoreOverlapSavesPass: { tag: 'chosen' },
+    passesSavedBySlightlyMoreOverlap: { tag: 'chosen' },
   },
   limits: [
     {
       sort: 'note',
       text: 'at most 5 % more of the tape width as overlap reaches the next layer count and saves at least one pass',
-      beyond: slightlyMoreOverlapSavesPass,
+      beyond: passesSavedBySlightlyMoreOverlap,
     },
   ],
 });

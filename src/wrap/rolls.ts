@@ -8,7 +8,7 @@ export interface Rolls {
   readonly leftOnLastRoll: Length;
 }
 
-export interface RollsToOrderInput {
+export interface RollsInput {
   readonly length: Length;
   readonly rollLength: Length;
   readonly waste?: Ratio | undefined;
@@ -27,7 +27,7 @@ export interface RollsToOrderInput {
  * @remarks Waste covers the 150 mm laps where one roll follows another; on short rolls check that it does.
  * @see note on tape practice, for the 10 per cent of waste
  */
-export function rollsToOrder(input: RollsToOrderInput): Rolls {
+export function rolls(input: RollsInput): Rolls {
   const { length: L, rollLength: Lr, waste: omega = 0.1 as Ratio } = input;
   positive(L, 'length', 'm');
   positive(Lr, 'rollLength', 'm');
@@ -40,10 +40,10 @@ export function rollsToOrder(input: RollsToOrderInput): Rolls {
   return { rolls: n, lengthWithWaste: lengthWithWaste as Length, leftOnLastRoll: leftOnLastRoll as Length };
 }
 
-export const rollsToOrderFormula = /* @__PURE__ */ formula<RollsToOrderInput, Rolls>({
+export const rollsFormula = /* @__PURE__ */ formula<RollsInput, Rolls>({
   id: 'wrap/rolls',
   title: 'Rolls to order',
-  compute: rollsToOrder,
+  compute: rolls,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',
     where: [{ symbol: 'q', kind: 'number', expression: 'L * (1 + omega) / L_r' }],

@@ -5,7 +5,7 @@ import { axialTapeWidth } from './axial-tape-width.js';
 import { leadAngle } from './lead-angle.js';
 import { lengthPerTurn } from './length-per-turn.js';
 import { minimumLayers } from './minimum-layers.js';
-import { tapePasses } from './passes.js';
+import { passes } from './passes.js';
 
 /** One pass of a tape wrap. */
 export interface TapePass {
@@ -71,7 +71,7 @@ export function tapePlan(input: TapePlanInput): TapePlan {
   wholeNumber(nR, 1, 'requiredLayers');
   positive(Lf, 'fullCountLength', 'm');
   atMost(nR, 1000, 'the most that a wrap is planned for', 'requiredLayers', '');
-  const N = tapePasses({ requiredLayers: nR, overlap: o });
+  const N = passes({ requiredLayers: nR, overlap: o });
   const growth = (2 * t) / (1 - o);
   const overallLength = Lf + 2 * axialTapeWidth({ tapeWidth: w, overlap: o, meanDiameter: (D0 + t) as Length });
   const rows: TapePass[] = [];

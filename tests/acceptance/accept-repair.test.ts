@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { type AcceptanceRecord, acceptRepair } from '../../src/acceptance/index.js';
 import { CalculationError } from '../../src/formula/index.js';
-import { gauge, hour, type Length, minute, mm, mm2 } from '../../src/quantity/index.js';
+import { area, gauge, type Length, length, time } from '../../src/quantity/index.js';
 
 const good = {
-  laminateThickness: mm(8),
+  laminateThickness: length.mm(8),
   throughWall: true,
   hardness: { scale: 'Shore D', readings: [80, 81, 80, 79, 80], qualifiedHardness: 82, hasStopped: false },
   inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
-  dimensions: { requiredThickness: mm(7.6), leastOverlap: mm(80), requiredOverlap: mm(75) },
+  dimensions: { requiredThickness: length.mm(7.6), leastOverlap: length.mm(80), requiredOverlap: length.mm(75) },
   pressureTest: {
     requiredPressure: gauge.bar(11),
     lowestPressure: gauge.bar(11.2),
-    requiredHold: hour(1),
-    hold: hour(1),
+    requiredHold: time.hour(1),
+    hold: time.hour(1),
     leak: 'none',
     fall: 'only cooling',
   },
@@ -39,7 +39,7 @@ describe('the decision on a repair', () => {
   });
 
   it('is to hold everything of an empty record', () => {
-    const { holdPoints } = acceptRepair({ laminateThickness: mm(8), throughWall: false });
+    const { holdPoints } = acceptRepair({ laminateThickness: length.mm(8), throughWall: false });
     expect(holdPoints.map(({ verdict }) => verdict)).toEqual(['hold', 'hold', 'hold', 'hold', 'hold']);
   });
 
@@ -72,13 +72,16 @@ describe('the decision on a repair', () => {
   it('wants a second method for the bond of a laminate above 2 mm, and some method for any', () => {
     const tapped = { findings: [], bondMethods: ['tap test'] } as const;
     expect(at('bond', { inspection: tapped })).toBe('hold');
-    const thin = { laminateThickness: mm(2), dimensions: { ...good.dimensions, requiredThickness: mm(2) } };
+    const thin = {
+      laminateThickness: length.mm(2),
+      dimensions: { ...good.dimensions, requiredThickness: length.mm(2) },
+    };
     expect(at('bond', { ...thin, inspection: tapped })).toBe('accept');
     expect(at('bond', { inspection: { findings: [], bondMethods: [] } })).toBe('hold');
   });
 
   it('rejects a detached end and puts it under the bond', () => {
-    const findings = [{ feature: 'delamination', area: mm2(100), atEnd: true }] as const;
+    const findings = [{ feature: 'delamination', area: area.mm2(100), atEnd: true }] as const;
     const change = { inspection: { ...good.inspection, findings } };
     expect(judge(change).verdict).toBe('reject');
     expect(at('bond', change)).toBe('reject');
@@ -87,12 +90,12 @@ describe('the decision on a repair', () => {
 
   it('repairs a repair that is too thin or too short, with the numbers of both', () => {
     const { verdict, reasons } = judge({
-      dimensions: { requiredThickness: mm(9), leastOverlap: mm(70), requiredOverlap: mm(75) },
+      dimensions: { requiredThickness: length.mm(9), leastOverlap: length.mm(70), requiredOverlap: length.mm(75) },
     });
     expect(verdict).toBe('repair the repair');
     expect(reasons.map(({ found, limit }) => [found?.value, limit?.value])).toEqual([
-      [mm(8), mm(9)],
-      [mm(70), mm(75)],
+      [length.mm(8), length.mm(9)],
+      [length.mm(70), length.mm(75)],
     ]);
   });
 
@@ -103,7 +106,7 @@ describe('the decision on a repair', () => {
     ['hold', { fall: 'undecided' }],
     ['accept', { fall: 'none' }],
     ['hold', { lowestPressure: gauge.bar(10.9) }],
-    ['hold', { hold: minute(59) }],
+    ['hold', { hold: time.minute(59) }],
   ] as const)('is to %s after a test with %o', (verdict, change) => {
     expect(at('pressure test', test(change))).toBe(verdict);
   });

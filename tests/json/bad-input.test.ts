@@ -118,8 +118,8 @@ describe('bad input is refused with one clear sentence that names the place and 
     ],
     [
       'more pressure during the work than the line is designed for',
-      (d) => (d.repair.pressureDuringApplication = '0.61 MPa'),
-      'repair.pressureDuringApplication',
+      (d) => (d.line.pressure = '0.61 MPa'),
+      'line.pressure',
       '"0.61 MPa"',
       /at most the design pressure, 6 bar/,
     ],
@@ -379,6 +379,12 @@ describe('the example in an error message', () => {
       expect(issue?.message.startsWith(written)).toBe(true);
       expect(issue?.example, written).toBeDefined();
       put(document, path, issue?.example);
+      // A word that chooses the shape asks for the fields of that shape: they stand at their places too.
+      const shape = written === 'line.state' ? issuesOf(document) : [];
+      for (const { path: beside, message, example } of shape) {
+        expect(message).toMatch(/^line\.\w+ is missing/);
+        put(document, beside.split('.'), example);
+      }
       const rest = issuesOf(document);
       // The value may clash with its neighbours, but it must be one that can stand at this place.
       for (const other of rest) expect(other.message, written).toMatch(/must be|it must|is given beside|has \d/);

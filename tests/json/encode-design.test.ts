@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { decodeCase, encodeDesign } from '../../src/json/index.js';
-import { inMm, units } from '../../src/quantity/index.js';
+import { length, units } from '../../src/quantity/index.js';
 import { designRepair } from '../../src/repair/index.js';
 import { preferredUnit } from '../../src/report/units.js';
 import { exampleDocument, exampleNames } from './examples.js';
@@ -48,7 +48,11 @@ describe('a design as JSON', () => {
     expect(plain.verdict).toBe(design.verdict);
     expect(plain.laminate.laidThickness).toEqual({ value: design.laminate?.laidThickness, unit: 'm', kind: 'length' });
     expect(plain.laminate.thickness.governing).toBe(design.laminate?.thickness.governing);
-    expect(plain.cures.length).toBe(design.cures.length);
+    for (const use of ['filler', 'laminate'] as const) {
+      const cure = design.cures?.[use];
+      if (cure === undefined || cure === 'none') throw new Error(`expected a cure of the ${use}`);
+      expect(plain.cures[use].wait).toEqual({ value: cure.wait, unit: 's', kind: 'time' });
+    }
   });
 
   test('takes the units and the digits that are asked for', () => {
@@ -56,7 +60,7 @@ describe('a design as JSON', () => {
       preferredUnit(kind, name, { system: 'us' });
     // biome-ignore lint/suspicious/noExplicitAny: see above.
     const us = encodeDesign(design, { ...decoded, unit, digits: 4 }) as any;
-    const inches = inMm(design.laminate?.laidThickness ?? (0 as never)) / 25.4;
+    const inches = length.inMm(design.laminate?.laidThickness ?? (0 as never)) / 25.4;
     expect(us.laminate.laidThickness).toEqual({ value: Number(inches.toPrecision(4)), unit: 'in', kind: 'length' });
     expect(us.laminate.resistance.value.unit).toBe('psi');
   });

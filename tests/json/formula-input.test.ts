@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { decodeFormulaInput, echo, encodeResults, isCaseError, parseRows } from '../../src/json/index.js';
-import { inch, units } from '../../src/quantity/index.js';
+import { length, units } from '../../src/quantity/index.js';
 import { formulaById, formulas } from '../../src/registry/index.js';
 
 function formula(id: string) {
@@ -27,7 +27,7 @@ describe('the argument of a formula as text', () => {
     const byName = decodeFormulaInput(hoop, PIPE);
     const bySymbol = decodeFormulaInput(hoop, { P: '150 psi', D: '12.75 in', t: '0.33 in' });
     expect(bySymbol).toEqual(byName);
-    expect(byName.input['outsideDiameter']).toBe(inch(12.75));
+    expect(byName.input['outsideDiameter']).toBe(length.inch(12.75));
     expect(byName.typed['pressure']).toEqual({ text: '150 psi', unit: 'psi', kind: 'gauge pressure' });
     expect(byName.typed['pressure'] && echo(byName.typed['pressure'])).toBe('150 psi (gauge pressure)');
     expect(byName.typed['wallThickness'] && echo(byName.typed['wallThickness'])).toBe('0.33 in');

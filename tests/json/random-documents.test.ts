@@ -283,12 +283,15 @@ describe('a random document ends in a valid design, a verdict, or a sentence', (
   });
 
   test('and what is designed can be printed', () => {
+    const nonsense = /\bNaN\b|\bInfinity\b|\bundefined\b|\[object/u;
     fc.assert(
       fc.property(documents(fc.oneof(scaled, chosen), 3), (document) => {
         try {
           const { case: repairCase, typed } = decodeCase(document);
           const sheet = calculationSheet(designRepair(repairCase, { record: true }), { typed });
-          expect(sheet).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b|\[object/u);
+          // The texts of the user stand on the sheet as they are, even one that reads NaN.
+          fc.pre(!nonsense.test(JSON.stringify(document)));
+          expect(sheet).not.toMatch(nonsense);
         } catch (error) {
           if (!isCaseError(error) && !isCalculationError(error)) throw error;
         }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeCase, encodeCase, parseCase, writeCase } from '../../src/json/index.js';
-import { type Kind, kelvin, mm, type Quantity, readQuantity, units } from '../../src/quantity/index.js';
+import { type Kind, length, type Quantity, readQuantity, temperature, units } from '../../src/quantity/index.js';
 import { exampleDocument, exampleNames, exampleText } from './examples.js';
 
 describe('a case on its way through text', () => {
@@ -39,8 +39,8 @@ describe('a case on its way through text', () => {
     expect(decoded.typed.get('site.airTemperature')?.unit).toBe('degF');
     const ulp = 2 ** -44;
     const odd = [...Array(100).keys()]
-      .map((i) => kelvin(300 + i * ulp))
-      .find((temperature) => !reads('temperature', temperature, 'degF'));
+      .map((i) => temperature.kelvin(300 + i * ulp))
+      .find((airTemperature) => !reads('temperature', airTemperature, 'degF'));
     if (odd === undefined) throw new Error('every temperature near 300 K has a text in degF');
     const site = { ...decoded.case.site, airTemperature: odd };
     const text = encodeCase({ ...decoded, case: { ...decoded.case, site } });
@@ -59,18 +59,18 @@ describe('a case on its way through text', () => {
   test('a row of a table is named again as long as it gives the same values', () => {
     const decoded = decodeCase(exampleDocument());
     expect(encodeCase(decoded).pipe.size).toEqual({ nps: '8', schedule: '40' });
-    const thicker = { ...decoded.case, pipe: { ...decoded.case.pipe, wallThickness: mm(9) } };
+    const thicker = { ...decoded.case, pipe: { ...decoded.case.pipe, wallThickness: length.mm(9) } };
     const text = encodeCase({ ...decoded, case: thicker });
     expect(text.pipe.outsideDiameter).toBe('0.2191 m');
     expect(text.pipe.wallThickness).toBe('0.009 m');
-    expect(decodeCase(text).case.pipe.wallThickness).toBe(mm(9));
+    expect(decodeCase(text).case.pipe.wallThickness).toBe(length.mm(9));
   });
 
   test('every quantity of a case keeps its bits, whatever unit it is typed in', () => {
-    const length = fc.constantFrom(...Object.keys(units.length));
+    const lengthUnit = fc.constantFrom(...Object.keys(units.length));
     const size = fc.double({ min: 1, max: 20, noNaN: true });
     fc.assert(
-      fc.property(size, length, size, fc.constantFrom('day', 'year', 'h'), (mmValue, unit, life, timeUnit) => {
+      fc.property(size, lengthUnit, size, fc.constantFrom('day', 'year', 'h'), (mmValue, unit, life, timeUnit) => {
         const document = exampleDocument();
         const perMm = Number(units.length[unit]?.[1]) / Number(units.length[unit]?.[0]) / 1000;
         document.filler.thicknessOverDefect = `${mmValue * 2 * perMm} ${unit}`;

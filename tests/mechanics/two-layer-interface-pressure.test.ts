@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { thickCylinderRadialStress, twoLayerInterfacePressure } from '../../src/mechanics/index.js';
 import type { GaugePressure, Length, Modulus } from '../../src/quantity/index.js';
+import { span as real } from '../properties/spans.js';
 
 const runs = { seed: 20261125, numRuns: 300 };
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const drawn = fc
   .tuple(

@@ -1,11 +1,9 @@
 import fc from 'fast-check';
 import type { GaugePressure, Length } from '../../src/quantity/index.js';
+import { span as real } from '../properties/spans.js';
 
 /** Fixed seed and number of runs of the property tests of this room. */
 export const runs = { seed: 20261125, numRuns: 300 };
-
-/** A number from a span. */
-export const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 
 /** A pipe under pressure: from 0.1 to 40 MPa, with a wall between two fractions of its diameter. */
 export const pipes = (thinnest: number, thickest: number) =>

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hoopStress, hoopStressAll, mawp, mawpAll } from '../../src/pipe/index.js';
-import { gauge, type Length, mm, stress } from '../../src/quantity/index.js';
-import { real, runs } from './pipes.js';
+import { gauge, type Length, length, stress } from '../../src/quantity/index.js';
+import { span as real } from '../properties/spans.js';
+import { runs } from './pipes.js';
 
-const line = { pressure: gauge.MPa(4), outsideDiameter: mm(508) };
-const vessel = { outsideDiameter: mm(508), allowableStress: stress.MPa(138), jointFactor: 0.85 };
+const line = { pressure: gauge.MPa(4), outsideDiameter: length.mm(508) };
+const vessel = { outsideDiameter: length.mm(508), allowableStress: stress.MPa(138), jointFactor: 0.85 };
 const readings = fc.array(real(0.0031, 0.08), { maxLength: 40 }).map((walls) => Float64Array.from(walls));
 
 describe('hoop stress of a survey', () => {
@@ -31,7 +32,7 @@ describe('hoop stress of a survey', () => {
   it('may write over the readings, and refuses an array of another length', () => {
     const wallThickness = Float64Array.of(0.01, 0.02);
     hoopStressAll({ ...line, wallThickness }, wallThickness);
-    expect(wallThickness[1]).toBe(hoopStress({ ...line, wallThickness: mm(20) }));
+    expect(wallThickness[1]).toBe(hoopStress({ ...line, wallThickness: length.mm(20) }));
     expect(() => hoopStressAll({ ...line, wallThickness }, new Float64Array(3))).toThrow('must be 2, the length');
   });
 });
@@ -58,7 +59,7 @@ describe('maximum allowable working pressure of a survey', () => {
   it('names the first bad reading and what is wrong with it', () => {
     const refusal = (bad: number) => {
       const wallThickness = Float64Array.of(0.01, bad, -1);
-      return () => mawpAll({ ...vessel, supplementalThickness: mm(2), wallThickness }, new Float64Array(3));
+      return () => mawpAll({ ...vessel, supplementalThickness: length.mm(2), wallThickness }, new Float64Array(3));
     };
     expect(refusal(Number.NaN)).toThrow('wallThickness[1] is NaN m; must be a finite number above 0');
     expect(refusal(-0.001)).toThrow('wallThickness[1] is -0.001 m; must be a finite number above 0');

@@ -372,4 +372,10 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/through-wall-slot-pressure': 'outsideDiameter- wallThickness+ flowStress+ defectLength~ safetyFactor-',
   'pipe/wall-less-reading-error': 'wallReading+ readingError-',
   'pipe/working-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
+  'laminate/laid-thickness': 'plies+ plyThickness+',
+  'laminate/overlap-left': 'totalLength+ defectLength- taperLength-',
+  'laminate/thickness-at-short-overlap': 'thickness+ overlap+ requiredOverlap- exponent-',
+  'laminate/bond-force': 'outsideDiameter+ overlap+ lapShearStrength+ factor-',
+  'resin/hardener-deviation': 'massA- massB+ partsA+ partsB-',
+  'resin/mass-without-waste': 'mass+ waste-',
 };

@@ -1,14 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
   absolute,
-  degC,
-  deltaF,
-  deltaK,
   difference,
   gauge,
-  inDegC,
-  inDeltaF,
   shift,
+  temperature,
+  temperatureDifference,
   toAbsolute,
   toGauge,
 } from '../../src/quantity/index.js';
@@ -24,11 +21,11 @@ describe('pressures', () => {
 
 describe('temperatures', () => {
   it('have a difference, which moves one to the other', () => {
-    const [warm, cold] = [degC(30), degC(12)];
-    expect(inDeltaF(difference(warm, cold))).toBeCloseTo(32.4, 12);
+    const [warm, cold] = [temperature.degC(30), temperature.degC(12)];
+    expect(temperatureDifference.inDegF(difference(warm, cold))).toBeCloseTo(32.4, 12);
     expect(shift(cold, difference(warm, cold))).toBe(warm);
     expect(difference(cold, warm)).toBe(-difference(warm, cold));
-    expect(inDegC(shift(degC(20), deltaF(9)))).toBeCloseTo(25, 12);
-    expect(shift(degC(20), deltaK(0))).toBe(degC(20));
+    expect(temperature.inDegC(shift(temperature.degC(20), temperatureDifference.degF(9)))).toBeCloseTo(25, 12);
+    expect(shift(temperature.degC(20), temperatureDifference.kelvin(0))).toBe(temperature.degC(20));
   });
 });

@@ -1,27 +1,40 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { contents } from '../../docs/contents.js';
+import { contents, rooms } from '../../docs/contents.js';
 import * as root from '../../src/index.js';
 import { formulas } from '../../src/registry/index.js';
 
-const written = readFileSync(new URL('../../src/index.ts', import.meta.url), 'utf8');
+type Entry = Readonly<Record<string, unknown>>;
 
-describe('src/index.ts', () => {
-  it('is what npm run contents would write', () => {
-    if (written !== contents())
-      expect.fail('src/index.ts is not the table of contents of the rooms: run npm run contents');
+const entryOf = Object.fromEntries(
+  await Promise.all(
+    Object.keys(rooms).map(async (room) => [room, (await import(`../../src/${room}.ts`)) as Entry] as const),
+  ),
+);
+const roomOf = (id: string): string => id.split('/')[0] ?? '';
+
+describe('the entries of the package', () => {
+  it.each([...contents()])('%s is what npm run contents would write', (file, text) => {
+    const written = readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
+    if (written !== text) expect.fail(`${file} is out of step with the rooms: run npm run contents`);
   });
 
-  it('exports the function of every formula under its own name', () => {
-    const exported = root as Readonly<Record<string, unknown>>;
+  it('of the rooms export the function of every formula under its own name', () => {
     const missing = formulas
-      .filter(({ compute }) => exported[compute.name] !== compute)
+      .filter(({ id, compute }) => entryOf[roomOf(id)]?.[compute.name] !== compute)
       .map(({ compute }) => compute.name);
     expect(missing, 'run npm run contents').toEqual([]);
   });
 
-  it('exports no declaration', () => {
+  it('export no declaration', () => {
     const declared = new Set<unknown>(formulas);
-    expect(Object.entries(root).filter(([, value]) => declared.has(value))).toEqual([]);
+    const exported = [root as Entry, ...Object.values(entryOf)].flatMap((entry) => Object.entries(entry));
+    expect(exported.length).toBeGreaterThan(300);
+    expect(exported.filter(([, value]) => declared.has(value))).toEqual([]);
+  });
+
+  it('at the root hold no formula: each stands in its room', () => {
+    const functions = new Set<unknown>(formulas.map(({ compute }) => compute));
+    expect(Object.entries(root).filter(([, value]) => functions.has(value))).toEqual([]);
   });
 });

@@ -12,12 +12,30 @@ import { reservedNames, undeclaredSymbols } from '../../verification/oracles/equ
 
 const at = (path: string): URL => new URL(`../../${path}`, import.meta.url);
 
-/** The files of a folder with their text, the index left out. */
-function filesOf(folder: string): { readonly name: string; readonly text: string }[] {
-  return readdirSync(at(folder))
-    .filter((name) => name.endsWith('.ts') && name !== 'index.ts')
-    .map((name) => ({ name: name.replace(/\.ts$/u, ''), text: readFileSync(at(`${folder}/${name}`), 'utf8') }));
+interface File {
+  /** The folder that it stands in: `src/wrap`, or `src/pipe/stress`. */
+  readonly folder: string;
+  readonly name: string;
+  readonly text: string;
 }
+
+/** The files of a folder and below with their text, the indexes left out. */
+function filesOf(folder: string): File[] {
+  return readdirSync(at(folder), { withFileTypes: true }).flatMap((entry) => {
+    if (entry.isDirectory()) return filesOf(`${folder}/${entry.name}`);
+    if (!entry.name.endsWith('.ts') || entry.name === 'index.ts') return [];
+    const text = readFileSync(at(`${folder}/${entry.name}`), 'utf8');
+    return [{ folder, name: entry.name.replace(/\.ts$/u, ''), text }];
+  });
+}
+
+/** The folders from a room down to one of its own. */
+const pathOf = (folder: string): string[] => {
+  const parts = folder.split('/');
+  return parts.slice(2).map((_, depth) => parts.slice(0, depth + 3).join('/'));
+};
+const camel = (words: string): string => words.replace(/-(\w)/gu, (_, letter: string) => letter.toUpperCase());
+const lastOf = (id: string): string => id.split('/').at(-1) ?? '';
 
 const rooms = ['mechanics', 'pipe', 'laminate', 'wrap', 'resin', 'cure', 'site', 'seal', 'acceptance'];
 const idsIn = (text: string): string[] => [...text.matchAll(/^ {2}id: '(.+)',$/gmu)].map((match) => match[1] ?? '');
@@ -33,17 +51,28 @@ function outputsOf({ output }: AnyFormula): OutputDeclaration[] {
 }
 
 describe('the rooms', () => {
-  it('list every file that declares a formula in their index', () => {
-    const hidden = files.filter(
-      ({ room, name, ids }) =>
-        ids.length > 0 && !readFileSync(at(`src/${room}/index.ts`), 'utf8').includes(`export * from './${name}.js';`),
-    );
-    expect(hidden.map(({ room, name }) => `src/${room}/index.ts lacks export * from './${name}.js';`)).toEqual([]);
+  const lines = new Map<string, string[]>();
+  const lists = (folder: string, line: string): boolean => {
+    if (!lines.has(folder)) lines.set(folder, readFileSync(at(`${folder}/index.ts`), 'utf8').split('\n'));
+    return lines.get(folder)?.includes(line) ?? false;
+  };
+
+  it('list every file that declares a formula in the index of its folder, and every folder in the one above', () => {
+    const wanted = files.flatMap(({ folder, name, ids }) => {
+      if (ids.length === 0) return [];
+      const above = pathOf(folder).map((path) => {
+        const [parent, own] = [path.replace(/\/[^/]+$/u, ''), path.split('/').at(-1)];
+        return [parent, `export * from './${own}/index.js';`] as const;
+      });
+      return [[folder, `export * from './${name}.js';`] as const, ...above];
+    });
+    const hidden = wanted.filter(([folder, line]) => !lists(folder, line));
+    expect([...new Set(hidden.map(([folder, line]) => `${folder}/index.ts lacks ${line}`))]).toEqual([]);
   });
 
   it('give every formula an id that names its room and its file', () => {
-    const strays = files.flatMap(({ room, name, ids }) =>
-      ids.length === 0 || ids.includes(`${room}/${name}`) ? [] : [`src/${room}/${name}.ts declares ${ids.join(', ')}`],
+    const strays = files.flatMap(({ room, folder, name, ids }) =>
+      ids.length === 0 || ids.includes(`${room}/${name}`) ? [] : [`${folder}/${name}.ts declares ${ids.join(', ')}`],
     );
     expect(strays).toEqual([]);
     const declared = new Map(files.flatMap(({ room, ids }) => ids.map((id) => [id, room] as const)));
@@ -54,6 +83,32 @@ describe('the rooms', () => {
   it('declare as many formulas as the registry lists', () => {
     const registered = new Set(formulas.map(({ id }) => id));
     expect(files.flatMap(({ ids }) => ids).filter((id) => !registered.has(id))).toEqual([]);
+  });
+});
+
+describe('the names', () => {
+  it('of a function and of its declaration are those of the id', () => {
+    const functions = formulas.map(({ id, compute }) => [id, compute.name]);
+    expect(functions).toEqual(formulas.map(({ id }) => [id, camel(lastOf(id))]));
+    const declared = files.flatMap(({ text, ids }) => {
+      const names = [...text.matchAll(/^export const (\w+)Formula = /gmu)].map(([, name]) => name);
+      return names.length === ids.length ? ids.map((id, place) => [id, names[place]]) : [[ids.join(), names.join()]];
+    });
+    expect(declared).toEqual(declared.map(([id = '']) => [id, camel(lastOf(id))]));
+  });
+
+  it('of predicates begin with that of a formula which asks them', () => {
+    // One question about the maker's data, which five cure times ask.
+    const shared = new Set(['activationEnergyMissing']);
+    const askers = new Map<string, string[]>();
+    for (const { compute, limits } of formulas)
+      for (const { beyond } of limits)
+        if (beyond !== undefined) askers.set(beyond.name, [...(askers.get(beyond.name) ?? []), compute.name]);
+    expect(askers.size).toBeGreaterThan(40);
+    const strays = [...askers].filter(
+      ([name, functions]) => !shared.has(name) && !functions.some((each) => name.startsWith(each)),
+    );
+    expect(strays).toEqual([]);
   });
 });
 

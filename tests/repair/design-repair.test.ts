@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import { degC, gauge, inMm, JPerM2, type Length, m, mm, mmPerYear, year } from '../../src/quantity/index.js';
+import {
+  corrosionRate,
+  energyReleaseRate,
+  gauge,
+  type Length,
+  length,
+  temperature,
+  time,
+} from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
-import { leaking, partWall } from './example-case.js';
+import { atWork, leaking, partWall } from './example-case.js';
 
 const seeded = { seed: 20261125, numRuns: 300 };
 
@@ -36,7 +44,7 @@ describe('a part-wall case', () => {
     const diameter = 323.9 + 2 * 4;
     const hand = (4 * diameter) / (2 * strain * 24000);
     const hoop = design.laminate?.thickness.candidates.find(({ criterion }) => criterion.startsWith('hoop'));
-    expect(inMm(hoop?.value as Length)).toBeCloseTo(hand, 9);
+    expect(length.inMm(hoop?.value as Length)).toBeCloseTo(hand, 9);
   });
 
   it('takes the axial thickness by the end load of the closed pipe, less the Poisson relief of the hoop load', () => {
@@ -44,7 +52,7 @@ describe('a part-wall case', () => {
     const strain = fT * 0.0025 - Math.abs((50 - 20) * (12e-6 - 20e-6));
     const hand = (1 / strain) * ((4 * 323.9) / 4 / 13000 - ((4 * 323.9) / 2) * (0.12 / 24000));
     const axial = design.laminate?.thickness.candidates.find(({ criterion }) => criterion.startsWith('axial'));
-    expect(inMm(axial?.value as Length)).toBeCloseTo(hand, 9);
+    expect(length.inMm(axial?.value as Length)).toBeCloseTo(hand, 9);
   });
 
   it('lays whole plies, at least the thickness that governs', () => {
@@ -101,12 +109,12 @@ describe('a leak', () => {
   });
 
   it('is designed for the hole at the end of life, never less than 15 mm', () => {
-    expect(inMm(design.found?.holeAtEndOfLife as Length)).toBeCloseTo(5 + 2 * 0.05 * 20, 9);
-    expect(inMm(design.found?.designHole as Length)).toBe(15);
+    expect(length.inMm(design.found?.holeAtEndOfLife as Length)).toBeCloseTo(5 + 2 * 0.05 * 20, 9);
+    expect(length.inMm(design.found?.designHole as Length)).toBe(15);
   });
 
   it('is refused with the ceiling when no thickness holds the pressure', () => {
-    const weak = { ...leaking, laminate: { ...leaking.laminate, energyReleaseRate: JPerM2(1) } };
+    const weak = { ...leaking, laminate: { ...leaking.laminate, energyReleaseRate: energyReleaseRate.JPerM2(1) } };
     const refused = designRepair(weak);
     expect(refused.verdict).toBe('not repairable');
     const [reason] = refused.reasons;
@@ -126,25 +134,30 @@ describe('a leak', () => {
         ...withPressure(partWall, 1),
         defect: {
           ...partWall.defect,
-          remainingWall: mm(2),
-          axialLength: mm(30),
-          circumferentialWidth: mm(40),
+          remainingWall: length.mm(2),
+          axialLength: length.mm(30),
+          circumferentialWidth: length.mm(40),
           cause: 'internal corrosion',
-          growth: { depth: mmPerYear(0.1), length: mmPerYear(0) },
+          growth: { depth: corrosionRate.mmPerYear(0.1), length: corrosionRate.mmPerYear(0) },
           ...change,
         },
       });
     expect(used({}).found?.throughWall).toBe(true);
-    expect(inMm(used({}).found?.designHole as Length)).toBeCloseTo(50, 9);
-    const expected = used({ holeAtEndOfLife: mm(20) });
-    expect(inMm(expected.found?.designHole as Length)).toBeCloseTo(20, 9);
+    expect(length.inMm(used({}).found?.designHole as Length)).toBeCloseTo(50, 9);
+    const expected = used({ holeAtEndOfLife: length.mm(20) });
+    expect(length.inMm(expected.found?.designHole as Length)).toBeCloseTo(20, 9);
     expect(expected.warnings.some(({ text }) => text.includes('inspector'))).toBe(true);
   });
 
   it('refuses a used-up wall that is long and narrow, which is a slot', () => {
     const slot = designRepair({
       ...withPressure(partWall, 1),
-      defect: { ...partWall.defect, remainingWall: mm(0.5), axialLength: mm(300), circumferentialWidth: mm(20) },
+      defect: {
+        ...partWall.defect,
+        remainingWall: length.mm(0.5),
+        axialLength: length.mm(300),
+        circumferentialWidth: length.mm(20),
+      },
     });
     expect(slot.verdict).toBe('not covered');
   });
@@ -194,10 +207,7 @@ describe('what is missing', () => {
     ['laminate.shearModulus', { ...leaking, laminate: { ...leaking.laminate, shearModulus: undefined } }],
     ['defect.holeDiameter', { ...leaking, defect: { ...leaking.defect, holeDiameter: undefined } }],
     ['defect.growth', { ...leaking, defect: { ...leaking.defect, growth: 'none' } }],
-    [
-      'repair.pressureDuringApplication',
-      { ...partWall, repair: { class: 3, life: year(20), method: 'substrate sharing load' } },
-    ],
+    ['seal', { ...leaking, line: atWork(gauge.bar(0.2)) }],
     ['laminate.longTermStrength', { ...partWall, repair: { ...partWall.repair, method: 'long-term strength' } }],
   ];
   test.each(without)('without %s the design asks for it and says who has it', (field, repairCase) => {
@@ -211,7 +221,10 @@ describe('what is missing', () => {
 
 describe('limits', () => {
   it('refuses a design temperature above the limit of the laminate', () => {
-    const design = designRepair({ ...partWall, service: { ...partWall.service, designTemperature: degC(91) } });
+    const design = designRepair({
+      ...partWall,
+      service: { ...partWall.service, designTemperature: temperature.degC(91) },
+    });
     expect(design.verdict).toBe('not repairable');
     expect(design.reasons[0]?.limit?.value).toBeCloseTo(273.15 + 90, 9);
   });
@@ -223,7 +236,7 @@ describe('limits', () => {
       service: {
         ...partWall.service,
         designPressure: gauge.MPa(1.2),
-        designTemperature: degC(30),
+        designTemperature: temperature.degC(30),
         hazards: ['flammable'],
       },
     });
@@ -232,7 +245,7 @@ describe('limits', () => {
   });
 
   it('refuses a life longer than the rule set covers, as a verdict', () => {
-    const design = designRepair({ ...leaking, repair: { ...leaking.repair, life: year(21) } });
+    const design = designRepair({ ...leaking, repair: { ...leaking.repair, life: time.year(21) } });
     expect(['not repairable', 'not covered']).toContain(design.verdict);
   });
 
@@ -259,13 +272,9 @@ describe('the safe choice is the default', () => {
   });
 
   it('pressure during application never thins the yielded form unless credit is asked for', () => {
-    const yielded = {
-      ...partWall.repair,
-      method: 'substrate yielded',
-      pressureDuringApplication: gauge.MPa(3),
-    } as const;
-    const high = withPressure(partWall, 16);
-    const plain = designRepair({ ...high, repair: { ...yielded, pressureDuringApplication: gauge.MPa(0) } });
+    const yielded = { ...partWall.repair, method: 'substrate yielded' } as const;
+    const high = { ...withPressure(partWall, 16), line: atWork(gauge.MPa(3)) };
+    const plain = designRepair({ ...high, line: atWork(gauge.MPa(0)), repair: yielded });
     const live = designRepair({ ...high, repair: yielded });
     const credited = designRepair({ ...high, repair: { ...yielded, creditPressureDuringApplication: true } });
     expect(live.laminate?.thickness).toEqual(plain.laminate?.thickness);
@@ -279,7 +288,8 @@ describe('the safe choice is the default', () => {
       thicknessOf(
         designRepair({
           ...withPressure(partWall, 6),
-          repair: { ...partWall.repair, method: 'substrate sharing load', pressureDuringApplication: gauge.MPa(MPa) },
+          line: atWork(gauge.MPa(MPa)),
+          repair: { ...partWall.repair, method: 'substrate sharing load' },
         }),
       );
     expect(sharing(1)).toBeGreaterThan(sharing(0));
@@ -303,15 +313,15 @@ describe('properties', () => {
   });
 
   it('with the default method a thinner wall never lowers the laminate, on both sides of the 1 mm switch', () => {
-    const withHole = { ...partWall, defect: { ...partWall.defect, holeDiameter: mm(20) } };
+    const withHole = { ...partWall, defect: { ...partWall.defect, holeDiameter: length.mm(20) } };
     const at = withPressure(withHole, 1);
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 8, noNaN: true }),
         fc.double({ min: 0, max: 4, noNaN: true }),
         (wall, less) => {
-          const thin = thicknessOf(designRepair(withWall(at, mm(Math.max(0.05, wall - less)))));
-          expect(thin).toBeGreaterThanOrEqual(thicknessOf(designRepair(withWall(at, mm(wall)))));
+          const thin = thicknessOf(designRepair(withWall(at, length.mm(Math.max(0.05, wall - less)))));
+          expect(thin).toBeGreaterThanOrEqual(thicknessOf(designRepair(withWall(at, length.mm(wall)))));
         },
       ),
       seeded,
@@ -325,7 +335,7 @@ describe('properties', () => {
         fc.double({ min: 0.5, max: 20, noNaN: true }),
         (a, b) => {
           const at = (life: number): number =>
-            thicknessOf(designRepair({ ...leaking, repair: { ...leaking.repair, life: year(life) } }));
+            thicknessOf(designRepair({ ...leaking, repair: { ...leaking.repair, life: time.year(life) } }));
           expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)));
         },
       ),
@@ -341,7 +351,10 @@ describe('properties', () => {
         (T, hotter) => {
           const at = (degrees: number): number =>
             thicknessOf(
-              designRepair({ ...leaking, service: { ...leaking.service, designTemperature: degC(degrees) } }),
+              designRepair({
+                ...leaking,
+                service: { ...leaking.service, designTemperature: temperature.degC(degrees) },
+              }),
             );
           expect(at(Math.min(80, T + hotter))).toBeGreaterThanOrEqual(at(T));
         },
@@ -365,19 +378,19 @@ describe('properties', () => {
           hole: fc.double({ min: 0.1, max: 500, noNaN: true }),
           leaks: fc.boolean(),
         }),
-        ({ P, D, wall, left, length, ply, roll, T, hole, leaks }) => {
+        ({ P, D, wall, left, length: axialLength, ply, roll, T, hole, leaks }) => {
           const repairCase: RepairCase = {
             ...partWall,
-            pipe: { ...partWall.pipe, outsideDiameter: mm(D), wallThickness: mm(wall) },
-            service: { ...partWall.service, designPressure: gauge.MPa(P), designTemperature: degC(T) },
+            pipe: { ...partWall.pipe, outsideDiameter: length.mm(D), wallThickness: length.mm(wall) },
+            service: { ...partWall.service, designPressure: gauge.MPa(P), designTemperature: temperature.degC(T) },
             defect: {
               ...(leaks ? leaking : partWall).defect,
-              axialLength: mm(length),
-              remainingWall: mm(left),
-              holeDiameter: mm(hole),
+              axialLength: length.mm(axialLength),
+              remainingWall: length.mm(left),
+              holeDiameter: length.mm(hole),
             },
-            laminate: { ...partWall.laminate, plyThickness: mm(ply) },
-            wrap: { ...partWall.wrap, rollLength: m(roll) },
+            laminate: { ...partWall.laminate, plyThickness: length.mm(ply) },
+            wrap: { ...partWall.wrap, rollLength: length.m(roll) },
           };
           try {
             expect(numbersOf(designRepair(repairCase)).every(Number.isFinite)).toBe(true);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { absolute, degC, JPerM2, m, stress } from '../../src/quantity/index.js';
+import { absolute, energyReleaseRate, length, stress, temperature } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../src/repair/index.js';
+import { listed, present } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
@@ -60,11 +61,11 @@ describe('the pressure test of a design', () => {
   it('with liquid says how a blocked line moves with one kelvin: up when it warms well above 4 degC', () => {
     const warm = acceptanceOf({
       ...planned,
-      site: { ...planned.site, pipeTemperature: degC(25), forecast: undefined },
+      site: { ...planned.site, pipeTemperature: temperature.degC(25), forecast: undefined },
     });
     const cool = acceptanceOf({
       ...planned,
-      site: { ...planned.site, pipeTemperature: degC(12), forecast: undefined },
+      site: { ...planned.site, pipeTemperature: temperature.degC(12), forecast: undefined },
     });
     expect(warm.pressureTest.pressurePerKelvin).toBeGreaterThan(cool.pressureTest.pressurePerKelvin ?? 0);
     // About (beta - 2 (1 + nu) alpha) / (1/B + D (1 - nu^2) / (t E)) with beta of water at 25 degC, 2.57e-4 1/K.
@@ -75,7 +76,12 @@ describe('the pressure test of a design', () => {
   it('outside the table of water says nothing of it, and keeps the rest', () => {
     const hot = acceptanceOf({
       ...planned,
-      site: { ...planned.site, pipeTemperature: degC(39), airTemperature: degC(39), forecast: undefined },
+      site: {
+        ...planned.site,
+        pipeTemperature: temperature.degC(39),
+        airTemperature: temperature.degC(39),
+        forecast: undefined,
+      },
     });
     expect(hot.pressureTest.waterToAdd).toBeUndefined();
     expect(hot.pressureTest.volume).toBeGreaterThan(0);
@@ -83,7 +89,7 @@ describe('the pressure test of a design', () => {
   });
 
   it('with gas stores far more, with a distance for people and a warning', () => {
-    const gas = { medium: 'gas', length: m(30), atmosphere: absolute.bar(1.013) } as const;
+    const gas = { medium: 'gas', length: length.m(30), atmosphere: absolute.bar(1.013) } as const;
     const liquid = acceptanceOf(planned).pressureTest.storedEnergy ?? 0;
     const { pressureTest } = acceptanceOf(tested(gas));
     expect(pressureTest.storedEnergy).toBeGreaterThan(50 * liquid);
@@ -122,7 +128,7 @@ describe('filler under the whole wrap', () => {
     filler: {
       ...filler,
       underWholeWrap: true,
-      ...(over === undefined ? {} : { qualifiedOverFiller: { energyReleaseRate: JPerM2(over) } }),
+      ...(over === undefined ? {} : { qualifiedOverFiller: { energyReleaseRate: energyReleaseRate.JPerM2(over) } }),
     },
   });
 
@@ -133,22 +139,25 @@ describe('filler under the whole wrap', () => {
   });
 
   it('takes the energy release rate of that bond in place of the one to steel', () => {
-    const steel = { ...leaking, laminate: { ...leaking.laminate, energyReleaseRate: JPerM2(90) } };
+    const steel = { ...leaking, laminate: { ...leaking.laminate, energyReleaseRate: energyReleaseRate.JPerM2(90) } };
     const over = designRepair(whole(90)).laminate?.resistance.candidates;
     expect(over).toEqual(designRepair(steel).laminate?.resistance.candidates);
     expect(over).not.toEqual(designRepair(leaking).laminate?.resistance.candidates);
   });
 
   it('takes filler for the whole length of the wrap', () => {
-    const volume = (repairCase: RepairCase) =>
-      designRepair(repairCase).mixes.find(({ use }) => use === 'filler')?.volume ?? 0;
+    const volume = (repairCase: RepairCase) => present(designRepair(repairCase).mixes?.filler).volume ?? 0;
     expect(volume(whole(180))).toBeGreaterThan(1.5 * volume(leaking));
   });
 });
 
 describe('a sealed leak', () => {
-  it('has the times of its putty after those of filler and laminate', () => {
-    const { cures } = designRepair(plannedLeak);
-    expect(cures.map(({ material }) => material)).toEqual(['epoxy filler', 'glass/epoxy', 'hand-kneaded putty']);
+  it('has the times of its putty beside those of filler and laminate, each by its use', () => {
+    const cures = listed(present(designRepair(plannedLeak).cures));
+    expect(cures.map(([use, { material }]) => [use, material])).toEqual([
+      ['putty', 'hand-kneaded putty'],
+      ['filler', 'epoxy filler'],
+      ['laminate', 'glass/epoxy'],
+    ]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import { degC, gauge, hour, type Length, type Mass, minute, mm, ratio } from '../../src/quantity/index.js';
+import { gauge, type Length, length, type Mass, ratio, temperature, time } from '../../src/quantity/index.js';
 import {
   type AsBuiltRecord,
   compareAsBuilt,
@@ -8,6 +8,7 @@ import {
   type RepairCase,
   type RepairDesign,
 } from '../../src/repair/index.js';
+import { present } from './by-use.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
 const made = (repairCase: RepairCase) => {
@@ -20,24 +21,37 @@ const made = (repairCase: RepairCase) => {
 /** A record that meets its design in everything. */
 function good(repairCase: RepairCase): AsBuiltRecord {
   const { design, laminate, extent, acceptance } = made(repairCase);
-  const [filler, resin] = design.mixes;
+  const filler = present(design.mixes?.filler);
+  const resin = present(design.mixes?.laminateResin);
   return {
-    steel: { grade: 'Sa 2 1/2', profile: mm(0.07), isFreeOfOil: true, hasRustBloom: false, sincePreparation: hour(1) },
-    climate: [{ steelTemperature: degC(20), airTemperature: degC(20), relativeHumidity: ratio.percent(60) }],
+    steel: {
+      grade: 'Sa 2 1/2',
+      profile: length.mm(0.07),
+      isFreeOfOil: true,
+      hasRustBloom: false,
+      sincePreparation: time.hour(1),
+    },
+    climate: [
+      {
+        steelTemperature: temperature.degC(20),
+        airTemperature: temperature.degC(20),
+        relativeHumidity: ratio.percent(60),
+      },
+    ],
     batches: [
       {
         number: 'F-1',
         use: 'filler',
-        base: filler?.base as Mass,
-        hardener: filler?.hardener as Mass,
-        usedWithin: minute(15),
+        base: filler.base,
+        hardener: filler.hardener,
+        usedWithin: time.minute(15),
       },
       {
         number: 'R-1',
         use: 'laminate resin',
-        base: resin?.base as Mass,
-        hardener: resin?.hardener as Mass,
-        usedWithin: minute(30),
+        base: resin.base,
+        hardener: resin.hardener,
+        usedWithin: time.minute(30),
       },
     ],
     fillerWasFirm: true,
@@ -45,10 +59,10 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     thickness: laminate.laidThickness,
     length: extent.totalLength,
     leastOverlap: extent.overlap.value,
-    cure: [{ duration: hour(40), temperature: degC(22) }],
+    cure: [{ duration: time.hour(40), temperature: temperature.degC(22) }],
     hardness: { readings: [79, 80, 78, 81, 80], hasStopped: false },
     inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
-    pressureTest: { lowestPressure: acceptance.pressureTest.pressure, hold: hour(1), leak: 'none', fall: 'none' },
+    pressureTest: { lowestPressure: acceptance.pressureTest.pressure, hold: time.hour(1), leak: 'none', fall: 'none' },
   };
 }
 const compare = (repairCase: RepairCase, change: Partial<AsBuiltRecord> = {}) =>
@@ -78,15 +92,15 @@ describe('a repair as it was made', () => {
   });
 
   it.each([
-    ['thickness', { thickness: mm(2) }, 'length'],
-    ['overlap', { leastOverlap: mm(60) }, 'length'],
-    ['length', { length: mm(200) }, 'length'],
+    ['thickness', { thickness: length.mm(2) }, 'length'],
+    ['overlap', { leastOverlap: length.mm(60) }, 'length'],
+    ['length', { length: length.mm(200) }, 'length'],
     ['layers', { layers: 3 }, 'count'],
-    ['cure', { cure: [{ duration: hour(10), temperature: degC(20) }] }, 'time'],
+    ['cure', { cure: [{ duration: time.hour(10), temperature: temperature.degC(20) }] }, 'time'],
     ['hardness', { hardness: { readings: [60, 61, 62, 60, 61], hasStopped: false } }, 'ratio'],
     [
       'pressure test',
-      { pressureTest: { lowestPressure: gauge.MPa(4), hold: hour(1), leak: 'none', fall: 'none' } },
+      { pressureTest: { lowestPressure: gauge.MPa(4), hold: time.hour(1), leak: 'none', fall: 'none' } },
       'gauge pressure',
     ],
     [
@@ -94,17 +108,25 @@ describe('a repair as it was made', () => {
       {
         steel: {
           grade: 'Sa 2 1/2',
-          profile: mm(0.04),
+          profile: length.mm(0.04),
           isFreeOfOil: true,
           hasRustBloom: false,
-          sincePreparation: hour(1),
+          sincePreparation: time.hour(1),
         },
       },
       'length',
     ],
     [
       'climate',
-      { climate: [{ steelTemperature: degC(12), airTemperature: degC(20), relativeHumidity: ratio.percent(60) }] },
+      {
+        climate: [
+          {
+            steelTemperature: temperature.degC(12),
+            airTemperature: temperature.degC(20),
+            relativeHumidity: ratio.percent(60),
+          },
+        ],
+      },
       'temperature difference',
     ],
   ] as const)('falls short in its %s by a number', (name, change, kind) => {
@@ -122,7 +144,7 @@ describe('a repair as it was made', () => {
 
   it.each([
     ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by 10\.0 %/],
-    ['too late', { usedWithin: hour(3) }, /R-1: \d+ min beyond its working time/],
+    ['too late', { usedWithin: time.hour(3) }, /R-1: \d+ min beyond its working time/],
   ] as const)('finds a batch with %s', (_, change, text) => {
     const batches = (good(planned).batches ?? []).map((batch) =>
       batch.use === 'laminate resin'
@@ -152,7 +174,7 @@ describe('a repair as it was made', () => {
   });
 
   it('counts no hour below the lowest temperature at which the resin cures', () => {
-    const cold = compare(planned, { cure: [{ duration: hour(500), temperature: degC(9.9) }] });
+    const cold = compare(planned, { cure: [{ duration: time.hour(500), temperature: temperature.degC(9.9) }] });
     expect(point(cold, 'cure').found?.value).toBe(0);
   });
 
@@ -161,7 +183,8 @@ describe('a repair as it was made', () => {
     if (cure.mechanism !== 'two-part reaction') throw new Error('expected a reaction');
     const without = { ...planned, laminate: { ...planned.laminate, cure: { ...cure, activationEnergy: undefined } } };
     const found = (degrees: number) =>
-      point(compare(without, { cure: [{ duration: hour(1), temperature: degC(degrees) }] }), 'cure').found?.value ?? 0;
+      point(compare(without, { cure: [{ duration: time.hour(1), temperature: temperature.degC(degrees) }] }), 'cure')
+        .found?.value ?? 0;
     const shift = (energy: number, degrees: number) =>
       3600 * Math.exp((energy / 8.31446261815324) * (1 / 296.15 - 1 / (degrees + 273.15)));
     expect(found(15)).toBeCloseTo(shift(60e3, 15), 6);
@@ -219,10 +242,10 @@ describe('the pressure that a short repair is good for', () => {
   });
 
   it('has no number below the least plies and the least overlap', () => {
-    const none = rated({ layers: 1, thickness: mm(0.8) });
+    const none = rated({ layers: 1, thickness: length.mm(0.8) });
     expect(none?.pressure).toBeUndefined();
     expect(none?.because).toMatch(/fewest plies/);
-    expect(rated({ leastOverlap: mm(24) })?.because).toMatch(/overlap is shorter/);
+    expect(rated({ leastOverlap: length.mm(24) })?.because).toMatch(/overlap is shorter/);
   });
 
   it('over a hole is that of the bond round it, at the thickness that was laid', () => {

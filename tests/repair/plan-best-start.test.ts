@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { degC, hour, ratio, type Time } from '../../src/quantity/index.js';
+import { ratio, type Time, temperature, time } from '../../src/quantity/index.js';
 import {
   bestStart,
   caseStartingAt,
@@ -11,9 +11,9 @@ import {
 import { planned } from './plan-cases.js';
 
 const step = (hours: number, steel: number, humidity: number): ForecastStep => ({
-  duration: hour(hours),
-  pipeTemperature: degC(steel),
-  airTemperature: degC(steel),
+  duration: time.hour(hours),
+  pipeTemperature: temperature.degC(steel),
+  airTemperature: temperature.degC(steel),
   relativeHumidity: ratio.percent(humidity),
 });
 const withForecast = (...forecast: ForecastStep[]): RepairCase => {
@@ -30,7 +30,7 @@ describe('the best start', () => {
 
   it('waits for the first hour from which the air stays dry', () => {
     const { best } = bestStart(withForecast(step(5, 20, 92), step(80, 20, 55)));
-    expect(best?.start).toBe(hour(5));
+    expect(best?.start).toBe(time.hour(5));
     expect(best?.clock).toBe('12:30');
   });
 
@@ -67,7 +67,7 @@ describe('the best start', () => {
     const hotFirst = slow(withForecast(step(6, 34, 30), step(90, 18, 50)));
     const { best, tried } = bestStart(hotFirst);
     expect(tried[0]?.fits).toBe(false);
-    expect(best?.start).toBe(hour(6));
+    expect(best?.start).toBe(time.hour(6));
   });
 });
 
@@ -75,14 +75,14 @@ describe('a case that starts later', () => {
   const repairCase = withForecast(step(5, 20, 60), step(10, 15, 70), step(40, 18, 60));
 
   it('reads what the forecast says of that hour, and has the rest before it', () => {
-    const { site, crew } = caseStartingAt(repairCase, hour(8));
-    expect(site).toMatchObject({ pipeTemperature: degC(15), relativeHumidity: ratio.percent(70) });
+    const { site, crew } = caseStartingAt(repairCase, time.hour(8));
+    expect(site).toMatchObject({ pipeTemperature: temperature.degC(15), relativeHumidity: ratio.percent(70) });
     expect(site.forecast?.map(({ duration }) => duration / 3600)).toEqual([7, 40]);
     expect(crew?.start).toBe('15:30');
   });
 
   it('keeps its own readings when it starts now', () => {
-    const now = { ...repairCase, site: { ...repairCase.site, pipeTemperature: degC(21) } };
-    expect(caseStartingAt(now, 0 as Time).site.pipeTemperature).toBe(degC(21));
+    const now = { ...repairCase, site: { ...repairCase.site, pipeTemperature: temperature.degC(21) } };
+    expect(caseStartingAt(now, 0 as Time).site.pipeTemperature).toBe(temperature.degC(21));
   });
 });

@@ -1,14 +1,14 @@
-import { absolute, degC, hour, m, minute, mm, mPerMin, ratio } from '../../src/quantity/index.js';
+import { absolute, length, ratio, speed, temperature, time } from '../../src/quantity/index.js';
 import type { RepairCase } from '../../src/repair/index.js';
 import { partWall, sealed } from './example-case.js';
 
 /** Cases with what the work on site needs; invented data. */
 const onSite = {
-  crew: { layingSpeed: mPerMin(2), crews: 1, start: '07:30' },
+  crew: { layingSpeed: speed.mPerMin(2), crews: 1, start: '07:30' },
   acceptance: {
     hardnessScale: 'Shore D',
     qualifiedHardness: 80,
-    pressureTest: { medium: 'liquid', length: m(30), atmosphere: absolute.bar(1.013) },
+    pressureTest: { medium: 'liquid', length: length.m(30), atmosphere: absolute.bar(1.013) },
   },
 } as const satisfies Partial<RepairCase>;
 
@@ -18,11 +18,26 @@ export const planned: RepairCase = {
   site: {
     ...partWall.site,
     forecast: [
-      { duration: hour(12), pipeTemperature: degC(20), airTemperature: degC(22), relativeHumidity: ratio.percent(60) },
-      { duration: hour(12), pipeTemperature: degC(14), airTemperature: degC(12), relativeHumidity: ratio.percent(70) },
-      { duration: hour(72), pipeTemperature: degC(18), airTemperature: degC(18), relativeHumidity: ratio.percent(60) },
+      {
+        duration: time.hour(12),
+        pipeTemperature: temperature.degC(20),
+        airTemperature: temperature.degC(22),
+        relativeHumidity: ratio.percent(60),
+      },
+      {
+        duration: time.hour(12),
+        pipeTemperature: temperature.degC(14),
+        airTemperature: temperature.degC(12),
+        relativeHumidity: ratio.percent(70),
+      },
+      {
+        duration: time.hour(72),
+        pipeTemperature: temperature.degC(18),
+        airTemperature: temperature.degC(18),
+        relativeHumidity: ratio.percent(60),
+      },
     ],
-    surface: { grade: 'Sa 2 1/2', profile: mm(0.07) },
+    surface: { grade: 'Sa 2 1/2', profile: length.mm(0.07) },
   },
 };
 
@@ -32,5 +47,5 @@ export const plannedLeak: RepairCase = { ...sealed, ...onSite };
 export const waterTape: RepairCase = {
   ...planned,
   resin: 'none',
-  crew: { ...onSite.crew, soakTime: minute(0.5) },
+  crew: { ...onSite.crew, soakTime: time.minute(0.5) },
 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { potLife, workingTime } from '../../src/cure/index.js';
-import { degC, gauge, hour, kg, type Length, m, minute, mm, mPerMin, ratio } from '../../src/quantity/index.js';
+import { gauge, type Length, length, mass, ratio, speed, temperature, time } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { usableMass } from '../../src/resin/index.js';
 import { partWall } from './example-case.js';
@@ -40,9 +40,10 @@ describe('the rolls of a tape wrap', () => {
 
   it('use up all the tape of the passes, each roll before the next', () => {
     const passes = rolls.passes.reduce((sum, { tapeLength }) => sum + tapeLength, 0);
-    const laid = rolls.rolls.reduce((sum, { length }) => sum + length, 0);
+    const laid = rolls.rolls.reduce((sum, { length: rollLength }) => sum + rollLength, 0);
     expect(laid).toBeCloseTo(passes, 9);
-    for (const { length } of rolls.rolls.slice(0, -1)) expect(length).toBeCloseTo(planned.wrap.rollLength, 12);
+    for (const { length: rollLength } of rolls.rolls.slice(0, -1))
+      expect(rollLength).toBeCloseTo(planned.wrap.rollLength, 12);
     expect(rolls.rolls.at(-1)?.endsAt).toBeCloseTo(rolls.passes.at(-1)?.to ?? Number.NaN, 9);
   });
 
@@ -86,10 +87,15 @@ describe('the rolls of a tape wrap', () => {
   it('warn when the wrap begins less than 100 mm before the defect', () => {
     const short = designRepair({
       ...planned,
-      pipe: { ...planned.pipe, outsideDiameter: mm(60.3), wallThickness: mm(3.91) },
+      pipe: { ...planned.pipe, outsideDiameter: length.mm(60.3), wallThickness: length.mm(3.91) },
       service: { ...planned.service, designPressure: gauge.MPa(1) },
-      defect: { ...planned.defect, axialLength: mm(20), circumferentialWidth: mm(15), remainingWall: mm(2) },
-      wrap: { ...planned.wrap, width: mm(20) },
+      defect: {
+        ...planned.defect,
+        axialLength: length.mm(20),
+        circumferentialWidth: length.mm(15),
+        remainingWall: length.mm(2),
+      },
+      wrap: { ...planned.wrap, width: length.mm(20) },
     });
     const says = short.warnings.some(({ text }) => text.includes('100 mm before the defect'));
     expect(designRepair(planned).warnings.some(({ text }) => text.includes('100 mm before the defect'))).toBe(false);
@@ -101,7 +107,7 @@ describe('the rolls of a tape wrap', () => {
 describe('a roll that brings its own resin', () => {
   const atPace = (metres: number, crews = 1): RepairCase => ({
     ...waterTape,
-    crew: { layingSpeed: mPerMin(metres), crews, soakTime: minute(0.5), start: '07:30' },
+    crew: { layingSpeed: speed.mPerMin(metres), crews, soakTime: time.minute(0.5), start: '07:30' },
   });
 
   it('takes soaking and laying, with the crews sharing its length', () => {
@@ -115,7 +121,11 @@ describe('a roll that brings its own resin', () => {
     expect(slow.fits).toBe(false);
     const { cure } = waterTape.laminate;
     if (cure.mechanism !== 'two-part reaction') throw new Error('expected a reaction');
-    const { workingTime: allowed } = workingTime({ ...cure, time: cure.workingTime, temperature: degC(22) });
+    const { workingTime: allowed } = workingTime({
+      ...cure,
+      time: cure.workingTime,
+      temperature: temperature.degC(22),
+    });
     expect(slow.workingTime).toBeCloseTo(allowed, 9);
     expect(slow.chargeTime).toBeGreaterThan(allowed);
     expect(designRepair(atPace(0.2)).verdict).toBe('designed');
@@ -123,9 +133,9 @@ describe('a roll that brings its own resin', () => {
 
   it('fits at the shorter length, with the crews, and on the cooler steel that are named, and not beyond', () => {
     const { longestCharge = 0 as Length, crews = 0, coolerThan } = slow.remedies ?? {};
-    const withRoll = (length: number) => ({
+    const withRoll = (rollLength: number) => ({
       ...atPace(0.2),
-      wrap: { ...waterTape.wrap, rollLength: length as Length },
+      wrap: { ...waterTape.wrap, rollLength: rollLength as Length },
     });
     expect(rollsOf(withRoll(longestCharge * 0.999)).fits).toBe(true);
     expect(rollsOf(withRoll(longestCharge * 1.001)).fits).toBe(false);
@@ -142,13 +152,13 @@ describe('a roll that brings its own resin', () => {
     const cool = planned.site.forecast?.findIndex(
       ({ pipeTemperature, airTemperature }) => Math.max(pipeTemperature, airTemperature) <= (coolerThan ?? 0),
     );
-    expect(coolerHour).toBe(cool === 1 ? hour(12) : cool === 0 ? 0 : undefined);
+    expect(coolerHour).toBe(cool === 1 ? time.hour(12) : cool === 0 ? 0 : undefined);
   });
 });
 
 describe('a sheet', () => {
   it('is laid band by band from end to end', () => {
-    const sheet: RepairCase = { ...planned, wrap: { form: 'sheet', width: m(0.2), rollLength: m(20) } };
+    const sheet: RepairCase = { ...planned, wrap: { form: 'sheet', width: length.m(0.2), rollLength: length.m(20) } };
     const rolls = rollsOf(sheet);
     const { totalLength = 0 } = designRepair(sheet).extent ?? {};
     expect(rolls.passes[0]?.from).toBeCloseTo(-totalLength / 2, 12);
@@ -168,7 +178,7 @@ describe('the wrap over its inputs', () => {
           tapeOf(
             designRepair({
               ...partWall,
-              wrap: { ...partWall.wrap, form: 'tape', width: m(0.1), overlap: ratio.fraction(overlap) },
+              wrap: { ...partWall.wrap, form: 'tape', width: length.m(0.1), overlap: ratio.fraction(overlap) },
             }),
           ),
         );
@@ -183,19 +193,19 @@ describe('the wrap over its inputs', () => {
     const { cure } = partWall.laminate;
     if (cure.mechanism !== 'two-part reaction' || partWall.resin === 'none') throw new Error('expected a reaction');
     const { rate } = partWall.resin;
-    const lost = (mass: number): number => {
+    const lost = (mixedMass: number): number => {
       const { workingTime } = potLife({
         ...cure,
         time: cure.workingTime,
-        temperature: degC(25),
-        testedMass: kg(0.5),
-        batchMass: kg(mass),
+        temperature: temperature.degC(25),
+        testedMass: mass.kg(0.5),
+        batchMass: mass.kg(mixedMass),
       });
-      return Math.max(0, 1 - usableMass({ placingRate: rate, workingTime, mixingTime: minute(5) }) / mass);
+      return Math.max(0, 1 - usableMass({ placingRate: rate, workingTime, mixingTime: time.minute(5) }) / mixedMass);
     };
-    const mass = fc.double({ min: 0.5, max: 20, noNaN: true });
+    const mixedMass = fc.double({ min: 0.5, max: 20, noNaN: true });
     fc.assert(
-      fc.property(mass, mass, (a, b) => {
+      fc.property(mixedMass, mixedMass, (a, b) => {
         expect(lost(Math.min(a, b))).toBeLessThanOrEqual(lost(Math.max(a, b)) + 1e-12);
       }),
       seeded,

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import { degC, hour, minute, type Time } from '../../src/quantity/index.js';
+import { type Time, temperature, time } from '../../src/quantity/index.js';
 import { designRepair, hourOf, planWork, type RepairCase, type WorkPlan } from '../../src/repair/index.js';
+import { listed, present } from './by-use.js';
 import { partWall } from './example-case.js';
 import { planned, plannedLeak, waterTape } from './plan-cases.js';
 
@@ -69,7 +70,7 @@ describe('a plan', () => {
         ...each.alerts,
         ...each.removal,
       ];
-      for (const { text, amounts } of lines) {
+      for (const { text, amounts = [] } of lines) {
         const named = new Set([...text.matchAll(/\{(\d)\}/gu)].map(([, index]) => Number(index)));
         expect([...named].sort()).toEqual(amounts.map((_, index) => index));
         for (const { value } of amounts) expect(value).toSatisfy(Number.isFinite);
@@ -89,15 +90,21 @@ describe('a plan', () => {
   it('waits on constant steel as long as the design says, and lays the wrap as long as its rolls', () => {
     const design = designRepair(constant);
     const own = planWork(design);
-    expect(stepOf(own, 'filler-wait').duration).toBeCloseTo(design.cures[0]?.wait ?? 0, 6);
-    expect(stepOf(own, 'cure').duration).toBeCloseTo(design.cures[1]?.wait ?? 0, 6);
+    expect(stepOf(own, 'filler-wait').duration).toBeCloseTo(present(design.cures?.filler).wait, 6);
+    expect(stepOf(own, 'cure').duration).toBeCloseTo(present(design.cures).laminate.wait, 6);
     expect(stepOf(own, 'wrap').duration).toBe(design.rolls?.wrapTime);
   });
 
   it('counts nothing for what nobody stated, and says so', () => {
     expect(plan.withoutTime).toEqual(['permit', 'stock', 'survey', 'surface', 'inspection', 'return']);
     const told = planWork(designRepair(constant), {
-      durations: { permit: minute(30), survey: minute(45), surface: hour(2), inspection: hour(1), return: minute(20) },
+      durations: {
+        permit: time.minute(30),
+        survey: time.minute(45),
+        surface: time.hour(2),
+        inspection: time.hour(1),
+        return: time.minute(20),
+      },
     });
     const bare = planWork(designRepair(constant));
     expect(told.withoutTime).toEqual(['stock']);
@@ -108,18 +115,18 @@ describe('a plan', () => {
   });
 
   it('never lets a stated time shorten a wait', () => {
-    const cut = planWork(designRepair(constant), { durations: { cure: minute(5) } });
+    const cut = planWork(designRepair(constant), { durations: { cure: time.minute(5) } });
     expect(stepOf(cut, 'cure').duration).toBe(stepOf(planWork(designRepair(constant)), 'cure').duration);
   });
 
   it('names the chain that sets the return, and how much the rest can wait', () => {
     const told = planWork(designRepair(constant), {
-      durations: { permit: hour(1), survey: hour(1), surface: hour(2), stock: hour(1.5) },
+      durations: { permit: time.hour(1), survey: time.hour(1), surface: time.hour(2), stock: time.hour(1.5) },
     });
     expect(told.criticalPath).not.toContain('stock');
     expect(stepOf(told, 'stock').slack).toBeCloseTo(2.5 * 3600, 6);
     expect(told.steps.filter(({ critical }) => critical).map(({ id }) => id)).toEqual(told.criticalPath);
-    const slow = planWork(designRepair(constant), { durations: { surface: hour(2), stock: hour(5) } });
+    const slow = planWork(designRepair(constant), { durations: { surface: time.hour(2), stock: time.hour(5) } });
     expect(slow.criticalPath.slice(0, 2)).toEqual(['stock', 'gate']);
     expect(stepOf(slow, 'surface').slack).toBeCloseTo(3 * 3600, 6);
   });
@@ -128,12 +135,12 @@ describe('a plan', () => {
     // Twelve hours at 20 degC, then twelve at 14: placed at the eleventh hour, most of the wait is in the cold.
     const soon = stepOf(planWork(designRepair(planned)), 'filler-wait').duration ?? 0;
     const late =
-      stepOf(planWork(designRepair(planned), { durations: { surface: hour(11) } }), 'filler-wait').duration ?? 0;
+      stepOf(planWork(designRepair(planned), { durations: { surface: time.hour(11) } }), 'filler-wait').duration ?? 0;
     expect(late).toBeGreaterThan(soon * 1.2);
   });
 
   it('says no hour of a wait that runs out of the forecast', () => {
-    const short = planWork(designRepair(planned), { durations: { surface: hour(80) } });
+    const short = planWork(designRepair(planned), { durations: { surface: time.hour(80) } });
     expect(stepOf(short, 'cure').duration).toBeUndefined();
     expect(short.withoutTime).toContain('cure');
   });
@@ -223,8 +230,8 @@ describe('the hours of a plan', () => {
     const early = planWork(design, { actual: { filler: '08:00', wrap: '09:00' } });
     const wait = stepOf(early, 'filler-wait');
     const alert = early.alerts.find(({ text }) => text.includes('does not release it'));
-    expect(wait.duration).toBeCloseTo(design.cures[0]?.wait ?? 0, 6);
-    expect(alert?.amounts[0]?.value).toBeCloseTo(wait.endsAt - stepOf(early, 'wrap').startsAt, 6);
+    expect(wait.duration).toBeCloseTo(present(design.cures?.filler).wait, 6);
+    expect(alert?.amounts?.[0]?.value).toBeCloseTo(wait.endsAt - stepOf(early, 'wrap').startsAt, 6);
     expect(stepOf(early, 'wrap').startsAt).toBeLessThan(wait.endsAt);
   });
 
@@ -234,7 +241,7 @@ describe('the hours of a plan', () => {
     [{ actual: { filler: '9h' } }, 'actual.filler'],
     [{ actual: { lunch: '12:00' } }, 'actual.lunch'],
     [{ durations: { permit: -1 as Time } }, 'durations.permit'],
-    [{ durations: { lunch: hour(1) } }, 'durations.lunch'],
+    [{ durations: { lunch: time.hour(1) } }, 'durations.lunch'],
   ])('refuse %j', (options, parameter) => {
     try {
       planWork(design, options);
@@ -249,7 +256,7 @@ describe('the hours of a plan', () => {
   it('refuse a real hour where nobody stated a start', () => {
     const { crew: _, ...nobody } = constant;
     expect(() => planWork(designRepair(nobody), { actual: { filler: '09:10' } })).toThrow(/start of the job/);
-    expect(hourOf(planWork(designRepair(nobody)), hour(1))).toBeUndefined();
+    expect(hourOf(planWork(designRepair(nobody)), time.hour(1))).toBeUndefined();
   });
 
   it('never bring the line back earlier when a step begins later', () => {
@@ -274,16 +281,20 @@ describe('a hotter site', () => {
     fc.assert(
       fc.property(degrees, degrees, (a, b) => {
         const [cool, warm] = [Math.min(a, b), Math.max(a, b)].map((each) => {
-          const site = { ...plannedLeak.site, pipeTemperature: degC(each), airTemperature: degC(each) };
+          const site = {
+            ...plannedLeak.site,
+            pipeTemperature: temperature.degC(each),
+            airTemperature: temperature.degC(each),
+          };
           const design = designRepair({ ...plannedLeak, site });
           const plan = planWork(design);
           return [
             ...['putty', 'filler-wait', 'cure'].map((id) => stepOf(plan, id).duration ?? Number.NaN),
-            ...design.cures.map(({ workingTime }) => workingTime),
+            ...listed(present(design.cures)).map(([, { workingTime }]) => workingTime),
           ];
         });
-        warm?.forEach((time, index) => {
-          expect(time).toBeLessThanOrEqual(cool?.[index] ?? Number.NaN);
+        warm?.forEach((warmTime, index) => {
+          expect(warmTime).toBeLessThanOrEqual(cool?.[index] ?? Number.NaN);
         });
       }),
       { seed: 20261125, numRuns: 100 },
@@ -293,8 +304,13 @@ describe('a hotter site', () => {
 
 describe('a moisture-cured system', () => {
   const rows = [
-    { temperature: degC(15), humidity: 0.5 as never, cureTime: hour(10), workingTime: minute(30) },
-    { temperature: degC(30), humidity: 0.8 as never, cureTime: hour(3), workingTime: minute(10) },
+    {
+      temperature: temperature.degC(15),
+      humidity: 0.5 as never,
+      cureTime: time.hour(10),
+      workingTime: time.minute(30),
+    },
+    { temperature: temperature.degC(30), humidity: 0.8 as never, cureTime: time.hour(3), workingTime: time.minute(10) },
   ];
   const moist: RepairCase = {
     ...waterTape,
@@ -304,7 +320,7 @@ describe('a moisture-cured system', () => {
 
   it("never gets a time by Arrhenius: it waits by one of the maker's own rows", () => {
     const design = designRepair(moist, { record: true });
-    const times = design.cures.find(({ material }) => material === moist.laminate.name);
+    const times = design.cures?.laminate;
     expect(rows.map(({ cureTime }) => cureTime)).toContain(times?.wait);
     expect(rows.map(({ workingTime }) => workingTime)).toContain(times?.workingTime);
     expect(stepOf(planWork(design), 'cure').duration).toBe(times?.wait);
@@ -313,7 +329,7 @@ describe('a moisture-cured system', () => {
   it('outside the tested climate gets no time, and no plan', () => {
     const cold = {
       ...moist,
-      site: { ...moist.site, pipeTemperature: degC(5), airTemperature: degC(5) },
+      site: { ...moist.site, pipeTemperature: temperature.degC(5), airTemperature: temperature.degC(5) },
       filler: 'none' as const,
     };
     expect(planWork(designRepair(cold)).steps).toEqual([]);

@@ -1,28 +1,31 @@
 import { describe, expect, it } from 'vitest';
-import { gauge, mm, mPerMin } from '../../src/quantity/index.js';
-import { designRepair, planWork, type RepairCase, type Seal } from '../../src/repair/index.js';
-import { leaking, sealed } from './example-case.js';
+import { gauge, length, speed } from '../../src/quantity/index.js';
+import { designRepair, type LineUnderPressure, planWork, type RepairCase, type Seal } from '../../src/repair/index.js';
+import { present } from './by-use.js';
+import { atWork, leaking, sealed } from './example-case.js';
 
 const seal = sealed.seal as Seal;
+const line = sealed.line as LineUnderPressure;
 const withSeal = (change: Partial<Seal>): RepairCase => ({ ...sealed, seal: { ...seal, ...change } });
 
 describe('the leak seal', () => {
   const design = designRepair(sealed);
+  const part = present(design.seal);
 
   it('is part of the design of a leak', () => {
     expect(design.verdict).toBe('designed');
-    expect(design.seal?.padDiameter).toBeCloseTo(0.055, 12); // 5 mm and 25 mm on every side
-    expect(design.seal?.padGovernedBy).toBe('margin');
+    expect(part.padDiameter).toBeCloseTo(0.055, 12); // 5 mm and 25 mm on every side
+    expect(part.padGovernedBy).toBe('margin');
   });
 
   it('counts the pressure on the whole wetted pad', () => {
     const hand = 0.5e5 * (Math.PI / 4) * 0.055 ** 2;
-    expect(design.seal?.forceOnPad).toBeCloseTo(hand, 9);
-    expect(design.seal?.forceOnHole).toBeCloseTo(0.5e5 * (Math.PI / 4) * 0.005 ** 2, 9);
+    expect(part.forceOnPad).toBeCloseTo(hand, 9);
+    expect(part.forceOnHole).toBeCloseTo(0.5e5 * (Math.PI / 4) * 0.005 ** 2, 9);
   });
 
   it('may never be attempted above the limit of the site', () => {
-    expect(design.seal?.highestPressure).toBeLessThanOrEqual(seal.siteLimit);
+    expect(part.highestPressure).toBeLessThanOrEqual(seal.siteLimit);
     const lower = designRepair(withSeal({ siteLimit: gauge.bar(0.3) }));
     expect(lower.verdict).toBe('not repairable');
     expect(lower.reasons[0]?.text).toContain('site');
@@ -30,41 +33,45 @@ describe('the leak seal', () => {
   });
 
   it('is limited by the weakest of strap, fastener, sheet and pipe', () => {
-    const weak = designRepair(withSeal({ band: { ...seal.band, thickness: mm(0.05) } }));
-    expect(weak.seal?.limitedBy ?? weak.reasons[0]?.text).toContain('strap');
+    const weak = designRepair(withSeal({ band: { ...seal.band, thickness: length.mm(0.05) } }));
+    expect(present(weak.seal).limitedBy).toBe('strap');
   });
 
   it('refuses gas and hazardous contents without a written procedure', () => {
     const toxic: RepairCase = { ...sealed, service: { ...sealed.service, hazards: ['toxic'] } };
     expect(designRepair(toxic).verdict).toBe('not repairable');
     expect(designRepair(toxic).reasons[0]?.text).toContain('written procedure');
-    const written = { ...toxic, seal: { ...seal, writtenProcedure: 'WP-17' } };
+    const written = { ...toxic, line: { ...line, writtenProcedure: 'WP-17' } };
     expect(designRepair(written).verdict).toBe('designed');
   });
 
   it('says that it carries no end load', () => {
     const { outsideDiameter } = sealed.pipe;
     const hand = 1e6 * (Math.PI / 4) * (outsideDiameter as number) ** 2;
-    expect(design.seal?.endLoadNotCarried).toBeCloseTo(hand, 6);
+    expect(part.endLoadNotCarried).toBeCloseTo(hand, 6);
     expect(design.cautions.some((text) => text.includes('no axial strength'))).toBe(true);
   });
 
-  it('warns when the case does not say how the leak is held', () => {
-    expect(designRepair(leaking).warnings.some(({ text }) => text.includes('how the leak is held'))).toBe(true);
+  it('is asked for where the leak is live: nothing is designed that does not say how it is held', () => {
+    const { seal: _, ...unheld } = sealed;
+    const asking = designRepair(unheld);
+    expect(asking.verdict).toBe('needs input');
+    expect(asking.missing).toMatchObject([{ field: 'seal', why: expect.stringContaining('how the leak is held') }]);
+    expect(designRepair(leaking)).toMatchObject({ verdict: 'designed', seal: 'none' });
   });
 
   it('needs no torque in a line without pressure', () => {
-    const empty = designRepair(withSeal({ linePressure: gauge.bar(0) }));
+    const empty = designRepair({ ...sealed, line: atWork(gauge.bar(0)) });
     expect(empty.verdict).toBe('designed');
-    expect(empty.seal?.torque).toBeUndefined();
+    expect(present(empty.seal)).not.toHaveProperty('torque');
   });
 
   it('is planned at the pressure that its torque is for, also where the parts could carry more', () => {
-    expect(design.seal?.highestPressure).toBeGreaterThan(seal.linePressure);
-    const planned = { ...sealed, crew: { layingSpeed: mPerMin(1), crews: 1, start: '07:30' } };
+    expect(part.highestPressure).toBeGreaterThan(line.pressure);
+    const planned = { ...sealed, crew: { layingSpeed: speed.mPerMin(1), crews: 1, start: '07:30' } };
     const work = planWork(designRepair(planned)).steps.find(({ id }) => id === 'seal');
     const pressures = JSON.stringify(work).match(/"gauge pressure","value":([\d.e]+)/g);
     expect(pressures?.length).toBeGreaterThan(0);
-    for (const text of pressures ?? []) expect(Number(text.split(':').at(-1))).toBe(seal.linePressure);
+    for (const text of pressures ?? []) expect(Number(text.split(':').at(-1))).toBe(line.pressure);
   });
 });

@@ -2,7 +2,7 @@ import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { type AnyFormula, formula, isCalculationError } from '../../src/formula/index.js';
 import { hoopStress, hoopStressFormula } from '../../src/pipe/index.js';
-import { type GaugePressure, gauge, inch, type Length, type Ratio, units } from '../../src/quantity/index.js';
+import { type GaugePressure, gauge, type Length, length, type Ratio, units } from '../../src/quantity/index.js';
 import { formulas } from '../../src/registry/index.js';
 import { type Arithmetic, arithmetic } from '../../src/report/arithmetic.js';
 import { problemOf } from '../../src/report/problem.js';
@@ -91,14 +91,14 @@ describe('the arithmetic of a step can be followed on paper', () => {
 
   it('prints the result of the function, not that of the sheet', () => {
     const wrong = { ...hoopStressFormula, compute: hoopStress } as AnyFormula;
-    const input = { pressure: gauge.psi(150), outsideDiameter: inch(12.75), wallThickness: inch(0.33) };
+    const input = { pressure: gauge.psi(150), outsideDiameter: length.inch(12.75), wallThickness: length.inch(0.33) };
     const sheet = written(wrong, { input, result: 1.2 * hoopStress(input) }, 'us', 4);
     expect(sheet?.main.result).toEqual({ text: '3477', unit: 'psi' });
     expect(sheet?.closes).toBe(false);
   });
 
   it('keeps a ratio in the units wanted and converts where numbers would not multiply', () => {
-    const input = { pressure: gauge.MPa(1), outsideDiameter: inch(12), wallThickness: inch(0.5) };
+    const input = { pressure: gauge.MPa(1), outsideDiameter: length.inch(12), wallThickness: length.inch(0.5) };
     const sheet = written(hoopStressFormula as AnyFormula, { input, result: hoopStress(input) }, 'us', 4);
     expect(sheet?.units).toEqual({ 'gauge pressure': 'psi', length: 'in', stress: 'psi' });
     const si = written(hoopStressFormula as AnyFormula, { input, result: hoopStress(input) }, 'si', 4);

@@ -1,41 +1,37 @@
 import { createRecorder, decide, heading, step } from '../../src/formula/index.js';
 import { arrheniusShift } from '../../src/mechanics/index.js';
-import { b31gFailurePressure, hoopStress } from '../../src/pipe/index.js';
+import { b31gOriginal, hoopStress } from '../../src/pipe/index.js';
 import {
-  degC,
-  g,
+  activationEnergy,
+  arealWeight,
+  corrosionRate,
+  density,
+  energyReleaseRate,
   gauge,
-  gPerCm3,
-  gPerM2,
-  hour,
-  JPerM2,
-  kg,
-  kgPerMin,
-  kJPerMol,
-  L,
-  m,
-  minute,
-  mm,
-  mmPerYear,
+  length,
+  mass,
+  massFlow,
   modulus,
-  perK,
   ratio,
   strain,
   stress,
-  year,
+  temperature,
+  thermalExpansion,
+  time,
+  volume,
 } from '../../src/quantity/index.js';
 import type { CureSheet, RepairCase } from '../../src/repair/case/case.js';
-import type { RepairDesign } from '../../src/repair/design/design.js';
+import type { Designed } from '../../src/repair/design/design.js';
 
 const cure: CureSheet = {
   mechanism: 'two-part reaction',
-  referenceTemperature: degC(23),
-  cureTime: hour(24),
-  workingTime: minute(40),
-  activationEnergy: kJPerMol(55),
-  testedFrom: degC(10),
-  testedTo: degC(40),
-  minimumTemperature: degC(10),
+  referenceTemperature: temperature.degC(23),
+  cureTime: time.hour(24),
+  workingTime: time.minute(40),
+  activationEnergy: activationEnergy.kJPerMol(55),
+  testedFrom: temperature.degC(10),
+  testedTo: temperature.degC(40),
+  minimumTemperature: temperature.degC(10),
 };
 
 /** An invented case, for the look of the sheet; no number here says how a repair comes out. */
@@ -45,14 +41,14 @@ export const inventedCase: RepairCase = {
   date: '2026-05-02',
   basis: 'ISO 24817',
   pipe: {
-    outsideDiameter: mm(323.9),
-    wallThickness: mm(8.38),
+    outsideDiameter: length.mm(323.9),
+    wallThickness: length.mm(8.38),
     size: 'NPS 12',
     material: {
       name: 'API 5L grade B',
       yieldStrength: stress.MPa(241),
       modulus: modulus.GPa(207),
-      thermalExpansion: perK(12e-6),
+      thermalExpansion: thermalExpansion.perK(12e-6),
     },
   },
   service: {
@@ -61,20 +57,22 @@ export const inventedCase: RepairCase = {
     hazards: ['corrosive'],
     safetyCritical: false,
     designPressure: gauge.bar(10),
-    designTemperature: degC(40),
+    designTemperature: temperature.degC(40),
   },
+  line: { state: 'empty, dry, isolated, vented' },
   defect: {
     kind: 'metal loss',
     cause: 'external corrosion',
-    axialLength: mm(120),
-    circumferentialWidth: mm(80),
-    remainingWall: mm(4.1),
+    axialLength: length.mm(120),
+    circumferentialWidth: length.mm(80),
+    remainingWall: length.mm(4.1),
+    readingError: length.mm(0.2),
     profile: [
-      { position: mm(0), depth: mm(0) },
-      { position: mm(60), depth: mm(4.28) },
-      { position: mm(120), depth: mm(0) },
+      { position: length.mm(0), depth: length.mm(0) },
+      { position: length.mm(60), depth: length.mm(4.28) },
+      { position: length.mm(120), depth: length.mm(0) },
     ],
-    growth: { depth: mmPerYear(0.05), length: mmPerYear(0.1) },
+    growth: { depth: corrosionRate.mmPerYear(0.05), length: corrosionRate.mmPerYear(0.1) },
   },
   loads: {
     axialForce: 'none',
@@ -86,42 +84,48 @@ export const inventedCase: RepairCase = {
     cycles: 'none',
   },
   fitting: 'none',
-  repair: { class: 2, life: year(10) },
+  repair: { class: 2, life: time.year(10) },
   laminate: {
     name: 'glass and epoxy, invented',
     hoopModulus: modulus.GPa(24),
     axialModulus: modulus.GPa(12),
     poissonRatio: 0.12,
-    plyThickness: mm(0.8),
+    plyThickness: length.mm(0.8),
     strainToFailure: strain.percent(1.6),
-    energyReleaseRate: JPerM2(180),
+    energyReleaseRate: energyReleaseRate.JPerM2(180),
     cure,
   },
-  wrap: { form: 'tape', width: mm(100), overlap: ratio.percent(50), rollLength: m(10), waste: ratio.percent(10) },
+  wrap: {
+    form: 'tape',
+    width: length.mm(100),
+    overlap: ratio.percent(50),
+    rollLength: length.m(10),
+    waste: ratio.percent(10),
+  },
   resin: {
-    fabricWeight: gPerM2(800),
+    fabricWeight: arealWeight.gPerM2(800),
     fibreMassFraction: ratio.percent(60),
     parts: { base: 100, hardener: 30 },
-    kitMass: kg(2),
-    rate: kgPerMin(0.15),
+    kitMass: mass.kg(2),
+    rate: massFlow.kgPerMin(0.15),
   },
   filler: {
     name: 'epoxy filler, invented',
-    thickness: mm(2),
-    thicknessOverDefect: mm(6),
-    density: gPerCm3(1.6),
+    thickness: length.mm(2),
+    thicknessOverDefect: length.mm(6),
+    density: density.gPerCm3(1.6),
     parts: { base: 100, hardener: 25 },
-    kitMass: kg(1),
-    rate: kgPerMin(0.1),
+    kitMass: mass.kg(1),
+    rate: massFlow.kgPerMin(0.1),
     cure,
   },
   site: {
-    pipeTemperature: degC(18),
-    airTemperature: degC(16),
+    pipeTemperature: temperature.degC(18),
+    airTemperature: temperature.degC(16),
     relativeHumidity: ratio.percent(65),
     history: [
-      { duration: hour(6), temperature: degC(18) },
-      { duration: hour(18), temperature: degC(12) },
+      { duration: time.hour(6), temperature: temperature.degC(18) },
+      { duration: time.hour(18), temperature: temperature.degC(12) },
     ],
   },
   lookedUp: [
@@ -139,14 +143,17 @@ export const inventedCase: RepairCase = {
 function inventedRecord() {
   const recorder = createRecorder();
   heading(recorder, 'Pipe as found');
-  const pipe = { pressure: gauge.bar(10), outsideDiameter: mm(323.9), wallThickness: mm(8.38) };
+  const pipe = { pressure: gauge.bar(10), outsideDiameter: length.mm(323.9), wallThickness: length.mm(8.38) };
   step(recorder, 'pipe/hoop-stress', hoopStress, pipe, 'the stress in the sound pipe');
-  step(recorder, 'pipe/b31g-original', b31gFailurePressure,
+  step(
+    recorder,
+    'pipe/b31g-original',
+    b31gOriginal,
     {
-      outsideDiameter: mm(323.9),
-      wallThickness: mm(8.38),
-      defectDepth: mm(4.28),
-      defectLength: mm(120),
+      outsideDiameter: length.mm(323.9),
+      wallThickness: length.mm(8.38),
+      defectDepth: length.mm(4.28),
+      defectLength: length.mm(120),
       flowStress: stress.MPa(265.1),
     },
     'the pressure that the thinned pipe fails at',
@@ -154,15 +161,15 @@ function inventedRecord() {
   decide(recorder, 'the laminate alone is to carry the pressure', 'the case names no method');
   heading(recorder, 'Cure');
   step(recorder, 'mechanics/arrhenius-shift', arrheniusShift, {
-    activationEnergy: kJPerMol(55),
-    referenceTemperature: degC(23),
-    temperature: degC(12),
+    activationEnergy: activationEnergy.kJPerMol(55),
+    referenceTemperature: temperature.degC(23),
+    temperature: temperature.degC(12),
   });
   return recorder.entries;
 }
 
 /** A design with every part filled in. */
-export function inventedDesign(): RepairDesign {
+export function inventedDesign(): Designed {
   return {
     verdict: 'designed',
     reasons: [],
@@ -172,11 +179,11 @@ export function inventedDesign(): RepairDesign {
     libraryVersion: '0.0.0-test',
     ruleSet: 'after ISO 24817:2017, as recalled',
     found: {
-      outsideDiameter: mm(323.9),
+      outsideDiameter: length.mm(323.9),
       hoopStressSound: stress.MPa(19.33),
-      wallAtEndOfLife: mm(3.6),
-      depthAtEndOfLife: mm(4.78),
-      lengthAtEndOfLife: mm(122),
+      wallAtEndOfLife: length.mm(3.6),
+      depthAtEndOfLife: length.mm(4.78),
+      lengthAtEndOfLife: length.mm(122),
       throughWall: false,
       strength: {
         method: 'original B31G',
@@ -189,25 +196,27 @@ export function inventedDesign(): RepairDesign {
         ],
       },
     },
+    line: { state: 'empty, dry, isolated, vented', pressure: gauge.bar(0) },
+    seal: 'none',
     laminate: {
       method: 'substrate ignored',
       hoopStrain: strain.percent(0.27),
       axialStrain: strain.percent(0.16),
       thickness: {
         candidates: [
-          { criterion: 'hoop strain', value: mm(2.5) },
-          { criterion: 'axial strain', value: mm(3.94) },
+          { criterion: 'hoop strain', value: length.mm(2.5) },
+          { criterion: 'axial strain', value: length.mm(3.94) },
         ],
         governing: 'axial strain',
-        value: mm(3.94),
+        value: length.mm(3.94),
       },
       alternatives: [
-        { criterion: 'substrate yielded', value: mm(1.25) },
+        { criterion: 'substrate yielded', value: length.mm(1.25) },
         { criterion: 'long-term strength', needs: 'the long-term strength of the laminate' },
       ],
       plies: 5,
-      laidThickness: mm(4),
-      wrappedDiameter: mm(327.9),
+      laidThickness: length.mm(4),
+      wrappedDiameter: length.mm(327.9),
       resistance: {
         candidates: [{ criterion: 'axial strain', value: gauge.MPa(1.015) }],
         governing: 'axial strain',
@@ -217,42 +226,74 @@ export function inventedDesign(): RepairDesign {
     extent: {
       overlap: {
         candidates: [
-          { criterion: 'two root D t', value: mm(104.2) },
-          { criterion: 'least 50 mm', value: mm(50) },
+          { criterion: 'two root D t', value: length.mm(104.2) },
+          { criterion: 'least 50 mm', value: length.mm(50) },
         ],
         governing: 'two root D t',
-        value: mm(104.2),
+        value: length.mm(104.2),
       },
-      taper: mm(20),
-      defectLength: mm(122),
-      totalLength: mm(368.4),
+      taper: length.mm(20),
+      defectLength: length.mm(122),
+      totalLength: length.mm(368.4),
     },
     wrap: {
       form: 'tape',
       layersPerPass: 2,
       passes: 3,
       layers: 6,
-      fullCountLength: mm(329),
-      overallLength: mm(420),
-      tapeLength: m(28.5),
+      fullCountLength: length.mm(329),
+      overallLength: length.mm(420),
+      tapeLength: length.m(28.5),
       rolls: 3,
-      leftOnLastRoll: m(1.5),
+      leftOnLastRoll: length.m(1.5),
     },
-    mixes: [
-      {
+    cures: {
+      putty: 'none',
+      filler: 'none',
+      laminate: { material: 'glass and epoxy, invented', wait: time.hour(51.4), workingTime: time.minute(54) },
+    },
+    mixes: {
+      filler: {
         material: 'epoxy filler, invented',
-        use: 'filler',
-        volume: L(0.25),
-        mass: g(440),
+        volume: volume.L(0.25),
+        mass: mass.g(440),
         batches: 1,
-        batchMass: g(440),
-        base: g(352),
-        hardener: g(88),
+        batchMass: mass.g(440),
+        base: mass.g(352),
+        hardener: mass.g(88),
         limitedBy: 'job',
         kits: 1,
       },
-    ],
-    cures: [{ material: 'glass and epoxy, invented', wait: hour(51.4), workingTime: minute(54) }],
+      laminateResin: 'none',
+    },
+    rolls: {
+      start: length.mm(-210),
+      end: length.mm(210),
+      beforeDefect: length.mm(149),
+      stagger: length.mm(0),
+      passes: [{ pass: 1, direction: 'forward', from: length.mm(-210), to: length.mm(210), tapeLength: length.m(9.5) }],
+      rolls: [{ roll: 1, length: length.m(9.5), endsInPass: 1, endsAt: length.mm(210) }],
+      charge: 'batch',
+      chargeLength: length.m(3),
+    },
+    site: {
+      decision: 'wait',
+      weather: 'wait',
+      steel: 'go',
+      reasons: [],
+      requiredGrade: 'Sa 2 1/2',
+      requiredProfile: length.mm(0.06),
+      surfaceFrom: 'class',
+    },
+    acceptance: {
+      missing: [],
+      leastThickness: length.mm(3.94),
+      leastOverlap: length.mm(104.2),
+      highestWrinkle: length.mm(0.8),
+      needsSecondMethod: true,
+      inspection: [],
+      pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: time.hour(1) },
+    },
     assumed: [
       {
         amount: { name: 'yield strength', kind: 'stress', value: stress.MPa(241) },

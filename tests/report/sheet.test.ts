@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
-import { mm } from '../../src/quantity/index.js';
+import { exactly, length, line, temperature } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
@@ -173,6 +173,28 @@ describe('the calculation sheet', () => {
     }
   });
 
+  it('puts the numbers of a warning, a reason and a decision into the units of the reader', () => {
+    const said = line(
+      'Keep it below {0} and over {1}.',
+      exactly('limit', 'temperature', temperature.degC(60)),
+      exactly('wall', 'length', length.mm(25.4)),
+    );
+    const warned = {
+      ...inventedDesign(),
+      warnings: [said],
+      record: [{ sort: 'decision', what: said, because: said }],
+    } as const;
+    const refused = { ...warned, verdict: 'not repairable', reasons: [said] } as const;
+    for (const [units, text] of [
+      ['si', 'Keep it below 60.00 degC and over 25.40 mm.'],
+      ['us', 'Keep it below 140.0 degF and over 1.000 in.'],
+    ] as const) {
+      expect(section(calculationSheet(warned, { units }), 'WARNINGS')).toContain(text);
+      expect(section(calculationSheet(warned, { units }), 'CALCULATION').split(text)).toHaveLength(3);
+      expect(section(calculationSheet(refused, { units }), 'ANSWER')).toContain(text);
+    }
+  });
+
   it('shows the case as it was typed where that is known', () => {
     const typed = new Map([['pipe.wallThickness', { text: '0.330 in' }]]);
     const sheet = calculationSheet(inventedDesign(), { typed });
@@ -181,17 +203,15 @@ describe('the calculation sheet', () => {
   });
 
   it('states each reason of a refusal with its number and its limit, and claims no design', () => {
-    const { laminate: _, extent: __, wrap: ___, ...rest } = inventedDesign();
+    const { laminate: _, extent: __, wrap: ___, mixes: ____, cures: _____, ...rest } = inventedDesign();
     const refused: RepairDesign = {
       ...rest,
       verdict: 'not repairable',
-      mixes: [],
-      cures: [],
       reasons: [
         {
           text: 'the hole is too large for the laminate to span',
-          found: { name: 'hole', kind: 'length', value: mm(180) },
-          limit: { name: 'largest hole', kind: 'length', value: mm(127.6) },
+          found: { name: 'hole', kind: 'length', value: length.mm(180) },
+          limit: { name: 'largest hole', kind: 'length', value: length.mm(127.6) },
           clause: '7.5.7',
         },
       ],
@@ -240,11 +260,11 @@ describe('the calculation sheet', () => {
     expect(section(calculationSheet(bare), 'CALCULATION')).toContain('The steps were not recorded');
   });
 
-  it('is an error when the record holds a function that nobody declared', () => {
+  it('is an error when the record names a formula that nobody declared', () => {
     const design = inventedDesign();
-    const stray = { sort: 'step', compute: () => 1, input: {}, result: 1 } as const;
+    const stray = { sort: 'step', formula: 'pipe/home-made', input: {}, result: 1 } as const;
     expect(() => calculationSheet({ ...design, record: [...(design.record ?? []), stray] })).toThrow(
-      'is not a formula of the registry',
+      'the recorded formula pipe/home-made is not in the registry',
     );
   });
 

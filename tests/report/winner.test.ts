@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cureWaitOverHistory } from '../../src/cure/index.js';
 import { type AnyFormula, type Definition, isCalculationError, type Winner } from '../../src/formula/index.js';
 import type { RecordedStep } from '../../src/formula/recorder.js';
-import { degC, hour, kJPerMol } from '../../src/quantity/index.js';
+import { activationEnergy, temperature, time } from '../../src/quantity/index.js';
 import { formulas } from '../../src/registry/index.js';
 import { arithmetic } from '../../src/report/arithmetic.js';
 import { givenInputs, givenOutputs } from '../../src/report/problem.js';
@@ -28,7 +28,7 @@ function calls(of: AnyFormula, wanted: number): RecordedStep[] {
   for (let draw = 0; draw < 3000 && accepted.length < wanted; draw++) {
     const { input } = drawInput(of, random, drawList);
     try {
-      accepted.push({ sort: 'step', compute: of.compute, input, result: of.compute(input) });
+      accepted.push({ sort: 'step', formula: of.id, input, result: of.compute(input) });
     } catch (error) {
       if (!isCalculationError(error)) throw error;
     }
@@ -117,21 +117,21 @@ describe('the winning row of an algorithm, by its own equation', () => {
 describe('a step whose formula is an algorithm', () => {
   const history = {
     steps: [
-      { duration: hour(6), temperature: degC(18) },
-      { duration: hour(5), temperature: degC(4) },
-      { duration: hour(30), temperature: degC(23) },
+      { duration: time.hour(6), temperature: temperature.degC(18) },
+      { duration: time.hour(5), temperature: temperature.degC(4) },
+      { duration: time.hour(30), temperature: temperature.degC(23) },
     ],
-    requiredTime: hour(10),
-    referenceTemperature: degC(23),
-    minimumTemperature: degC(10),
-    activationEnergy: kJPerMol(55),
-    testedFrom: degC(10),
-    testedTo: degC(40),
+    requiredTime: time.hour(10),
+    referenceTemperature: temperature.degC(23),
+    minimumTemperature: temperature.degC(10),
+    activationEnergy: activationEnergy.kJPerMol(55),
+    testedFrom: temperature.degC(10),
+    testedTo: temperature.degC(40),
     mechanism: 'two-part reaction',
   } as const;
   const text = renderStep({
     sort: 'step',
-    compute: cureWaitOverHistory,
+    formula: 'cure/cure-wait-over-history',
     input: history,
     result: cureWaitOverHistory(history),
   });

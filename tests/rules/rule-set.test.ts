@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { leakServiceFactor } from '../../src/laminate/index.js';
-import { degC, degF, gauge, inMNPerM32, mm, strain, stress, year } from '../../src/quantity/index.js';
+import { gauge, leakSeverity, length, strain, stress, temperature, time } from '../../src/quantity/index.js';
 import { asmePcc2, isKnown, iso24817, type RuleSet } from '../../src/rules/index.js';
 
 interface Leaf {
@@ -88,7 +88,7 @@ describe('the two rule sets', () => {
     for (const set of sets) {
       for (const years of [1, 2, 5, 10, 15, 20]) {
         const factors = classes.map((repairClass) =>
-          leakServiceFactor({ designLife: year(years), ...set.leakFactor[repairClass].value }),
+          leakServiceFactor({ designLife: time.year(years), ...set.leakFactor[repairClass].value }),
         );
         // At 20 years the three meet, to the rounding of their constants.
         const [one = 0, two = 0, three = 0] = factors;
@@ -103,11 +103,11 @@ describe('the two rule sets', () => {
 
   it('hold the adopted values of the notes', () => {
     const { overlap, temperatureMargin, hole, throughWallBelow, lapShear } = iso24817;
-    expect(hole.leastDiameter.value).toBe(mm(15));
-    expect(asmePcc2.hole.leastDiameter.value).toBe(mm(15));
+    expect(hole.leastDiameter.value).toBe(length.mm(15));
+    expect(asmePcc2.hole.leastDiameter.value).toBe(length.mm(15));
     expect(asmePcc2.hole.leastDiameter.evidence.tag).toBe('chosen');
-    expect(throughWallBelow.value).toBe(mm(1));
-    expect(overlap.minimum.value).toBe(mm(50));
+    expect(throughWallBelow.value).toBe(length.mm(1));
+    expect(overlap.minimum.value).toBe(length.mm(50));
     expect([overlap.adhesiveFactor.value, asmePcc2.overlap.adhesiveFactor.value]).toEqual([3, 1]);
     expect([overlap.adhesiveFactorOption.value, asmePcc2.overlap.adhesiveFactorOption.value]).toEqual([1, 3]);
     expect(temperatureMargin.glassTransition.notLeaking.value).toBe(20);
@@ -120,8 +120,14 @@ describe('the two rule sets', () => {
       strain.percent(0.13),
       strain.percent(0.1),
     ]);
-    expect(iso24817.classes[1].value).toMatchObject({ highestPressure: gauge.MPa(1), highestTemperature: degC(40) });
-    expect(iso24817.classes[2].value).toMatchObject({ highestPressure: gauge.MPa(2), highestTemperature: degC(100) });
+    expect(iso24817.classes[1].value).toMatchObject({
+      highestPressure: gauge.MPa(1),
+      highestTemperature: temperature.degC(40),
+    });
+    expect(iso24817.classes[2].value).toMatchObject({
+      highestPressure: gauge.MPa(2),
+      highestTemperature: temperature.degC(100),
+    });
   });
 
   it('keep the survival factors at or below half of the strain that short life allows over 0.25 %', () => {
@@ -139,12 +145,12 @@ describe('the two rule sets', () => {
     expect(iso24817.highRisk.si.value).toBeNull();
     if (si.value === null || us.value === null) throw new Error('the screening is missing');
     expect(us.value.pressure).toBe(gauge.psi(150));
-    expect(us.value.highestTemperature).toBe(degF(120));
-    expect(us.value.lowestTemperature).toBe(degF(0));
-    expect(si.value.highestTemperature).toBe(degC(50));
-    expect(si.value.lowestTemperature).toBeCloseTo(degC(-20), 10);
-    expect(inMNPerM32(si.value.leakSeverity)).toBe(0.16);
-    expect(inMNPerM32(us.value.leakSeverity)).toBeCloseTo(0.1648265, 7);
+    expect(us.value.highestTemperature).toBe(temperature.degF(120));
+    expect(us.value.lowestTemperature).toBe(temperature.degF(0));
+    expect(si.value.highestTemperature).toBe(temperature.degC(50));
+    expect(si.value.lowestTemperature).toBeCloseTo(temperature.degC(-20), 10);
+    expect(leakSeverity.inMNPerM32(si.value.leakSeverity)).toBe(0.16);
+    expect(leakSeverity.inMNPerM32(us.value.leakSeverity)).toBeCloseTo(0.1648265, 7);
     expect(si.value.leakSeverity).toBeLessThan(us.value.leakSeverity);
   });
 });

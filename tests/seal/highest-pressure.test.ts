@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { type GaugePressure, gauge, type Length, mm, modulus, stress } from '../../src/quantity/index.js';
-import { endLoad, highestSealPressure, pipeUnderBand, sealAttempt } from '../../src/seal/index.js';
-import { off, run, span } from './spans.js';
+import { type GaugePressure, gauge, type Length, length, modulus, stress } from '../../src/quantity/index.js';
+import { attempt, endLoad, highestPressure, pipeUnderBand } from '../../src/seal/index.js';
+import { off, run, span } from '../properties/spans.js';
 
 const names = ['siteLimit', 'strapLimit', 'fastenerLimit', 'sheetLimit', 'pipeLimit'] as const;
-type Limits = Parameters<typeof highestSealPressure>[0];
+type Limits = Parameters<typeof highestPressure>[0];
 const limitsOf = (values: readonly number[]): Limits =>
   Object.fromEntries(names.map((name, index) => [name, values[index]])) as unknown as Limits;
 
@@ -14,7 +14,7 @@ describe('the highest pressure for attempting the seal', () => {
   it('is the lowest of the limits, and the name is that of a limit with this value', () => {
     run(
       fc.property(fc.array(span(0, 1e7), { minLength: 5, maxLength: 5 }), (values) => {
-        const { pressure, governing } = highestSealPressure(limitsOf(values));
+        const { pressure, governing } = highestPressure(limitsOf(values));
         expect(pressure).toBe([...values].sort((a, b) => a - b)[0]);
         expect(limitsOf(values)[`${governing}Limit`]).toBe(pressure);
       }),
@@ -22,13 +22,13 @@ describe('the highest pressure for attempting the seal', () => {
   });
 
   it('is that of the site where the others only equal it', () => {
-    expect(highestSealPressure(limitsOf([1e6, 1e6, 1e6, 1e6, 1e6]))).toEqual({ pressure: 1e6, governing: 'site' });
+    expect(highestPressure(limitsOf([1e6, 1e6, 1e6, 1e6, 1e6]))).toEqual({ pressure: 1e6, governing: 'site' });
   });
 
   it('is never without the limit of the site, nor without any other', () => {
     for (const name of names) {
       const { [name]: _, ...rest } = limitsOf([1e6, 2e6, 3e6, 4e6, 5e6]);
-      expect(() => highestSealPressure(rest as Limits)).toThrow(CalculationError);
+      expect(() => highestPressure(rest as Limits)).toThrow(CalculationError);
     }
   });
 });
@@ -43,27 +43,27 @@ describe('the attempt', () => {
   } as const;
 
   it('may be made on harmless liquid up to the highest pressure, and not above it', () => {
-    expect(sealAttempt(water).decision).toBe('attempt');
-    expect(sealAttempt({ ...water, linePressure: gauge.bar(5) }).decision).toBe('attempt');
-    const above = sealAttempt({ ...water, linePressure: gauge.bar(5.001), writtenProcedure: true });
+    expect(attempt(water).decision).toBe('attempt');
+    expect(attempt({ ...water, linePressure: gauge.bar(5) }).decision).toBe('attempt');
+    const above = attempt({ ...water, linePressure: gauge.bar(5.001), writtenProcedure: true });
     expect(above).toEqual({ decision: 'refuse', pressureTooHigh: true, procedureMissing: false });
   });
 
   it('is refused on gas, two-phase or harmful contents unless the case names the procedure of the site', () => {
     for (const change of [{ phase: 'gas' }, { phase: 'two-phase' }, { hazardous: true }] as const) {
-      expect(sealAttempt({ ...water, ...change })).toEqual({
+      expect(attempt({ ...water, ...change })).toEqual({
         decision: 'refuse',
         pressureTooHigh: false,
         procedureMissing: true,
       });
-      expect(sealAttempt({ ...water, ...change, writtenProcedure: true }).decision).toBe('attempt');
+      expect(attempt({ ...water, ...change, writtenProcedure: true }).decision).toBe('attempt');
     }
   });
 
   it('is refused an answer while contents or procedure are not stated', () => {
     for (const name of ['hazardous', 'writtenProcedure', 'phase'] as const) {
       const { [name]: _, ...rest } = water;
-      expect(() => sealAttempt(rest as Parameters<typeof sealAttempt>[0])).toThrow(CalculationError);
+      expect(() => attempt(rest as Parameters<typeof attempt>[0])).toThrow(CalculationError);
     }
   });
 
@@ -77,7 +77,7 @@ describe('the attempt', () => {
         fc.boolean(),
         (p, rise, phase, hazardous, writtenProcedure) => {
           const at = (pressure: number) =>
-            sealAttempt({
+            attempt({
               linePressure: pressure as GaugePressure,
               highestPressure: gauge.bar(5),
               phase,
@@ -94,7 +94,7 @@ describe('the attempt', () => {
 
 describe('the pipe under the band', () => {
   const pipe = {
-    outsideDiameter: mm(168.3),
+    outsideDiameter: length.mm(168.3),
     modulus: modulus.GPa(207),
     poissonRatio: 0.3,
     yieldStrength: stress.MPa(241),
@@ -123,8 +123,8 @@ describe('the pipe under the band', () => {
   });
 
   it('gives way by buckling when thin and by yield when thick', () => {
-    expect(pipeUnderBand({ ...pipe, wallThickness: mm(2) }).governing).toBe('buckling');
-    expect(pipeUnderBand({ ...pipe, wallThickness: mm(10) }).governing).toBe('yield');
+    expect(pipeUnderBand({ ...pipe, wallThickness: length.mm(2) }).governing).toBe('buckling');
+    expect(pipeUnderBand({ ...pipe, wallThickness: length.mm(10) }).governing).toBe('yield');
   });
 });
 

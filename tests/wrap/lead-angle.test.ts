@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { type Length, mm, type Ratio, ratio } from '../../src/quantity/index.js';
+import { type Length, length, type Ratio, ratio } from '../../src/quantity/index.js';
 import {
   advancePerTurn,
   axialTapeWidth,
   helixLength,
   leadAngle,
+  leadAngleSteep,
   lengthPerTurn,
-  steepLead,
 } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const helices = fc.record({
   tapeWidth: span(0.02, 0.15),
   overlap: span(0, 0.8),
@@ -37,8 +37,8 @@ describe('a helical tape', () => {
     run(
       fc.property(helices, (helix) => {
         const circumference = (Math.PI * helix.meanDiameter) as Length;
-        const length = helixLength({ turns: 1, circumference, advance: advancePerTurn(helix) });
-        expect(length / lengthPerTurn(helix)).toBeCloseTo(1, 9);
+        const turnLength = helixLength({ turns: 1, circumference, advance: advancePerTurn(helix) });
+        expect(turnLength / lengthPerTurn(helix)).toBeCloseTo(1, 9);
         expect(Math.tan(leadAngle(helix)) / (advancePerTurn(helix) / circumference)).toBeCloseTo(1, 9);
         expect(Math.cos(leadAngle(helix)) * axialTapeWidth(helix)).toBeCloseTo(helix.tapeWidth, 9);
       }),
@@ -65,26 +65,28 @@ describe('a helical tape', () => {
 
   it('is refused when its uncovered width reaches the circumference', () => {
     for (const laid of [leadAngle, advancePerTurn, lengthPerTurn, axialTapeWidth]) {
-      const wide = { tapeWidth: mm(315), overlap: ratio.fraction(0), meanDiameter: mm(100) };
+      const wide = { tapeWidth: length.mm(315), overlap: ratio.fraction(0), meanDiameter: length.mm(100) };
       expect(() => laid(wide)).toThrow(/uncovered part .* must be below the circumference/);
-      expect(() => laid({ ...wide, tapeWidth: mm(314) })).not.toThrow();
+      expect(() => laid({ ...wide, tapeWidth: length.mm(314) })).not.toThrow();
     }
   });
 
   it.each([1, 1.2])('is refused at an overlap of %s', (overlap) => {
-    expect(() => leadAngle({ tapeWidth: mm(100), overlap: overlap as Ratio, meanDiameter: mm(169) })).toThrow(
-      CalculationError,
-    );
+    expect(() =>
+      leadAngle({ tapeWidth: length.mm(100), overlap: overlap as Ratio, meanDiameter: length.mm(169) }),
+    ).toThrow(CalculationError);
   });
 
   it('is noted as steep from 10 deg', () => {
     const at = (overlap: number) =>
-      steepLead({
-        tapeWidth: mm(100),
+      leadAngleSteep({
+        tapeWidth: length.mm(100),
         overlap: overlap as Ratio,
-        meanDiameter: mm(100 / (Math.PI * Math.sin(Math.PI / 18))),
+        meanDiameter: length.mm(100 / (Math.PI * Math.sin(Math.PI / 18))),
       });
     expect(at(0.01)).toBe(false);
-    expect(steepLead({ tapeWidth: mm(100), overlap: ratio.fraction(0), meanDiameter: mm(180) })).toBe(true);
+    expect(
+      leadAngleSteep({ tapeWidth: length.mm(100), overlap: ratio.fraction(0), meanDiameter: length.mm(180) }),
+    ).toBe(true);
   });
 });

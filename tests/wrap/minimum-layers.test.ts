@@ -2,10 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { type Ratio, ratio } from '../../src/quantity/index.js';
-import { leastOverlap, maximumLayers, meanLayers, minimumLayers, overlapWithoutMargin } from '../../src/wrap/index.js';
+import {
+  leastOverlap,
+  maximumLayers,
+  meanLayers,
+  minimumLayers,
+  minimumLayersWithoutMargin,
+} from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the layer count of overlapped tape', () => {
   it('never falls with more overlap', () => {
@@ -56,9 +62,9 @@ describe('the layer count of overlapped tape', () => {
   });
 
   it('is noted as without margin within 1 % of the tape width of losing a layer', () => {
-    expect(overlapWithoutMargin({ overlap: ratio.percent(50) })).toBe(true);
-    expect(overlapWithoutMargin({ overlap: ratio.percent(50.9) })).toBe(true);
-    expect(overlapWithoutMargin({ overlap: ratio.percent(51.1) })).toBe(false);
-    expect(overlapWithoutMargin({ overlap: ratio.percent(55) })).toBe(false);
+    expect(minimumLayersWithoutMargin({ overlap: ratio.percent(50) })).toBe(true);
+    expect(minimumLayersWithoutMargin({ overlap: ratio.percent(50.9) })).toBe(true);
+    expect(minimumLayersWithoutMargin({ overlap: ratio.percent(51.1) })).toBe(false);
+    expect(minimumLayersWithoutMargin({ overlap: ratio.percent(55) })).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Length, mm } from '../../src/quantity/index.js';
+import { type Length, length } from '../../src/quantity/index.js';
 import {
   finalLap,
   lengthOnRoll,
@@ -10,9 +10,9 @@ import {
   tapeArea,
   wrappedArea,
 } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('a sheet wrap', () => {
   it('has the length that a roll of the same ring holds', () => {
@@ -29,7 +29,9 @@ describe('a sheet wrap', () => {
   it('is the sum of circles at mid-ply', () => {
     let sum = 0;
     for (let ply = 1; ply <= 8; ply++) sum += Math.PI * (0.1683 + (2 * ply - 1) * 0.0008);
-    expect(sheetLength({ outsideDiameter: mm(168.3), plyThickness: mm(0.8), plies: 8 }) / sum).toBeCloseTo(1, 12);
+    expect(
+      sheetLength({ outsideDiameter: length.mm(168.3), plyThickness: length.mm(0.8), plies: 8 }) / sum,
+    ).toBeCloseTo(1, 12);
   });
 
   it('covers the length side by side, and one sheet fewer does not', () => {
@@ -44,31 +46,35 @@ describe('a sheet wrap', () => {
   });
 
   it('laps sheets by 25 mm when nothing else is said, and refuses a lap of the whole sheet', () => {
-    expect(sheetsSideBySide({ axialLength: mm(600), sheetWidth: mm(300) })).toBe(3);
-    expect(sheetsSideBySide({ axialLength: mm(600), sheetWidth: mm(300), sideLap: mm(0) })).toBe(2);
-    expect(() => sheetsSideBySide({ axialLength: mm(600), sheetWidth: mm(300), sideLap: mm(300) })).toThrow(
-      /below the sheet width/,
+    expect(sheetsSideBySide({ axialLength: length.mm(600), sheetWidth: length.mm(300) })).toBe(3);
+    expect(sheetsSideBySide({ axialLength: length.mm(600), sheetWidth: length.mm(300), sideLap: length.mm(0) })).toBe(
+      2,
     );
+    expect(() =>
+      sheetsSideBySide({ axialLength: length.mm(600), sheetWidth: length.mm(300), sideLap: length.mm(300) }),
+    ).toThrow(/below the sheet width/);
   });
 
   it('adds the final lap to every sheet', () => {
     const input = {
-      outsideDiameter: mm(168.3),
-      plyThickness: mm(0.8),
+      outsideDiameter: length.mm(168.3),
+      plyThickness: length.mm(0.8),
       plies: 8,
-      axialLength: mm(600),
-      sheetWidth: mm(300),
+      axialLength: length.mm(600),
+      sheetWidth: length.mm(300),
     };
     const plan = sheetPlan(input);
     expect(plan.lengthOfEach - sheetLength(input)).toBeCloseTo(0.15, 12);
     expect(plan.totalLength).toBeCloseTo(3 * plan.lengthOfEach, 12);
-    expect(plan.sheetArea).toBeCloseTo(tapeArea({ tapeWidth: mm(300), tapeLength: plan.totalLength }), 12);
+    expect(plan.sheetArea).toBeCloseTo(tapeArea({ tapeWidth: length.mm(300), tapeLength: plan.totalLength }), 12);
     expect(plan.finalDiameter).toBeCloseTo(0.1811, 12);
-    expect(plan.sheetArea).toBeGreaterThan(8 * wrappedArea({ outsideDiameter: mm(168.3), axialLength: mm(600) }));
+    expect(plan.sheetArea).toBeGreaterThan(
+      8 * wrappedArea({ outsideDiameter: length.mm(168.3), axialLength: length.mm(600) }),
+    );
   });
 
   it('laps by 150 mm or ten thicknesses, the greater', () => {
-    expect(finalLap({ plyThickness: mm(0.8) })).toBe(0.15);
-    expect(finalLap({ plyThickness: mm(20) })).toBeCloseTo(0.2, 12);
+    expect(finalLap({ plyThickness: length.mm(0.8) })).toBe(0.15);
+    expect(finalLap({ plyThickness: length.mm(20) })).toBeCloseTo(0.2, 12);
   });
 });

@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
-import { mm, type Ratio, ratio } from '../../src/quantity/index.js';
+import { length, type Ratio, ratio } from '../../src/quantity/index.js';
 import { minimumLayers, tapePlan } from '../../src/wrap/index.js';
+import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
-const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const wrap = {
-  outsideDiameter: mm(168.3),
-  tapeWidth: mm(100),
+  outsideDiameter: length.mm(168.3),
+  tapeWidth: length.mm(100),
   overlap: ratio.percent(50),
-  layerThickness: mm(0.8),
+  layerThickness: length.mm(0.8),
   requiredLayers: 8,
-  fullCountLength: mm(600),
+  fullCountLength: length.mm(600),
 };
 
 describe('a tape plan', () => {
@@ -23,15 +23,15 @@ describe('a tape plan', () => {
           ...wrap,
           overlap: overlap as Ratio,
           requiredLayers: n,
-          outsideDiameter: mm(D * 1000),
-          fullCountLength: mm(L * 1000),
+          outsideDiameter: length.mm(D * 1000),
+          fullCountLength: length.mm(L * 1000),
         };
         const { tapeLength, passes } = tapePlan(input);
         const more = tapePlan({ ...input, requiredLayers: n + minimumLayers({ overlap: overlap as Ratio }) });
         expect(more.passes).toBe(passes + 1);
         expect(more.tapeLength).toBeGreaterThan(tapeLength);
-        expect(tapePlan({ ...input, fullCountLength: mm(L * 1001) }).tapeLength).toBeGreaterThan(tapeLength);
-        expect(tapePlan({ ...input, outsideDiameter: mm(D * 1001) }).tapeLength).toBeGreaterThan(tapeLength);
+        expect(tapePlan({ ...input, fullCountLength: length.mm(L * 1001) }).tapeLength).toBeGreaterThan(tapeLength);
+        expect(tapePlan({ ...input, outsideDiameter: length.mm(D * 1001) }).tapeLength).toBeGreaterThan(tapeLength);
       }),
     );
   });
@@ -53,7 +53,7 @@ describe('a tape plan', () => {
   });
 
   it('is refused for tape that cannot be laid, and beyond 1000 layers', () => {
-    expect(() => tapePlan({ ...wrap, tapeWidth: mm(1200) })).toThrow(CalculationError);
+    expect(() => tapePlan({ ...wrap, tapeWidth: length.mm(1200) })).toThrow(CalculationError);
     expect(() => tapePlan({ ...wrap, requiredLayers: 1001 })).toThrow(/at most the most that a wrap is planned for/);
     expect(() => tapePlan({ ...wrap, overlap: 1 as Ratio })).toThrow(CalculationError);
   });

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import {
-  b31gFailurePressure,
-  dnvFailurePressure,
+  b31gOriginal,
+  dnvSingleDefect,
   flowStressMultiple,
   flowStressOffset,
-  modifiedB31gFailurePressure,
+  modifiedB31g,
 } from '../../src/pipe/index.js';
-import { type GaugePressure, gauge, type Length, mm, type Stress, stress } from '../../src/quantity/index.js';
+import { type GaugePressure, gauge, type Length, length, type Stress, stress } from '../../src/quantity/index.js';
 
 /**
  * Burst tests of corroded pipe against the remaining-strength methods: predicted over measured.
@@ -104,12 +104,12 @@ export function readBurstTests(): BurstTest[] {
       id: cell('id'),
       specimen: cell('specimen'),
       grade: cell('grade'),
-      outsideDiameter: mm(Number(cell('D_mm'))),
-      wallThickness: mm(Number(cell('t_mm'))),
+      outsideDiameter: length.mm(Number(cell('D_mm'))),
+      wallThickness: length.mm(Number(cell('t_mm'))),
       yieldStrength: strength(cell('yield_MPa')),
       tensileStrength: strength(cell('uts_MPa')),
-      defectDepth: mm(Number(cell('d_mm'))),
-      defectLength: mm(Number(cell('L_mm'))),
+      defectDepth: length.mm(Number(cell('d_mm'))),
+      defectLength: length.mm(Number(cell('L_mm'))),
       defect: cell('defect'),
       orientation: cell('orientation'),
       burst: gauge.MPa(Number(cell('burst_MPa'))),
@@ -125,12 +125,12 @@ export function readBurstTests(): BurstTest[] {
 function predict(method: BurstMethod, test: BurstTest): GaugePressure | undefined {
   const { yieldStrength, tensileStrength } = test;
   if (method === 'DNV-RP-F101') {
-    return tensileStrength === undefined ? undefined : dnvFailurePressure({ ...test, tensileStrength });
+    return tensileStrength === undefined ? undefined : dnvSingleDefect({ ...test, tensileStrength });
   }
   if (yieldStrength === undefined) return undefined;
   return method === 'original B31G'
-    ? b31gFailurePressure({ ...test, flowStress: flowStressMultiple({ yieldStrength }) })
-    : modifiedB31gFailurePressure({ ...test, flowStress: flowStressOffset({ yieldStrength }) });
+    ? b31gOriginal({ ...test, flowStress: flowStressMultiple({ yieldStrength }) })
+    : modifiedB31g({ ...test, flowStress: flowStressOffset({ yieldStrength }) });
 }
 
 /** Every prediction for the tests with a longitudinal defect; sound pipe and grooves in other directions are left out. */

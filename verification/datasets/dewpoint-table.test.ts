@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { degC, inDegC, ratio } from '../../src/quantity/index.js';
+import { ratio, temperature } from '../../src/quantity/index.js';
 import { dewPoint, frostPoint } from '../../src/site/index.js';
 import { type DewPointRow, readDewPointTable } from './dewpoint-table.js';
 
 const rows = readDewPointTable();
 const of = (status: DewPointRow['status']): readonly DewPointRow[] => rows.filter((row) => row.status === status);
 const air = ({ airCelsius, humidityPercent }: DewPointRow) => ({
-  temperature: degC(airCelsius),
+  temperature: temperature.degC(airCelsius),
   humidity: ratio.percent(humidityPercent),
 });
 const beyond = (
@@ -30,23 +30,23 @@ describe('a published table of dew points', () => {
   });
 
   it('agrees with the dew point over water within 0.2 K at and above 0 degC', () => {
-    expect(beyond(of('ok'), (row) => inDegC(dewPoint(air(row))), 0.2)).toEqual([]);
+    expect(beyond(of('ok'), (row) => temperature.inDegC(dewPoint(air(row))), 0.2)).toEqual([]);
   });
 
   it('has no bias: its mean difference is below a tenth', () => {
     const list = of('ok');
-    const sum = list.reduce((total, row) => total + (row.printedCelsius - inDegC(dewPoint(air(row)))), 0);
+    const sum = list.reduce((total, row) => total + (row.printedCelsius - temperature.inDegC(dewPoint(air(row)))), 0);
     expect(Math.abs(sum / list.length)).toBeLessThan(0.1);
   });
 
   it('agrees with the frost point within 0.25 K below 0 degC, and not with the dew point over water', () => {
-    expect(beyond(of('frost'), (row) => inDegC(frostPoint(air(row))), 0.25)).toEqual([]);
-    expect(beyond(of('frost'), (row) => inDegC(dewPoint(air(row))), 0.25).length).toBeGreaterThan(10);
+    expect(beyond(of('frost'), (row) => temperature.inDegC(frostPoint(air(row))), 0.25)).toEqual([]);
+    expect(beyond(of('frost'), (row) => temperature.inDegC(dewPoint(air(row))), 0.25).length).toBeGreaterThan(10);
   });
 
   it('has one misprint, which is a whole kelvin off', () => {
     const [row] = of('misprint');
     if (row === undefined) throw new Error('the misprint is gone');
-    expect(Math.abs(row.printedCelsius - 1 - inDegC(dewPoint(air(row))))).toBeLessThan(0.2);
+    expect(Math.abs(row.printedCelsius - 1 - temperature.inDegC(dewPoint(air(row))))).toBeLessThan(0.2);
   });
 });

@@ -9,8 +9,9 @@ import {
   foliasModifiedB31g,
   leakOrRupture,
   localMetalLossProfile,
+  throughWallSlotPressure,
 } from '../../src/pipe/index.js';
-import { gauge, type Length, m, stress } from '../../src/quantity/index.js';
+import { gauge, type Length, length, stress } from '../../src/quantity/index.js';
 import {
   allowableDepthBySearch,
   allowableLengthBySearch,
@@ -18,6 +19,7 @@ import {
   criticalLengthBySearch,
   effectiveAreaByBruteForce,
   localMetalLossByBruteForce,
+  slotPressureBySearch,
   slotTears,
   threeTermBulging,
 } from './remaining-strength.js';
@@ -55,10 +57,10 @@ describe("'pipe/effective-area' against a search of every sub-length", () => {
         const { diameter, wall, flow } = drawn;
         const expected = effectiveAreaByBruteForce({ diameter, wall, flow }, points);
         const found = effectiveArea({
-          outsideDiameter: m(diameter),
-          wallThickness: m(wall),
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
           flowStress: stress.Pa(flow),
-          profile: points.map(({ at, loss }) => ({ position: m(at), depth: m(loss) })),
+          profile: points.map(({ at, loss }) => ({ position: length.m(at), depth: length.m(loss) })),
         });
         near(found.failurePressure, expected.pressure);
         near(found.length, found.to - found.from, 1e-15);
@@ -95,11 +97,11 @@ describe("'pipe/local-metal-loss-profile' against a search of every sub-length",
         const { diameter, wall } = drawn;
         const expected = localMetalLossByBruteForce({ bore: diameter, wall }, points);
         const found = localMetalLossProfile({
-          insideDiameter: m(diameter),
-          correctedWall: m(wall),
+          insideDiameter: length.m(diameter),
+          correctedWall: length.m(wall),
           workingPressure: gauge.MPa(1),
-          leastWall: m(0),
-          profile: points.map(({ at, loss }) => ({ position: m(at), wall: m(wall - loss) })),
+          leastWall: length.m(0),
+          profile: points.map(({ at, loss }) => ({ position: length.m(at), wall: length.m(wall - loss) })),
         });
         // The exact route takes lambda to 9 decimals.
         near(found.remainingStrengthFactor, expected.share, 1e-8);
@@ -122,7 +124,11 @@ describe('the bulging factors', () => {
   it('of modified B31G is the same in half length and radius', () => {
     fc.assert(
       fc.property(real(0.1, 1.2), real(0.005, 0.03), real(0, 1.2), (D, t, L) => {
-        const found = foliasModifiedB31g({ outsideDiameter: m(D), wallThickness: m(t), defectLength: m(L) });
+        const found = foliasModifiedB31g({
+          outsideDiameter: length.m(D),
+          wallThickness: length.m(t),
+          defectLength: length.m(L),
+        });
         near(found, threeTermBulging(D, t, L));
       }),
       runs,
@@ -147,9 +153,9 @@ describe("'pipe/b31g-1991-allowable-length' and the allowable depth against a se
         const found = b31g1991AllowableLength({
           designPressure: gauge.Pa(design),
           operatingPressure: gauge.Pa(job.operating),
-          outsideDiameter: m(diameter),
-          wallThickness: m(wall),
-          defectDepth: m(x * wall),
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
+          defectDepth: length.m(x * wall),
         });
         if (found === 'unlimited') {
           seen.unlimited++;
@@ -172,7 +178,7 @@ describe("'pipe/b31g-1991-allowable-length' and the allowable depth against a se
         const found = b31g1991AllowableDepth({
           designPressure: gauge.Pa(design),
           operatingPressure: gauge.Pa(job.operating),
-          wallThickness: m(wall),
+          wallThickness: length.m(wall),
           lengthFactor: A,
         });
         near(found, allowableDepthBySearch(job, A), 1e-9);
@@ -193,16 +199,16 @@ describe("'pipe/leak-or-rupture' and the critical length against a search", () =
   it('say of a slot what its bulged stress says', () => {
     const seen = { leak: 0, rupture: 0 };
     fc.assert(
-      fc.property(slots, real(0.01, 1.2), ({ diameter, wall, flow, pressure }, length) => {
+      fc.property(slots, real(0.01, 1.2), ({ diameter, wall, flow, pressure }, slotLength) => {
         const found = leakOrRupture({
-          outsideDiameter: m(diameter),
-          wallThickness: m(wall),
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
           flowStress: stress.Pa(flow),
           pressure: gauge.Pa(pressure),
-          defectLength: m(length),
+          defectLength: length.m(slotLength),
         });
         seen[found]++;
-        expect(found).toBe(slotTears({ diameter, wall, flow, pressure }, length) ? 'rupture' : 'leak');
+        expect(found).toBe(slotTears({ diameter, wall, flow, pressure }, slotLength) ? 'rupture' : 'leak');
       }),
       runs,
     );
@@ -214,8 +220,8 @@ describe("'pipe/leak-or-rupture' and the critical length against a search", () =
       fc.property(slots, ({ diameter, wall, flow, pressure }) => {
         fc.pre(2 * wall * flow > 1.001 * pressure * diameter);
         const found: Length = criticalThroughWallLength({
-          outsideDiameter: m(diameter),
-          wallThickness: m(wall),
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
           flowStress: stress.Pa(flow),
           pressure: gauge.Pa(pressure),
         });
@@ -223,5 +229,26 @@ describe("'pipe/leak-or-rupture' and the critical length against a search", () =
       }),
       runs,
     );
+  });
+});
+
+describe("'pipe/through-wall-slot-pressure' against a search", () => {
+  it('finds the pressure at which the slot would tear, over the factor', () => {
+    const seen = { short: 0, long: 0 };
+    fc.assert(
+      fc.property(slots, real(0.01, 1.2), real(1, 3), ({ diameter, wall, flow }, slotLength, safetyFactor) => {
+        const found = throughWallSlotPressure({
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
+          flowStress: stress.Pa(flow),
+          defectLength: length.m(slotLength),
+          safetyFactor,
+        });
+        seen[slotLength ** 2 > 50 * diameter * wall ? 'long' : 'short']++;
+        near(found, slotPressureBySearch({ diameter, wall, flow }, slotLength) / safetyFactor);
+      }),
+      runs,
+    );
+    expect(Math.min(seen.short, seen.long)).toBeGreaterThan(20);
   });
 });

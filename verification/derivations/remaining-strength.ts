@@ -153,6 +153,12 @@ export function slotTears({ diameter, wall, flow, pressure }: SlotJob, length: n
   return threeTermBulging(diameter, wall, length) * pressure * diameter >= 2 * flow * wall;
 }
 
+/** Highest pressure at which a slot does not tear, by halving between none and that of the flow stress in the sound wall. */
+export function slotPressureBySearch(job: Omit<SlotJob, 'pressure'>, length: number): number {
+  const sound = (2 * job.flow * job.wall) / job.diameter;
+  return lastThatPasses((pressure) => !slotTears({ ...job, pressure }, length), 0, sound);
+}
+
 /** Longest slot that does not tear, by halving. */
 export function criticalLengthBySearch(job: SlotJob): number {
   return lastThatPasses((length) => !slotTears(job, length), 0, 1e4 * job.diameter);

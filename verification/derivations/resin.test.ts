@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  activationEnergy,
   type Density,
-  JPerKg,
-  JPerKgK,
-  JPerMol,
-  JPerMolK,
-  kelvin,
-  kgPerM3,
+  density,
+  length,
   type Mass,
   type MolarMass,
-  m,
-  perS,
-  WPerMK,
+  molarHeatCapacity,
+  rateConstant,
+  specificEnergy,
+  specificHeat,
+  temperature,
+  thermalConductivity,
 } from '../../src/quantity/index.js';
 import {
   batchPlan,
@@ -60,7 +60,10 @@ describe("the density 'resin/mix-density'", () => {
     const part = fc.tuple(span(0.01, 10), span(700, 12000));
     run(
       fc.property(fc.array(part, { minLength: 1, maxLength: 6 }), (parts) => {
-        const components = parts.map(([mass, density]) => ({ mass: mass as Mass, density: density as Density }));
+        const components = parts.map(([mass, partDensity]) => ({
+          mass: mass as Mass,
+          density: partDensity as Density,
+        }));
         expect(mixDensity({ components }) / densityByLitres(parts)).toBeCloseTo(1, 12);
       }),
     );
@@ -82,13 +85,13 @@ describe("the equivalent weight 'resin/blend-equivalent-weight'", () => {
 
 describe('a lump that heats itself', () => {
   const lump = {
-    heatOfReaction: JPerKg(4e5),
-    density: kgPerM3(1150),
-    rateConstant: perS(1e-5),
-    activationEnergy: JPerMol(55e3),
-    thermalConductivity: WPerMK(0.2),
-    temperature: kelvin(298.15),
-    gasConstant: JPerMolK(8.31446261815324),
+    heatOfReaction: specificEnergy.JPerKg(4e5),
+    density: density.kgPerM3(1150),
+    rateConstant: rateConstant.perS(1e-5),
+    activationEnergy: activationEnergy.JPerMol(55e3),
+    thermalConductivity: thermalConductivity.WPerMK(0.2),
+    temperature: temperature.kelvin(298.15),
+    gasConstant: molarHeatCapacity.JPerMolK(8.31446261815324),
   };
 
   it.each([
@@ -99,12 +102,14 @@ describe('a lump that heats itself', () => {
     // Size at which the marched limit is reached; the printed limits are its roundings to two decimals.
     const group = (4e5 * 1150 * 1e-5 * 55e3) / (0.2 * 8.31446261815324 * 298.15 ** 2);
     const size = Math.sqrt(criticalHeat(j) / group);
-    expect(Math.abs(runawayParameter({ ...lump, shape, size: m(size) }) - 1)).toBeLessThan(0.005 / criticalHeat(j));
+    expect(Math.abs(runawayParameter({ ...lump, shape, size: length.m(size) }) - 1)).toBeLessThan(
+      0.005 / criticalHeat(j),
+    );
   });
 
   it('without heat loss runs away after the induction time', () => {
     const b = (8.31446261815324 * 298.15 ** 2) / 55e3;
-    const time = inductionTime({ ...lump, specificHeat: JPerKgK(1900) });
+    const time = inductionTime({ ...lump, specificHeat: specificHeat.JPerKgK(1900) });
     expect(time / timeToRunaway(1900, 4e5, 1e-5, b)).toBeCloseTo(1, 7);
   });
 });

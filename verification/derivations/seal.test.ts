@@ -5,17 +5,17 @@ import {
   type Angle,
   type Area,
   absolute,
-  deg,
+  angle,
+  density,
   type Force,
+  force,
   type GaugePressure,
   gauge,
-  gPerMol,
-  kelvin,
-  kgPerM3,
-  mm,
+  length,
   modulus,
-  N,
+  molarMass,
   stress,
+  temperature,
 } from '../../src/quantity/index.js';
 import {
   backingPlateDeflection,
@@ -54,47 +54,47 @@ const off = (found: number, other: number): number => Math.abs(found - other) / 
 describe('a band round a pipe', () => {
   it('loses its tension to friction as small steps of the arc do', () => {
     for (const friction of [0.05, 0.2, 0.5]) {
-      for (const angle of [0.5, Math.PI, 6]) {
-        const { end } = tensionMarched(5000, friction, angle);
-        expect(off(tensionAlongBand({ fastenerTension: N(5000), friction, angle: angle as Angle }), end)).toBeLessThan(
-          1e-12,
-        );
-        expect(off(fastenerTension({ padTension: end as Force, friction, angle: angle as Angle }), 5000)).toBeLessThan(
+      for (const arc of [0.5, Math.PI, 6]) {
+        const { end } = tensionMarched(5000, friction, arc);
+        expect(
+          off(tensionAlongBand({ fastenerTension: force.N(5000), friction, angle: arc as Angle }), end),
+        ).toBeLessThan(1e-12);
+        expect(off(fastenerTension({ padTension: end as Force, friction, angle: arc as Angle }), 5000)).toBeLessThan(
           1e-12,
         );
       }
       const { mean } = tensionMarched(5000, friction, Math.PI);
-      expect(off(meanBandTension({ fastenerTension: N(5000), friction }), mean)).toBeLessThan(1e-12);
+      expect(off(meanBandTension({ fastenerTension: force.N(5000), friction }), mean)).toBeLessThan(1e-12);
     }
   });
 
   it('presses a pad on as its contact pressure, summed over the arc, does', () => {
-    for (const angle of [5, 20, 60, 90]) {
-      const summed = padForceSummed(5000, deg(angle), 0.1683, 0.02);
-      expect(off(clampingForce({ tension: N(5000), halfAngle: deg(angle) }), summed)).toBeLessThan(1e-8);
+    for (const arc of [5, 20, 60, 90]) {
+      const summed = padForceSummed(5000, angle.deg(arc), 0.1683, 0.02);
+      expect(off(clampingForce({ tension: force.N(5000), halfAngle: angle.deg(arc) }), summed)).toBeLessThan(1e-8);
       expect(
-        off(bandTension({ force: summed as Force, halfAngle: deg(angle), factor: 1.5, bands: 3 }), 2500),
+        off(bandTension({ force: summed as Force, halfAngle: angle.deg(arc), factor: 1.5, bands: 3 }), 2500),
       ).toBeLessThan(1e-8);
     }
   });
 
   it('has the contact pressure that balances both halves of the ring', () => {
     // Half a ring: the pressure over its projected width against the tension at both cuts.
-    const q = contactPressure({ tension: N(5000), diameter: mm(168.3), bandWidth: mm(20) });
+    const q = contactPressure({ tension: force.N(5000), diameter: length.mm(168.3), bandWidth: length.mm(20) });
     expect(off(padForceSummed(5000, Math.PI / 2, 0.1683, 0.02), q * 0.1683 * 0.02)).toBeLessThan(1e-8);
     expect(off(q * 0.1683 * 0.02, 2 * 5000)).toBeLessThan(1e-12);
   });
 
   it('is as long as its circles', () => {
     for (const turns of [1, 2, 3]) {
-      const length = bandLength({
-        circumference: mm(530),
-        buildUp: mm(6),
-        bandThickness: mm(0.8),
-        overlap: mm(60),
+      const loopLength = bandLength({
+        circumference: length.mm(530),
+        buildUp: length.mm(6),
+        bandThickness: length.mm(0.8),
+        overlap: length.mm(60),
         turns,
       });
-      expect(off(length, bandCircles(0.53, 0.006, 0.0008, turns) + 0.06)).toBeLessThan(1e-13);
+      expect(off(loopLength, bandCircles(0.53, 0.006, 0.0008, turns) + 0.06)).toBeLessThan(1e-13);
     }
   });
 });
@@ -103,8 +103,8 @@ describe('the force of a leak', () => {
   it('is the pressure summed over rings of hole and pad', () => {
     const { onPad, onHole } = leakForce({
       pressure: gauge.MPa(10),
-      holeArea: circleArea({ diameter: mm(10) }),
-      padArea: circleArea({ diameter: mm(30) }),
+      holeArea: circleArea({ diameter: length.mm(10) }),
+      padArea: circleArea({ diameter: length.mm(30) }),
     });
     expect(off(onHole, discForceSummed(10e6, 0.01))).toBeLessThan(1e-12);
     expect(off(onPad, discForceSummed(10e6, 0.03))).toBeLessThan(1e-12);
@@ -120,7 +120,13 @@ describe('a plate over a hole', () => {
         [0.2, 0.4],
       ] as const) {
         const other = plateMarched(1e6, 0.01, thickness / 1000, 200e9, poissonRatio, support === 'clamped');
-        const plate = { pressure: gauge.MPa(1), holeDiameter: mm(20), thickness: mm(thickness), support, poissonRatio };
+        const plate = {
+          pressure: gauge.MPa(1),
+          holeDiameter: length.mm(20),
+          thickness: length.mm(thickness),
+          support,
+          poissonRatio,
+        };
         expect(off(backingPlateStress(plate), other.stress)).toBeLessThan(1e-6);
         expect(off(backingPlateDeflection({ ...plate, modulus: modulus.GPa(200) }), other.deflection)).toBeLessThan(
           1e-6,
@@ -134,12 +140,12 @@ describe('a strip bent on a pipe', () => {
   it('has the strain of its outer arc and the moment of its summed stress', () => {
     const [R, t] = [0.08415, 0.001];
     const stretch = ((R + t) * 1.3 - (R + t / 2) * 1.3) / ((R + t / 2) * 1.3);
-    expect(off(stripBendingStrain({ thickness: mm(1), radius: mm(84.15) }), stretch)).toBeLessThan(1e-12);
+    expect(off(stripBendingStrain({ thickness: length.mm(1), radius: length.mm(84.15) }), stretch)).toBeLessThan(1e-12);
     const moment = stripBendingMoment({
       modulus: modulus.GPa(200),
-      width: mm(50),
-      thickness: mm(1),
-      radius: mm(84.15),
+      width: length.mm(50),
+      thickness: length.mm(1),
+      radius: length.mm(84.15),
       poissonRatio: 0,
     });
     expect(off(moment, stripMomentSummed(200e9, 0.05, t, R))).toBeLessThan(1e-6);
@@ -151,7 +157,7 @@ describe('the pipe under the band', () => {
 
   it('buckles at the least energy of a ring over its lobes', () => {
     for (const t of [1, 3, 7.11]) {
-      const found = ringBuckling({ ...steel, outsideDiameter: mm(168.3), wallThickness: mm(t) });
+      const found = ringBuckling({ ...steel, outsideDiameter: length.mm(168.3), wallThickness: length.mm(t) });
       expect(off(found, ringBucklingByEnergy(0.1683, t / 1000, 207e9, 0.3))).toBeLessThan(1e-12);
     }
   });
@@ -160,8 +166,8 @@ describe('the pipe under the band', () => {
     const share = (t: number, yieldStrength: number, outOfRound: number): number =>
       pipeUnderBand({
         ...steel,
-        outsideDiameter: mm(168.3),
-        wallThickness: mm(t),
+        outsideDiameter: length.mm(168.3),
+        wallThickness: length.mm(t),
         yieldStrength: stress.MPa(yieldStrength),
         factor: 1,
       }).pressure / ovalPipeAtYield(0.1683, t / 1000, 207e9, 0.3, yieldStrength * 1e6, outOfRound);
@@ -177,7 +183,7 @@ describe('the pipe under the band', () => {
 });
 
 describe('a leaking gas', () => {
-  const gas = { temperature: kelvin(288), molarMass: gPerMol(28.96), holeArea: 1e-4 as Area };
+  const gas = { temperature: temperature.kelvin(288), molarMass: molarMass.gPerMol(28.96), holeArea: 1e-4 as Area };
   const flow = (p1: number, k: number) =>
     gasLeakRate({
       ...gas,
@@ -214,8 +220,8 @@ describe('a leaking gas', () => {
 });
 
 describe('a leaking liquid', () => {
-  const leak = { pressureDifference: gauge.MPa(1), density: kgPerM3(1000) };
-  const holeArea = circleArea({ diameter: mm(10) });
+  const leak = { pressureDifference: gauge.MPa(1), density: density.kgPerM3(1000) };
+  const holeArea = circleArea({ diameter: length.mm(10) });
 
   it('has the kinetic energy that its pressure held', () => {
     const v = jetSpeed(leak);

@@ -10,7 +10,7 @@ import {
   outsideHoopStress,
   thickWallCoefficient,
 } from '../../src/pipe/index.js';
-import { gauge, type Length, m, mm } from '../../src/quantity/index.js';
+import { gauge, type Length, length } from '../../src/quantity/index.js';
 import { wallState } from './thick-cylinder.js';
 
 const walls = [
@@ -25,8 +25,8 @@ describe('the thick cylinder, by integration of radial equilibrium', () => {
     const input = {
       internalPressure: gauge.Pa(wall.internalPressure),
       externalPressure: gauge.Pa(wall.externalPressure),
-      innerRadius: m(wall.innerRadius),
-      outerRadius: m(wall.outerRadius),
+      innerRadius: length.m(wall.innerRadius),
+      outerRadius: length.m(wall.outerRadius),
     };
     const scale = wall.internalPressure + wall.externalPressure;
     for (let i = 0; i <= 8; i++) {
@@ -42,8 +42,8 @@ describe('the thick cylinder, by integration of radial equilibrium', () => {
     const stress = thickCylinderAxialStress({
       internalPressure: gauge.Pa(wall.internalPressure),
       externalPressure: gauge.Pa(wall.externalPressure),
-      innerRadius: m(wall.innerRadius),
-      outerRadius: m(wall.outerRadius),
+      innerRadius: length.m(wall.innerRadius),
+      outerRadius: length.m(wall.outerRadius),
       ends: 'restrained',
       poissonRatio: wall.poissonRatio,
     });
@@ -52,7 +52,7 @@ describe('the thick cylinder, by integration of radial equilibrium', () => {
   });
 
   it('gives the bore and outside stress of a pipe', () => {
-    const pipe = { pressure: gauge.MPa(10), outsideDiameter: mm(168.3), wallThickness: mm(7.11) };
+    const pipe = { pressure: gauge.MPa(10), outsideDiameter: length.mm(168.3), wallThickness: length.mm(7.11) };
     const wall = { ...walls[2], innerRadius: 0.08415 - 0.00711 } as (typeof walls)[0];
     expect(boreHoopStress(pipe) / wallState(wall, wall.innerRadius).hoop).toBeCloseTo(1, 9);
     expect(outsideHoopStress(pipe) / wallState(wall, wall.outerRadius).hoop).toBeCloseTo(1, 9);
@@ -68,8 +68,8 @@ describe('the thick cylinder, by integration of radial equilibrium', () => {
     }
     const average = insideDiameterHoopStress({
       pressure: gauge.MPa(10),
-      insideDiameter: m(2 * ri),
-      wallThickness: m(ro - ri),
+      insideDiameter: length.m(2 * ri),
+      wallThickness: length.m(ro - ri),
     });
     expect(sum / (3 * n) / average).toBeCloseTo(1, 8);
   });
@@ -77,7 +77,7 @@ describe('the thick cylinder, by integration of radial equilibrium', () => {
   it('is what the coefficient Y of a thick wall brings into the wall equation', () => {
     for (const wall of walls.filter(({ externalPressure }) => externalPressure === 0)) {
       const [d, D] = [2 * wall.innerRadius, 2 * wall.outerRadius];
-      const Y = thickWallCoefficient({ insideDiameter: m(d), outsideDiameter: m(D) });
+      const Y = thickWallCoefficient({ insideDiameter: length.m(d), outsideDiameter: length.m(D) });
       const demand = wall.internalPressure * (D / (D - d) - Y);
       expect(demand / wallState(wall, wall.innerRadius).hoop).toBeCloseTo(1, 9);
     }

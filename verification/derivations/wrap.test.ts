@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inMm, mm, type Ratio, ratio } from '../../src/quantity/index.js';
+import { length, type Ratio, ratio } from '../../src/quantity/index.js';
 import {
   advancePerTurn,
   axialTapeWidth,
@@ -8,8 +8,8 @@ import {
   lengthPerTurn,
   maximumLayers,
   minimumLayers,
+  passes,
   sheetLength,
-  tapePasses,
   tapePlan,
 } from '../../src/wrap/index.js';
 import { lengthByArea, lengthBySpiral } from './sheet-spiral.js';
@@ -55,7 +55,7 @@ describe('the helix against the triangle that one turn unrolls to', () => {
   it('has the angle, advance, width and length of that triangle', () => {
     run(
       fc.property(overlaps, fc.double({ min: 60, max: 1200, noNaN: true }), (overlap, diameter) => {
-        const input = { tapeWidth: mm(100), overlap: overlap as Ratio, meanDiameter: mm(diameter) };
+        const input = { tapeWidth: length.mm(100), overlap: overlap as Ratio, meanDiameter: length.mm(diameter) };
         const triangle = unrolled({ width: 0.1, overlap, diameter: diameter / 1000 });
         expect(leadAngle(input)).toBeCloseTo(triangle.angle, 12);
         expect(advancePerTurn(input)).toBeCloseTo(triangle.pitch, 12);
@@ -68,12 +68,12 @@ describe('the helix against the triangle that one turn unrolls to', () => {
 
 describe("the plan 'wrap/tape-plan'", () => {
   const input = {
-    outsideDiameter: mm(168.3),
-    tapeWidth: mm(100),
+    outsideDiameter: length.mm(168.3),
+    tapeWidth: length.mm(100),
     overlap: ratio.fraction(0.5),
-    layerThickness: mm(0.8),
+    layerThickness: length.mm(0.8),
     requiredLayers: 8,
-    fullCountLength: mm(600),
+    fullCountLength: length.mm(600),
   };
 
   it('has the rows that were worked out pass by pass elsewhere', () => {
@@ -85,10 +85,10 @@ describe("the plan 'wrap/tape-plan'", () => {
     ];
     const rows = tapePlan(input).rows.map(({ pass, meanDiameter, advance, turns, tapeLength }) => [
       pass,
-      Number(inMm(meanDiameter).toFixed(1)),
-      Number(inMm(advance).toFixed(3)),
+      Number(length.inMm(meanDiameter).toFixed(1)),
+      Number(length.inMm(advance).toFixed(3)),
       Number(turns.toFixed(3)),
-      Number(inMm(tapeLength).toFixed(1)),
+      Number(length.inMm(tapeLength).toFixed(1)),
     ]);
     expect(rows).toEqual(printed);
   });
@@ -102,12 +102,12 @@ describe("the plan 'wrap/tape-plan'", () => {
         fc.integer({ min: 1, max: 20 }),
         (overlap, diameter, width, requiredLayers) => {
           const plan = tapePlan({
-            outsideDiameter: mm(diameter),
-            tapeWidth: mm(width),
+            outsideDiameter: length.mm(diameter),
+            tapeWidth: length.mm(width),
             overlap: overlap as Ratio,
-            layerThickness: mm(0.8),
+            layerThickness: length.mm(0.8),
             requiredLayers,
-            fullCountLength: mm(500),
+            fullCountLength: length.mm(500),
           });
           const first = unrolled({ width, overlap, diameter: diameter + 0.8 });
           const overall = 500 + 2 * first.axialWidth;
@@ -122,9 +122,9 @@ describe("the plan 'wrap/tape-plan'", () => {
             tape += area / width;
             surface += built;
           }
-          expect(inMm(plan.tapeLength) / tape).toBeCloseTo(1, 9);
-          expect(inMm(plan.overallLength) / overall).toBeCloseTo(1, 9);
-          expect(inMm(plan.finalDiameter) / surface).toBeCloseTo(1, 9);
+          expect(length.inMm(plan.tapeLength) / tape).toBeCloseTo(1, 9);
+          expect(length.inMm(plan.overallLength) / overall).toBeCloseTo(1, 9);
+          expect(length.inMm(plan.finalDiameter) / surface).toBeCloseTo(1, 9);
         },
       ),
     );
@@ -132,14 +132,14 @@ describe("the plan 'wrap/tape-plan'", () => {
 
   it('leaves at least the required layers over the full-count length, counted point by point', () => {
     const plan = tapePlan({ ...input, overlap: ratio.fraction(0.55), requiredLayers: 5 });
-    const overallLength = inMm(plan.overallLength);
+    const overallLength = length.inMm(plan.overallLength);
     const edge = (overallLength - 600) / 2;
     for (let i = 0; i < 300; i++) {
       for (const part of [0.05, 0.33, 0.61, 0.97]) {
         const x = edge + (600 * (i + 0.5)) / 300;
         let layers = 0;
         for (const { meanDiameter } of plan.rows) {
-          const diameter = inMm(meanDiameter);
+          const diameter = length.inMm(meanDiameter);
           layers += layersAt({ width: 100, overlap: 0.55, diameter, overallLength, closingTurns: true }, x, part);
         }
         expect(layers).toBeGreaterThanOrEqual(5);
@@ -157,7 +157,7 @@ describe("the plan 'wrap/tape-plan'", () => {
         const { least } = layersBetween(winding, axialWidth, 500 - axialWidth, 300);
         let laid = 0;
         for (let layers = 0; layers < requiredLayers; layers += least) laid++;
-        expect(tapePasses({ requiredLayers, overlap: overlap as Ratio })).toBe(laid);
+        expect(passes({ requiredLayers, overlap: overlap as Ratio })).toBe(laid);
       }),
       40,
     );
@@ -170,13 +170,13 @@ describe('a sheet wound on a pipe', () => {
     thickness: fc.double({ min: 0.2, max: 2, noNaN: true }),
     plies: fc.integer({ min: 1, max: 40 }),
   });
-  const length = ({ diameter, thickness, plies }: { diameter: number; thickness: number; plies: number }) =>
-    inMm(sheetLength({ outsideDiameter: mm(diameter), plyThickness: mm(thickness), plies }));
+  const sheetRun = ({ diameter, thickness, plies }: { diameter: number; thickness: number; plies: number }) =>
+    length.inMm(sheetLength({ outsideDiameter: length.mm(diameter), plyThickness: length.mm(thickness), plies }));
 
   it('has the area of the ring it fills', () => {
     run(
       fc.property(pipes, (pipe) => {
-        expect(length(pipe) / lengthByArea(pipe.diameter, pipe.thickness, pipe.plies)).toBeCloseTo(1, 9);
+        expect(sheetRun(pipe) / lengthByArea(pipe.diameter, pipe.thickness, pipe.plies)).toBeCloseTo(1, 9);
       }),
     );
   });
@@ -189,7 +189,7 @@ describe('a sheet wound on a pipe', () => {
         const excess = (rise / 2) * Math.log((diameter / 2 + plies * thickness) / (diameter / 2));
         const spiral = lengthBySpiral(diameter, thickness, plies);
         // The next term of the series, of the order of (b/r)^4, is below 1e-9 on the smallest pipe.
-        expect((spiral - excess) / length(pipe)).toBeCloseTo(1, 8);
+        expect((spiral - excess) / sheetRun(pipe)).toBeCloseTo(1, 8);
         expect(excess / spiral).toBeLessThan(1e-4);
       }),
       100,

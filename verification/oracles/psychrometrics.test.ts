@@ -1,6 +1,6 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { absolute, degC, inDegC, type Ratio } from '../../src/quantity/index.js';
+import { absolute, type Ratio, temperature } from '../../src/quantity/index.js';
 import {
   condensationPoint,
   dewPoint,
@@ -25,7 +25,9 @@ describe('an independent psychrometrics package', () => {
       const theirs = psychrolib.GetTDewPointFromRelHum(celsius, humidity);
       if (theirs < 0.02) continue;
       judged++;
-      const ours = inDegC(dewPoint({ temperature: degC(celsius), humidity: humidity as Ratio }));
+      const ours = temperature.inDegC(
+        dewPoint({ temperature: temperature.degC(celsius), humidity: humidity as Ratio }),
+      );
       if (!(Math.abs(ours - theirs) <= 0.05)) expect.fail(`${celsius} degC, ${humidity}: ${ours} against ${theirs}`);
     }
     expect(judged).toBeGreaterThan(1000);
@@ -38,10 +40,13 @@ describe('an independent psychrometrics package', () => {
       const theirs = psychrolib.GetTDewPointFromRelHum(celsius, humidity);
       if (theirs > -0.02 || theirs < -25) continue;
       judged++;
-      const { point, isFrost } = condensationPoint({ temperature: degC(celsius), humidity: humidity as Ratio });
+      const { point, isFrost } = condensationPoint({
+        temperature: temperature.degC(celsius),
+        humidity: humidity as Ratio,
+      });
       expect(isFrost).toBe(true);
-      if (!(Math.abs(inDegC(point) - theirs) <= 0.05)) {
-        expect.fail(`${celsius} degC, ${humidity}: ${inDegC(point)} against ${theirs}`);
+      if (!(Math.abs(temperature.inDegC(point) - theirs) <= 0.05)) {
+        expect.fail(`${celsius} degC, ${humidity}: ${temperature.inDegC(point)} against ${theirs}`);
       }
     }
     expect(judged).toBeGreaterThan(300);
@@ -52,7 +57,7 @@ describe('an independent psychrometrics package', () => {
       const celsius = between(1, 50);
       const dew = between(0.02, celsius);
       const theirs = psychrolib.GetRelHumFromTDewPoint(celsius, dew);
-      const ours = relativeHumidity({ temperature: degC(celsius), dewPoint: degC(dew) });
+      const ours = relativeHumidity({ temperature: temperature.degC(celsius), dewPoint: temperature.degC(dew) });
       expect(Math.abs(ours / theirs - 1)).toBeLessThan(3e-3);
     }
   });
@@ -61,9 +66,13 @@ describe('an independent psychrometrics package', () => {
     for (let i = 0; i < 500; i++) {
       const celsius = between(-40, 150);
       const theirs = psychrolib.GetSatVapPres(celsius);
-      expect(Math.abs(saturationPressureAshrae({ temperature: degC(celsius) }) / theirs - 1)).toBeLessThan(1e-12);
+      expect(Math.abs(saturationPressureAshrae({ temperature: temperature.degC(celsius) }) / theirs - 1)).toBeLessThan(
+        1e-12,
+      );
       if (celsius > 0.02 && celsius < 50) {
-        expect(Math.abs(saturationPressure({ temperature: degC(celsius) }) / theirs - 1)).toBeLessThan(3e-3);
+        expect(Math.abs(saturationPressure({ temperature: temperature.degC(celsius) }) / theirs - 1)).toBeLessThan(
+          3e-3,
+        );
       }
     }
   });
@@ -76,7 +85,11 @@ describe('an independent psychrometrics package', () => {
       const theirs = psychrolib.GetHumRatioFromTWetBulb(dry, wet, 101325);
       if (theirs <= 1e-5) continue;
       judged++;
-      const ours = moistAirFromWetBulb({ dryBulb: degC(dry), wetBulb: degC(wet), pressure: absolute.Pa(101325) });
+      const ours = moistAirFromWetBulb({
+        dryBulb: temperature.degC(dry),
+        wetBulb: temperature.degC(wet),
+        pressure: absolute.Pa(101325),
+      });
       expect(Math.abs(ours.humidityRatio / theirs - 1)).toBeLessThan(1e-9);
     }
     expect(judged).toBeGreaterThan(300);

@@ -41,7 +41,12 @@ const ROOM = /^src\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|accepta
 
 /** Whether constants of this file are perturbed. */
 export function isPerturbed(file: string): boolean {
-  if (/\/tables\/|\.data\.ts$|^src\/quantity\/(?:text|dimensions|quantity|units|index)\.ts$/u.test(file)) return false;
+  if (
+    /\/tables\/|\/declared-inputs\.ts$|\.data\.ts$|^src\/quantity\/(?:text|dimensions|quantity|index|units\/index)\.ts$/u.test(
+      file,
+    )
+  )
+    return false;
   return ROOM.test(file);
 }
 

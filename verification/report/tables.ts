@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import psychrolib from 'psychrolib';
 import { isCalculationError } from '../../src/formula/index.js';
-import { degC, inDegC, inMm, type Kind, mm, type Ratio, ratio, units } from '../../src/quantity/index.js';
+import { type Kind, length, type Ratio, ratio, temperature, units } from '../../src/quantity/index.js';
 import { asmePcc2, iso24817, type RuleSet } from '../../src/rules/index.js';
 import { dewPoint, frostPoint } from '../../src/site/index.js';
 import { pipeSize } from '../../src/tables.js';
@@ -81,8 +81,8 @@ export function dewPointReport(): DewPointReport {
   ): DewPointReport['parts'][0] => {
     const own = rows.filter((row) => row.status === status);
     const differences = own.map(({ airCelsius, humidityPercent, printedCelsius }) => {
-      const found = compute({ temperature: degC(airCelsius), humidity: ratio.percent(humidityPercent) });
-      return inDegC(found) - printedCelsius;
+      const found = compute({ temperature: temperature.degC(airCelsius), humidity: ratio.percent(humidityPercent) });
+      return temperature.inDegC(found) - printedCelsius;
     });
     const sum = differences.reduce((total, difference) => total + difference, 0);
     const largest = Math.max(...differences.map(Math.abs));
@@ -97,7 +97,7 @@ export function dewPointReport(): DewPointReport {
     // Below the triple point that program gives frost points.
     if (theirs < 0.02) continue;
     points++;
-    const ours = inDegC(dewPoint({ temperature: degC(celsius), humidity: humidity as Ratio }));
+    const ours = temperature.inDegC(dewPoint({ temperature: temperature.degC(celsius), humidity: humidity as Ratio }));
     largest = Math.max(largest, Math.abs(ours - theirs));
   }
   const leftOut = (['misprint', 'suspect'] as const).map((status) => ({
@@ -125,8 +125,10 @@ export function pipeSizeReport(): PipeSizeReport {
     const name = `NPS ${nps}, schedule ${schedule}`;
     try {
       const { outsideDiameter, wallThickness } = pipeSize({ nps, schedule });
-      if (outsideDiameter === mm(outside_mm) && wallThickness === mm(wall_mm)) continue;
-      different.push(`${name}: ${inMm(outsideDiameter)} x ${inMm(wallThickness)} mm for ${outside_mm} x ${wall_mm} mm`);
+      if (outsideDiameter === length.mm(outside_mm) && wallThickness === length.mm(wall_mm)) continue;
+      different.push(
+        `${name}: ${length.inMm(outsideDiameter)} x ${length.inMm(wallThickness)} mm for ${outside_mm} x ${wall_mm} mm`,
+      );
     } catch (error) {
       if (!isCalculationError(error)) throw error;
       different.push(`${name}: not in this library`);

@@ -1,5 +1,5 @@
 import { refuse, type SourceTag } from '../../formula/index.js';
-import { degC, type Stress, stress, type Temperature } from '../../quantity/index.js';
+import { type Stress, stress, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate } from './interpolate.js';
 import type { TableValue } from './table-value.js';
 
@@ -134,19 +134,23 @@ export interface AllowableStress extends TableValue<Stress> {
  * These are second-hand numbers, in part recalled, for a first look: a design takes S from the code in force.
  *
  * @param row         one of `allowableStressRows`, named by the caller
- * @param temperature metal temperature [K], from the first to the last entry of the row
+ * @param metalTemperature temperature of the metal [K], from the first to the last entry of the row
  * @throws CalculationError `invalid-input` for another row, `outside-validity` outside the entries
  */
-export function allowableStress(row: string, temperature: Temperature): AllowableStress {
+export function allowableStress(row: string, metalTemperature: Temperature): AllowableStress {
   const found = rows.get(row);
   if (found === undefined) {
     const constraint = `must be one of ${allowableStressRows.join(', ')}`;
     refuse({ code: 'invalid-input', parameter: 'row', value: row, unit: '', constraint });
   }
-  const points = found.entries.map(([celsius, MPa, tag]) => ({ temperature: degC(celsius), value: MPa, tag }));
+  const points = found.entries.map(([celsius, MPa, tag]) => ({
+    temperature: temperature.degC(celsius),
+    value: MPa,
+    tag,
+  }));
   const advice =
     '; the first column of the code reaches down to the least temperature of the material, which is not held here: where that is met, ask for the first entry';
-  const { value, tag } = interpolate(points, temperature, advice, 'ASME B31.3, Table A-1M');
+  const { value, tag } = interpolate(points, metalTemperature, advice, 'ASME B31.3, Table A-1M');
   return {
     value: stress.MPa(value),
     tag,

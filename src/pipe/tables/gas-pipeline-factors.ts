@@ -1,5 +1,5 @@
 import { oneOf, refuse, type SourceReference } from '../../formula/index.js';
-import { degF, type Stress, stress, type Temperature } from '../../quantity/index.js';
+import { type Stress, stress, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate } from './interpolate.js';
 import type { TableValue } from './table-value.js';
 
@@ -84,16 +84,16 @@ export function gasJointFactor(specification: string, pipeClass: string): TableV
  * @throws CalculationError `outside-validity` above 450 degF
  * @see 49 CFR 192.115
  */
-export function gasTemperatureFactor(temperature: Temperature): TableValue {
+export function gasTemperatureFactor(metalTemperature: Temperature): TableValue {
   const points = [
     { temperature: 0 as Temperature, value: 1, tag: 'published' },
-    { temperature: degF(250), value: 1, tag: 'published' },
-    { temperature: degF(300), value: 0.967, tag: 'published' },
-    { temperature: degF(350), value: 0.933, tag: 'published' },
-    { temperature: degF(400), value: 0.9, tag: 'published' },
-    { temperature: degF(450), value: 0.867, tag: 'published' },
+    { temperature: temperature.degF(250), value: 1, tag: 'published' },
+    { temperature: temperature.degF(300), value: 0.967, tag: 'published' },
+    { temperature: temperature.degF(350), value: 0.933, tag: 'published' },
+    { temperature: temperature.degF(400), value: 0.9, tag: 'published' },
+    { temperature: temperature.degF(450), value: 0.867, tag: 'published' },
   ] as const;
-  const { value, tag } = interpolate(points, temperature, '', '49 CFR 192.115');
+  const { value, tag } = interpolate(points, metalTemperature, '', '49 CFR 192.115');
   return { value, tag, source: cfr('192.115') };
 }
 

@@ -26,11 +26,11 @@ export { type PipeSize, type PipeSizeInput, pipeSize, schedulesOf } from './pipe
 export type { PipeStandard } from './pipe-sizes.data.js';
 export {
   type CoefficientYMaterial,
+  coefficientY,
   millUnderTolerance,
   type ProcessPipeJoint,
   plateUnderTolerance,
   processJointFactor,
-  temperatureCoefficient,
   type WeldMaterial,
   weldStrengthFactor,
 } from './process-piping-factors.js';

@@ -1,5 +1,5 @@
 import { positive } from '../../formula/index.js';
-import { type Length, mm } from '../../quantity/index.js';
+import { type Length, length } from '../../quantity/index.js';
 import { rowsOf, sourceOf } from './pipe-size.js';
 import type { PipeStandard } from './pipe-sizes.data.js';
 
@@ -34,7 +34,7 @@ export interface NearestPipeSize extends SizeCandidate {
 export function nearestPipeSize(outsideDiameter: Length, standard: PipeStandard = 'ASME B36.10M'): NearestPipeSize {
   positive(outsideDiameter, 'outsideDiameter', 'm');
   const candidates = rowsOf(standard).map(([nps, dn, outsideMm]): SizeCandidate => {
-    const size = mm(outsideMm);
+    const size = length.mm(outsideMm);
     const difference = (outsideDiameter - size) as Length;
     return { standard, nps, dn, outsideDiameter: size, difference, relativeDifference: difference / size };
   });

@@ -1,5 +1,5 @@
 import { refuse, type SourceReference } from '../../formula/index.js';
-import { inch, type Length, mm } from '../../quantity/index.js';
+import { type Length, length } from '../../quantity/index.js';
 import { type PipeSizeRow, type PipeStandard, pipeSizeRows } from './pipe-sizes.data.js';
 
 /** A size by its nominal pipe size (`6`, `"1-1/2"`) or by its nominal diameter in mm (`150`), one of the two. */
@@ -42,8 +42,8 @@ export function pipeSize(input: PipeSizeInput): PipeSize {
   const wallMm = Object.hasOwn(walls, schedule) ? walls[schedule] : undefined;
   if (wallMm === undefined) refuseSchedule(input.schedule, nps, standard, walls);
   const inInches = input.measures === 'inch';
-  const outsideDiameter = inInches ? inch(outsideInch) : mm(outsideMm);
-  const wallThickness = inInches ? inch(Math.round((wallMm * 1000) / 25.4) / 1000) : mm(wallMm);
+  const outsideDiameter = inInches ? length.inch(outsideInch) : length.mm(outsideMm);
+  const wallThickness = inInches ? length.inch(Math.round((wallMm * 1000) / 25.4) / 1000) : length.mm(wallMm);
   return {
     standard,
     nps,

@@ -1,5 +1,5 @@
 import { oneOf, type SourceTag } from '../../formula/index.js';
-import { degC, type Length, mm, type Ratio, ratio, type Temperature } from '../../quantity/index.js';
+import { type Length, length, type Ratio, ratio, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate, type TemperaturePoint } from './interpolate.js';
 import type { TableValue } from './table-value.js';
 
@@ -7,7 +7,7 @@ type Entry = readonly [degC: number, value: number, tag: SourceTag];
 
 function points(entries: readonly Entry[]): TemperaturePoint[] {
   return entries.map(([celsius, value, tag]) => ({
-    temperature: celsius === COLD ? (0 as Temperature) : degC(celsius),
+    temperature: celsius === COLD ? (0 as Temperature) : temperature.degC(celsius),
     value,
     tag,
   }));
@@ -41,9 +41,9 @@ const coefficientEntries: Readonly<Record<CoefficientYMaterial, readonly Entry[]
  * @throws CalculationError `invalid-input`, `outside-validity` above 677 degC
  * @see ASME B31.3, Table 304.1.1
  */
-export function temperatureCoefficient(material: CoefficientYMaterial, temperature: Temperature): TableValue {
+export function coefficientY(material: CoefficientYMaterial, metalTemperature: Temperature): TableValue {
   oneOf(material, Object.keys(coefficientEntries) as CoefficientYMaterial[], 'material');
-  const read = interpolate(points(coefficientEntries[material]), temperature, '', 'ASME B31.3, Table 304.1.1');
+  const read = interpolate(points(coefficientEntries[material]), metalTemperature, '', 'ASME B31.3, Table 304.1.1');
   return { ...read, source: { key: 'asme-b31-3', locator: 'Table 304.1.1' } };
 }
 
@@ -92,9 +92,9 @@ const weldEntries: Readonly<Record<WeldMaterial, readonly Entry[]>> = {
  * @throws CalculationError `invalid-input`, `outside-validity` above the last entry
  * @see ASME B31.3, Table 302.3.5
  */
-export function weldStrengthFactor(material: WeldMaterial, temperature: Temperature): TableValue {
+export function weldStrengthFactor(material: WeldMaterial, metalTemperature: Temperature): TableValue {
   oneOf(material, Object.keys(weldEntries) as WeldMaterial[], 'material');
-  const read = interpolate(points(weldEntries[material]), temperature, '', 'ASME B31.3, Table 302.3.5');
+  const read = interpolate(points(weldEntries[material]), metalTemperature, '', 'ASME B31.3, Table 302.3.5');
   return { ...read, source: { key: 'asme-b31-3', locator: 'Table 302.3.5' } };
 }
 
@@ -136,7 +136,7 @@ export const millUnderTolerance: TableValue<Ratio> = {
 
 /** Under-tolerance of the wall of pipe welded from plate. */
 export const plateUnderTolerance: TableValue<Length> = {
-  value: /* @__PURE__ */ mm(0.25),
+  value: /* @__PURE__ */ length.mm(0.25),
   tag: 'secondary',
   source: { key: 'asme-b31-3', locator: '304.1.1, wall tolerance of the plate' },
 };

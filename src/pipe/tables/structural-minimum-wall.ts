@@ -1,5 +1,5 @@
 import { positive, refuse } from '../../formula/index.js';
-import { degC, type Length, mm, type Temperature } from '../../quantity/index.js';
+import { type Length, length, type Temperature, temperature } from '../../quantity/index.js';
 import type { TableValue } from './table-value.js';
 
 /** Minimum structural wall and the wall that calls for attention, in mm, by nominal pipe size. */
@@ -32,13 +32,13 @@ export interface StructuralMinimumWall extends TableValue<Length> {
  * Wall that carbon and low-alloy steel pipe needs to carry itself, whatever the pressure.
  *
  * @param nps         nominal pipe size as the table writes it: `6`, `1-1/2`
- * @param temperature metal temperature [K], below 205 degC
+ * @param metalTemperature temperature of the metal [K], below 205 degC
  * @throws CalculationError `invalid-input` for a size that the table does not list (1-1/4, 2-1/2, 3-1/2, 5, above 24),
  *   `outside-validity` at 205 degC and above
  * @see API RP 574, Table 7
  */
-export function structuralMinimumWall(nps: string | number, temperature: Temperature): StructuralMinimumWall {
-  positive(temperature, 'temperature', 'K');
+export function structuralMinimumWall(nps: string | number, metalTemperature: Temperature): StructuralMinimumWall {
+  positive(metalTemperature, 'temperature', 'K');
   const row = Object.hasOwn(rows, String(nps)) ? rows[String(nps)] : undefined;
   if (row === undefined) {
     const constraint = `must be one of ${Object.keys(rows).join(', ')}: for another size give a minimum of your own`;
@@ -51,12 +51,24 @@ export function structuralMinimumWall(nps: string | number, temperature: Tempera
       source: 'API RP 574, Table 7',
     });
   }
-  const limit = degC(205);
-  if (!(temperature < limit)) {
+  const limit = temperature.degC(205);
+  if (!(metalTemperature < limit)) {
     const constraint = `must be below ${limit} K (205 degC)`;
     const source = 'API RP 574, Table 7';
-    refuse({ code: 'outside-validity', parameter: 'temperature', value: temperature, unit: 'K', constraint, source });
+    refuse({
+      code: 'outside-validity',
+      parameter: 'temperature',
+      value: metalTemperature,
+      unit: 'K',
+      constraint,
+      source,
+    });
   }
   const [structural, alert] = row;
-  return { value: mm(structural), alert: mm(alert), tag: 'secondary', source: { key: 'api-574', locator: 'Table 7' } };
+  return {
+    value: length.mm(structural),
+    alert: length.mm(alert),
+    tag: 'secondary',
+    source: { key: 'api-574', locator: 'Table 7' },
+  };
 }

@@ -1,11 +1,11 @@
 import {
   blockedLinePressure,
-  energyAboveDistanceRule,
   gasEnergyIsentropic,
   lineVolume,
   liquidTestEnergy,
   pipeStretchFactor,
   testDistance,
+  testDistanceEnergyAboveRule,
   testPressure,
   tntEquivalent,
   waterCompressionFactor,
@@ -98,7 +98,7 @@ function gasEnergy(work: Workbook, { atmosphere }: PressureTest, { pressure, vol
     heatCapacityRatio,
   });
   const distance = step(recorder, 'acceptance/test-distance', testDistance, { energy });
-  if (energyAboveDistanceRule({ energy })) {
+  if (testDistanceEnergyAboveRule({ energy })) {
     warn(
       work,
       'The gas of the pressure test stores more energy than the rule for the distance covers: study it first.',

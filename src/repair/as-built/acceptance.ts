@@ -1,12 +1,14 @@
 import { acceptRepair } from '../../acceptance/index.js';
-import { energiesOf } from '../../cure/energy-bounds.js';
-import { equivalentTime } from '../../cure/index.js';
+import { equivalentTime, equivalentTimeLeavesTestedSpan, historyDuration } from '../../cure/index.js';
+import { energiesOf } from '../../cure/wait/energy-bounds.js';
+import { missingTo } from '../../numeric/index.js';
 import type { ActivationEnergy, Amount } from '../../quantity/index.js';
+import type { Designed } from '../design/design.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
-import { type Design, notShown, reaching } from './points.js';
+import { notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
-export function firmPoint({ design }: Design, { fillerWasFirm }: AsBuiltRecord): AsBuiltPoint[] {
+export function firmPoint(design: Designed, { fillerWasFirm }: AsBuiltRecord): AsBuiltPoint[] {
   if (design.case.filler === 'none') return [];
   if (fillerWasFirm === undefined) return [notShown('filler firm', 'nobody recorded that the filler took no print')];
   const text = fillerWasFirm ? 'the filler took no print' : 'the filler still took a print when the wrap began';
@@ -14,26 +16,32 @@ export function firmPoint({ design }: Design, { fillerWasFirm }: AsBuiltRecord):
 }
 
 /** The hours of the steel as hours at the maker's temperature, by the energy that credits least. */
-export function curePoint({ design }: Design, { cure: steps }: AsBuiltRecord): AsBuiltPoint {
+export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsBuiltPoint {
   const { cure } = design.case.laminate;
   if (steps === undefined || steps.length === 0)
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') {
-    const value = steps.reduce((sum, { duration }) => sum + duration, 0);
+    const value = historyDuration({ steps });
     return reaching('cure', { name: 'time of cure', kind: 'time', value }, design.cures.laminate.wait);
   }
   const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };
-  const value = Math.min(
-    ...energiesOf({ activationEnergy }).map(
-      (energy) => equivalentTime({ ...span, steps, activationEnergy: energy as ActivationEnergy }).equivalentTime,
-    ),
-  );
+  let value = Number.POSITIVE_INFINITY;
+  for (const energy of energiesOf({ activationEnergy })) {
+    const history = { ...span, steps, activationEnergy: energy as ActivationEnergy };
+    if (equivalentTimeLeavesTestedSpan(history)) {
+      return notShown(
+        'cure',
+        'the steel left the span of temperature in which the maker tested: nothing tells how far the laminate has cured',
+      );
+    }
+    value = Math.min(value, equivalentTime(history).equivalentTime);
+  }
   return reaching('cure', { name: "time of cure at the maker's temperature", kind: 'time', value }, cure.cureTime);
 }
 
 /** Hardness, surface, bond and pressure test, by the same gate that accepts a repair. */
-export function acceptancePoints({ laminate, found, acceptance }: Design, record: AsBuiltRecord): AsBuiltPoint[] {
+export function acceptancePoints({ laminate, found, acceptance }: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
   const { hardness, inspection, pressureTest, thickness } = record;
   const { pressureTest: test, hardness: needed } = acceptance;
   const tested = test.medium === 'liquid' || test.medium === 'gas';
@@ -68,9 +76,11 @@ export function acceptancePoints({ laminate, found, acceptance }: Design, record
   });
 }
 
+/** How much is missing, where the number had to reach its limit. */
 function shortfallOf(found: Amount | undefined, limit: Amount | undefined): { readonly shortfall?: Amount } {
   if (found === undefined || limit === undefined) return {};
-  return { shortfall: { ...found, name: `${found.name}, off by`, value: Math.abs(limit.value - found.value) } };
+  const value = missingTo(found.value, limit.value);
+  return value === 0 ? {} : { shortfall: { name: `${found.name}, short by`, kind: found.kind, value } };
 }
 
 function untested({ pressureTest: test }: AcceptanceDesign): AsBuiltPoint {

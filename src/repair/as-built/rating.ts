@@ -1,6 +1,13 @@
-import { pressureOfEndForce } from '../../laminate/index.js';
+import {
+  bondForce,
+  laidThickness,
+  overlapLeft,
+  pressureOfEndForce,
+  thicknessAtShortOverlap,
+} from '../../laminate/index.js';
+import { reaches } from '../../numeric/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
-import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/design.js';
+import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { open, stage } from '../job/stage.js';
 import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
@@ -8,52 +15,72 @@ import { rateLaid } from '../laminate/laminate.js';
 import { externalForceOf } from '../laminate/loads.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
-import type { AsBuiltRating } from './record.js';
+import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
 
 /** A laminate as it was made. */
-export interface Laid {
+interface Laid {
   readonly thickness: Length;
   readonly overlap: Length;
-}
-
-/** The parts of a design that a rating goes back to. */
-export interface Rated {
-  readonly design: Designed;
-  readonly found: AsFound;
-  readonly laminate: LaminateDesign;
-  readonly extent: ExtentDesign;
 }
 
 /**
  * The pressure that a laminate holds that is thinner or shorter than designed, by the same equations that made the design.
  *
  * A short overlap takes from the thickness as the rule set makes a laminate thicker where the overlap does not fit; the
- * bond on it has to carry the end load besides.
+ * bond on it has to carry the end load besides. Only what was measured counts, and nothing is rated while something else
+ * is against the repair: what is soft, leaks, is dry or lies on oil comes off.
  */
-export function rateAsBuilt(rated: Rated, laid: Laid): AsBuiltRating {
-  const { case: repairCase } = rated.design;
-  const work = openWorkbook(repairCase, {});
-  const refused = tooLittle(work, laid);
+export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: readonly AsBuiltPoint[]): AsBuiltRating {
+  if (against.length > 0)
+    return {
+      because: `no pressure can be stated while these do not meet: ${against.map(({ point }) => point).join(', ')}`,
+    };
+  const laid = laidBy(design, record);
+  if (laid === undefined)
+    return { because: 'layers, thickness and overlap have to be measured before a pressure is stated' };
+  const work = openWorkbook(design.case, {});
+  const refused = tooLittle(design, work, laid);
   if (refused !== undefined) return { because: refused };
-  const share = Math.min(1, laid.overlap / rated.extent.overlap.value);
-  const counted = (laid.thickness * share ** work.rules.components.overlayExponent.value) as Length;
-  const byThickness = attempt(work, 'rating', () => resistanceAt(work, rated.laminate, counted));
+  const requiredOverlap = design.extent.overlap.value;
+  const counted = thicknessAtShortOverlap({
+    thickness: laid.thickness,
+    overlap: laid.overlap,
+    requiredOverlap,
+    exponent: work.rules.components.overlayExponent.value,
+  });
+  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted));
   if (byThickness === undefined) {
     const [reason] = [...work.notCovered, ...work.reasons];
     return { because: reason?.text ?? 'the equations do not reach this thickness' };
   }
-  const byBond = share < 1 ? attempt(work, 'bond', () => endLoadOfBond(work, rated.found, laid.overlap)) : undefined;
-  if (share < 1 && byBond === undefined) return { because: 'the bond on this overlap does not carry the axial force' };
-  const pressure = Math.min(byThickness.value, byBond ?? byThickness.value, repairCase.service.designPressure);
+  const isShort = laid.overlap < requiredOverlap;
+  const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
+  if (isShort && byBond === undefined) return { because: 'the bond on this overlap does not carry the axial force' };
+  const pressure = Math.min(byThickness.value, byBond ?? byThickness.value, design.case.service.designPressure);
   const governs =
     byBond !== undefined && byBond < byThickness.value ? 'the bond on the overlap' : byThickness.governing;
   return { pressure: pressure as GaugePressure, because: `governed by ${governs}` };
 }
 
-function tooLittle({ rules, case: repairCase }: Workbook, laid: Laid): string | undefined {
-  const { laminate } = repairCase;
-  const least = Math.max(rules.leastPlies.value, laminate.qualifiedPlies ?? 0) * laminate.plyThickness;
-  if (laid.thickness < least * (1 - 1e-9)) return 'the laminate is thinner than the fewest plies that may be laid';
+/** What lies on the pipe, on the safe side: the thinner of what was measured and of the layers that were counted. */
+function laidBy(design: Designed, record: AsBuiltRecord): Laid | undefined {
+  const { layers, thickness, length, leastOverlap } = record;
+  if (layers === undefined || thickness === undefined || leastOverlap === undefined) return undefined;
+  const plyThickness = record.plyThickness ?? design.case.laminate.plyThickness;
+  const byLayers = laidThickness({ plies: layers, plyThickness });
+  const { defectLength, taper: taperLength } = design.extent;
+  const byLength =
+    length === undefined ? leastOverlap : overlapLeft({ totalLength: length, defectLength, taperLength });
+  return {
+    thickness: Math.min(byLayers, thickness) as Length,
+    overlap: Math.min(byLength, leastOverlap) as Length,
+  };
+}
+
+function tooLittle({ laminate, case: repairCase }: Designed, { rules }: Workbook, laid: Laid): string | undefined {
+  const { plyThickness } = repairCase.laminate;
+  if (!reaches(laid.thickness, laidThickness({ plies: laminate.leastPlies, plyThickness })))
+    return 'the laminate is thinner than the fewest plies that may be laid';
   if (laid.overlap < rules.overlap.leastAvailable.value)
     return 'the overlap is shorter than the least for which anything is known';
   return undefined;
@@ -75,9 +102,10 @@ function resistanceAt(
 function endLoadOfBond(work: Workbook, { outsideDiameter }: AsFound, overlap: Length): GaugePressure | undefined {
   const { lapShearStrength } = work.case.laminate;
   if (lapShearStrength === undefined) return undefined;
-  const held = (lapShearStrength * Math.PI * outsideDiameter * overlap) / work.rules.overlap.adhesiveFactor.value;
+  const factor = work.rules.overlap.adhesiveFactor.value;
+  const axialForce = bondForce({ outsideDiameter, overlap, lapShearStrength, factor });
   return pressureOfEndForce({
-    axialForce: held as Force,
+    axialForce,
     outsideDiameter,
     externalForce: Math.abs(externalForceOf(work.case)) as Force,
   });

@@ -1,12 +1,26 @@
 import type { InspectionRecord, PressureTestRecord } from '../../acceptance/index.js';
 import type { TemperatureStep } from '../../cure/index.js';
-import type { Amount, GaugePressure, Length, Mass, Ratio, Temperature, Time } from '../../quantity/index.js';
+import type {
+  Amount,
+  ArealWeight,
+  GaugePressure,
+  Length,
+  Line,
+  Mass,
+  Ratio,
+  Temperature,
+  Time,
+} from '../../quantity/index.js';
 import type { PreparationGrade } from '../case/case.js';
 
 /** A batch as it was mixed. */
 export interface BatchRecord {
   /** From the pack: without it nobody can say later what lies on the pipe. */
   readonly number: string;
+  /** Last day on which the pack may be used, as printed on it: `2026-06-30`. */
+  readonly useBefore?: string | undefined;
+  /** Day on which it was mixed. */
+  readonly mixedOn?: string | undefined;
   readonly use: 'filler' | 'laminate resin';
   readonly base: Mass;
   readonly hardener: Mass;
@@ -25,6 +39,8 @@ export interface ClimateRecord {
 export interface SteelRecord {
   readonly grade: PreparationGrade;
   readonly profile: Length;
+  /** Soluble salts, every reading. */
+  readonly salts?: readonly ArealWeight[] | undefined;
   readonly isFreeOfOil: boolean;
   readonly hasRustBloom: boolean;
   /** From preparation to the first resin. */
@@ -43,6 +59,8 @@ export interface AsBuiltRecord {
   readonly layers?: number | undefined;
   /** The least thickness measured. */
   readonly thickness?: Length | undefined;
+  /** Thickness of one ply as it was measured on a witness of this job; else that of the system counts. */
+  readonly plyThickness?: Length | undefined;
   /** Of the whole laminate on prepared steel, with its tapers. */
   readonly length?: Length | undefined;
   /** The lesser one: from the edge of the defect at the end of life to where the full thickness ends. */
@@ -72,10 +90,9 @@ export type AsBuiltPointName =
   | 'pressure test';
 
 /** One hold point: whether the record shows that it was met, and by how much it was not. */
-export interface AsBuiltPoint {
+export interface AsBuiltPoint extends Line {
   readonly point: AsBuiltPointName;
   readonly verdict: AsBuiltVerdict;
-  readonly text: string;
   readonly found?: Amount;
   readonly limit?: Amount;
   readonly shortfall?: Amount;
@@ -83,7 +100,7 @@ export interface AsBuiltPoint {
 
 /** What a laminate that is too thin or too short still holds; never above the design pressure. */
 export interface AsBuiltRating {
-  /** Absent where no number can be given. */
+  /** Absent where the repair is good for no pressure that anybody can state. */
   readonly pressure?: GaugePressure;
   readonly because: string;
 }

@@ -1,4 +1,4 @@
-import { agree, exceeds, reaches } from '../../numeric/index.js';
+import { agree, exceeds, spans } from '../../numeric/index.js';
 import { circumference, defectCircleDiameter, metalLossDepth, remainingWall } from '../../pipe/index.js';
 import { exactly, type Length, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
@@ -97,7 +97,7 @@ function atDeepest(depth: Length, path: string, t: Length, left: Length, note: N
 /** What was not measured would count as sound. */
 function alongProfile(profile: readonly ProfilePoint[], axialLength: Length, path: string, note: Note): void {
   const [first, last] = [profile[0] as ProfilePoint, profile.at(-1) as ProfilePoint];
-  if (reaches(first.position, last.position, axialLength, practice.wallReadingsApart.value)) return;
+  if (spans(first.position, last.position, axialLength, practice.wallReadingsApart.value)) return;
   const length = roundedUp('length of the defect', 'length', axialLength);
   const must =
     'lie {0} or more beyond the first point, so that the profile reaches over the whole defect: what was not measured would count as sound';

@@ -100,6 +100,8 @@ export interface LaminateDesign {
   /** Thickness by the methods that were not chosen, for comparison. */
   readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
   readonly plies: number;
+  /** The fewest that may be laid: of the rule set, and of the qualification. */
+  readonly leastPlies: number;
   readonly laidThickness: Length;
   /** Pressure that the laid thickness resists. */
   readonly resistance: Governed<GaugePressure>;

@@ -3,8 +3,8 @@ import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
   hoopStress,
-  isThroughWallAtEndOfLife,
   outsideDiameterFromCircumference,
+  throughWallAtEndOfLife,
   wallAtEndOfLife,
 } from '../../pipe/index.js';
 import type { Length, Stress } from '../../quantity/index.js';
@@ -112,7 +112,7 @@ function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
     return true;
   }
   const leastWall = use(work, 'least wall that counts as a wall', work.rules.throughWallBelow);
-  const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', isThroughWallAtEndOfLife, {
+  const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', throughWallAtEndOfLife, {
     wallAtEndOfLife: wallThen,
     leastWall,
   });

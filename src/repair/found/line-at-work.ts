@@ -54,15 +54,7 @@ function limitAtHole(work: Workbook, { outsideDiameter }: AsFound): Limit | Open
   const wallThickness = leastWallToday(work);
   const safetyFactor = factorOf(work);
   if (safetyFactor === undefined) return open;
-  if (wallThickness === 0) {
-    const limitedBy = 'metal round the hole';
-    decide(
-      recorder,
-      'no pressure allowed while work goes on',
-      'no wall is left round the hole once the reading error is taken off',
-    );
-    return { highestPressure: 0 as GaugePressure, limitedBy };
-  }
+  if (wallThickness === 0) return noWallLeft(work, 'metal round the hole');
   const flowStress = step(recorder, 'pipe/flow-stress-multiple', flowStressMultiple, {
     yieldStrength: pipe.material.yieldStrength,
   });
@@ -79,9 +71,11 @@ function limitAtHole(work: Workbook, { outsideDiameter }: AsFound): Limit | Open
 /** Metal loss: the larger of its safe pressure today and of what the line has carried lately, with its margin. */
 function limitOnWall(work: Workbook, found: AsFound): Limit | Open {
   const { service } = work.case;
+  const remainingWall = leastWallToday(work);
   const safetyFactor = factorOf(work);
   if (safetyFactor === undefined) return open;
-  const strength = strengthToday(work, found, safetyFactor);
+  if (remainingWall === 0) return noWallLeft(work, 'safe pressure of the thinned wall');
+  const strength = strengthToday(work, found, remainingWall, safetyFactor);
   if (strength === undefined) {
     need(
       work,
@@ -101,11 +95,24 @@ function limitOnWall(work: Workbook, found: AsFound): Limit | Open {
   return recent > safePressure ? { highestPressure: recent, limitedBy: 'recent pressure' } : safe;
 }
 
-function strengthToday(work: Workbook, found: AsFound, safetyFactor: number): RemainingStrength | undefined {
+function noWallLeft({ recorder }: Workbook, limitedBy: Limit['limitedBy']): Limit {
+  decide(
+    recorder,
+    'no pressure allowed while work goes on',
+    'no wall is left at the defect once the reading error is taken off',
+  );
+  return { highestPressure: 0 as GaugePressure, limitedBy };
+}
+
+function strengthToday(
+  work: Workbook,
+  found: AsFound,
+  remainingWall: Length,
+  safetyFactor: number,
+): RemainingStrength | undefined {
   const { recorder, case: repairCase } = work;
   const { defect, pipe, assessment = {} } = repairCase;
   const { wallThickness } = pipe;
-  const remainingWall = leastWallToday(work);
   const { method, flowStress } = assessment;
   // A profile does not say where its readings may be off: the methods that need one judge the end of life only.
   const named = method === 'effective area' || method === 'API 579-1 Level 2' ? undefined : method;

@@ -1,7 +1,7 @@
 import { step } from '../../formula/index.js';
 import {
-  axialLineLimitsPressure,
   pressureIgnoredAxial,
+  pressureIgnoredAxialHasLimit,
   pressureIgnoredHoop,
   thicknessIgnoredAxial,
   thicknessIgnoredHoop,
@@ -105,7 +105,7 @@ export function axialResistanceIgnoringPipe(
     allowableStrain: job.strains.axial,
     externalForce: Math.abs(job.externalForce) as Force,
   };
-  if (!axialLineLimitsPressure(input)) return [];
+  if (!pressureIgnoredAxialHasLimit(input)) return [];
   return [
     {
       criterion: 'axial strain, substrate ignored',

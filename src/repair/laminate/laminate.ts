@@ -30,13 +30,14 @@ export function designLaminate(
   const governing = candidates.reduce((most, candidate) => (candidate.value > most.value ? candidate : most));
   const alternatives = alternativesTo(work, method, job);
   heading(work.recorder, 'Plies');
+  const leastPlies = Math.max(
+    use(work, 'least number of plies', work.rules.leastPlies),
+    work.case.laminate.qualifiedPlies ?? 0,
+  );
   const plies = step(work.recorder, 'laminate/ply-count', plyCount, {
     requiredThickness: governing.value,
     plyThickness: work.case.laminate.plyThickness,
-    leastPlies: Math.max(
-      use(work, 'least number of plies', work.rules.leastPlies),
-      work.case.laminate.qualifiedPlies ?? 0,
-    ),
+    leastPlies,
   });
   checkThin(work, job, plies.thickness);
   checkHoleSize(work, found, plies.thickness);
@@ -48,6 +49,7 @@ export function designLaminate(
     thickness: { candidates, governing: governing.criterion, value: governing.value },
     alternatives,
     plies: plies.plies,
+    leastPlies,
     laidThickness: plies.thickness,
     resistance: resistanceOf(work, method, job, leak, plies.thickness),
   };

@@ -1,8 +1,8 @@
 import { decide, heading, step } from '../../formula/index.js';
 import {
-  beyondRigidRoot,
   holePressureCeiling,
   holeResistance,
+  holeResistanceBeyondRigidRoot,
   largestHole,
   leakServiceFactor,
   leakTemperatureFactor,
@@ -184,7 +184,7 @@ export function resistanceOverHole(
   laminateThickness: Length,
 ): GaugePressure {
   const input = { ...resistance, laminateThickness };
-  if (beyondRigidRoot(input)) {
+  if (holeResistanceBeyondRigidRoot(input)) {
     warn(
       work,
       'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',

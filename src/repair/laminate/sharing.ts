@@ -20,7 +20,7 @@ import type { MethodOutcome, ThicknessJob } from './loads.js';
 export function thicknessSharingLoad(work: Workbook, job: ThicknessJob): MethodOutcome {
   const criterion = 'substrate sharing load';
   const { recorder, case: repairCase } = work;
-  const { pipe, service, repair } = repairCase;
+  const { pipe, service } = repairCase;
   const { allowableStress } = pipe.material;
   const livePressure = pressureAtWork(repairCase.line);
   if (allowableStress === undefined) return { criterion, needs: 'the allowable stress of the pipe' };

@@ -1,8 +1,8 @@
 import { heading, step } from '../../formula/index.js';
 import {
   allowableStrain,
-  beyondCyclicData,
   cyclicFactor,
+  cyclicFactorBeyondData,
   defaultStrains,
   temperatureFactor,
 } from '../../laminate/index.js';
@@ -113,7 +113,7 @@ function cyclicFactorOf(
     freeCycles,
     lastCycles,
   };
-  if (beyondCyclicData(input)) {
+  if (cyclicFactorBeyondData(input)) {
     warn(
       work,
       'The number of cycles is above the range of the cyclic factor: the factor of its upper end is taken.',

@@ -1,11 +1,11 @@
 import {
   cureWait,
+  cureWaitLeavesTestedSpan,
   cureWaitOverHistory,
-  historyWaitHasUncreditedTime,
-  historyWaitLeavesTestedSpan,
+  cureWaitOverHistoryHasUncreditedTime,
+  cureWaitOverHistoryLeavesTestedSpan,
   makersTime,
   type TemperatureStep,
-  waitLeavesTestedSpan,
   workingTime,
   workingTimeLeavesTestedSpan,
 } from '../../cure/index.js';
@@ -94,13 +94,13 @@ function waitOf(
   if (steps === undefined) {
     if (pipeTemperature < minimumTemperature) return tooCold(work, material, pipeTemperature, minimumTemperature);
     const constant = { ...input, time: cure.cureTime, temperature: pipeTemperature };
-    if (waitLeavesTestedSpan(constant)) warn(work, outside(what));
+    if (cureWaitLeavesTestedSpan(constant)) warn(work, outside(what));
     return step(recorder, 'cure/cure-wait', cureWait, constant).wait;
   }
   if (steps.length === 0) return historyTooShort(work, material);
   const varying = { ...input, steps, requiredTime: cure.cureTime };
-  if (historyWaitLeavesTestedSpan(varying)) warn(work, outside(what));
-  if (historyWaitHasUncreditedTime(varying)) {
+  if (cureWaitOverHistoryLeavesTestedSpan(varying)) warn(work, outside(what));
+  if (cureWaitOverHistoryHasUncreditedTime(varying)) {
     warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
   }
   const { result, refusals } = trial(

@@ -4,7 +4,7 @@ import {
   assuredTension,
   backingPlatePressure,
   type HighestSealPressure,
-  highestSealPressure,
+  highestPressure,
   linePressureOfTension,
   pipeUnderBand,
   strapCapacity,
@@ -64,7 +64,7 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
     diameter: found.outsideDiameter,
     bandWidth: band.width,
   });
-  return step(recorder, 'seal/highest-pressure', highestSealPressure, {
+  return step(recorder, 'seal/highest-pressure', highestPressure, {
     siteLimit: seal.siteLimit,
     strapLimit: asPressure(strap, 'strap'),
     fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),

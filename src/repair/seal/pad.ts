@@ -1,6 +1,12 @@
 import { step } from '../../formula/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
-import { circleArea, padBelowPractice, padHalfAngle, padSize, pipeBelowBandPractice } from '../../seal/index.js';
+import {
+  circleArea,
+  padHalfAngle,
+  padHalfAngleBelowPractice,
+  padSize,
+  padSizeBelowPractice,
+} from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
@@ -18,13 +24,13 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
   const { recorder } = work;
   const input = { holeDiameter, ...seal.pad };
   const pad = step(recorder, 'seal/pad-size', padSize, input);
-  if (padBelowPractice(input))
+  if (padSizeBelowPractice(input))
     warn(
       work,
       'The pad is smaller than the trade makes it: three times the size of the hole and 25 mm beyond it on every side.',
     );
   const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
-  if (pipeBelowBandPractice(half)) warn(work, 'The pipe is smaller than banded seals are used on (50 mm).');
+  if (padHalfAngleBelowPractice(half)) warn(work, 'The pipe is smaller than banded seals are used on (50 mm).');
   return {
     padDiameter: pad.diameter,
     padGovernedBy: pad.governing,

@@ -1,7 +1,9 @@
 import { heading, step } from '../../formula/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import {
+  attempt,
   backingSheet,
+  backingSheetOutsidePractice,
   bandLength,
   bandTension,
   contactPressure,
@@ -9,8 +11,6 @@ import {
   fastenerTension,
   fastenerTorque,
   leakForce,
-  sealAttempt,
-  sheetOutsidePractice,
   strapStress,
   tensionFromTorque,
 } from '../../seal/index.js';
@@ -54,7 +54,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   const pad = sizePad(work, seal, found, holeDiameter);
   const clamp = clampPad(work, seal, found, pad, linePressure);
   const limit = limitPressure(work, seal, found, pad);
-  const answer = step(work.recorder, 'seal/attempt', sealAttempt, {
+  const answer = step(work.recorder, 'seal/attempt', attempt, {
     linePressure,
     highestPressure: limit.pressure,
     phase: service.phase,
@@ -107,7 +107,7 @@ function clampPad(work: Workbook, seal: Seal, found: AsFound, pad: PadPart, pres
   const { thickness, modulus, yieldStrength } = sheet;
   const bent = { thickness, modulus, yieldStrength, diameter: outsideDiameter };
   const { forming } = step(recorder, 'seal/backing-sheet', backingSheet, bent);
-  if (sheetOutsidePractice(bent)) {
+  if (backingSheetOutsidePractice(bent)) {
     warn(work, 'The backing sheet is thinner or thicker than the trade uses (0.3 to 0.4 mm of stainless steel).');
   }
   const length = step(recorder, 'seal/band-length', bandLength, {

@@ -3,13 +3,13 @@ import type { Length, Ratio } from '../../quantity/index.js';
 import {
   axialTapeWidth,
   finalLap,
+  leadAngleSteep,
   leastOverlap,
   minimumLayers,
-  overlapWithoutMargin,
-  rollsToOrder,
+  minimumLayersWithoutMargin,
+  passesSavedBySlightlyMoreOverlap,
+  rolls,
   sheetPlan,
-  slightlyMoreOverlapSavesPass,
-  steepLead,
   tapePlan,
 } from '../../wrap/index.js';
 import type { SheetStock, TapeStock } from '../case/case.js';
@@ -87,7 +87,7 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
     fullCountLength,
   });
   const waste = wasteOf(work, tape.waste);
-  const order = step(recorder, 'wrap/rolls', rollsToOrder, {
+  const order = step(recorder, 'wrap/rolls', rolls, {
     length: plan.tapeLength,
     rollLength: tape.rollLength,
     waste,
@@ -108,20 +108,20 @@ function planTape(work: Workbook, tape: TapeStock, demand: WrapDemand): TapeDesi
 
 function warnOfOverlap(work: Workbook, tape: TapeStock, demand: WrapDemand, perPass: number): void {
   const { overlap, width: tapeWidth } = tape;
-  if (overlapWithoutMargin({ overlap })) {
+  if (minimumLayersWithoutMargin({ overlap })) {
     warn(
       work,
       `An overlap of ${percent(overlap)} is just what ${perPass} layers need: a hand that strays leaves a stripe of fewer. Order it as a minimum, with a tolerance upwards only.`,
     );
   }
-  if (slightlyMoreOverlapSavesPass({ requiredLayers: demand.plies, overlap })) {
+  if (passesSavedBySlightlyMoreOverlap({ requiredLayers: demand.plies, overlap })) {
     const next = leastOverlap({ layers: perPass + 1 });
     warn(
       work,
       `An overlap of ${percent(next)} instead of ${percent(overlap)} would lay ${perPass + 1} layers in each pass instead of ${perPass}, and save at least one pass.`,
     );
   }
-  if (steepLead({ tapeWidth, overlap, meanDiameter: demand.outsideDiameter })) {
+  if (leadAngleSteep({ tapeWidth, overlap, meanDiameter: demand.outsideDiameter })) {
     warn(
       work,
       'The tape is so wide for this pipe that it runs steeply: its stiffness round the pipe is no longer that of the ply. Take a narrower tape.',
@@ -153,7 +153,7 @@ function planSheet(work: Workbook, sheet: SheetStock, demand: WrapDemand): Sheet
     sideLap: SIDE_LAP,
   });
   const waste = wasteOf(work, sheet.waste);
-  const order = step(recorder, 'wrap/rolls', rollsToOrder, {
+  const order = step(recorder, 'wrap/rolls', rolls, {
     length: plan.totalLength,
     rollLength: sheet.rollLength,
     waste,

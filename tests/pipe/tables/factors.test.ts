@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degC, degF, inMm, kelvin, ratio, stress, type Temperature } from '../../../src/quantity/index.js';
+import { length, ratio, stress, type Temperature, temperature } from '../../../src/quantity/index.js';
 import {
   type ClassLocation,
+  coefficientY,
   type GasPipelineSituation,
   gasCodeDesignFactor,
   gasDesignFactor,
@@ -16,7 +17,6 @@ import {
   millUnderTolerance,
   plateUnderTolerance,
   processJointFactor,
-  temperatureCoefficient,
   weldStrengthFactor,
 } from '../../../src/tables.js';
 
@@ -50,13 +50,13 @@ describe('factors of 49 CFR 192', () => {
   });
 
   it('for temperature are 1 to 250 degF, the entries of the table at them, and linear in degF between', () => {
-    expect(gasTemperatureFactor(degF(-20)).value).toBe(1);
-    const entries = [250, 300, 350, 400, 450].map((F) => gasTemperatureFactor(degF(F)).value);
+    expect(gasTemperatureFactor(temperature.degF(-20)).value).toBe(1);
+    const entries = [250, 300, 350, 400, 450].map((F) => gasTemperatureFactor(temperature.degF(F)).value);
     expect(entries).toEqual([1, 0.967, 0.933, 0.9, 0.867]);
-    expect(gasTemperatureFactor(degF(275)).value).toBeCloseTo(0.9835, 12);
-    expect(gasTemperatureFactor(degF(440)).value).toBeCloseTo(0.8736, 12);
-    expect(() => gasTemperatureFactor(degF(450.1))).toThrow('49 CFR 192.115');
-    expect(() => gasTemperatureFactor(kelvin(0))).not.toThrow();
+    expect(gasTemperatureFactor(temperature.degF(275)).value).toBeCloseTo(0.9835, 12);
+    expect(gasTemperatureFactor(temperature.degF(440)).value).toBeCloseTo(0.8736, 12);
+    expect(() => gasTemperatureFactor(temperature.degF(450.1))).toThrow('49 CFR 192.115');
+    expect(() => gasTemperatureFactor(temperature.kelvin(0))).not.toThrow();
     for (const bad of [Number.NaN, -1])
       expect(() => gasTemperatureFactor(bad as Temperature)).toThrow('temperature is');
   });
@@ -67,8 +67,11 @@ describe('factors of 49 CFR 192', () => {
         fc.double({ min: 200, max: 505, noNaN: true }),
         fc.double({ min: 0, max: 50, noNaN: true }),
         (T, more) => {
-          fc.pre(T + more <= degF(450));
-          const [cold, hot] = [gasTemperatureFactor(kelvin(T)), gasTemperatureFactor(kelvin(T + more))];
+          fc.pre(T + more <= temperature.degF(450));
+          const [cold, hot] = [
+            gasTemperatureFactor(temperature.kelvin(T)),
+            gasTemperatureFactor(temperature.kelvin(T + more)),
+          ];
           expect(hot.value).toBeLessThanOrEqual(cold.value + 1e-15);
         },
       ),
@@ -113,7 +116,7 @@ describe('factors of 49 CFR 195 and of the pipeline codes', () => {
 describe('factors of process piping', () => {
   it('Y is 0.4 for cool steel and rises to 0.7 in the creep range, later for austenitic steel', () => {
     const Y = (material: 'ferritic steel' | 'austenitic steel', celsius: number) =>
-      temperatureCoefficient(material, degC(celsius)).value;
+      coefficientY(material, temperature.degC(celsius)).value;
     expect([20, 482, 510, 538, 677].map((c) => Y('ferritic steel', c))).toEqual([0.4, 0.4, 0.5, 0.7, 0.7]);
     expect([20, 566, 593, 621, 649].map((c) => Y('austenitic steel', c))).toEqual([0.4, 0.4, 0.5, 0.7, 0.7]);
     expect(Y('ferritic steel', 496)).toBeCloseTo(0.45, 12);
@@ -128,18 +131,19 @@ describe('factors of process piping', () => {
       'austenitic steel with filler metal',
     ] as const;
     for (const material of materials) {
-      for (const celsius of [-40, 20, 426]) expect(weldStrengthFactor(material, degC(celsius)).value).toBe(1);
-      expect(() => weldStrengthFactor(material, degC(650))).toThrow('302.3.5');
+      for (const celsius of [-40, 20, 426])
+        expect(weldStrengthFactor(material, temperature.degC(celsius)).value).toBe(1);
+      expect(() => weldStrengthFactor(material, temperature.degC(650))).toThrow('302.3.5');
     }
     const chromium = [427, 454, 482, 510, 538, 566, 593, 621, 649].map(
-      (celsius) => weldStrengthFactor('chromium-molybdenum steel', degC(celsius)).value,
+      (celsius) => weldStrengthFactor('chromium-molybdenum steel', temperature.degC(celsius)).value,
     );
     expect(chromium).toEqual([1, 0.95, 0.91, 0.86, 0.82, 0.77, 0.73, 0.68, 0.64]);
-    expect(weldStrengthFactor('austenitic steel with filler metal', degC(538))).toMatchObject({
+    expect(weldStrengthFactor('austenitic steel with filler metal', temperature.degC(538))).toMatchObject({
       value: 0.95,
       tag: 'recalled',
     });
-    expect(() => weldStrengthFactor('carbon steel', degC(600))).toThrow('302.3.5');
+    expect(() => weldStrengthFactor('carbon steel', temperature.degC(600))).toThrow('302.3.5');
   });
 
   it('E and the under-tolerances carry their tags', () => {
@@ -147,7 +151,7 @@ describe('factors of process piping', () => {
     expect(processJointFactor('electric resistance welded')).toMatchObject({ value: 0.85, tag: 'secondary' });
     expect(processJointFactor('electric fusion welded, single butt')).toMatchObject({ value: 0.8, tag: 'recalled' });
     expect(millUnderTolerance).toMatchObject({ value: ratio.percent(12.5), tag: 'secondary' });
-    expect(inMm(plateUnderTolerance.value)).toBeCloseTo(0.25, 12);
+    expect(length.inMm(plateUnderTolerance.value)).toBeCloseTo(0.25, 12);
     expect(() => processJointFactor('glued' as 'seamless')).toThrow('joint is glued');
   });
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inInch, inMm, type Length, mm } from '../../../src/quantity/index.js';
+import { type Length, length } from '../../../src/quantity/index.js';
 import { nearestPipeSize, type PipeSize, pipeSize, schedulesOf } from '../../../src/tables.js';
 
 interface FluidsRow {
@@ -21,7 +21,7 @@ describe('pipe size', () => {
     for (const { standard, nps, schedule, outside_mm, wall_mm } of fluids) {
       const size = pipeSize({ nps, schedule });
       expect(size.standard).toBe(standard);
-      expect([size.outsideDiameter, size.wallThickness]).toEqual([mm(outside_mm), mm(wall_mm)]);
+      expect([size.outsideDiameter, size.wallThickness]).toEqual([length.mm(outside_mm), length.mm(wall_mm)]);
     }
   });
 
@@ -33,7 +33,7 @@ describe('pipe size', () => {
 
   it('reads NPS as number, decimal, fraction or mixed fraction, and DN', () => {
     const expected = pipeSize({ nps: '1-1/2', schedule: 40 });
-    expect(inMm(expected.outsideDiameter)).toBeCloseTo(48.3, 12);
+    expect(length.inMm(expected.outsideDiameter)).toBeCloseTo(48.3, 12);
     for (const nps of [1.5, '1.5', '1 1/2', 'NPS 1-1/2', '1-1/2"'])
       expect(pipeSize({ nps, schedule: 'Sch 40' })).toEqual(expected);
     expect(pipeSize({ dn: 40, schedule: '40' })).toEqual(expected);
@@ -42,11 +42,11 @@ describe('pipe size', () => {
 
   it('keeps the printed measures of each system apart', () => {
     const [metric, inches] = [pipeSize({ nps: 2, schedule: 40 }), pipeSize({ nps: 2, schedule: 40, measures: 'inch' })];
-    expect(inMm(metric.outsideDiameter)).toBeCloseTo(60.3, 12);
-    expect(inMm(metric.wallThickness)).toBeCloseTo(3.91, 12);
-    expect(inInch(inches.outsideDiameter)).toBeCloseTo(2.375, 12);
-    expect(inInch(inches.wallThickness)).toBeCloseTo(0.154, 12);
-    expect(inMm(metric.insideDiameter)).toBeCloseTo(52.48, 9);
+    expect(length.inMm(metric.outsideDiameter)).toBeCloseTo(60.3, 12);
+    expect(length.inMm(metric.wallThickness)).toBeCloseTo(3.91, 12);
+    expect(length.inInch(inches.outsideDiameter)).toBeCloseTo(2.375, 12);
+    expect(length.inInch(inches.wallThickness)).toBeCloseTo(0.154, 12);
+    expect(length.inMm(metric.insideDiameter)).toBeCloseTo(52.48, 9);
   });
 
   it('prints in both systems the same pipe, within the rounding of the prints', () => {
@@ -58,16 +58,16 @@ describe('pipe size', () => {
   });
 
   it('keeps the outside diameters of NPS 10 and 12 that differ between the two standards', () => {
-    expect(inMm(pipeSize({ nps: 10, schedule: 'STD' }).outsideDiameter)).toBeCloseTo(273.0, 12);
-    expect(inMm(pipeSize({ nps: 10, schedule: '40S' }).outsideDiameter)).toBeCloseTo(273.1, 12);
-    expect(inMm(pipeSize({ nps: 12, schedule: 'STD' }).outsideDiameter)).toBeCloseTo(323.8, 12);
-    expect(inMm(pipeSize({ nps: 12, schedule: '40S' }).outsideDiameter)).toBeCloseTo(323.9, 12);
+    expect(length.inMm(pipeSize({ nps: 10, schedule: 'STD' }).outsideDiameter)).toBeCloseTo(273.0, 12);
+    expect(length.inMm(pipeSize({ nps: 10, schedule: '40S' }).outsideDiameter)).toBeCloseTo(273.1, 12);
+    expect(length.inMm(pipeSize({ nps: 12, schedule: 'STD' }).outsideDiameter)).toBeCloseTo(323.8, 12);
+    expect(length.inMm(pipeSize({ nps: 12, schedule: '40S' }).outsideDiameter)).toBeCloseTo(323.9, 12);
   });
 
   it('has 3.96 mm, not the mistyped 0.165 in, for NPS 12 schedule 5', () => {
-    expect(inMm(pipeSize({ nps: 12, schedule: 5 }).wallThickness)).toBeCloseTo(3.96, 12);
-    expect(inInch(pipeSize({ nps: 12, schedule: 5, measures: 'inch' }).wallThickness)).toBeCloseTo(0.156, 12);
-    expect(inMm(pipeSize({ nps: 28, schedule: 10 }).wallThickness)).toBeCloseTo(7.92, 12);
+    expect(length.inMm(pipeSize({ nps: 12, schedule: 5 }).wallThickness)).toBeCloseTo(3.96, 12);
+    expect(length.inInch(pipeSize({ nps: 12, schedule: 5, measures: 'inch' }).wallThickness)).toBeCloseTo(0.156, 12);
+    expect(length.inMm(pipeSize({ nps: 28, schedule: 10 }).wallThickness)).toBeCloseTo(7.92, 12);
   });
 
   it('names the schedules of a size, or the nearest sizes, when a pair is not in the table', () => {
@@ -89,18 +89,18 @@ describe('pipe size', () => {
 describe('nearest pipe size', () => {
   it('of a standard diameter is that size, with no difference', () => {
     for (const { nps, schedule, outside_mm } of fluids.filter(({ standard }) => standard === 'ASME B36.10M')) {
-      const nearest = nearestPipeSize(mm(outside_mm));
+      const nearest = nearestPipeSize(length.mm(outside_mm));
       expect(nearest.nps).toBe(pipeSize({ nps, schedule }).nps);
       expect(nearest.difference).toBe(0);
     }
   });
 
   it('states how far the measured diameter is from it, and which size comes next', () => {
-    const nearest = nearestPipeSize(mm(170));
+    const nearest = nearestPipeSize(length.mm(170));
     expect([nearest.nps, nearest.dn, nearest.next.nps]).toEqual(['6', 150, '5']);
-    expect(inMm(nearest.difference)).toBeCloseTo(1.7, 9);
+    expect(length.inMm(nearest.difference)).toBeCloseTo(1.7, 9);
     expect(nearest.relativeDifference).toBeCloseTo(1.7 / 168.3, 9);
-    expect(inMm(nearestPipeSize(mm(5000)).difference)).toBeCloseTo(5000 - 1219, 6);
+    expect(length.inMm(nearestPipeSize(length.mm(5000)).difference)).toBeCloseTo(5000 - 1219, 6);
   });
 
   it('has no size of its standard nearer than the one returned', () => {
@@ -110,7 +110,7 @@ describe('nearest pipe size', () => {
         expect(nearest.difference).toBeCloseTo(D - nearest.outsideDiameter, 12);
         for (const { standard, outside_mm } of fluids)
           if (standard === 'ASME B36.10M')
-            expect(Math.abs(nearest.difference)).toBeLessThanOrEqual(Math.abs(D - mm(outside_mm)));
+            expect(Math.abs(nearest.difference)).toBeLessThanOrEqual(Math.abs(D - length.mm(outside_mm)));
         expect(Math.abs(nearest.next.difference)).toBeGreaterThanOrEqual(Math.abs(nearest.difference));
       }),
       { seed: 20261125, numRuns: 100 },
@@ -120,7 +120,7 @@ describe('nearest pipe size', () => {
   it('refuses what is no diameter', () => {
     for (const bad of [0, -0.1, Number.NaN, Number.POSITIVE_INFINITY])
       expect(() => nearestPipeSize(bad as Length)).toThrow('outsideDiameter');
-    expect(() => nearestPipeSize(mm(100), 'EN' as PipeSize['standard'])).toThrow(
+    expect(() => nearestPipeSize(length.mm(100), 'EN' as PipeSize['standard'])).toThrow(
       'standard is EN; must be ASME B36.10M or',
     );
   });

@@ -1,0 +1,2 @@
+export * from './lap-shear-stress.js';
+export * from './pull-off-stress.js';

@@ -1,0 +1,204 @@
+import type { Evidence } from '../../formula/index.js';
+import type { Area, Length } from '../../quantity/index.js';
+import type { AcceptanceVerdict } from '../verdict.js';
+
+/** What an inspector may find. */
+export type FindingFeature =
+  | 'sharp corner'
+  | 'blister'
+  | 'pit'
+  | 'foreign matter on the surface'
+  | 'wrinkle'
+  | 'pinhole'
+  | 'crack'
+  | 'uneven colour'
+  | 'dry spot'
+  | 'exposed cut edge'
+  | 'delamination'
+  | 'foreign matter in the laminate'
+  | 'dry fibre'
+  | 'fibre direction'
+  | 'beyond the prepared area';
+
+/** A measure that a limit is set on. */
+export type FindingMeasure = 'width' | 'height' | 'area' | 'radius';
+
+export interface FindingLimit {
+  readonly feature: FindingFeature;
+  readonly where: 'before wrapping' | 'resin-rich surface' | 'laminate' | 'bond line';
+  /** What passes, in words. */
+  readonly limit: string;
+  /** Measures that must be taken of a finding, each with its greatest value; `radius` has a least. */
+  readonly greatest: {
+    readonly width?: Length;
+    /** `wrinkle`: the formula of that name. `resin-rich layer`: no deeper than it is thick. */
+    readonly height?: Length | 'wrinkle' | 'resin-rich layer';
+    /** None at an end and none over a leak. */
+    readonly area?: Area;
+  };
+  readonly leastRadius?: Length;
+  /** What becomes of a repair that breaks the limit. */
+  readonly beyond: Exclude<AcceptanceVerdict, 'accept'>;
+  /** What is to be done. */
+  readonly remedy: string;
+  readonly clause: string;
+  readonly evidence: Evidence;
+}
+
+const CLAUSE = 'table of defect limits (ISO 24817, 9.2; ASME PCC-2, table 401-5.2)';
+const AGREED = "cut out and lay anew there, with the owner's agreement";
+
+/** Limits of what may be seen or heard on a repair. The limits are recalled; the remedy is this library's choice. */
+export const findingLimits: readonly FindingLimit[] = [
+  {
+    feature: 'sharp corner',
+    where: 'before wrapping',
+    limit: 'radius of 5 mm or more',
+    greatest: {},
+    leastRadius: 0.005 as Length,
+    beyond: 'hold',
+    remedy: 'blend or fill the corner before wrapping; take a wrap off that lies over it',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'blister',
+    where: 'resin-rich surface',
+    limit: 'at most 10 mm wide and 2.5 mm high',
+    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    beyond: 'repair the repair',
+    remedy: 'grind to sound resin and coat again',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'pit',
+    where: 'resin-rich surface',
+    limit: 'at most 10 mm wide and 2.5 mm deep',
+    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    beyond: 'repair the repair',
+    remedy: 'abrade and fill with resin',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'foreign matter on the surface',
+    where: 'resin-rich surface',
+    limit: 'at most 10 mm wide and 2.5 mm high',
+    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    beyond: 'repair the repair',
+    remedy: 'take it out, abrade and fill with resin',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'wrinkle',
+    where: 'resin-rich surface',
+    limit: 'no step in thickness above the lesser of 2.5 mm and 20 % of the laminate',
+    greatest: { height: 'wrinkle' },
+    beyond: 'repair the repair',
+    remedy: `${AGREED}; the fibres of the wrinkle do not carry`,
+    clause: CLAUSE,
+    evidence: { tag: 'recalled', note: 'the 20 % stands in one recollection of three' },
+  },
+  {
+    feature: 'pinhole',
+    where: 'resin-rich surface',
+    limit: 'no deeper than the resin-rich layer',
+    greatest: { height: 'resin-rich layer' },
+    beyond: 'repair the repair',
+    remedy: 'abrade and fill with resin',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'crack',
+    where: 'resin-rich surface',
+    limit: 'none into the laminate',
+    greatest: { height: 'resin-rich layer' },
+    beyond: 'reject',
+    remedy: 'remove the repair: the laminate is cracked',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'uneven colour',
+    where: 'resin-rich surface',
+    limit: 'even colour',
+    greatest: {},
+    beyond: 'repair the repair',
+    remedy: `measure the hardness there: it may be unmixed resin; what is soft is ${AGREED}`,
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'dry spot',
+    where: 'resin-rich surface',
+    limit: 'none',
+    greatest: {},
+    beyond: 'repair the repair',
+    remedy: 'abrade and coat with resin',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'exposed cut edge',
+    where: 'laminate',
+    limit: 'none',
+    greatest: {},
+    beyond: 'repair the repair',
+    remedy: 'abrade and seal the edge with resin',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'delamination',
+    where: 'bond line',
+    limit: 'none at the ends and none over a leak; elsewhere at most 2500 mm2',
+    greatest: { area: 0.0025 as Area },
+    beyond: 'reject',
+    remedy: 'remove the repair',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled', note: 'the area, and that none is allowed over a leak, are weak memories' },
+  },
+  {
+    feature: 'foreign matter in the laminate',
+    where: 'laminate',
+    limit: 'none',
+    greatest: {},
+    beyond: 'reject',
+    remedy: 'remove the repair',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'dry fibre',
+    where: 'laminate',
+    limit: 'none',
+    greatest: {},
+    beyond: 'reject',
+    remedy: 'remove the repair: fibre without resin carries nothing',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'fibre direction',
+    where: 'laminate',
+    limit: 'as designed',
+    greatest: {},
+    beyond: 'reject',
+    remedy: 'remove the repair, or have it designed again for the directions as laid',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+  {
+    feature: 'beyond the prepared area',
+    where: 'laminate',
+    limit: 'the laminate ends on prepared surface',
+    greatest: {},
+    beyond: 'repair the repair',
+    remedy: 'grind the ends back to the prepared area; what lies outside counts as no overlap',
+    clause: CLAUSE,
+    evidence: { tag: 'recalled' },
+  },
+];

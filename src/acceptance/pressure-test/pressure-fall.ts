@@ -1,0 +1,162 @@
+import { below, finite, formula, nonNegative, positive } from '../../formula/index.js';
+import type { GaugePressure, Length, Temperature, TemperatureDifference, Volume } from '../../quantity/index.js';
+import { blockedLinePressure } from './blocked-line-pressure.js';
+import { pressureAfter } from './blocked-water.js';
+import { pipeStretchFactor } from './pipe-stretch-factor.js';
+import { pipeWarmingFactor } from './pipe-warming-factor.js';
+import { waterCompressionFactor } from './water-compression-factor.js';
+import { waterVolumeFactor, waterVolumeNodes } from './water-volume-factor.js';
+
+/** What a fall of the test pressure was. */
+export type PressureFallVerdict = 'only cooling' | 'undecided' | 'leak';
+
+export interface PressureFall {
+  readonly fallExpected: GaugePressure;
+  readonly verdict: PressureFallVerdict;
+  /** Least fall that the temperatures allow, at the worst edge of their errors. */
+  readonly fallLeast: GaugePressure;
+  readonly fallMost: GaugePressure;
+  readonly fallSeen: GaugePressure;
+  /** Water that is missing, measured without pressure at 60 degF; below 0 where the line holds more than it did. */
+  readonly waterLost: Volume;
+}
+
+export interface PressureFallInput {
+  readonly startPressure: GaugePressure;
+  readonly endPressure: GaugePressure;
+  readonly startTemperature: Temperature;
+  readonly endTemperature: Temperature;
+  /** Error of one reading, either way. */
+  readonly pressureError: GaugePressure;
+  readonly temperatureError: TemperatureDifference;
+  /** Fall beyond that of cooling that the test procedure lets pass. */
+  readonly allowedFall: GaugePressure;
+  readonly volume: Volume;
+  readonly outsideDiameter: Length;
+  readonly wallThickness: Length;
+}
+
+/**
+ * Whether the pressure of a blocked line full of water fell by cooling alone, or water was lost.
+ *
+ * @param input.startPressure    P_1, pressure when the line was blocked [Pa], >= 0
+ * @param input.endPressure      P_2, pressure at the end of the hold [Pa], >= 0
+ * @param input.startTemperature T_1, temperature of the water at the start [K], 35 to 100 degF
+ * @param input.endTemperature   T_2, temperature of the water at the end [K], 35 to 100 degF
+ * @param input.pressureError    e_P, error of one pressure reading [Pa], >= 0
+ * @param input.temperatureError e_T, error of one temperature reading [K], >= 0
+ * @param input.allowedFall      P_a, fall beyond cooling that passes [Pa], >= 0
+ * @param input.volume           V, water that fills the line [m3], > 0
+ * @param input.outsideDiameter  D [m], > 0
+ * @param input.wallThickness    t [m], > 0 and < D/2
+ * @returns fall that cooling explains with its bounds, fall seen, water lost, and the verdict
+ * @throws CalculationError `invalid-input`; `outside-validity` where the table of water ends; `no-solution` where cooling
+ *   alone takes all pressure
+ * @remarks `only cooling`: even at the worst edge of the errors no more than the allowed fall is unexplained. `leak`: even at
+ *   the best edge some is. Else `undecided`: hold longer, read better, or wait until the temperature stands still. A
+ *   pressure above what the temperatures explain is undecided too, since then they are not those of the water.
+ * @see Pipeline Rules of Thumb Handbook, pp. 140 to 142, for the volumes
+ */
+export function pressureFall(input: PressureFallInput): PressureFall {
+  const { startPressure, endPressure, startTemperature, endTemperature, outsideDiameter, wallThickness } = input;
+  const { pressureError, temperatureError, allowedFall, volume } = input;
+  nonNegative(startPressure, 'startPressure', 'Pa');
+  nonNegative(endPressure, 'endPressure', 'Pa');
+  positive(startTemperature, 'startTemperature', 'K');
+  positive(endTemperature, 'endTemperature', 'K');
+  nonNegative(pressureError, 'pressureError', 'Pa');
+  nonNegative(temperatureError, 'temperatureError', 'K');
+  nonNegative(allowedFall, 'allowedFall', 'Pa');
+  positive(volume, 'volume', 'm3');
+  below(temperatureError, startTemperature, 'the temperature', 'temperatureError', 'K');
+  const pipe = { outsideDiameter, wallThickness };
+  const states = (T1: Temperature, T2: Temperature) => ({
+    ...pipe,
+    pressure: startPressure,
+    startTemperature: T1,
+    endTemperature: T2,
+    startWaterFactor: waterVolumeFactor({ temperature: T1 }),
+    endWaterFactor: waterVolumeFactor({ temperature: T2 }),
+  });
+  const fallExpected = startPressure - blockedLinePressure(states(startTemperature, endTemperature));
+  let [fallLeast, fallMost] = [fallExpected, fallExpected];
+  for (const T1 of edges(startTemperature, temperatureError)) {
+    for (const T2 of edges(endTemperature, temperatureError)) {
+      const fall = startPressure - pressureAfter(states(T1, T2));
+      fallLeast = Math.min(fallLeast, fall);
+      fallMost = Math.max(fallMost, fall);
+    }
+  }
+  const fallSeen = startPressure - endPressure;
+  const unexplainedMost = fallSeen + 2 * pressureError - fallLeast;
+  const unexplainedLeast = fallSeen - 2 * pressureError - fallMost;
+  const water = (pressure: GaugePressure, temperature: Temperature): number =>
+    (waterCompressionFactor({ pressure }) *
+      pipeStretchFactor({ ...pipe, pressure, temperature }) *
+      pipeWarmingFactor({ temperature })) /
+    waterVolumeFactor({ temperature });
+  const waterLost = volume * (water(startPressure, startTemperature) - water(endPressure, endTemperature));
+  finite(waterLost, 'water lost', 'm3');
+  return {
+    fallExpected: fallExpected as GaugePressure,
+    verdict: verdictOf(unexplainedLeast, unexplainedMost, allowedFall),
+    fallLeast: fallLeast as GaugePressure,
+    fallMost: fallMost as GaugePressure,
+    fallSeen: fallSeen as GaugePressure,
+    waterLost: waterLost as Volume,
+  };
+}
+
+function verdictOf(least: number, most: number, allowed: number): PressureFallVerdict {
+  if (most < 0) return 'undecided';
+  if (most <= allowed) return 'only cooling';
+  return least > 0 ? 'leak' : 'undecided';
+}
+
+/** Both ends of a reading with its error, and the rows of the table between them: the extremes lie at one of these. */
+function edges(temperature: Temperature, error: TemperatureDifference): Temperature[] {
+  const [low, high] = [(temperature - error) as Temperature, (temperature + error) as Temperature];
+  return [low, ...waterVolumeNodes.filter((node) => node > low && node < high), high];
+}
+
+export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, PressureFall>({
+  id: 'acceptance/pressure-fall',
+  title: 'Fall of the test pressure: leak or cooling',
+  compute: pressureFall,
+  equation: {
+    algorithm:
+      'Pressure at which the water of the start fits the line at the end temperature, at the readings and at every edge of their errors; the fall seen, with the error of both pressure readings, is set against the least and the greatest of these.',
+  },
+  inputs: {
+    startPressure: { symbol: 'P_1', kind: 'gauge pressure', name: 'pressure at the start', sample: [5e6, 15e6] },
+    endPressure: { symbol: 'P_2', kind: 'gauge pressure', name: 'pressure at the end', sample: [4e6, 15e6] },
+    startTemperature: { symbol: 'T_1', kind: 'temperature', name: 'water at the start', sample: [286, 294] },
+    endTemperature: { symbol: 'T_2', kind: 'temperature', name: 'water at the end', sample: [286, 294] },
+    pressureError: { symbol: 'e_P', kind: 'gauge pressure', name: 'error of a pressure reading', sample: [0, 5e4] },
+    temperatureError: {
+      symbol: 'e_T',
+      kind: 'temperature difference',
+      name: 'error of a temperature reading',
+      sample: [0, 1],
+    },
+    allowedFall: { symbol: 'P_a', kind: 'gauge pressure', name: 'fall beyond cooling that passes', sample: [0, 5e5] },
+    volume: { symbol: 'V', kind: 'volume', name: 'water that fills the line', sample: [0.1, 1000] },
+    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.06, 1.2] },
+    wallThickness: { symbol: 't', kind: 'length', name: 'wall thickness', sample: [0.002, 0.025] },
+  },
+  output: {
+    fallExpected: { symbol: 'dP', kind: 'gauge pressure', name: 'fall by cooling' },
+    verdict: { symbol: 'verdict', kind: 'choice', name: 'what the fall was' },
+    fallLeast: { symbol: 'dP_min', kind: 'gauge pressure', name: 'least fall by cooling' },
+    fallMost: { symbol: 'dP_max', kind: 'gauge pressure', name: 'greatest fall by cooling' },
+    fallSeen: { symbol: 'dP_s', kind: 'gauge pressure', name: 'fall seen' },
+    waterLost: { symbol: 'V_l', kind: 'volume', name: 'water lost' },
+  },
+  sources: [{ key: 'rules-of-thumb', locator: 'pp. 140 to 142' }],
+  evidence: {
+    form: { tag: 'chosen', derived: 'grid over the errors, with bisection on the volumes' },
+    factors: { tag: 'published' },
+  },
+  limits: [{ sort: 'stop', text: 'Water from 35 to 100 degF.' }],
+  inhomogeneous: 'its table of water is tied to degrees Fahrenheit',
+});

@@ -1,0 +1,16 @@
+export * from './autocatalytic-conversion.js';
+export * from './autocatalytic-time.js';
+export * from './autocatalytic-time-closed.js';
+export * from './critical-conversion.js';
+export * from './degree-of-cure.js';
+export * from './degree-of-cure-by-dsc.js';
+export * from './gel-conversion.js';
+export * from './kamal-peak.js';
+export * from './kamal-time.js';
+export * from './kamal-time-closed.js';
+export * from './kinetic-law.js';
+export * from './nth-order-conversion.js';
+export * from './nth-order-time.js';
+export type { ProgrammePoint } from './programme.js';
+export * from './required-cure-temperature.js';
+export * from './two-branch-time.js';

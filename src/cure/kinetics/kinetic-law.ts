@@ -1,0 +1,103 @@
+import type { SourceKey, SourceTag } from '../../formula/index.js';
+import type { ActivationEnergy, RateConstant } from '../../quantity/index.js';
+
+/** A cure law with its constants. */
+export type KineticLaw =
+  | {
+      readonly law: 'n-th order';
+      readonly frequencyFactor: RateConstant;
+      readonly activationEnergy: ActivationEnergy;
+      readonly n: number;
+    }
+  | {
+      readonly law: 'autocatalytic';
+      readonly frequencyFactor: RateConstant;
+      readonly activationEnergy: ActivationEnergy;
+      readonly m: number;
+      readonly n: number;
+      /** 1 + exp(C (a - (a_C0 + a_CT T))) divides the rate. */
+      readonly diffusion?: { readonly constant: number; readonly atZero: number; readonly perKelvin: number };
+    }
+  | {
+      readonly law: 'two-branch';
+      readonly frequencyFactors: readonly [RateConstant, RateConstant, RateConstant];
+      readonly activationEnergies: readonly [ActivationEnergy, ActivationEnergy, ActivationEnergy];
+      readonly switchAt: number;
+      readonly ceiling: number;
+    };
+
+export type KineticSetName =
+  | 'two-branch epoxy'
+  | 'glass-polyester'
+  | 'two-part polyurethane'
+  | 'diffusion-limited epoxy';
+
+/** A published set of constants, with where it comes from and what speaks against it. */
+export interface KineticSet {
+  readonly name: KineticSetName;
+  readonly law: KineticLaw;
+  readonly source: SourceKey;
+  readonly tag: SourceTag;
+  readonly doubt?: string;
+}
+
+const perMinute = (value: number): RateConstant => (value / 60) as RateConstant;
+const joules = (value: number): ActivationEnergy => value as ActivationEnergy;
+
+/**
+ * Published constants. None of them is a pipe repair resin: they show the method and carry the checks; a design takes the
+ * maker's own times. A set for an E44 epoxy with an aromatic amine is left out: it contradicts its own cure schedule.
+ */
+export const kineticSets: readonly KineticSet[] = [
+  {
+    name: 'two-branch epoxy',
+    law: {
+      law: 'two-branch',
+      frequencyFactors: [perMinute(2.101e9), perMinute(-2.014e9), perMinute(1.96e5)],
+      activationEnergies: [joules(80700), joules(77800), joules(56600)],
+      switchAt: 0.3,
+      ceiling: 0.47,
+    },
+    source: 'lee-loos-springer-1982',
+    tag: 'secondary',
+    doubt: 'one public program has 2.102e9 per minute for the first factor: times to 0.3 fall by 0.1 per cent',
+  },
+  {
+    name: 'glass-polyester',
+    law: {
+      law: 'autocatalytic',
+      frequencyFactor: perMinute(3.7e22),
+      activationEnergy: joules(167400),
+      m: 0.524,
+      n: 1.476,
+    },
+    source: 'bogetti-gillespie-1991',
+    tag: 'secondary',
+  },
+  {
+    name: 'two-part polyurethane',
+    law: {
+      law: 'n-th order',
+      frequencyFactor: 234400 as RateConstant,
+      activationEnergy: joules(43590),
+      n: 0.87,
+    },
+    source: 'polyurethane-kinetics-2013',
+    tag: 'secondary',
+    doubt: 'a fit to DSC runs: not a field cure time',
+  },
+  {
+    name: 'diffusion-limited epoxy',
+    law: {
+      law: 'autocatalytic',
+      frequencyFactor: 152800 as RateConstant,
+      activationEnergy: joules(66500),
+      m: 0.8129,
+      n: 2.736,
+      diffusion: { constant: 43.09, atZero: -1.684, perKelvin: 0.005475 },
+    },
+    source: 'hubert-2001',
+    tag: 'recalled',
+    doubt: 'constants not confirmed by a public page',
+  },
+];

@@ -1,0 +1,16 @@
+export * from './activation-energy-from-q10.js';
+export * from './activation-energy-from-rates.js';
+export * from './activation-energy-from-times.js';
+export * from './arrhenius-fit.js';
+export type { DailySwing } from './daily-swing.js';
+export * from './equivalent-age-en1992.js';
+export * from './equivalent-time.js';
+export * from './equivalent-time-ramp.js';
+export * from './equivalent-time-swing.js';
+export * from './history-duration.js';
+export * from './isoconversional-time.js';
+export * from './q10.js';
+export * from './remaining-time.js';
+export type { TemperatureStep } from './temperature-step.js';
+export type { TestedSpan } from './tested-span.js';
+export * from './time-at-temperature.js';

@@ -1,0 +1,3 @@
+export * from './conversion-from-transition.js';
+export * from './di-benedetto.js';
+export * from './logarithmic-transition.js';

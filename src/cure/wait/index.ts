@@ -1,0 +1,10 @@
+export type { CureMechanism } from './cure-mechanism.js';
+export * from './cure-stages.js';
+export * from './cure-wait.js';
+export * from './cure-wait-over-history.js';
+export * from './cure-wait-over-swing.js';
+export { activationEnergyMissing, type EnergyChoice } from './energy-bounds.js';
+export * from './makers-time.js';
+export * from './overcoat-window.js';
+export * from './pot-life.js';
+export * from './working-time.js';

@@ -1,0 +1,132 @@
+import { formula, listOfRows, positive, refuse } from '../../formula/index.js';
+import type { Modulus, Strain, Time } from '../../quantity/index.js';
+import type { DefaultStrainRow } from '../../rules/index.js';
+
+export interface DefaultStrainsInput {
+  readonly table: readonly DefaultStrainRow[];
+  readonly designLife: Time;
+  readonly hoopModulus: Modulus;
+  readonly axialModulus: Modulus;
+  readonly failureStrain: Strain;
+  readonly modulusShare?: number;
+  readonly leastFailureStrain?: Strain;
+}
+
+/** Default strains before temperature and cycles, and the life column they stand in. */
+export interface DefaultStrains {
+  readonly hoop: Strain;
+  readonly axial: Strain;
+  readonly lifeColumn: Time;
+}
+
+/**
+ * Default strains of a rule set: the column of the shortest tabulated life that covers the design life.
+ *
+ * @param input.table               rows of the rule set for this class and loading, in any order
+ * @param input.designLife          L [s], > 0, at most the longest life of the table
+ * @param input.hoopModulus         E_c [Pa], > 0
+ * @param input.axialModulus        E_a [Pa], > 0
+ * @param input.failureStrain       short-term strain to failure of the laminate, at least that which the defaults require
+ * @param input.modulusShare        E_a/E_c above which the larger axial strain holds, 0.5 unless given; at the share itself the smaller one is taken, since the recollections differ
+ * @param input.leastFailureStrain  0.01 unless given
+ * @returns hoop and axial default strain, and the life of their column
+ * @throws CalculationError `invalid-input`; `outside-validity` for a longer life or a more brittle laminate
+ * @remarks A life between two columns takes the longer one; nothing is interpolated.
+ * @see ISO 24817:2017, 7.5.5; ASME PCC-2, Table 401-3.4.4, as recalled
+ */
+export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
+  const { table, designLife: L, hoopModulus: Ec, axialModulus: Ea, failureStrain, modulusShare = 0.5 } = input;
+  const { leastFailureStrain = 0.01 as Strain } = input;
+  positive(L, 'designLife', 's');
+  positive(Ec, 'hoopModulus', 'Pa');
+  positive(Ea, 'axialModulus', 'Pa');
+  positive(failureStrain, 'failureStrain', '');
+  positive(modulusShare, 'modulusShare', '');
+  positive(leastFailureStrain, 'leastFailureStrain', '');
+  if (failureStrain < leastFailureStrain) {
+    refuse({
+      code: 'outside-validity',
+      parameter: 'failureStrain',
+      value: failureStrain,
+      unit: '',
+      constraint: `must be at least ${leastFailureStrain} for default strains; a more brittle laminate needs its own test data`,
+      source: 'after ISO 24817:2017, 7.5.5, as recalled',
+    });
+  }
+  listOfRows(table, 'table');
+  let row: DefaultStrainRow | undefined;
+  let longest = 0;
+  for (const candidate of table) {
+    positive(candidate.life, 'table life', 's');
+    positive(candidate.hoop, 'table hoop strain', '');
+    positive(candidate.axial, 'table axial strain', '');
+    positive(candidate.softAxial, 'table soft axial strain', '');
+    longest = Math.max(longest, candidate.life);
+    if (candidate.life >= L && (row === undefined || candidate.life < row.life)) row = candidate;
+  }
+  if (row === undefined) {
+    return refuse({
+      code: 'outside-validity',
+      parameter: 'designLife',
+      value: L,
+      unit: 's',
+      constraint: `must be at most the longest life of the table, ${longest} s`,
+    });
+  }
+  return { hoop: row.hoop, axial: Ea > modulusShare * Ec ? row.axial : row.softAxial, lifeColumn: row.life };
+}
+
+export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput, DefaultStrains>({
+  id: 'laminate/default-strains',
+  title: 'Default strains by design life',
+  compute: defaultStrains,
+  equation: {
+    algorithm:
+      'the row of the shortest tabulated life that is not below the design life; the larger axial strain when E_a/E_c exceeds the stated share',
+  },
+  inputs: {
+    table: {
+      symbol: 'table',
+      kind: 'list',
+      name: 'default strains of the rule set',
+      columns: { life: 'time', hoop: 'strain', axial: 'strain', softAxial: 'strain' },
+    },
+    designLife: { symbol: 'L', kind: 'time', name: 'design life', sample: [1e7, 6e8] },
+    hoopModulus: { symbol: 'E_c', kind: 'modulus', name: 'hoop modulus of the laminate', sample: [8e9, 80e9] },
+    axialModulus: { symbol: 'E_a', kind: 'modulus', name: 'axial modulus of the laminate', sample: [4e9, 40e9] },
+    failureStrain: {
+      symbol: 'eps_u',
+      kind: 'strain',
+      name: 'short-term strain to failure',
+      sample: [0.01, 0.025],
+    },
+    modulusShare: {
+      symbol: 'r_E',
+      kind: 'number',
+      name: 'share of the hoop modulus',
+      default: 0.5,
+      sample: [0.4, 0.6],
+    },
+    leastFailureStrain: {
+      symbol: 'eps_u1',
+      kind: 'strain',
+      name: 'least strain to failure',
+      default: 0.01,
+      sample: [0.005, 0.01],
+    },
+  },
+  output: {
+    hoop: { symbol: 'eps_c0', kind: 'strain', name: 'default hoop strain' },
+    axial: { symbol: 'eps_a0', kind: 'strain', name: 'default axial strain' },
+    lifeColumn: { symbol: 'L_col', kind: 'time', name: 'life of the column' },
+  },
+  sources: [
+    { key: 'iso-24817', locator: '7.5.5, as recalled' },
+    { key: 'asme-pcc-2', locator: 'Table 401-3.4.4, as recalled' },
+  ],
+  evidence: { form: { tag: 'recalled' }, modulusShare: { tag: 'recalled' }, leastFailureStrain: { tag: 'recalled' } },
+  limits: [
+    { sort: 'stop', text: 'the table ends at its longest life' },
+    { sort: 'stop', text: 'default strains need a short-term strain to failure of at least 1 %' },
+  ],
+});

@@ -1,0 +1,112 @@
+import { finite, listOfRows, nonNegative, refuse } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
+import { checkDepth } from './part-wall-defect.js';
+
+/** One point of a river-bottom profile: the deepest loss on the ring of the pipe at this position. */
+export interface DepthPoint {
+  readonly position: Length;
+  readonly depth: Length;
+}
+
+/** Refuses a profile of fewer than two points, points out of order, and depths over 0.8 of the wall. */
+export function checkDepthProfile(profile: readonly DepthPoint[], t: number, source: string): void {
+  checkPointCount(profile);
+  let previous = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < profile.length; i++) {
+    const { position, depth } = profile[i] as DepthPoint;
+    // Names are made only for a point that is refused: this runs for every point of a long profile.
+    if (!(Number.isFinite(position) && position > previous)) checkPosition(position, previous, i);
+    if (!(Number.isFinite(depth) && depth >= 0 && depth <= 0.8 * t))
+      checkDepth(depth, t, 0.8, `profile[${i}].depth`, source);
+    previous = position;
+  }
+}
+
+/** Refuses what is not a list of points, and a profile of fewer than two. */
+export function checkPointCount(profile: readonly unknown[]): void {
+  listOfRows(profile, 'profile');
+  if (profile.length >= 2) return;
+  const constraint = 'must have at least 2 points';
+  refuse({ code: 'invalid-input', parameter: 'profile', value: profile.length, unit: 'points', constraint });
+}
+
+/** Refuses a position that does not lie beyond the one before it. */
+export function checkPosition(position: number, previous: number, i: number): void {
+  finite(position, `profile[${i}].position`, 'm');
+  if (position > previous) return;
+  const constraint = `must lie beyond the point before it, ${previous} m`;
+  refuse({ code: 'invalid-input', parameter: `profile[${i}].position`, value: position, unit: 'm', constraint });
+}
+
+/** Lost area from the first point to each point, by the trapezoid rule, so that any sub-length costs one subtraction. */
+export function lossUpTo(positions: Float64Array, depths: Float64Array): Float64Array {
+  const area = new Float64Array(positions.length);
+  for (let i = 1; i < positions.length; i++) {
+    const width = (positions[i] as number) - (positions[i - 1] as number);
+    area[i] = (area[i - 1] as number) + width * (((depths[i - 1] as number) + (depths[i] as number)) / 2);
+  }
+  return area;
+}
+
+/** Lost area between two points, summed from the first of them, without the rounding of a difference of sums. */
+export function lossBetween(positions: Float64Array, depths: Float64Array, from: number, to: number): number {
+  let area = 0;
+  for (let i = from + 1; i <= to; i++) {
+    const width = (positions[i] as number) - (positions[i - 1] as number);
+    area += width * (((depths[i - 1] as number) + (depths[i] as number)) / 2);
+  }
+  nonNegative(area, 'profile', 'm2');
+  return area;
+}
+
+/** Cells of the table of bounds; finer cells cost more to fill than they save for 200 points. */
+const CELLS = 512;
+
+/**
+ * The sub-length, by its first and last point, with the least (1 - a)/(1 - a/M), where a is the share of the wall area that is
+ * lost on it and M the bulging factor at its length.
+ *
+ * Every contiguous sub-length is looked at, but M is worked out only where it can matter: a table holds, for each cell of
+ * length, the larger M of its two ends, which no length in the cell exceeds (M never falls, but for a dip of API 579-1 close to 0
+ * that curves upward). With that M the sub-length comes out no higher than with its own; if that is not below the least so far,
+ * it cannot win. What is left in the loop are products: no root, no quotient, no polynomial.
+ */
+export function weakestSubLength(
+  positions: Float64Array,
+  loss: Float64Array,
+  wall: number,
+  bulging: (length: number) => number,
+): readonly [from: number, to: number] {
+  const n = positions.length;
+  const total = (positions[n - 1] as number) - (positions[0] as number);
+  const bounds = upperBounds(bulging, total);
+  const perCell = CELLS / total;
+  let [least, from, to] = [Number.POSITIVE_INFINITY, 0, n - 1];
+  for (let i = 0; i < n - 1; i++) {
+    const start = positions[i] as number;
+    const lossBefore = loss[i] as number;
+    for (let j = i + 1; j < n; j++) {
+      const length = (positions[j] as number) - start;
+      const full = length * wall;
+      const lost = (loss[j] as number) - lossBefore;
+      const bound = bounds[Math.trunc(length * perCell)] as number;
+      if ((full - lost) * bound >= least * (full * bound - lost)) continue;
+      const M = bulging(length);
+      const share = ((full - lost) * M) / (full * M - lost);
+      if (share < least) [least, from, to] = [share, i, j];
+    }
+  }
+  return [from, to];
+}
+
+function upperBounds(bulging: (length: number) => number, total: number): Float64Array {
+  // Two cells beyond the end, since the longest length may be rounded into them.
+  const bounds = new Float64Array(CELLS + 2);
+  let here = bulging(0);
+  for (let cell = 0; cell < bounds.length; cell++) {
+    const next = bulging(((cell + 1) * total) / CELLS);
+    bounds[cell] = Math.max(here, next);
+    here = next;
+  }
+  return bounds;
+}

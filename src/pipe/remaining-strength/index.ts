@@ -1,0 +1,24 @@
+export type { DepthPoint } from './depth-profile.js';
+export * from './flow-stress-mean.js';
+export * from './flow-stress-multiple.js';
+export * from './flow-stress-offset.js';
+export * from './metal-loss-depth.js';
+export type { FlowStressSurvey, MetalLossSurvey } from './metal-loss-survey.js';
+export type { PartWallDefect } from './part-wall-defect.js';
+export * from './recent-pressure-limit.js';
+export * from './rectangular-defect.js';
+export * from './remaining-strength.js';
+export {
+  type FlowStressChoice,
+  flowStressChoices,
+  type MethodInside,
+  type MethodOutside,
+  type MethodResult,
+  type RemainingStrengthInput,
+  type RemainingStrengthMethod,
+  remainingStrengthMethods,
+} from './remaining-strength-methods.js';
+export * from './remaining-wall.js';
+export * from './safe-pressure.js';
+export * from './wall-less-reading-error.js';
+export * from './working-safety-factor.js';

@@ -1,0 +1,9 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which an areal weight is written, each as an exact ratio to the SI unit. */
+export const arealWeightUnits = {
+  'kg/m2': [1, 1],
+  'g/m2': [1, 1000],
+  'mg/m2': [1, 1000000],
+  'oz/yd2': [45359237, 1337803776],
+} as const satisfies UnitTable;

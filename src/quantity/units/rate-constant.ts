@@ -1,0 +1,8 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a rate constant is written, each as an exact ratio to the SI unit. */
+export const rateConstantUnits = {
+  '1/s': [1, 1],
+  '1/min': [1, 60],
+  '1/h': [1, 3600],
+} as const satisfies UnitTable;

@@ -1,0 +1,7 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a ratio is written, each as an exact ratio to the SI unit. */
+export const ratioUnits = {
+  '1': [1, 1],
+  '%': [1, 100],
+} as const satisfies UnitTable;

@@ -1,0 +1,7 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a salt conductance factor is written, each as an exact ratio to the SI unit. */
+export const saltConductanceFactorUnits = {
+  'kg/(m2 S)': [1, 1],
+  'g/(m2 S)': [1, 1000],
+} as const satisfies UnitTable;

@@ -1,0 +1,7 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a thermal conductivity is written, each as an exact ratio to the SI unit. */
+export const thermalConductivityUnits = {
+  'W/(m K)': [1, 1],
+  'mW/(m K)': [1, 1000],
+} as const satisfies UnitTable;

@@ -1,0 +1,96 @@
+import { missingTo, reaches } from '../../numeric/index.js';
+import { type Amount, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
+import type { Designed, MixDesign } from '../design/design.js';
+import { notShown } from './points.js';
+import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
+
+type Use = BatchRecord['use'];
+
+/** A fault of a batch, and what the record leaves open about it. */
+interface BatchFindings {
+  readonly faults: string[];
+  readonly open: string[];
+  readonly amounts: Amount[];
+}
+
+/** Whether enough was mixed, each batch in its ratio, in its time, from a pack in date. */
+export function batchPoint(design: Designed, { batches = [] }: AsBuiltRecord): AsBuiltPoint {
+  const planned = mixesOf(design);
+  if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
+  const findings: BatchFindings = { faults: [], open: [], amounts: [] };
+  for (const [use, mix] of planned) judgeAmount(design, use, mix, batches, findings);
+  for (const batch of batches) judgeBatch(design, batch, findings);
+  const { faults, open, amounts } = findings;
+  if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
+  if (open.length > 0) return notShown('batches', open.join('; '));
+  return {
+    point: 'batches',
+    verdict: 'meets',
+    text: `${batches.length} batches in their ratio, their working time and their date`,
+  };
+}
+
+function mixesOf({ mixes: { filler, laminateResin } }: Designed): [Use, MixDesign][] {
+  const planned: [Use, MixDesign][] = [];
+  if (filler !== 'none') planned.push(['filler', filler]);
+  if (laminateResin !== 'none') planned.push(['laminate resin', laminateResin]);
+  return planned;
+}
+
+/** What has to lie on the pipe has been mixed, or fibre stays dry and a hollow stays under the wrap. */
+function judgeAmount(
+  { case: repairCase }: Designed,
+  use: Use,
+  mix: MixDesign,
+  batches: readonly BatchRecord[],
+  { faults, open, amounts }: BatchFindings,
+): void {
+  const own = batches.filter((batch) => batch.use === use);
+  if (own.length === 0) {
+    open.push(`no batch of ${use} was recorded`);
+    return;
+  }
+  const stated = use === 'filler' ? repairCase.filler : repairCase.resin;
+  const waste = (stated === 'none' ? undefined : stated.waste) ?? practice.mixWaste.value;
+  const least = massWithoutWaste({ mass: mix.mass, waste });
+  const mixed = mixedMass({ batches: own });
+  if (reaches(mixed, least)) return;
+  faults.push(
+    `${use}: ${place(amounts, roundedDown('mixed', 'mass', mixed))} mixed of ${place(amounts, roundedUp('needed', 'mass', least))} that have to lie on the pipe`,
+  );
+}
+
+function judgeBatch(design: Designed, batch: BatchRecord, { faults, open, amounts }: BatchFindings): void {
+  const { filler, resin } = design.case;
+  const nameless = batch.number.trim() === '';
+  const called = nameless ? 'a batch without a number' : `batch ${batch.number}`;
+  const mixed = batch.use === 'filler' ? filler : resin;
+  if (mixed === 'none' || !mixesOf(design).some(([use]) => use === batch.use)) {
+    faults.push(`${called}: the design has no ${batch.use}`);
+    return;
+  }
+  const { base: partsA, hardener: partsB } = mixed.parts;
+  const off = hardenerDeviation({ massA: batch.base, massB: batch.hardener, partsA, partsB });
+  const tolerance = practice.ratioTolerance.value;
+  if (!reaches(tolerance, off))
+    faults.push(`${called}: hardener over by ${place(amounts, roundedUp('hardener', 'ratio', off))}`);
+  if (!reaches(off, -tolerance as typeof off))
+    faults.push(`${called}: hardener under by ${place(amounts, roundedUp('hardener', 'ratio', missingTo(off, 0)))}`);
+  const times = batch.use === 'filler' ? design.cures.filler : design.cures.laminate;
+  if (times !== 'none' && batch.usedWithin > times.workingTime)
+    faults.push(
+      `${called}: ${place(amounts, roundedUp('too late', 'time', missingTo(times.workingTime, batch.usedWithin)))} beyond its working time`,
+    );
+  if (batch.useBefore === undefined) open.push(`${called}: nobody recorded the date before which it may be used`);
+  else if (batch.mixedOn === undefined) open.push(`${called}: nobody recorded the day on which it was mixed`);
+  else if (batch.mixedOn > batch.useBefore)
+    faults.push(`${called}: mixed on ${batch.mixedOn}, to be used before ${batch.useBefore}`);
+  if (nameless) open.push('a batch has no number');
+}
+
+/** Puts an amount among those of the text, and gives the mark that stands for it. */
+function place(amounts: Amount[], amount: Amount): string {
+  return `{${amounts.push(amount) - 1}}`;
+}

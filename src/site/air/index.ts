@@ -1,0 +1,15 @@
+export * from './absolute-humidity.js';
+export * from './condensation-point.js';
+export * from './dew-point.js';
+export * from './dew-point-band.js';
+export * from './dew-point-from-vapour-pressure.js';
+export * from './frost-point.js';
+export * from './humidity-at-steel.js';
+export { type MagnusSet, type MagnusSetName, magnusSets } from './magnus-set.js';
+export * from './moist-air-from-wet-bulb.js';
+export * from './relative-humidity.js';
+export * from './saturation-pressure.js';
+export * from './saturation-pressure-ashrae.js';
+export * from './saturation-pressure-over-ice.js';
+export * from './steel-margin.js';
+export * from './vapour-pressure-from-wet-bulb.js';

@@ -1,0 +1,38 @@
+import type { Time } from '../../quantity/index.js';
+import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
+import { type SurfaceGateInput, surfaceGate } from './surface-gate.js';
+import { type WeatherGateInput, weatherGate } from './weather-gate.js';
+
+export interface SiteGateInput {
+  readonly weather: WeatherGateInput;
+  /** Absent before the steel is prepared: the gate then judges the weather alone and says so. */
+  readonly surface?: SurfaceGateInput | undefined;
+}
+
+export interface SiteGate {
+  readonly decision: GateDecision;
+  /** The earliest start that the weather allows within the forecast. */
+  readonly earliestStart?: Time;
+  readonly reasons: readonly GateReason[];
+}
+
+/**
+ * Whether work may start at the pipe: go, wait or stop, each with its reasons and what would change it.
+ *
+ * @throws CalculationError `invalid-input`; `outside-validity` for a climate beyond the dew-point equation
+ */
+export function siteGate({ weather, surface }: SiteGateInput): SiteGate {
+  const climate = weatherGate(weather);
+  const steel: readonly GateReason[] = surface === undefined ? [notPrepared] : surfaceGate(surface).reasons;
+  const reasons = [...climate.reasons, ...steel];
+  const decision = hardest(reasons.map((reason) => reason.decision));
+  const { earliestStart } = climate;
+  return earliestStart === undefined ? { decision, reasons } : { decision, earliestStart, reasons };
+}
+
+const notPrepared: GateReason = {
+  check: 'steel prepared',
+  decision: 'wait',
+  because: 'the prepared steel has not been looked at yet',
+  change: 'prepare the steel, then record grade, profile, cleanness and time',
+};

@@ -1,0 +1,191 @@
+import { positive, within } from '../../formula/index.js';
+import type { Ratio, Temperature, TemperatureDifference, Time } from '../../quantity/index.js';
+import { dewPoint } from '../air/dew-point.js';
+import { humidityAtSteel } from '../air/humidity-at-steel.js';
+import { relativeHumidity } from '../air/relative-humidity.js';
+import { type SteelMargin, steelMargin } from '../air/steel-margin.js';
+import type { GateReason } from './gate-reason.js';
+
+/** The climate at the pipe at one hour, measured or forecast. */
+export interface WeatherHour {
+  /** From now. */
+  readonly time: Time;
+  readonly airTemperature: Temperature;
+  readonly humidity: Ratio;
+  /** Of the steel: a cold fluid sets it, not the air. */
+  readonly steelTemperature: Temperature;
+}
+
+/** What the climate is judged by. */
+export interface WeatherLimits {
+  /** Lowest temperature of the steel at which the maker lets the resin cure; no default. */
+  readonly minimumTemperature: Temperature;
+  /** Highest temperature of the steel at which the resin may be put on. */
+  readonly maximumTemperature?: Temperature | undefined;
+  /** 3 K when absent. */
+  readonly requiredMargin?: TemperatureDifference | undefined;
+  /** Of the air, as read; 0.85 when absent. */
+  readonly humidityLimit?: Ratio | undefined;
+  /** At the steel, at the worst edge; 0.85 when absent, lower to hold a blasted surface. */
+  readonly steelHumidityLimit?: Ratio | undefined;
+  readonly steelError?: TemperatureDifference | undefined;
+  readonly temperatureError?: TemperatureDifference | undefined;
+  readonly humidityError?: Ratio | undefined;
+}
+
+/**
+ * A check of one hour; `excess` is above 0 when it fails, in its own unit. The words are made on demand: of the checks of
+ * all hours only the worst of each sort is ever read.
+ */
+export interface HourCheck {
+  readonly check: string;
+  readonly excess: number;
+  readonly value: number;
+  readonly limit: number;
+  readonly kind: 'temperature' | 'temperature difference' | 'ratio';
+  readonly words: () => Pick<GateReason, 'because' | 'change'>;
+}
+
+const celsius = (temperature: number): string => `${(temperature - 273.15).toFixed(1)} degC`;
+const kelvins = (difference: number): string => `${difference.toFixed(1)} K`;
+const percent = (ratio: number): string => `${(100 * ratio).toFixed(0)} %`;
+
+/** Refuses limits that cannot be. */
+export function checkWeatherLimits(limits: WeatherLimits): void {
+  const { minimumTemperature, maximumTemperature } = limits;
+  const { humidityLimit = 0.85, steelHumidityLimit = 0.85 } = limits;
+  positive(minimumTemperature, 'minimumTemperature', 'K');
+  if (maximumTemperature !== undefined) {
+    within(maximumTemperature, minimumTemperature, Number.MAX_VALUE, 'maximumTemperature', 'K');
+  }
+  within(humidityLimit, 0, 1, 'humidityLimit', '');
+  within(steelHumidityLimit, 0, 1, 'steelHumidityLimit', '');
+}
+
+/** Every check of one hour, in a fixed order. */
+export function checkHour(hour: WeatherHour, limits: WeatherLimits): HourCheck[] {
+  const { steelTemperature, airTemperature, humidity } = hour;
+  const { requiredMargin, steelError, temperatureError, humidityError } = limits;
+  const margin = steelMargin({
+    steelTemperature,
+    airTemperature,
+    humidity,
+    requiredMargin,
+    steelError,
+    temperatureError,
+    humidityError,
+  });
+  return [
+    marginCheck(margin, limits.requiredMargin ?? 3, hour, limits),
+    airCheck(humidity, limits.humidityLimit ?? 0.85),
+    steelHumidityCheck(hour, limits),
+    ...temperatureChecks(steelTemperature, limits),
+  ];
+}
+
+function marginCheck(margin: SteelMargin, required: number, hour: WeatherHour, limits: WeatherLimits): HourCheck {
+  const { worstMargin, highestPoint, steelNeeded, isFrost } = margin;
+  const what = isFrost ? 'frost point' : 'dew point';
+  const words = (): Pick<GateReason, 'because' | 'change'> => {
+    const dry = dryEnough(highestPoint + worstMargin - required, hour, limits);
+    const orDry = dry === undefined ? '' : `, or dry the air to ${percent(dry)} by the hygrometer`;
+    return {
+      because: `at the worst edge of the instruments the steel is ${kelvins(worstMargin)} above the ${what} of ${celsius(highestPoint)}; ${kelvins(required)} are needed${isFrost ? '; what settles is frost' : ''}`,
+      change: `steel that reads at least ${celsius(steelNeeded)}${orDry}; look again at each batch and when the weather turns`,
+    };
+  };
+  return {
+    check: `steel above the ${what}`,
+    excess: required - worstMargin,
+    value: worstMargin,
+    limit: required,
+    kind: 'temperature difference',
+    words,
+  };
+}
+
+/** The reading of the hygrometer at which a dew point is no higher than this; none where drying cannot do it. */
+function dryEnough(point: number, { airTemperature }: WeatherHour, limits: WeatherLimits): number | undefined {
+  const air = airTemperature + (limits.temperatureError ?? 0.5);
+  if (!(point < air && point > 273.15 && air < 333.15)) return undefined;
+  const reading =
+    relativeHumidity({ temperature: air as Temperature, dewPoint: point as Temperature }) -
+    (limits.humidityError ?? 0.03);
+  return reading > 0.05 ? reading : undefined;
+}
+
+function airCheck(humidity: number, limit: number): HourCheck {
+  return {
+    check: 'humidity of the air',
+    excess: humidity - limit,
+    value: humidity,
+    limit,
+    kind: 'ratio',
+    words: () => ({
+      because: `the air reads ${percent(humidity)}; at most ${percent(limit)} are allowed`,
+      change: `air that reads at most ${percent(limit)}: another hour, a tent with warm or dried air`,
+    }),
+  };
+}
+
+function steelHumidityCheck(hour: WeatherHour, limits: WeatherLimits): HourCheck {
+  const { temperatureError = 0.5, humidityError = 0.03, steelError = 0.5, steelHumidityLimit: limit = 0.85 } = limits;
+  const dew = dewPoint({
+    temperature: (hour.airTemperature + temperatureError) as Temperature,
+    humidity: Math.min(1, hour.humidity + humidityError) as Ratio,
+  });
+  const atSteel = humidityAtSteel({
+    steelTemperature: (hour.steelTemperature - steelError) as Temperature,
+    dewPoint: dew,
+  });
+  return {
+    check: 'humidity at the steel',
+    excess: atSteel - limit,
+    value: atSteel,
+    limit,
+    kind: 'ratio',
+    words: () => ({
+      because: `at the worst edge the air on the steel is at ${percent(atSteel)}; at most ${percent(limit)} are allowed`,
+      change: 'warmer steel or drier air',
+    }),
+  };
+}
+
+function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
+  const { minimumTemperature: low, maximumTemperature: high, steelError = 0.5 } = limits;
+  const cold: HourCheck = {
+    check: 'steel not too cold for the resin',
+    excess: low - (steel - steelError),
+    value: steel - steelError,
+    limit: low,
+    kind: 'temperature',
+    words: () => ({
+      because: `the steel may be as cold as ${celsius(steel - steelError)}; the resin needs ${celsius(low)}`,
+      change: `steel that reads at least ${celsius(low + steelError)}: heat the pipe, or a warmer hour`,
+    }),
+  };
+  const icy: HourCheck = {
+    check: 'no ice on the steel',
+    excess: 273.15 - (steel - steelError),
+    value: steel - steelError,
+    limit: 273.15,
+    kind: 'temperature',
+    words: () => ({
+      because: `the steel may be as cold as ${celsius(steel - steelError)}; at or below 0 degC it carries frost or ice`,
+      change: 'thaw, dry and warm the steel',
+    }),
+  };
+  if (high === undefined) return [cold, icy];
+  const hot: HourCheck = {
+    check: 'steel not too hot for the resin',
+    excess: steel + steelError - high,
+    value: steel + steelError,
+    limit: high,
+    kind: 'temperature',
+    words: () => ({
+      because: `the steel may be as hot as ${celsius(steel + steelError)}; the resin may be put on up to ${celsius(high)}`,
+      change: `steel that reads at most ${celsius(high - steelError)}: shade, a cooler hour, less flow of hot fluid`,
+    }),
+  };
+  return [cold, icy, hot];
+}

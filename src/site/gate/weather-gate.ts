@@ -1,0 +1,138 @@
+import { nonNegative, refuse } from '../../formula/index.js';
+import type { Time } from '../../quantity/index.js';
+import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
+import {
+  checkHour,
+  checkWeatherLimits,
+  type HourCheck,
+  type WeatherHour,
+  type WeatherLimits,
+} from './weather-check.js';
+
+export interface WeatherGateInput extends WeatherLimits {
+  /** Measured now, then forecast; in order of time. */
+  readonly forecast: readonly WeatherHour[];
+  /** How long the climate must hold from the start: to the end of the cure that moisture can harm. */
+  readonly holdTime: Time;
+}
+
+export interface WeatherGate {
+  readonly decision: GateDecision;
+  /** The earliest start within the forecast from which every check holds; absent where there is none. */
+  readonly earliestStart?: Time;
+  readonly reasons: readonly GateReason[];
+}
+
+/**
+ * Whether the weather lets work start, judged over the hours that it must hold: go now, wait for a known hour or a longer
+ * forecast, or stop because no hour of the forecast will do.
+ *
+ * Between two hours of the forecast both must pass. A single reading cannot say stop: it has no later hour to judge.
+ *
+ * @throws CalculationError `invalid-input` for an empty forecast or hours out of order; `outside-validity` for a climate
+ *   beyond the dew-point equation
+ */
+export function weatherGate(input: WeatherGateInput): WeatherGate {
+  const { forecast, holdTime } = input;
+  checkForecast(forecast);
+  nonNegative(holdTime, 'holdTime', 's');
+  checkWeatherLimits(input);
+  const hours = forecast.map((hour) => ({ time: hour.time, checks: checkHour(hour, input) }));
+  const end = forecast[forecast.length - 1]?.time ?? 0;
+  const starts = forecast.filter(({ time }) => time + holdTime <= end);
+  const holds = (start: number): boolean =>
+    windowOf(hours, start, start + holdTime).every(({ checks }) => checks.every(({ excess }) => excess <= 0));
+  const earliest = starts.find(({ time }) => holds(time));
+  const now = forecast[0]?.time ?? 0;
+
+  const failing: GateDecision =
+    earliest !== undefined || forecast.length === 1 || starts.length === 0 ? 'wait' : 'stop';
+  const reasons = worstChecks(windowOf(hours, now, now + holdTime)).map(({ worst, time }) =>
+    asReason(worst, time, failing, earliest?.time),
+  );
+  if (starts.length === 0) reasons.push(tooShort(end - now, holdTime));
+  const decision = hardest(reasons.map((reason) => reason.decision));
+  return earliest === undefined ? { decision, reasons } : { decision, earliestStart: earliest.time, reasons };
+}
+
+interface JudgedHour {
+  readonly time: number;
+  readonly checks: readonly HourCheck[];
+}
+
+/** The hours from a start to an end, with the one that closes the span. */
+function windowOf(hours: readonly JudgedHour[], start: number, end: number): readonly JudgedHour[] {
+  const first = hours.findIndex(({ time }) => time >= start);
+  const last = hours.findIndex(({ time }) => time >= end);
+  return hours.slice(first, last === -1 ? hours.length : last + 1);
+}
+
+/** For each check the hour at which it comes nearest to failing, or fails by most. */
+function worstChecks(window: readonly JudgedHour[]): { readonly worst: HourCheck; readonly time: number }[] {
+  const count = window[0]?.checks.length ?? 0;
+  return Array.from({ length: count }, (_, index) => {
+    let found: { worst: HourCheck; time: number } | undefined;
+    for (const { checks, time } of window) {
+      const check = checks[index];
+      if (check !== undefined && (found === undefined || check.excess > found.worst.excess)) {
+        found = { worst: check, time };
+      }
+    }
+    return found;
+  }).filter((entry) => entry !== undefined);
+}
+
+const hoursFromNow = (time: number): string => (time === 0 ? 'now' : `in ${(time / 3600).toFixed(1)} h`);
+
+function asReason(worst: HourCheck, time: number, failing: GateDecision, earliest: number | undefined): GateReason {
+  const { because, change } = worst.words();
+  const { check, value, limit, kind } = worst;
+  const passes = worst.excess <= 0;
+  const later = passes || earliest === undefined ? '' : `; or start ${hoursFromNow(earliest)}, when every check holds`;
+  return {
+    check,
+    value,
+    limit,
+    kind,
+    because: `${hoursFromNow(time)}: ${because}`,
+    change: `${change}${later}`,
+    decision: passes ? 'go' : failing,
+  };
+}
+
+function tooShort(length: number, holdTime: number): GateReason {
+  return {
+    check: 'forecast long enough',
+    decision: 'wait',
+    value: length,
+    limit: holdTime,
+    kind: 'time',
+    because: `the forecast covers ${(length / 3600).toFixed(1)} h; the climate must hold for ${(holdTime / 3600).toFixed(1)} h`,
+    change: 'a forecast that reaches to the end of that time',
+  };
+}
+
+function checkForecast(forecast: readonly WeatherHour[]): void {
+  if (!Array.isArray(forecast) || forecast.length === 0) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'forecast',
+      value: Array.isArray(forecast) ? 'empty' : forecast,
+      unit: '',
+      constraint: 'must hold at least the reading of now',
+    });
+  }
+  forecast.forEach(({ time }, index) => {
+    nonNegative(time, `forecast[${index}].time`, 's');
+    const before = forecast[index - 1]?.time;
+    if (before !== undefined && !(time > before)) {
+      refuse({
+        code: 'invalid-input',
+        parameter: `forecast[${index}].time`,
+        value: time,
+        unit: 's',
+        constraint: `must be later than that of the hour in front of it, ${before} s`,
+      });
+    }
+  });
+}

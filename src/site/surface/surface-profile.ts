@@ -1,0 +1,57 @@
+import { nonNegative, oneOf, type SourceKey, type SourceTag } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
+
+/** A segment of a surface profile comparator. */
+export interface ComparatorSegment {
+  readonly comparator: 'grit' | 'shot';
+  readonly segment: 1 | 2 | 3 | 4;
+  /** Nominal height [m]. */
+  readonly nominal: Length;
+  /** Either way [m]; recalled. */
+  readonly tolerance: Length;
+  readonly source: SourceKey;
+  readonly tag: SourceTag;
+  readonly toleranceTag: SourceTag;
+}
+
+const segment = (
+  comparator: 'grit' | 'shot',
+  number: 1 | 2 | 3 | 4,
+  nominal: number,
+  tolerance: number,
+): ComparatorSegment => ({
+  comparator,
+  segment: number,
+  nominal: (nominal / 1e6) as Length,
+  tolerance: (tolerance / 1e6) as Length,
+  source: 'iso-8503-1',
+  tag: 'secondary',
+  toleranceTag: 'recalled',
+});
+
+/** The segments of ISO 8503-1. */
+export const comparatorSegments: readonly ComparatorSegment[] = [
+  segment('grit', 1, 25, 3),
+  segment('grit', 2, 60, 10),
+  segment('grit', 3, 100, 15),
+  segment('grit', 4, 150, 20),
+  segment('shot', 1, 25, 3),
+  segment('shot', 2, 40, 5),
+  segment('shot', 3, 70, 10),
+  segment('shot', 4, 100, 15),
+];
+
+export type ProfileGrade = 'below fine' | 'fine' | 'medium' | 'coarse' | 'above coarse';
+
+/**
+ * Grade of a profile between the segments of its comparator: fine from segment 1 to below 2, medium from 2 to below 3,
+ * coarse from 3 to below 4. Only for surfaces blasted to Sa 2 1/2 or Sa 3.
+ *
+ * @throws CalculationError `invalid-input`
+ */
+export function profileGrade(comparator: 'grit' | 'shot', profile: Length): ProfileGrade {
+  oneOf(comparator, ['grit', 'shot'], 'comparator');
+  nonNegative(profile, 'profile', 'm');
+  const reached = comparatorSegments.filter((row) => row.comparator === comparator && row.nominal <= profile).length;
+  return (['below fine', 'fine', 'medium', 'coarse', 'above coarse'] as const)[reached] ?? 'above coarse';
+}

@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cureStages, type MakersRow, makersTime } from '../../../src/cure/index.js';
+import { ratio, temperature, time } from '../../../src/quantity/index.js';
+
+const settings = { seed: 20261125, numRuns: 300 };
+const row = (celsius: number, percent: number, hours: number): MakersRow => ({
+  temperature: temperature.degC(celsius),
+  humidity: ratio.percent(percent),
+  time: time.hour(hours),
+});
+const rows = [row(10, 50, 20), row(10, 85, 12), row(25, 50, 9), row(25, 85, 5), row(40, 85, 2)];
+const at = (celsius: number, percent: number, purpose: 'wait' | 'working time') =>
+  makersTime({ rows, temperature: temperature.degC(celsius), humidity: ratio.percent(percent), purpose });
+
+describe('the maker’s own times', () => {
+  it('between rows a wait takes the cooler, drier one and a working time the warmer, damper one', () => {
+    expect(time.inHour(at(20, 70, 'wait').time)).toBe(20);
+    expect(time.inHour(at(20, 70, 'working time').time)).toBe(5);
+    expect(at(20, 70, 'wait').row).toBe(1);
+    expect(at(20, 70, 'working time').row).toBe(4);
+    expect(time.inHour(at(25, 85, 'wait').time)).toBe(5);
+    expect(time.inHour(at(25, 85, 'working time').time)).toBe(5);
+  });
+
+  it('nothing outside the tested temperatures and humidities', () => {
+    for (const [celsius, percent] of [
+      [9.9, 70],
+      [40.1, 70],
+      [20, 49],
+      [20, 86],
+    ] as const) {
+      expect(() => at(celsius, percent, 'wait')).toThrow(/what the maker tested/);
+      expect(() => at(celsius, percent, 'working time')).toThrow(/what the maker tested/);
+    }
+  });
+
+  it('a corner that no row covers is refused even inside both spans', () => {
+    const corner = [row(10, 85, 12), row(40, 50, 4)];
+    expect(() =>
+      makersTime({ rows: corner, temperature: temperature.degC(20), humidity: ratio.percent(70), purpose: 'wait' }),
+    ).toThrow(/no warmer and no damper/);
+  });
+
+  it('rows that contradict each other are refused', () => {
+    const odd = [row(10, 50, 8), row(25, 85, 9)];
+    expect(() =>
+      makersTime({ rows: odd, temperature: temperature.degC(15), humidity: ratio.percent(70), purpose: 'wait' }),
+    ).toThrow(/cannot be chosen safely/);
+    expect(() =>
+      makersTime({ rows: [], temperature: temperature.degC(15), humidity: ratio.percent(70), purpose: 'wait' }),
+    ).toThrow(/at least one/);
+  });
+
+  it('warmer or damper air never lengthens either', () => {
+    const inside = { min: 0, max: 1, noNaN: true };
+    fc.assert(
+      fc.property(fc.double(inside), fc.double(inside), fc.double(inside), fc.double(inside), (a, b, c, d) => {
+        const [cool, warm] = [10 + 30 * Math.min(a, b), 10 + 30 * Math.max(a, b)];
+        const [dry, damp] = [50 + 35 * Math.min(c, d), 50 + 35 * Math.max(c, d)];
+        for (const purpose of ['wait', 'working time'] as const) {
+          expect(at(warm, damp, purpose).time).toBeLessThanOrEqual(at(cool, dry, purpose).time);
+        }
+      }),
+      settings,
+    );
+  });
+});
+
+describe('stages of cure', () => {
+  it('each names what releases its hold point beside the clock', () => {
+    expect(cureStages.map(({ stage }) => stage)).toEqual(['no print', 'overcoat', 'handling', 'full cure']);
+    for (const { releasedBy } of cureStages) expect(releasedBy).toMatch(/print|hardness|abraded/);
+  });
+});

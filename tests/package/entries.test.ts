@@ -1,0 +1,31 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { entries } from '../../docs/contents.js';
+
+const script = `
+const { createRequire } = await import('node:module');
+const require = createRequire(process.cwd() + '/package.json');
+const found = {};
+for (const name of process.argv.slice(1))
+  found[name] = [Object.keys(await import(name)), Object.keys(require(name))].map((names) => names.sort());
+console.log(JSON.stringify(found));
+`;
+
+describe('the entries of the built package', () => {
+  const names = [...entries().keys()].map((entry) => `hoopwright${entry.slice(1)}`);
+  const found: Record<string, [string[], string[]]> = JSON.parse(
+    execFileSync(process.execPath, ['--input-type=module', '--eval', script, ...names], { encoding: 'utf8' }),
+  );
+
+  it.each(names)('%s holds the same by import and by require', (name) => {
+    const [imported, required] = found[name] ?? [[], []];
+    expect(imported.length).toBeGreaterThan(0);
+    expect(required).toEqual(imported);
+  });
+
+  it('are all that package.json exports', () => {
+    const { exports } = JSON.parse(readFileSync('package.json', 'utf8'));
+    expect(Object.keys(exports).filter((entry) => entry !== './package.json')).toEqual([...entries().keys()]);
+  });
+});

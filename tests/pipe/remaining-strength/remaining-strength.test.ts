@@ -1,0 +1,197 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createRecorder, isCalculationError } from '../../../src/formula/index.js';
+import {
+  b31gOriginal,
+  type DepthPoint,
+  dnvSingleDefect,
+  effectiveArea,
+  localMetalLoss,
+  modifiedB31g,
+  type RemainingStrengthInput,
+  remainingStrength,
+  remainingStrengthMethods,
+} from '../../../src/pipe/index.js';
+import { gauge, length, stress } from '../../../src/quantity/index.js';
+import { formulaById } from '../../../src/registry/index.js';
+
+const pipe = { outsideDiameter: length.mm(508), wallThickness: length.mm(9.53) };
+const base: RemainingStrengthInput = {
+  ...pipe,
+  yieldStrength: stress.MPa(359),
+  tensileStrength: stress.MPa(455),
+  defectDepth: length.mm(6),
+  defectLength: length.mm(250),
+  maximumPressure: gauge.MPa(9),
+  designFactor: 0.72,
+};
+const profile: readonly DepthPoint[] = [0, 1, 3, 2, 2, 6, 6, 3, 1, 1, 0].map((depth, k) => ({
+  position: length.mm(25 * k),
+  depth: length.mm(depth),
+}));
+
+const refusalOf = (input: RemainingStrengthInput) => {
+  try {
+    remainingStrength(input);
+  } catch (error) {
+    if (isCalculationError(error)) return error;
+    throw error;
+  }
+  throw new Error('was not refused');
+};
+
+describe('the choice of a remaining-strength method', () => {
+  it('reports every method, each with its pressure or the reason why it is out', () => {
+    const found = remainingStrength(base);
+    expect(found.methods.map(({ method }) => method)).toEqual(remainingStrengthMethods);
+    const out = found.methods.filter((result) => !result.inside);
+    expect(out).toEqual([
+      { method: 'effective-area', inside: false, because: 'needs a depth profile' },
+      { method: 'local-metal-loss-profile', inside: false, because: 'needs a depth profile' },
+    ]);
+  });
+
+  it('gives each method the pressure that its own function gives', () => {
+    const { methods, safetyFactor } = remainingStrength({ ...base, profile });
+    const flowStress = stress.Pa(1.1 * 359e6);
+    const failure = Object.fromEntries(
+      methods.map((result) => [result.method, result.inside ? result.failurePressure : undefined]),
+    );
+    expect(failure).toEqual({
+      'b31g-original': b31gOriginal({ ...base, flowStress }),
+      'modified-b31g': modifiedB31g({ ...base, flowStress }),
+      'effective-area': effectiveArea({ ...pipe, flowStress, profile }).failurePressure,
+      'dnv-single-defect': dnvSingleDefect({ ...base, tensileStrength: stress.MPa(455) }),
+      'local-metal-loss': undefined,
+      'local-metal-loss-profile': undefined,
+    });
+    expect(safetyFactor).toBeCloseTo(1 / 0.72, 15);
+    const level1 = methods.find(({ method }) => method === 'local-metal-loss');
+    const { reducedPressure } = localMetalLoss({
+      insideDiameter: length.mm(508 - 2 * 9.53),
+      correctedWall: length.mm(9.53),
+      measuredMinimum: length.mm(9.53 - 6),
+      defectLength: length.mm(250),
+      workingPressure: gauge.MPa(9),
+    });
+    expect(level1?.inside === true ? level1.safePressure : 0).toBeCloseTo(reducedPressure, 3);
+  });
+
+  it('takes the lowest of those inside their limits', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.05, max: 0.83, noNaN: true }),
+        fc.double({ min: 0.02, max: 1, noNaN: true }),
+        (x, L) => {
+          const found = remainingStrength({ ...base, defectDepth: length.m(x * 0.00953), defectLength: length.m(L) });
+          const inside = found.methods.flatMap((result) => (result.inside ? [result.safePressure] : []));
+          expect(found.safePressure).toBe(Math.min(...inside));
+          expect(found.safePressure).toBeLessThanOrEqual(9e6);
+          if (found.failurePressure !== undefined)
+            expect(found.safePressure).toBeLessThanOrEqual(found.failurePressure / found.safetyFactor);
+        },
+      ),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+
+  it('takes the method, the flow stress and the safety factor that the case names', () => {
+    const found = remainingStrength({
+      ...base,
+      method: 'modified-b31g',
+      flowStress: 'yield plus 69 MPa',
+      safetyFactor: 2,
+    });
+    const failure = modifiedB31g({ ...base, flowStress: stress.MPa(428) });
+    expect(found.method).toBe('modified-b31g');
+    expect(found.flowStress).toBe('yield plus 69 MPa');
+    expect(found.failurePressure).toBe(failure);
+    expect(found.safePressure).toBe(failure / 2);
+    const mean = remainingStrength({ ...base, method: 'modified-b31g', flowStress: 'mean of yield and tensile' });
+    expect(mean.failurePressure).toBe(modifiedB31g({ ...base, flowStress: stress.MPa(407) }));
+  });
+
+  it('has a safety factor of the larger of 1/F and 1.25, and asks for one where neither is given', () => {
+    expect(remainingStrength({ ...base, designFactor: 0.5 }).safetyFactor).toBe(2);
+    expect(remainingStrength({ ...base, designFactor: 0.9 }).safetyFactor).toBe(1.25);
+    const { designFactor: _, ...without } = base;
+    expect(refusalOf(without)).toMatchObject({ code: 'invalid-input', parameter: 'safetyFactor' });
+    expect(refusalOf({ ...base, designFactor: 1.1 })).toMatchObject({
+      code: 'invalid-input',
+      parameter: 'designFactor',
+    });
+    expect(refusalOf({ ...base, safetyFactor: 0.9 })).toMatchObject({
+      code: 'invalid-input',
+      parameter: 'safetyFactor',
+    });
+  });
+
+  it('leaves out a method beyond its depth and keeps those that reach deeper', () => {
+    const deep = { ...base, defectDepth: length.mm(0.82 * 9.53) };
+    const found = remainingStrength(deep);
+    expect(found.method).toBe('dnv-single-defect');
+    const reasons = found.methods.flatMap((result) => (result.inside ? [] : [`${result.method}: ${result.because}`]));
+    expect(reasons.find((reason) => reason.startsWith('modified-b31g'))).toMatch(/at most 0\.8 of the wall/u);
+    expect(reasons.find((reason) => reason.startsWith('local-metal-loss:'))).toMatch(/at least 0\.2 of the corrected/u);
+  });
+
+  it('is refused where no method, or not the named one, is inside its limits', () => {
+    const every = refusalOf({ ...base, defectDepth: length.mm(0.86 * 9.53) });
+    expect(every.code).toBe('outside-validity');
+    expect(every.message).toMatch(/b31g-original: .*dnv-single-defect: .*0\.85/u);
+    const named = refusalOf({ ...base, defectDepth: length.mm(0.82 * 9.53), method: 'modified-b31g' });
+    expect(named).toMatchObject({ code: 'outside-validity', value: 'modified-b31g' });
+    expect(refusalOf({ ...base, method: 'effective-area' }).message).toMatch(/needs a depth profile/u);
+    const { tensileStrength: _, ...unknown } = base;
+    expect(refusalOf({ ...unknown, method: 'dnv-single-defect' }).message).toMatch(/needs the tensile strength/u);
+    expect(refusalOf({ ...unknown, method: 'modified-b31g', flowStress: 'mean of yield and tensile' }).code).toBe(
+      'outside-validity',
+    );
+  });
+
+  it('never works with a flow stress above the tensile strength', () => {
+    const brittle = { ...base, tensileStrength: stress.MPa(380) };
+    const out = remainingStrength(brittle).methods.find(({ method }) => method === 'modified-b31g');
+    expect(out?.inside === false ? out.because : '').toMatch(/at most the tensile strength/u);
+  });
+
+  it('is refused for bad input, whatever the method', () => {
+    expect(refusalOf({ ...base, defectDepth: length.mm(9.53) })).toMatchObject({ code: 'invalid-input' });
+    expect(refusalOf({ ...base, maximumPressure: gauge.MPa(-1) })).toMatchObject({ parameter: 'maximumPressure' });
+    expect(refusalOf({ ...base, yieldStrength: stress.MPa(0) })).toMatchObject({ parameter: 'yieldStrength' });
+    expect(refusalOf({ ...base, method: 'guess' as never })).toMatchObject({ parameter: 'method' });
+    expect(refusalOf({ ...base, flowStress: 'high' as never })).toMatchObject({ parameter: 'flowStress' });
+    expect(refusalOf({ ...base, profile: [...profile].reverse() })).toMatchObject({ code: 'invalid-input' });
+    expect(refusalOf({ ...base, defectDepth: length.mm(5), profile })).toMatchObject({ parameter: 'profile[5].depth' });
+  });
+
+  it('warns of what the method warns of', () => {
+    const shallow = remainingStrength({ ...base, defectDepth: length.mm(0.5), method: 'b31g-original' });
+    expect(shallow.notes).toEqual(['depth below 0.1 of the wall: B31G asks for no action']);
+    const strong = { ...base, yieldStrength: stress.MPa(555), tensileStrength: stress.MPa(625) };
+    const offset = remainingStrength({ ...strong, method: 'modified-b31g', flowStress: 'yield plus 69 MPa' });
+    expect(offset.notes[0]).toMatch(/483 MPa/u);
+    const level1 = { ...base, method: 'local-metal-loss' } as const;
+    expect(remainingStrength(level1).notes[0]).toMatch(/discontinuity/u);
+    expect(remainingStrength({ ...level1, distanceToDiscontinuity: length.m(2) }).notes).toEqual([]);
+    const long = remainingStrength({ ...level1, distanceToDiscontinuity: length.m(9), defectLength: length.m(4) });
+    expect(long.notes[0]).toMatch(/length parameter above 20/u);
+  });
+
+  it('gives the same with a recorder, which takes each step and the decision', () => {
+    const recorder = createRecorder();
+    expect(remainingStrength({ ...base, profile }, recorder)).toEqual(remainingStrength({ ...base, profile }));
+    const ids = recorder.entries.flatMap((entry) => (entry.sort === 'step' ? [formulaById(entry.formula)?.id] : []));
+    expect(ids).not.toContain(undefined);
+    for (const method of remainingStrengthMethods) expect(ids).toContain(`pipe/${method}`);
+    const decisions = recorder.entries.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
+    expect(decisions.at(-1)).toMatch(/^Remaining strength by /u);
+    const without = createRecorder();
+    remainingStrength(base, without);
+    expect(without.entries).toContainEqual({
+      sort: 'decision',
+      what: { text: 'effective-area left out' },
+      because: { text: 'needs a depth profile' },
+    });
+  });
+});
