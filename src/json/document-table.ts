@@ -39,7 +39,7 @@ const allowable = {
   ],
 } as const satisfies Field;
 
-const byStrength = { name, yieldStrength, tensileStrength, allowableStress: allowable, ...elastic } as const;
+const byStrength = { yieldStrength, tensileStrength, name, allowableStress: allowable, ...elastic } as const;
 
 const byGrade = {
   grade: { kind: 'text' },
