@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
-import { gauge, type Length, length, type Mass, ratio, temperature, time } from '../../src/quantity/index.js';
+import {
+  arealWeight,
+  gauge,
+  type Length,
+  length,
+  type Mass,
+  ratio,
+  temperature,
+  time,
+} from '../../src/quantity/index.js';
 import {
   type AsBuiltRecord,
   compareAsBuilt,
@@ -27,6 +36,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     steel: {
       grade: 'Sa 2 1/2',
       profile: length.mm(0.07),
+      salts: [arealWeight.gPerM2(0.008)],
       isFreeOfOil: true,
       hasRustBloom: false,
       sincePreparation: time.hour(1),
@@ -39,20 +49,24 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       },
     ],
     batches: [
-      {
-        number: 'F-1',
-        use: 'filler',
+      ...Array.from({ length: filler.batches }, (_, index) => ({
+        number: `F-${index + 1}`,
+        useBefore: '2026-06-30',
+        mixedOn: '2026-03-11',
+        use: 'filler' as const,
         base: filler.base,
         hardener: filler.hardener,
         usedWithin: time.minute(15),
-      },
-      {
-        number: 'R-1',
-        use: 'laminate resin',
+      })),
+      ...Array.from({ length: resin.batches }, (_, index) => ({
+        number: `R-${index + 1}`,
+        useBefore: '2026-06-30',
+        mixedOn: '2026-06-30',
+        use: 'laminate resin' as const,
         base: resin.base,
         hardener: resin.hardener,
         usedWithin: time.minute(30),
-      },
+      })),
     ],
     fillerWasFirm: true,
     layers: laminate.plies,
@@ -143,9 +157,10 @@ describe('a repair as it was made', () => {
   });
 
   it.each([
-    ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by 10\.0 %/],
-    ['too late', { usedWithin: time.hour(3) }, /R-1: \d+ min beyond its working time/],
-  ] as const)('finds a batch with %s', (_, change, text) => {
+    ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by \{0\}/, 'ratio'],
+    ['a late end', { usedWithin: time.hour(3) }, /R-1: \{0\} beyond its working time/, 'time'],
+    ['an old pack', { useBefore: '2026-01-31' }, /R-1: mixed on 2026-06-30, to be used before 2026-01-31/, undefined],
+  ] as const)('finds a batch with %s', (_, change, text, kind) => {
     const batches = (good(planned).batches ?? []).map((batch) =>
       batch.use === 'laminate resin'
         ? {
@@ -155,18 +170,20 @@ describe('a repair as it was made', () => {
           }
         : batch,
     );
-    const { verdict, text: says } = point(compare(planned, { batches }), 'batches');
+    const { verdict, text: says, amounts } = point(compare(planned, { batches }), 'batches');
     expect(verdict).toBe('does not meet');
     expect(says).toMatch(text);
+    expect(amounts?.[0]?.kind).toBe(kind);
+    if (kind === 'ratio') expect(amounts?.[0]?.value).toBeCloseTo(0.1, 12);
   });
 
   it('is not shown by a batch without a number, nor without the batches of a mix', () => {
-    const [filler, resin] = good(planned).batches ?? [];
-    if (filler === undefined || resin === undefined) throw new Error('expected batches');
-    expect(point(compare(planned, { batches: [filler, { ...resin, number: ' ' }] }), 'batches').verdict).toBe(
-      'not shown',
-    );
-    expect(point(compare(planned, { batches: [filler] }), 'batches').text).toMatch(/laminate resin/);
+    const batches = good(planned).batches ?? [];
+    const nameless = batches.map((batch, index) => (index === 0 ? { ...batch, number: ' ' } : batch));
+    expect(point(compare(planned, { batches: nameless }), 'batches').verdict).toBe('not shown');
+    const fillerOnly = batches.filter(({ use }) => use === 'filler');
+    expect(point(compare(planned, { batches: fillerOnly }), 'batches').text).toMatch(/laminate resin/);
+    expect(point(compare(planned, { batches: batches.slice(0, -1) }), 'batches').verdict).toBe('does not meet');
   });
 
   it('does not meet when the filler still took a print, whatever the hours', () => {

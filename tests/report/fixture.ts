@@ -214,6 +214,7 @@ export function inventedDesign(): Designed {
         { criterion: 'substrate yielded', value: length.mm(1.25) },
         { criterion: 'long-term strength', needs: 'the long-term strength of the laminate' },
       ],
+      leastPlies: 2,
       plies: 5,
       laidThickness: length.mm(4),
       wrappedDiameter: length.mm(327.9),
