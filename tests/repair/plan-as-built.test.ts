@@ -49,24 +49,24 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       },
     ],
     batches: [
-      {
-        number: 'F-1',
+      ...Array.from({ length: filler.batches }, (_, index) => ({
+        number: `F-${index + 1}`,
         useBefore: '2026-06-30',
         mixedOn: '2026-03-11',
-        use: 'filler',
+        use: 'filler' as const,
         base: filler.base,
         hardener: filler.hardener,
         usedWithin: time.minute(15),
-      },
-      {
-        number: 'R-1',
+      })),
+      ...Array.from({ length: resin.batches }, (_, index) => ({
+        number: `R-${index + 1}`,
         useBefore: '2026-06-30',
         mixedOn: '2026-06-30',
-        use: 'laminate resin',
+        use: 'laminate resin' as const,
         base: resin.base,
         hardener: resin.hardener,
         usedWithin: time.minute(30),
-      },
+      })),
     ],
     fillerWasFirm: true,
     layers: laminate.plies,
@@ -178,12 +178,12 @@ describe('a repair as it was made', () => {
   });
 
   it('is not shown by a batch without a number, nor without the batches of a mix', () => {
-    const [filler, resin] = good(planned).batches ?? [];
-    if (filler === undefined || resin === undefined) throw new Error('expected batches');
-    expect(point(compare(planned, { batches: [filler, { ...resin, number: ' ' }] }), 'batches').verdict).toBe(
-      'not shown',
-    );
-    expect(point(compare(planned, { batches: [filler] }), 'batches').text).toMatch(/laminate resin/);
+    const batches = good(planned).batches ?? [];
+    const nameless = batches.map((batch, index) => (index === 0 ? { ...batch, number: ' ' } : batch));
+    expect(point(compare(planned, { batches: nameless }), 'batches').verdict).toBe('not shown');
+    const fillerOnly = batches.filter(({ use }) => use === 'filler');
+    expect(point(compare(planned, { batches: fillerOnly }), 'batches').text).toMatch(/laminate resin/);
+    expect(point(compare(planned, { batches: batches.slice(0, -1) }), 'batches').verdict).toBe('does not meet');
   });
 
   it('does not meet when the filler still took a print, whatever the hours', () => {

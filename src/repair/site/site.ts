@@ -1,10 +1,10 @@
-import { heading } from '../../formula/index.js';
+import { heading, step } from '../../formula/index.js';
 import type { Time } from '../../quantity/index.js';
-import { hardest } from '../../site/index.js';
-import type { AsFound, CureDesigns, MixDesigns } from '../design/design.js';
-import type { RollsDesign, SiteDesign } from '../design/design-work.js';
+import { elapsedTime, hardest } from '../../site/index.js';
+import type { AsFound } from '../design/design.js';
+import type { SiteDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
-import { placingTime } from '../mix-and-cure/mix.js';
+import { endOf, type Timeline } from '../timeline/timeline.js';
 import { judgeClimate } from './climate.js';
 import { decisionOf } from './reason.js';
 import { requiredSurface, steelReasons } from './surface.js';
@@ -13,12 +13,9 @@ import { requiredSurface, steelReasons } from './surface.js';
  * Whether work may start at the pipe, by the readings and the forecast of the case. The crew reads again on the day: the
  * answer is a hold point of the plan and changes nothing in the design.
  */
-export function judgeSite(
-  work: Workbook,
-  { found, cures, mixes, rolls }: { found: AsFound; cures: CureDesigns; mixes: MixDesigns; rolls: RollsDesign },
-): SiteDesign {
-  const holdTime = holdTimeOf(work, cures, mixes, rolls);
+export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound; timeline: Timeline }): SiteDesign {
   heading(work.recorder, 'Site');
+  const holdTime = holdTimeOf(work, timeline);
   const required = requiredSurface(work.case, found.throughWall);
   const steelAgainst = steelReasons(work.case.site, required);
   const climate = judgeClimate(work, holdTime);
@@ -34,13 +31,9 @@ export function judgeSite(
   };
 }
 
-/** How long the climate has to hold: every wait, the placing of the filler and the laying of the wrap. */
-function holdTimeOf(
-  work: Workbook,
-  { putty, filler, laminate }: CureDesigns,
-  mixes: MixDesigns,
-  rolls: RollsDesign,
-): Time {
-  const waits = laminate.wait + (putty === 'none' ? 0 : putty.wait) + (filler === 'none' ? 0 : filler.wait);
-  return (waits + placingTime(work, mixes) + (rolls.wrapTime ?? 0)) as Time;
+/** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
+function holdTimeOf({ recorder }: Workbook, hours: Timeline): Time {
+  const from = endOf(hours, 'gate');
+  const to = endOf(hours, 'cure');
+  return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
 }
