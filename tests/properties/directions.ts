@@ -34,7 +34,6 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/bore-hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
   'pipe/circumference': 'outsideDiameter+',
   'pipe/circumferential-extent-limit': 'defectLength+ longitudinalJointFactor+ circumferentialJointFactor-',
-  'pipe/circumference': 'outsideDiameter+',
   'pipe/code-hoop-stress': 'pressure+ outsideDiameter+ wallThickness- jointFactor- temperatureCoefficient-',
   'pipe/code-longitudinal-stress':
     'pressure+ outsideDiameter+ wallThickness- supplementalThickness+ jointFactor- temperatureCoefficient-',
@@ -394,7 +393,6 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/through-wall-slot-pressure': 'outsideDiameter- wallThickness+ flowStress+ defectLength~ safetyFactor-',
   'pipe/wall-less-reading-error': 'wallReading+ readingError-',
   'pipe/defect-aspect-ratio': 'defectLength~ defectWidth~',
-  'pipe/defect-circle-diameter': 'defectLength+ defectWidth+',
   'pipe/design-factor-of-safety-factor': 'safetyFactor-',
   'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~',
   'pipe/strain-at-stress': 'stress+ modulus-',
