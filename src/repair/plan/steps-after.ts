@@ -104,8 +104,9 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
   if (test.pressurePerKelvin === undefined) return [];
   return [
     line(
-      'Full and shut off, the pressure moves by {0} for each kelvin: read the temperature of the pipe with each pressure.',
+      'Full and shut off, the pressure moves by {0} for each {1} of warming: read the temperature of the pipe with each pressure.',
       exactly('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
+      exactly('warming', 'temperature difference', 1),
     ),
   ];
 }

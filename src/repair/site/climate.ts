@@ -11,6 +11,7 @@ import {
 } from '../../site/index.js';
 import type { Site } from '../case/case.js';
 import type { SiteDesign, SiteReason } from '../design/design-work.js';
+import { refusalLine } from '../job/refusal-line.js';
 import type { Workbook } from '../job/workbook.js';
 import { coldestForCure } from './coldest-for-cure.js';
 import { asSiteReason } from './reason.js';
@@ -31,7 +32,7 @@ export function judgeClimate(work: Workbook, holdTime: Time): Climate {
     return readClimate(work, holdTime);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
-    const because = { text: `the climate cannot be judged: ${error.message}` };
+    const because = refusalLine('the climate cannot be judged', error);
     const change = { text: 'read air and steel again' };
     return { reasons: [{ check: 'climate', decision: 'wait', because, change }] };
   }
