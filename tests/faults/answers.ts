@@ -1,9 +1,10 @@
 import { type CaseIssue, isCaseError, parseCase } from '../../src/json/index.js';
+import type { Line } from '../../src/quantity/index.js';
 import {
+  type Designed,
   designRepair,
   type ExtentDesign,
   type LaminateDesign,
-  type PlanLine,
   type PlanOptions,
   type PlanStep,
   planWork,
@@ -12,12 +13,16 @@ import {
   type Verdict,
   type WorkPlan,
 } from '../../src/repair/index.js';
+import { designed } from '../repair/by-use.js';
 import type { CaseFile } from './cases.js';
 
 /** Through the JSON door. */
 export const caseOf = (file: CaseFile): RepairCase => parseCase(JSON.stringify(file)).case;
 
-/** Through the JSON door into a design. */
+/** Through the JSON door into a design, which the case has to come to. */
+export const madeOf = (file: CaseFile): Designed => designed(caseOf(file));
+
+/** Through the JSON door into a design, whatever its verdict. */
 export const designOf = (file: CaseFile): RepairDesign => designRepair(caseOf(file));
 
 /** What a case comes to: a verdict, or the refusal of the door. */
@@ -36,6 +41,12 @@ function answerOf(file: CaseFile): Answer {
 export function verdictOf(file: CaseFile): Verdict | 'refused' {
   const answer = answerOf(file);
   return 'design' in answer ? answer.design.verdict : 'refused';
+}
+
+/** Fields that the door does not let in; none where it lets the case in. */
+export function refusedFields(file: CaseFile): string[] {
+  const answer = answerOf(file);
+  return 'issues' in answer ? answer.issues.map(({ path }) => path) : [];
 }
 
 /** Whether the library asks for a field: the door as missing, or the design as a missing input. */
@@ -86,7 +97,7 @@ export function stepOf(plan: WorkPlan, id: string): PlanStep {
 }
 
 /** All that a step says to the crew. */
-export const linesOf = ({ does, goes, stops }: PlanStep): PlanLine[] => [...does, ...goes, ...stops];
+export const linesOf = ({ does, goes, stops }: PlanStep): Line[] => [...does, ...goes, ...stops];
 
 /**
  * A time that may not be known: `undefined` where it is. A known time is a number, or `{ known: true, time }`; one that is

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { asksFor, designOf, idsOf, laminateOf, linesOf, planOf, verdictOf } from './answers.js';
-import { type CaseFile, leak, loss, proposed, withPaths } from './cases.js';
+import { type CaseFile, emptied, leak, loss, proposed, quietLoss, withPaths } from './cases.js';
 
 /** Issue 9, the hazards that no item names: those whose acceptance is a question, a number or a verdict. */
 
@@ -12,7 +12,7 @@ function namesLength(file: CaseFile, from: string, to: string, length: number): 
   const amounts = plan.steps
     .slice(ids.indexOf(from), ids.indexOf(to) + 1)
     .flatMap(linesOf)
-    .flatMap((line) => line.amounts);
+    .flatMap(({ amounts = [] }) => amounts);
   return amounts.some(({ kind, value }) => kind === 'length' && Math.abs(value - length) < 1e-9);
 }
 
@@ -43,7 +43,7 @@ describe('sour service', () => {
     'service.contents': 'wet gas with hydrogen sulphide',
     'service.phase': 'gas',
     'service.hazards': ['flammable', 'toxic', 'corrosive'],
-    'repair.pressureDuringApplication': '0 bar',
+    ...emptied,
   };
 
   it.fails('under a wall loss needs a crack test', () => {
@@ -73,6 +73,11 @@ describe('a heating blanket', () => {
 });
 
 describe('the wall', () => {
+  it.fails('counts less the error of its reading at the end of the life too', () => {
+    const read = designOf(withPaths(quietLoss, { 'defect.readingError': '0.5 mm' }));
+    expect(read.found?.wallAtEndOfLife).toBeCloseTo(0.0015, 12);
+  });
+
   it.fails('is measured again after the preparation, before the wrap', () => {
     const { remainingWall } = designOf(loss).case.defect;
     expect(namesLength(loss, 'surface', 'wrap', remainingWall)).toBe(true);

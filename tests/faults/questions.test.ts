@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { asksFor, designOf, newWarnings, verdictOf } from './answers.js';
-import { leak, loss, type Paths, proposed, quietLoss, whereStated, withPaths } from './cases.js';
+import { leak, live, loss, type Paths, proposed, quietLoss, withPaths } from './cases.js';
 
 /** Issue 9, items 15 and 16: what nobody was asked, and what was less conservative in silence. */
 
@@ -53,7 +53,7 @@ describe('the stress of the sound pipe', () => {
 
   it('is designed for on both sides of the design stress of its code', () => {
     expect([above, below].map(verdictOf)).toEqual(['designed', 'designed']);
-    const stresses = [above, below].map((file) => (designOf(file).asFound?.hoopStressSound ?? Number.NaN) / 241e6);
+    const stresses = [above, below].map((file) => (designOf(file).found?.hoopStressSound ?? Number.NaN) / 241e6);
     expect(stresses.map((share) => share.toFixed(2))).toEqual(['0.92', '0.70']);
   });
 
@@ -84,8 +84,7 @@ describe('a live leak that is sealed by hand', () => {
   const sealed = (pressure: string, hole: string, changes: Paths = {}) =>
     withPaths(strong, {
       'defect.holeDiameter': hole,
-      'repair.pressureDuringApplication': pressure,
-      ...whereStated(leak, { 'seal.linePressure': pressure, [proposed.line]: 'under pressure' }),
+      ...live(pressure),
       ...changes,
     });
   /** Materials made for hot steel: 60 degC is their reference. */

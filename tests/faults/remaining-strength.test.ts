@@ -16,7 +16,7 @@ const deep = (remainingWall: string, changes = {}) =>
     'service.designPressure': '25 bar',
     ...changes,
   });
-const strengthOf = (file: ReturnType<typeof deep>) => designOf(file).asFound?.strength;
+const strengthOf = (file: ReturnType<typeof deep>) => designOf(file).found?.strength;
 const bar = (remainingWall: string): number => (strengthOf(deep(remainingWall))?.safePressure ?? Number.NaN) / 1e5;
 
 describe('the safe pressure of a deep loss', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { laminateOf, millimetresAsked, verdictOf } from './answers.js';
-import { evenLoss, withPaths, yieldedLoss } from './cases.js';
+import { evenLoss, live, withPaths, yieldedLoss } from './cases.js';
 
 /** Issue 9, item 1: relief and credit can never save a ply; they stay among the alternatives. */
 
@@ -9,7 +9,7 @@ const STEEL = 207_000;
 /** 30 bar in the line, 60 bar by design. */
 const credited = withPaths(yieldedLoss, {
   'service.designPressure': '60 bar',
-  'repair.pressureDuringApplication': '30 bar',
+  ...live('30 bar'),
 });
 
 /** Thicknesses beside the chosen one, in millimetres. */

@@ -40,6 +40,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/combined-tresca-stress': 'hoopStress~ longitudinalStress~ torsionStress~',
   'pipe/combined-von-mises-stress': 'hoopStress~ longitudinalStress~ torsionStress~',
   'pipe/critical-through-wall-length': 'outsideDiameter- wallThickness+ flowStress+ pressure-',
+  'pipe/defect-circle-diameter': 'defectLength+ defectWidth+',
   'pipe/defect-depth-at-end-of-life': 'defectDepth+ rate+ life+',
   'pipe/defect-length-at-end-of-life': 'defectLength+ rate+ life+',
   'pipe/design-thickness-inside':
@@ -86,7 +87,9 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/order-wall': 'designThickness+ allowance+ underTolerance+',
   'pipe/outside-diameter-from-circumference': 'circumference+ tapeThickness-',
   'pipe/outside-hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
+  'pipe/outside-radius': 'outsideDiameter+',
   'pipe/rectangular-defect': 'outsideDiameter- wallThickness+ defectDepth- defectLength- flowStress+',
+  'pipe/remaining-wall': 'wallThickness+ defectDepth-',
   'pipe/remaining-life': 'presentWall+ requiredWall- rate-',
   'pipe/restrained-pressure-stress': 'hoopStress+ poissonRatio+',
   'pipe/restrained-thermal-stress': 'modulus~ expansion~ tieInTemperature+ operatingTemperature-',
@@ -143,6 +146,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/wrapped-diameter': 'outsideDiameter+ fillerThickness+',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',
   'laminate/ply-count': 'requiredThickness+ plyThickness- leastPlies+',
+  'laminate/poisson-ratio-limit': 'hoopModulus+ axialModulus-',
   'laminate/pressure-ignored-axial':
     'laminateThickness+ outsideDiameter~ hoopModulus- axialModulus+ poissonRatio+ allowableStrain+ externalForce-',
   'laminate/pressure-ignored-hoop':
@@ -384,7 +388,6 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/through-wall-slot-pressure': 'outsideDiameter- wallThickness+ flowStress+ defectLength~ safetyFactor-',
   'pipe/wall-less-reading-error': 'wallReading+ readingError-',
   'pipe/defect-aspect-ratio': 'defectLength~ defectWidth~',
-  'pipe/defect-circle-diameter': 'defectLength+ defectWidth+',
   'pipe/design-factor-of-safety-factor': 'safetyFactor-',
   'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~',
   'pipe/strain-at-stress': 'stress+ modulus-',

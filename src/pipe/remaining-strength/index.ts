@@ -22,5 +22,6 @@ export {
   type RemainingStrengthMethod,
   remainingStrengthMethods,
 } from './remaining-strength-methods.js';
+export * from './remaining-wall.js';
 export * from './safe-pressure.js';
 export * from './wall-less-reading-error.js';

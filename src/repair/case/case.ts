@@ -4,7 +4,6 @@ import type {
   CorrosionRate,
   Force,
   GaugePressure,
-  Kind,
   Length,
   Modulus,
   Moment,
@@ -62,7 +61,7 @@ export interface RepairCase {
 /** A value from a table of this library, for a row that the case names. */
 export interface LookedUp {
   readonly name: string;
-  readonly kind: Kind;
+  readonly kind: 'length' | 'stress';
   readonly value: number;
   readonly tag: SourceTag;
   /** Which row of which table. */

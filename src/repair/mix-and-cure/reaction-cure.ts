@@ -6,7 +6,7 @@ import type { CureDesign } from '../design/design.js';
 import { assumeWord, type Workbook, warn } from '../job/workbook.js';
 import type { CureLaw } from '../timeline/cure-law.js';
 import { outsideTestedSpan } from './cure-warnings.js';
-import { steelOverTime, warmestForResin } from './steel-temperatures.js';
+import { steelIsForeseen, warmestForResin } from './steel-temperatures.js';
 
 /** Two parts that react: its working time at the warmest that it may meet, and the law of its wait. */
 export function reactionCure(work: Workbook, material: string, cure: ReactionCureSheet): CureDesign | undefined {
@@ -42,7 +42,7 @@ function workingTimeOf(work: Workbook, material: string, cure: ReactionCureSheet
 function lawOf(work: Workbook, material: string, cure: ReactionCureSheet): CureLaw | undefined {
   const { mechanism, referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
   const { site } = work.case;
-  if (steelOverTime(site) !== undefined) {
+  if (steelIsForeseen(site)) {
     return {
       sort: 'over the history',
       mechanism,

@@ -7,6 +7,11 @@ export function steelOverTime({ history, forecast }: Site): readonly Temperature
   return history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
 }
 
+/** Whether the steel is foreseen over the hours of the work; else it stays as it is read. */
+export function steelIsForeseen({ history, forecast }: Site): boolean {
+  return history !== undefined || forecast !== undefined;
+}
+
 /** The coldest that the steel is read or foreseen to be. */
 export function coldestSteel(site: Site): Temperature {
   let coldest: number = site.pipeTemperature;

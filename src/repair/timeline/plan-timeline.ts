@@ -1,16 +1,19 @@
-import { cureWaitOverHistoryHasUncreditedTime, cureWaitOverHistoryLeavesTestedSpan } from '../../cure/index.js';
+import {
+  cureWaitOverHistoryHasUncreditedTime,
+  cureWaitOverHistoryLeavesTestedSpan,
+  type TemperatureStep,
+} from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
 import type { Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
-import type { CureDesigns, MixDesigns } from '../design/design.js';
+import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
 import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
 import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
-import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
 import { type Timeline, timeline } from './timeline.js';
 
@@ -31,14 +34,14 @@ export function planTimeline(
   heading(work.recorder, 'Hours of the work');
   const placing = placingOf(work, mixes);
   const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
-  const job = { steps, laws: cures, history: steelOverTime(work.case.site) };
-  const hours = timeline(job, {}, work.recorder);
+  const history = steelOverTime(work.case.site);
+  const hours = timeline({ steps, laws: cures, history }, {}, work.recorder);
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
-    warnOfHistory(work, cures, takes.cure, startsAt);
+    warnOfHistory(work, cures[takes.cure], historyLeft(history, startsAt));
     if (!duration.known) {
-      historyTooShort(work, cures, takes.cure);
+      historyTooShort(work, cures[takes.cure]);
       complete = false;
     }
   }
@@ -57,12 +60,9 @@ function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {
 }
 
 /** What a cure rests on over the hours that it really gets. */
-function warnOfHistory(work: Workbook, cures: CureDesigns, use: CureUse, laidAt: Time): void {
-  const cure = cures[use];
-  if (cure === 'none' || cure.law.sort !== 'over the history') return;
+function warnOfHistory(work: Workbook, cure: CureDesign | 'none', steps: readonly TemperatureStep[]): void {
+  if (cure === 'none' || cure.law.sort !== 'over the history' || steps.length === 0) return;
   const { material, law } = cure;
-  const steps = historyLeft(steelOverTime(work.case.site), laidAt);
-  if (steps.length === 0) return;
   const input = {
     steps,
     requiredTime: law.requiredTime,
@@ -78,9 +78,8 @@ function warnOfHistory(work: Workbook, cures: CureDesigns, use: CureUse, laidAt:
   }
 }
 
-function historyTooShort(work: Workbook, cures: CureDesigns, use: CureUse): void {
-  const cure = cures[use];
-  const material = cure === 'none' ? use : cure.material;
+function historyTooShort(work: Workbook, cure: CureDesign | 'none'): void {
+  const material = cure === 'none' ? 'the material' : cure.material;
   need(
     work,
     'site.history',
