@@ -200,7 +200,8 @@ function isAmount(value: object): value is Amount {
 }
 
 function encodeEntry(entry: RecordedEntry, options: AmountOptions): unknown {
-  if (entry.sort !== 'step') return entry;
+  if (entry.sort === 'heading') return entry;
+  if (entry.sort === 'decision') return encodeMembers(entry, undefined, options);
   const formula = formulaById(entry.formula);
   if (formula === undefined) throw new Error(`the recorded formula ${entry.formula} is not one of this library`);
   const inputs = formula.inputs as Readonly<Record<string, Declared & { readonly default?: unknown }>>;

@@ -1,6 +1,6 @@
 import { planAcceptance } from './acceptance/acceptance.js';
 import type { RepairCase } from './case/case.js';
-import { checkCase } from './case/checks.js';
+import { checkCase } from './case/check-case.js';
 import type { DesignOptions, RepairDesign } from './design/design.js';
 import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
@@ -29,11 +29,10 @@ import { planWrap } from './wrap/wrap.js';
  *
  * @param repairCase what was measured, what the line carries, what material is at hand, what the weather is
  * @param options    `record: true` keeps every step for the calculation sheet
- * @throws CalculationError `invalid-input` when numbers of the case contradict each other or can never be right
+ * @throws CalculationError `invalid-input` when the case lacks a field, holds one that can never be right or two that contradict each other
  */
 export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
-  checkCase(repairCase);
-  const work = openWorkbook(repairCase, options);
+  const work = openWorkbook(checkCase(repairCase), options);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
   const line = stage(work, 'line while work goes on', { found }, judgeLine);

@@ -95,6 +95,13 @@ export const practice = {
     tag: 'secondary',
     because: 'a figure of coating tapes',
   },
+  leastSheetWidth: {
+    name: 'least width of a sheet',
+    kind: 'length',
+    value: 0.05 as Length,
+    tag: 'chosen',
+    because: 'twice the side lap: a narrower sheet would be all lap',
+  },
   tapeWaste: {
     name: 'waste of tape or sheet',
     kind: 'ratio',

@@ -22,6 +22,7 @@ const SIGNED: Readonly<Record<string, string>> = {
   // Forms in which a push along the pipe is a load that adds; the others carry a pull and take no push.
   'laminate/equivalent-axial-force': 'axialForce',
   'laminate/pressure-ignored-hoop': 'axialForce',
+  'laminate/relieving-force': 'axialForce',
   'laminate/thickness-ignored-hoop': 'axialForce',
   'laminate/allowable-strain': 'substrateExpansion laminateExpansion',
   // Fits of a measured cure: a threshold and a factor that have no meaning of their own.

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arealWeight, length, ratio, temperature, time } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase, type SiteDesign } from '../../src/repair/index.js';
+import { designRepair, type ForecastStep, type RepairCase, type SiteDesign } from '../../src/repair/index.js';
 import { openWorkbook } from '../../src/repair/job/workbook.js';
 import { judgeSite } from '../../src/repair/site/site.js';
 import { dewPoint } from '../../src/site/index.js';
@@ -136,7 +136,7 @@ describe('worse weather', () => {
       airTemperature: temperature.degC(air),
       relativeHumidity: ratio.fraction(humidity),
     }));
-    const [now] = forecast;
+    const { duration: _, ...now } = forecast[0] as ForecastStep;
     return siteAt(withSite(planned, { ...now, forecast })).weather;
   };
 

@@ -140,7 +140,9 @@ describe('the pipe', () => {
       });
     expect(designRepair(profile(120, 3.38)).verdict).toBe('designed');
     expect(() => designRepair(profile(60, 3.38))).toThrow(/whole defect/);
-    expect(() => designRepair(profile(120, 1))).toThrow(/agree with the remaining wall/);
+    expect(() => designRepair(profile(120, 1))).toThrow(
+      /deepest point of the profile and defect\.remainingWall leaves that depth/,
+    );
   });
 
   it('deepens everywhere between the sound ends of its profile', () => {

@@ -1,4 +1,5 @@
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
+import type { OverlapCriterion } from '../../laminate/index.js';
 import type {
   Amount,
   Area,
@@ -15,6 +16,7 @@ import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.j
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
 import type { Timeline } from '../timeline/timeline.js';
+import type { LaminateCriterion } from './criteria.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
 export type { MissingInput };
@@ -49,19 +51,19 @@ export interface UsedRule {
 /** A candidate that could not be computed, and what it would need. */
 export interface Unavailable {
   readonly criterion: string;
-  readonly needs: string;
+  readonly needs: Line;
 }
 
 /** One candidate for a quantity, by the name of its criterion. */
-export interface Candidate<Q extends number = number> {
-  readonly criterion: string;
+export interface Candidate<Q extends number = number, C extends string = string> {
+  readonly criterion: C;
   readonly value: Q;
 }
 
 /** Several candidates, and the one that governs. */
-export interface Governed<Q extends number = number> {
-  readonly candidates: readonly Candidate<Q>[];
-  readonly governing: string;
+export interface Governed<Q extends number = number, C extends string = string> {
+  readonly candidates: readonly Candidate<Q, C>[];
+  readonly governing: C;
   readonly value: Q;
 }
 
@@ -98,7 +100,7 @@ export interface LaminateDesign {
   readonly axialStrain: Strain;
   /** Diameter that the laminate goes round: over the filler. */
   readonly wrappedDiameter: Length;
-  readonly thickness: Governed<Length>;
+  readonly thickness: Governed<Length, LaminateCriterion>;
   /** Thickness by the methods that were not chosen, for comparison. */
   readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
   readonly plies: number;
@@ -106,11 +108,11 @@ export interface LaminateDesign {
   readonly leastPlies: number;
   readonly laidThickness: Length;
   /** Pressure that the laid thickness resists. */
-  readonly resistance: Governed<GaugePressure>;
+  readonly resistance: Governed<GaugePressure, LaminateCriterion>;
 }
 
 export interface ExtentDesign {
-  readonly overlap: Governed<Length>;
+  readonly overlap: Governed<Length, OverlapCriterion>;
   readonly taper: Length;
   /** Length at the end of life that lies between the two overlaps. */
   readonly defectLength: Length;
