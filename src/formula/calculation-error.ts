@@ -15,8 +15,10 @@ export interface Refusal {
   readonly value: unknown;
   /** Unit of `value`; empty for plain numbers. */
   readonly unit: string;
-  /** What would pass, as the end of a sentence: "must be above 0". */
+  /** What would pass, as the end of a sentence: "must be above 0"; `{limit}` stands for the limit. */
   readonly constraint: string;
+  /** In the unit of `value`, where the constraint names it. */
+  readonly limit?: number;
   readonly source?: string;
 }
 
@@ -27,11 +29,14 @@ export class CalculationError extends Error implements Refusal {
   readonly parameter: string;
   readonly value: unknown;
   readonly unit: string;
+  /** As a sentence in SI: the limit stands in it. */
   readonly constraint: string;
+  declare readonly limit?: number;
   declare readonly source?: string;
 
   constructor(refusal: Refusal) {
-    const { parameter, value, unit, constraint, source } = refusal;
+    const { parameter, value, unit, limit, source } = refusal;
+    const constraint = limit === undefined ? refusal.constraint : withLimit(refusal.constraint, limit, unit);
     const amount = unit === '' ? String(value) : `${String(value)} ${unit}`;
     super(`${parameter} is ${amount}; ${constraint}${source === undefined ? '' : ` (${source})`}`);
     this.code = refusal.code;
@@ -39,8 +44,13 @@ export class CalculationError extends Error implements Refusal {
     this.value = value;
     this.unit = unit;
     this.constraint = constraint;
+    if (limit !== undefined) this.limit = limit;
     if (source !== undefined) this.source = source;
   }
+}
+
+function withLimit(constraint: string, limit: number, unit: string): string {
+  return constraint.replace('{limit}', unit === '' ? String(limit) : `${limit} ${unit}`);
 }
 
 /** Whether a caught value is a `CalculationError`, also one thrown by another copy of this library. */

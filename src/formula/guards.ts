@@ -38,20 +38,20 @@ export function wholeNumber(value: number, least: number, parameter: string): vo
 /** Refuses values that are not below `limit`; `what` names the limit in the user's words. */
 export function below(value: number, limit: number, what: string, parameter: string, unit: string): void {
   if (!(Number.isFinite(value) && value < limit))
-    invalid(value, parameter, unit, `must be below ${what}, ${limit} ${unit}`.trimEnd());
+    invalid(value, parameter, unit, `must be below ${what}, {limit}`, limit);
 }
 
 /** Refuses values below `limit`; `what` names the limit in the user's words. */
 export function atLeast(value: number, limit: number, what: string, parameter: string, unit: string): void {
   if (!(Number.isFinite(value) && value >= limit)) {
-    invalid(value, parameter, unit, `must be at least ${what}, ${limit} ${unit}`.trimEnd());
+    invalid(value, parameter, unit, `must be at least ${what}, {limit}`, limit);
   }
 }
 
 /** Refuses values above `limit`; `what` names the limit in the user's words. */
 export function atMost(value: number, limit: number, what: string, parameter: string, unit: string): void {
   if (!(Number.isFinite(value) && value <= limit))
-    invalid(value, parameter, unit, `must be at most ${what}, ${limit} ${unit}`.trimEnd());
+    invalid(value, parameter, unit, `must be at most ${what}, {limit}`, limit);
 }
 
 /** Refuses words that are not among the choices. */
@@ -74,6 +74,6 @@ function inWords(value: unknown): unknown {
   return typeof value === 'object' && value !== null ? 'an object' : value;
 }
 
-function invalid(value: unknown, parameter: string, unit: string, constraint: string): never {
-  refuse({ code: 'invalid-input', parameter, value, unit, constraint });
+function invalid(value: unknown, parameter: string, unit: string, constraint: string, limit?: number): never {
+  refuse({ code: 'invalid-input', parameter, value, unit, constraint, ...(limit === undefined ? {} : { limit }) });
 }

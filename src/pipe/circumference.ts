@@ -1,4 +1,4 @@
-import { formula, positive } from '../formula/index.js';
+import { finite, formula, positive } from '../formula/index.js';
 import type { Length } from '../quantity/index.js';
 
 export interface CircumferenceInput {
@@ -17,7 +17,9 @@ export interface CircumferenceInput {
 export function circumference(input: CircumferenceInput): Length {
   const { outsideDiameter: D } = input;
   positive(D, 'outsideDiameter', 'm');
-  return (Math.PI * D) as Length;
+  const C = Math.PI * D;
+  finite(C, 'circumference', 'm');
+  return C as Length;
 }
 
 export const circumferenceFormula = /* @__PURE__ */ formula<CircumferenceInput, Length>({

@@ -16,6 +16,7 @@ import { planCures } from './mix-and-cure/cure.js';
 import { planMixes } from './mix-and-cure/mix.js';
 import { planSeal } from './seal/seal.js';
 import { judgeSite } from './site/site.js';
+import { planTimeline } from './timeline/plan-timeline.js';
 import { planRolls } from './wrap/rolls.js';
 import { planWrap } from './wrap/wrap.js';
 
@@ -44,8 +45,9 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
   const cures = stage(work, 'cure', { seal }, planCures);
   const mixes = stage(work, 'mixing', { found, extent, wrap, cures }, planMixes);
   const rolls = stage(work, 'rolls', { laminate, extent, wrap, cures, mixes }, planRolls);
-  const site = stage(work, 'site', { found, cures, mixes, rolls }, judgeSite);
   const acceptance = stage(work, 'acceptance', { found, laminate, extent }, planAcceptance);
+  const timeline = stage(work, 'hours of the work', { seal, cures, mixes, rolls, acceptance }, planTimeline);
+  const site = stage(work, 'site', { found, timeline }, judgeSite);
   return conclude(work, options, {
     found,
     line,
@@ -56,7 +58,8 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
     cures,
     mixes,
     rolls,
-    site,
     acceptance,
+    timeline,
+    site,
   });
 }

@@ -17,6 +17,7 @@ function tooWide(w: number, circumference: number): never {
     parameter: 'tapeWidth',
     value: w,
     unit: 'm',
-    constraint: `its uncovered part w(1 - o) must be below the circumference, ${circumference} m`,
+    constraint: 'its uncovered part w(1 - o) must be below the circumference, {limit}',
+    limit: circumference,
   });
 }

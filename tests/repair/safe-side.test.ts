@@ -12,7 +12,7 @@ import {
   time,
 } from '../../src/quantity/index.js';
 import { type CureDesign, designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
-import { present } from './by-use.js';
+import { designed, present, timeOf } from './by-use.js';
 import { atWork, leaking, partWall } from './example-case.js';
 
 /** Each of these was once unsafe, ignored or a dead end. */
@@ -186,9 +186,9 @@ describe('temperature', () => {
         { duration: time.hour(90), temperature: temperature.degC(15) },
       ],
     });
-    const alone = designRepair({ ...falling, filler: 'none' });
-    const both = designRepair(falling);
-    expect(laminateCure(both).wait).toBeGreaterThan(laminateCure(alone).wait);
+    const alone = designed({ ...falling, filler: 'none' });
+    const both = designed(falling);
+    expect(timeOf(both.timeline, 'cure')).toBeGreaterThan(timeOf(alone.timeline, 'cure'));
   });
 
   it('asks for a longer history when it ends before the cure', () => {

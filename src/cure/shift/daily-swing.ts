@@ -25,7 +25,8 @@ export function checkSwing({ meanTemperature, swing, sinceColdest, period = 8640
       parameter: 'swing',
       value: swing,
       unit: 'K',
-      constraint: `must be less than twice the mean temperature, ${meanTemperature} K: nothing is colder than absolute zero`,
+      constraint: 'must be less than twice the mean temperature, {limit}: nothing is colder than absolute zero',
+      limit: meanTemperature,
     });
   }
 }

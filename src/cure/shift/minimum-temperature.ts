@@ -10,7 +10,9 @@ export function notBelowMinimum(temperature: number, minimumTemperature: number)
       parameter: 'temperature',
       value: temperature,
       unit: 'K',
-      constraint: `must be at least the minimum cure temperature, ${minimumTemperature} K: below it the cure stalls, so heat the pipe or wait for a warmer hour`,
+      constraint:
+        'must be at least the minimum cure temperature, {limit}: below it the cure stalls, so heat the pipe or wait for a warmer hour',
+      limit: minimumTemperature,
     });
   }
 }

@@ -84,7 +84,9 @@ function notReached(gained: number, requiredTime: number): never {
     parameter: 'steps',
     value: gained,
     unit: 's',
-    constraint: `the history must reach an equivalent time of ${requiredTime} s and ends before; make it longer, or heat the pipe`,
+    constraint:
+      'the history must reach an equivalent time of {limit} and ends before; make it longer, or heat the pipe',
+    limit: requiredTime,
   });
 }
 

@@ -42,7 +42,8 @@ export function leakServiceFactor(input: LeakServiceFactorInput): number {
       parameter: 'designLife',
       value: L,
       unit: 's',
-      constraint: `must be at most ${longestLife} s`,
+      constraint: 'must be at most {limit}',
+      limit: longestLife,
       source: 'after ISO 24817:2017, 7.5.7, as recalled',
     });
   }

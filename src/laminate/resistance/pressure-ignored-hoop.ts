@@ -41,7 +41,8 @@ export function pressureIgnoredHoop(input: PressureIgnoredHoopInput): GaugePress
       parameter: 'laminateThickness',
       value: t,
       unit: 'm',
-      constraint: `must be at least ${(-nu * F) / (Math.PI * D * eps * Ec)} m to bear the axial push without any pressure`,
+      constraint: 'must be at least {limit} to bear the axial push without any pressure',
+      limit: (-nu * F) / (Math.PI * D * eps * Ec),
     });
   }
   finite(pressure, 'pressure', 'Pa');

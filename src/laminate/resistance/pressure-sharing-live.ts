@@ -45,7 +45,9 @@ export function pressureSharingLive(input: PressureSharingLiveInput): GaugePress
       parameter: 'livePressure',
       value: Pl,
       unit: 'Pa',
-      constraint: `must be below ${(2 * s * ts) / D} Pa, which takes the remaining wall to its allowable stress before any laminate can share`,
+      constraint:
+        'must be below {limit}, which takes the remaining wall to its allowable stress before any laminate can share',
+      limit: (2 * s * ts) / D,
     });
   }
   const pressure = Pl + (2 / D) * spare * (ts + (Ec / Es) * t);

@@ -70,7 +70,8 @@ export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
       parameter: 'designLife',
       value: L,
       unit: 's',
-      constraint: `must be at most the longest life of the table, ${longest} s`,
+      constraint: 'must be at most the longest life of the table, {limit}',
+      limit: longest,
     });
   }
   return { hoop: row.hoop, axial: Ea > modulusShare * Ec ? row.axial : row.softAxial, lifeColumn: row.life };

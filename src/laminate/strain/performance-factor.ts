@@ -42,7 +42,8 @@ export function performanceFactor(input: PerformanceFactorInput): PerformanceFac
       parameter: 'designLife',
       value: L,
       unit: 's',
-      constraint: `must be at most the longest life of the table, ${longest} s`,
+      constraint: 'must be at most the longest life of the table, {limit}',
+      limit: longest,
     });
   }
   return { factor: row.factor, lifeColumn: row.life };

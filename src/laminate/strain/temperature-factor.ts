@@ -42,7 +42,8 @@ export function temperatureFactor(input: TemperatureFactorInput): number {
       parameter: 'designTemperature',
       value: Td,
       unit: 'K',
-      constraint: `must be at most the upper temperature limit of the laminate, ${Tm} K`,
+      constraint: 'must be at most the upper temperature limit of the laminate, {limit}',
+      limit: Tm,
       source: 'after ISO 24817:2017, 7.5.3, as recalled',
     });
   }

@@ -29,7 +29,8 @@ export function upperTemperatureLimit(input: UpperTemperatureLimitInput): Temper
       parameter: 'transitionTemperature',
       value: Tg,
       unit: 'K',
-      constraint: `must be above the margin of ${dT} K, so that a limit above absolute zero is left`,
+      constraint: 'must be above the margin of {limit}, so that a limit above absolute zero is left',
+      limit: dT,
     });
   }
   finite(Tm, 'upper temperature limit', 'K');

@@ -50,7 +50,9 @@ export function thicknessSharingLive(input: ThicknessSharingLiveInput): Length {
       parameter: 'livePressure',
       value: Pl,
       unit: 'Pa',
-      constraint: `must be below ${(2 * s * ts) / D} Pa, which takes the remaining wall to its allowable stress before any laminate can share`,
+      constraint:
+        'must be below {limit}, which takes the remaining wall to its allowable stress before any laminate can share',
+      limit: (2 * s * ts) / D,
     });
   }
   const t = (Es / Ec) * ((whole - pipe) / spare);

@@ -61,7 +61,8 @@ export function allowablePressure(input: AllowablePressureInput): GaugePressure 
       parameter: 'wallThickness',
       value: t,
       unit: 'm',
-      constraint: `must be above c/(1 - u), ${c / (1 - u)} m: under-tolerance and allowance leave no wall`,
+      constraint: 'must be above c/(1 - u), {limit}: under-tolerance and allowance leave no wall',
+      limit: c / (1 - u),
     });
   }
   if (!(left < D / 6)) {
@@ -70,7 +71,8 @@ export function allowablePressure(input: AllowablePressureInput): GaugePressure 
       parameter: 'wall left',
       value: left,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }
@@ -82,7 +84,8 @@ export function allowablePressure(input: AllowablePressureInput): GaugePressure 
       parameter: 'allowable pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be at most 0.385 S E, ${0.385 * S * E} Pa: beyond it the wall needs a special analysis`,
+      constraint: 'must be at most 0.385 S E, {limit}: beyond it the wall needs a special analysis',
+      limit: 0.385 * S * E,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }

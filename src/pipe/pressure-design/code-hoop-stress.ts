@@ -39,7 +39,8 @@ export function codeHoopStress(input: CodeHoopStressInput): Stress {
       parameter: 'wallThickness',
       value: t,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }

@@ -42,7 +42,8 @@ export function codeLongitudinalStress(input: CodeLongitudinalStressInput): Stre
       parameter: 'wallThickness',
       value: t,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }
@@ -53,7 +54,8 @@ export function codeLongitudinalStress(input: CodeLongitudinalStressInput): Stre
       parameter: 'supplementalThickness',
       value: tsl,
       unit: 'm',
-      constraint: `must be below the wall, ${t} m: no wall is left for pressure along the pipe`,
+      constraint: 'must be below the wall, {limit}: no wall is left for pressure along the pipe',
+      limit: t,
     });
   }
   const stress = (P / (4 * E)) * (D / left - 4 * Y);

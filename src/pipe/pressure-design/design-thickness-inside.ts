@@ -47,7 +47,8 @@ export function designThicknessInside(input: DesignThicknessInsideInput): Length
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be at most 0.385 S E, ${0.385 * S * E} Pa: beyond it the wall needs a special analysis`,
+      constraint: 'must be at most 0.385 S E, {limit}: beyond it the wall needs a special analysis',
+      limit: 0.385 * S * E,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }
@@ -58,7 +59,8 @@ export function designThicknessInside(input: DesignThicknessInsideInput): Length
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be below S E W/(1 - Y), ${(S * E * W) / (1 - Y)} Pa: no wall holds more`,
+      constraint: 'must be below S E W/(1 - Y), {limit}: no wall holds more',
+      limit: (S * E * W) / (1 - Y),
     });
   }
   const t = (P * (d + 2 * c)) / (2 * spare);
@@ -69,7 +71,8 @@ export function designThicknessInside(input: DesignThicknessInsideInput): Length
       parameter: 'pressure design thickness',
       value: t,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }

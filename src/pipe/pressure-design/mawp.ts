@@ -49,7 +49,8 @@ export function mawp(input: MawpInput): Mawp {
       parameter: 'wallThickness',
       value: t,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }
@@ -60,7 +61,8 @@ export function mawp(input: MawpInput): Mawp {
       parameter: 'supplementalThickness',
       value: tsl,
       unit: 'm',
-      constraint: `must be below the wall, ${t} m: no wall is left for pressure along the pipe`,
+      constraint: 'must be below the wall, {limit}: no wall is left for pressure along the pipe',
+      limit: t,
     });
   }
   const hoop = (2 * S * E * t) / (D - 2 * Y * t);

@@ -56,7 +56,8 @@ export function minimumWall(input: MinimumWallInput): MinimumWall {
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be at most 0.385 S E, ${0.385 * S * E} Pa: beyond it the wall needs a special analysis`,
+      constraint: 'must be at most 0.385 S E, {limit}: beyond it the wall needs a special analysis',
+      limit: 0.385 * S * E,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }
@@ -67,7 +68,8 @@ export function minimumWall(input: MinimumWallInput): MinimumWall {
       parameter: 'pressure design thickness',
       value: pressureWall,
       unit: 'm',
-      constraint: `must be below D/6, ${D / 6} m: a thicker wall needs a special analysis`,
+      constraint: 'must be below D/6, {limit}: a thicker wall needs a special analysis',
+      limit: D / 6,
       source: 'ASME B31.3, 304.1.2(b)',
     });
   }

@@ -1,4 +1,8 @@
+export * from './damage-safety-factor.js';
+export * from './defect-aspect-ratio.js';
+export * from './defect-circle-diameter.js';
 export type { DepthPoint } from './depth-profile.js';
+export * from './design-factor-of-safety-factor.js';
 export * from './flow-stress-mean.js';
 export * from './flow-stress-multiple.js';
 export * from './flow-stress-offset.js';
@@ -21,4 +25,3 @@ export {
 export * from './remaining-wall.js';
 export * from './safe-pressure.js';
 export * from './wall-less-reading-error.js';
-export * from './working-safety-factor.js';

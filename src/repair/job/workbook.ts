@@ -3,6 +3,7 @@ import type { Kind, Line, Quantity } from '../../quantity/index.js';
 import { asmePcc2, iso24817, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { Basis, RepairCase } from '../case/case.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+import { refusalLine } from './refusal-line.js';
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
@@ -104,7 +105,7 @@ export function attempt<T>(work: Workbook, what: string, calculate: () => T): T 
     return calculate();
   } catch (error) {
     if (!isCalculationError(error) || error.code === 'invalid-input') throw error;
-    const reason: Reason = { text: `${what}: ${error.message}` };
+    const reason: Reason = refusalLine(what, error);
     if (error.code === 'no-solution') work.reasons.push(reason);
     else work.notCovered.push(reason);
     return undefined;

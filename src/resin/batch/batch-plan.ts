@@ -59,7 +59,9 @@ function kitTooLarge(value: number, usable: number): never {
     parameter: 'kitMass',
     value,
     unit: 'kg',
-    constraint: `must be at most the mass usable in the working time, ${usable} kg, if kits are mixed whole; split the kit by weighing, cool it, or take a smaller one`,
+    constraint:
+      'must be at most the mass usable in the working time, {limit}, if kits are mixed whole; split the kit by weighing, cool it, or take a smaller one',
+    limit: usable,
   });
 }
 

@@ -39,7 +39,8 @@ function noTimeLeft(value: number, workingTime: number): never {
     parameter: 'mixingTime',
     value,
     unit: 's',
-    constraint: `must be below the working time, ${workingTime} s, or nothing can be placed`,
+    constraint: 'must be below the working time, {limit}, or nothing can be placed',
+    limit: workingTime,
   });
 }
 

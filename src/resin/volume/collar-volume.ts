@@ -58,7 +58,8 @@ function thinPatch(value: number, collar: number): never {
     parameter: 'patchThickness',
     value,
     unit: 'm',
-    constraint: `must be at least the thickness of the collar, ${collar} m`,
+    constraint: 'must be at least the thickness of the collar, {limit}',
+    limit: collar,
   });
 }
 

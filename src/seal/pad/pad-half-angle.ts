@@ -31,7 +31,9 @@ export function padHalfAngle(input: PadHalfAngleInput): Angle {
       parameter: 'padDiameter',
       value: dP,
       unit: 'm',
-      constraint: `must reach at most half round the pipe, ${(D * Math.PI) / 2} m; beyond that the band pulls the pad sideways, and a full-circle seal is needed`,
+      constraint:
+        'must reach at most half round the pipe, {limit}; beyond that the band pulls the pad sideways, and a full-circle seal is needed',
+      limit: (D * Math.PI) / 2,
     });
   }
   return phi as Angle;

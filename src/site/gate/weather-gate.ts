@@ -131,7 +131,8 @@ function checkForecast(forecast: readonly WeatherHour[]): void {
         parameter: `forecast[${index}].time`,
         value: time,
         unit: 's',
-        constraint: `must be later than that of the hour in front of it, ${before} s`,
+        constraint: 'must be later than that of the hour in front of it, {limit}',
+        limit: before,
       });
     }
   });

@@ -1,0 +1,41 @@
+import type { CalculationError } from '../../formula/index.js';
+import { type Amount, exactly, type Kind, type Line, line } from '../../quantity/index.js';
+
+const KINDS: Readonly<Record<string, Kind>> = {
+  m: 'length',
+  m2: 'area',
+  m3: 'volume',
+  s: 'time',
+  kg: 'mass',
+  N: 'force',
+  Pa: 'stress',
+  K: 'temperature',
+  'kg/s': 'mass flow',
+  'm/s': 'speed',
+  'J/m2': 'energy release rate',
+};
+
+/** A refusal as a sentence whose numbers the reader sees in units of choice: what was calculated, what broke which limit. */
+export function refusalLine(
+  what: string,
+  { parameter, value, unit, constraint, limit, source }: CalculationError,
+): Line {
+  const kind = kindOf(parameter, unit);
+  const words = parameter.replaceAll(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
+  const from = source === undefined ? '' : ` (${source})`;
+  if (typeof value !== 'number' || kind === undefined)
+    return line(
+      `${what}: ${words} is ${unit === '' ? String(value) : `${String(value)} ${unit}`}; ${constraint}${from}`,
+    );
+  const amounts: Amount[] = [exactly(words, kind, value)];
+  if (limit === undefined) return line(`${what}: ${words} is {0}; ${constraint}${from}`, ...amounts);
+  const written = unit === '' ? String(limit) : `${limit} ${unit}`;
+  amounts.push(exactly('limit', kind, limit));
+  return line(`${what}: ${words} is {0}; ${constraint.replace(written, '{1}')}${from}`, ...amounts);
+}
+
+function kindOf(parameter: string, unit: string): Amount['kind'] | undefined {
+  if (unit === '') return 'number';
+  if (unit === 'Pa' && /pressure/iu.test(parameter)) return 'gauge pressure';
+  return Object.hasOwn(KINDS, unit) ? KINDS[unit] : undefined;
+}
