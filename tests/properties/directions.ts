@@ -205,7 +205,7 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/sheet-length': 'outsideDiameter+ plyThickness+ plies+',
   'wrap/sheet-plan': 'outsideDiameter+ plyThickness+ plies+ axialLength+ sheetWidth- sideLap+ finalLap+',
   'wrap/sheets-side-by-side': 'axialLength+ sheetWidth- sideLap+',
-  'wrap/stagger': 'taper+ layers-',
+  'wrap/stagger': 'taper+ layers~',
   'wrap/staggered-passes': 'outsideDiameter~ tapeWidth~ overlap~ layerThickness~ passes+ overallLength+ stagger-',
   'wrap/tape-area': 'tapeWidth+ tapeLength+',
   'wrap/tape-plan': 'outsideDiameter~ tapeWidth~ overlap- layerThickness~ requiredLayers+ fullCountLength~',

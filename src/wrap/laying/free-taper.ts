@@ -1,4 +1,4 @@
-import { atMost, formula, nonNegative, positive } from '../../formula/index.js';
+import { atMost, finite, formula, nonNegative, positive } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 
 export interface FreeTaperInput {
@@ -26,6 +26,7 @@ export function freeTaper(input: FreeTaperInput): Length {
   nonNegative(lt, 'taper', 'm');
   positive(Lf, 'fullCountLength', 'm');
   atMost(Lf, L, 'the length with both tapers', 'fullCountLength', 'm');
+  finite(2 * lt, 'both tapers', 'm');
   const rest = (Lf - (L - 2 * lt)) / 2;
   return (rest > 1e-9 * lt ? rest : 0) as Length;
 }
