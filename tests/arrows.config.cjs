@@ -33,6 +33,14 @@ module.exports = {
     ...forbidden,
     { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
     {
+      name: 'words-stay-out-of-the-job',
+      comment:
+        'What the fields of a case say to people is for json and report: a program that designs does not load it.',
+      severity: 'error',
+      from: { path: '^src/repair/', pathNot: '^src/repair/case/words' },
+      to: { path: '^src/repair/case/words' },
+    },
+    {
       name: 'only-the-shell-knows-node',
       severity: 'error',
       from: { path: '^src/', pathNot: '^src/cli/' },

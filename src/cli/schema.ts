@@ -12,8 +12,9 @@ export async function schema(args: readonly string[], io: Io): Promise<number> {
     io.out(`${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
     return exitCode.done;
   }
-  for (const { path, required, expected } of caseFields()) {
-    io.out(`${path}${required ? '' : ' (may be left out)'}: ${expected}\n`);
+  for (const { path, required, when, expected } of caseFields()) {
+    const shape = when === undefined ? '' : ` (${when})`;
+    io.out(`${path}${shape}${required ? '' : ' (may be left out)'}: ${expected}\n`);
   }
   return exitCode.done;
 }

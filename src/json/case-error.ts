@@ -42,13 +42,3 @@ function asText(value: unknown): string {
     return `a ${typeof value} that cannot be written as JSON`;
   }
 }
-
-/** A path as it is written in JavaScript: `defect.profile[3].depth`. */
-export function writtenPath(path: readonly PropertyKey[]): string {
-  let text = '';
-  for (const key of path) {
-    if (typeof key === 'number') text += `[${key}]`;
-    else text += text === '' ? String(key) : `.${String(key)}`;
-  }
-  return text;
-}

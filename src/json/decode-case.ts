@@ -1,13 +1,10 @@
-import { readQuantity } from '../quantity/index.js';
 import type { RepairCase } from '../repair/case/case.js';
-import { CaseError, writtenPath } from './case-error.js';
-import { caseSchema } from './case-schema.js';
-import { contradictions } from './consistency.js';
-import { explain } from './explain.js';
+import { CaseError } from './case-error.js';
+import { clashes } from './clashes.js';
+import { readDocument } from './document-door.js';
 import { type LookUp, lookUp } from './look-up.js';
 import { parseJson } from './parse-json.js';
-import { eachQuantity } from './schema-walk.js';
-import type { Typed, TypedMap } from './typed.js';
+import type { TypedMap } from './typed.js';
 
 /** A case with what its document said beside it. */
 export interface DecodedCase {
@@ -24,12 +21,10 @@ export interface DecodedCase {
  * @throws CaseError with every issue at once, each a sentence; nothing is decoded by half
  */
 export function decodeCase(document: unknown): DecodedCase {
-  const parsed = caseSchema.safeParse(document);
-  if (!parsed.success) throw new CaseError(explain(caseSchema, document, parsed.error.issues));
-  const typed = typedIn(document);
-  const found = lookUp(parsed.data, typed);
+  const { read, typed } = readDocument(document);
+  const found = lookUp(read, typed);
   if (found.issues.length > 0) throw new CaseError(found.issues);
-  const issues = contradictions(found.case, document);
+  const issues = clashes(found.case, document, typed);
   if (issues.length > 0) throw new CaseError(issues);
   return { case: found.case, typed, lookUps: found.lookUps };
 }
@@ -41,13 +36,4 @@ export function decodeCase(document: unknown): DecodedCase {
  */
 export function parseCase(text: string): DecodedCase {
   return decodeCase(parseJson(text));
-}
-
-function typedIn(document: unknown): TypedMap {
-  const typed = new Map<string, Typed>();
-  eachQuantity(caseSchema, document, (path, kind, text) => {
-    const reading = readQuantity(kind, text);
-    if (reading.ok) typed.set(writtenPath(path), { text, unit: reading.unit, kind });
-  });
-  return typed;
 }

@@ -69,7 +69,19 @@ const mixKinds = {
   hardener: 'mass',
   batchMass: 'mass',
 } as const;
-const cureKinds = { wait: 'time', workingTime: 'time' } as const;
+const cureKinds = {
+  workingTime: 'time',
+  law: {
+    wait: 'time',
+    requiredTime: 'time',
+    referenceTemperature: 'temperature',
+    minimumTemperature: 'temperature',
+    testedFrom: 'temperature',
+    testedTo: 'temperature',
+    activationEnergy: 'activation energy',
+  },
+} as const;
+const durationKinds = { time: 'time' } as const;
 
 const designKinds: KindsOf<DesignParts> = {
   found: {
@@ -109,6 +121,10 @@ const designKinds: KindsOf<DesignParts> = {
   line: { pressure: 'gauge pressure', highestPressure: 'gauge pressure' },
   mixes: { filler: mixKinds, laminateResin: mixKinds },
   cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
+  timeline: {
+    steps: { takes: durationKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
+    earliestReturn: 'time',
+  },
   seal: {
     padDiameter: 'length',
     forceOnPad: 'force',
@@ -184,7 +200,8 @@ function isAmount(value: object): value is Amount {
 }
 
 function encodeEntry(entry: RecordedEntry, options: AmountOptions): unknown {
-  if (entry.sort !== 'step') return entry;
+  if (entry.sort === 'heading') return entry;
+  if (entry.sort === 'decision') return encodeMembers(entry, undefined, options);
   const formula = formulaById(entry.formula);
   if (formula === undefined) throw new Error(`the recorded formula ${entry.formula} is not one of this library`);
   const inputs = formula.inputs as Readonly<Record<string, Declared & { readonly default?: unknown }>>;

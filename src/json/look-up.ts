@@ -5,11 +5,11 @@ import { pipeSize } from '../pipe/tables/pipe-size.js';
 import { type Length, type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
 import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case/case.js';
 import { type CaseIssue, shown } from './case-error.js';
-import type { CaseDocument } from './case-schema.js';
+import type { CaseDocument } from './document-table.js';
 import type { TypedMap } from './typed.js';
 
 /** How a looked-up allowable stress is called. */
-export const ALLOWABLE_STRESS = 'allowable stress of the pipe';
+const ALLOWABLE_STRESS = 'allowable stress of the pipe';
 
 /** What a document asked of a table, and what the table answered. */
 export interface LookUp {

@@ -4,6 +4,7 @@ export * from './circumference.js';
 export * from './dnv/index.js';
 export * from './growth/index.js';
 export * from './outside-diameter-from-circumference.js';
+export * from './outside-radius.js';
 export * from './pressure-design/index.js';
 export * from './remaining-strength/index.js';
 export * from './rupture/index.js';

@@ -1,6 +1,6 @@
 import { planAcceptance } from './acceptance/acceptance.js';
 import type { RepairCase } from './case/case.js';
-import { checkCase } from './case/checks.js';
+import { checkCase } from './case/check-case.js';
 import type { DesignOptions, RepairDesign } from './design/design.js';
 import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
@@ -16,6 +16,7 @@ import { planCures } from './mix-and-cure/cure.js';
 import { planMixes } from './mix-and-cure/mix.js';
 import { planSeal } from './seal/seal.js';
 import { judgeSite } from './site/site.js';
+import { planTimeline } from './timeline/plan-timeline.js';
 import { planRolls } from './wrap/rolls.js';
 import { planWrap } from './wrap/wrap.js';
 
@@ -28,11 +29,10 @@ import { planWrap } from './wrap/wrap.js';
  *
  * @param repairCase what was measured, what the line carries, what material is at hand, what the weather is
  * @param options    `record: true` keeps every step for the calculation sheet
- * @throws CalculationError `invalid-input` when numbers of the case contradict each other or can never be right
+ * @throws CalculationError `invalid-input` when the case lacks a field, holds one that can never be right or two that contradict each other
  */
 export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
-  checkCase(repairCase);
-  const work = openWorkbook(repairCase, options);
+  const work = openWorkbook(checkCase(repairCase), options);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
   const line = stage(work, 'line while work goes on', { found }, judgeLine);
@@ -45,8 +45,9 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
   const cures = stage(work, 'cure', { seal }, planCures);
   const mixes = stage(work, 'mixing', { found, extent, wrap, cures }, planMixes);
   const rolls = stage(work, 'rolls', { laminate, extent, wrap, cures, mixes }, planRolls);
-  const site = stage(work, 'site', { found, cures, mixes, rolls }, judgeSite);
   const acceptance = stage(work, 'acceptance', { found, laminate, extent }, planAcceptance);
+  const timeline = stage(work, 'hours of the work', { seal, cures, mixes, rolls, acceptance }, planTimeline);
+  const site = stage(work, 'site', { found, timeline }, judgeSite);
   return conclude(work, options, {
     found,
     line,
@@ -57,7 +58,8 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
     cures,
     mixes,
     rolls,
-    site,
     acceptance,
+    timeline,
+    site,
   });
 }

@@ -5,4 +5,16 @@ export * from './design/design.js';
 export type * from './design/design-work.js';
 export { designRepair } from './design-repair.js';
 export * from './plan/index.js';
+export type { CureLaw, CureOverHistory, Cures, SteadyCure } from './timeline/cure-law.js';
+export type { CureUse, Duration } from './timeline/duration.js';
+export {
+  type Entered,
+  type Job,
+  type JobStep,
+  type StepId,
+  stepAt,
+  type Timeline,
+  type TimelineStep,
+  timeline,
+} from './timeline/timeline.js';
 export { version } from './version.js';

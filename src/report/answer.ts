@@ -10,6 +10,7 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
@@ -140,12 +141,18 @@ function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show)
   ];
 }
 
-function cureRows(cure: CureDesign | 'none' | undefined, show: Show): Row[] {
+/** Working time of a material, and its wait as the timeline has it. */
+function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | undefined, show: Show): Row[] {
   if (cure === undefined || cure === 'none') return [];
-  return [
-    ['Work within', show('time', 'workingTime', cure.workingTime), cure.material],
-    ['Wait for cure', show('time', 'wait', cure.wait), 'and the hold point, not the clock, releases it'],
-  ];
+  const rows: Row[] = [['Work within', show('time', 'workingTime', cure.workingTime), cure.material]];
+  if (wait?.duration.known === true) {
+    rows.push([
+      'Wait for cure',
+      show('time', 'wait', wait.duration.time),
+      'and the hold point, not the clock, releases it',
+    ]);
+  }
+  return rows;
 }
 
 type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
@@ -161,7 +168,8 @@ function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOp
 
 /** The answer: the verdict, why not where there is a no, and each quantity with the criterion that governs it. */
 export function answerBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
-  const { verdict, reasons, missing, found, laminate, extent, wrap, mixes, cures } = design;
+  const { verdict, reasons, missing, found, laminate, extent, wrap, mixes, cures, timeline } = design;
+  const waitAt = (id: StepId) => (timeline === undefined ? undefined : stepAt(timeline, id));
   const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
   const rows: Row[] = [
     ...(laminate === undefined
@@ -175,9 +183,9 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
     ...(wrap === undefined ? [] : wrapRows(wrap, extent, show)),
     ...mixRows('Filler', mixes?.filler, show),
     ...mixRows('Resin', mixes?.laminateResin, show),
-    ...cureRows(cures?.filler, show),
-    ...cureRows(cures?.laminate, show),
-    ...cureRows(cures?.putty, show),
+    ...cureRows(cures?.filler, waitAt('filler-wait'), show),
+    ...cureRows(cures?.laminate, waitAt('cure'), show),
+    ...cureRows(cures?.putty, waitAt('putty'), show),
     ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [

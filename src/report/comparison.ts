@@ -1,6 +1,7 @@
 import type { Kind } from '../quantity/index.js';
 import type { Candidate, RepairDesign, Unavailable } from '../repair/design/design.js';
 import type { Block } from './document.js';
+import { lineOnSheet } from './line-text.js';
 import { formatNumber } from './number.js';
 import type { ChosenOptions } from './options.js';
 import { numberIn, preferredUnit, unitText } from './units.js';
@@ -18,7 +19,7 @@ function comparison(
     sort: 'table',
     head: [`${head[0]} [${unitText(unit)}]`, head[1]],
     rows: candidates.map((each) => {
-      if (!('value' in each)) return ['-', `${each.criterion}: needs ${each.needs}`];
+      if (!('value' in each)) return ['-', `${each.criterion}: needs ${lineOnSheet(each.needs, options)}`];
       const number = formatNumber(numberIn(kind, each.value, unit), options.digits);
       return [number, each.criterion === governing ? `${each.criterion} (governs)` : each.criterion];
     }),

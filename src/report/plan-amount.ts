@@ -32,6 +32,7 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
     'gauge pressure': [['bar', 0]],
     temperature: [['degC', 0]],
     'temperature difference': [['K', 0]],
+    'areal weight': [['mg/m2', 0]],
     ratio: [['%', 0]],
   },
   us: {
@@ -51,6 +52,7 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
     'gauge pressure': [['psi', 0]],
     temperature: [['degF', 0]],
     'temperature difference': [['deltaF', 0]],
+    'areal weight': [['mg/m2', 0]],
     ratio: [['%', 0]],
   },
 };

@@ -100,7 +100,9 @@ function list(items: readonly string[], style = ''): string {
 
 /** What the script needs to move the hours. No text of the case can end the element. */
 function data({ start, steps, withoutTime }: WorkPlan): string {
-  const rows = steps.map(({ id, after, duration, startsAt }) => ({ id, after, lasts: duration ?? null, at: startsAt }));
+  const rows = steps.map(({ id, after, duration, startsAt }) => {
+    return { id, after, lasts: duration.known ? duration.time : null, at: startsAt };
+  });
   return JSON.stringify({ start, steps: rows, open: withoutTime.length > 0 }).replaceAll('<', '\\u003c');
 }
 

@@ -27,7 +27,7 @@ input{font:inherit;padding:.3rem;min-height:44px;min-width:8rem;border:1px solid
 `.trim();
 
 /**
- * Moves the hours on the page as `schedule` does: a step begins when all before it have ended, or at its real hour, the
+ * Moves the hours on the page as the timeline does: a step begins when all before it have ended, or at its real hour, the
  * one nearest to what was planned. The waits stay those of the plan: another temperature is another plan.
  */
 export const planScript = `

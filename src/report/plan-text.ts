@@ -98,7 +98,7 @@ export function timingSentences(plan: WorkPlan, units: UnitSystem): string[] {
   ];
 }
 
-const SORTS: Readonly<Record<PlanStep['sort'], string>> = { work: 'work', wait: 'wait', 'hold point': 'HOLD POINT' };
+const SORTS: Readonly<Record<PlanStep['sort'], string>> = { work: 'work', 'hold point': 'HOLD POINT' };
 
 function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSystem): string[] {
   const text = (lines: PlanStep['does']): string[] => lines.map((each) => lineText(each, units));
@@ -125,9 +125,9 @@ export function stepTimes(plan: WorkPlan, step: PlanStep, units: UnitSystem): st
     hourOf(plan, time) ??
     `${planAmountText({ name: 'time', kind: 'time', value: time, toward: 'up' }, units)} after the start`;
   const from = `${actual === undefined ? 'not before' : 'began'} ${clock(startsAt)}`;
-  if (duration === undefined) return `${from}; time not stated`;
-  if (duration === 0) return from;
-  const takes = planAmountText({ name: 'time', kind: 'time', value: duration, toward: 'up' }, units);
+  if (!duration.known) return `${from}; time not stated`;
+  if (duration.time === 0) return from;
+  const takes = planAmountText({ name: 'time', kind: 'time', value: duration.time, toward: 'up' }, units);
   const spare =
     critical || slack === 0
       ? ''

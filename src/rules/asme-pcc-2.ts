@@ -14,7 +14,13 @@ import type { ClassLimits, DefaultStrainRow, PerformanceRow, RuleSet } from './r
 const YEAR = 31_557_600;
 
 const unclassed: Rule<ClassLimits> = {
-  value: { service: 'any', highestPressure: null, highestTemperature: null },
+  value: {
+    service: 'any',
+    highestPressure: null,
+    highestTemperature: null,
+    safetyCritical: true,
+    gasOrHazard: true,
+  },
   clause: 'the set has no repair classes',
   evidence: { tag: 'recalled' },
 };

@@ -102,6 +102,13 @@ export const practice = {
     tag: 'chosen',
     because: 'no crew follows a longer list',
   },
+  leastSheetWidth: {
+    name: 'least width of a sheet',
+    kind: 'length',
+    value: 0.05 as Length,
+    tag: 'chosen',
+    because: 'twice the side lap: a narrower sheet would be all lap',
+  },
   tapeWaste: {
     name: 'waste of tape or sheet',
     kind: 'ratio',
@@ -115,6 +122,13 @@ export const practice = {
     value: 0.15 as Ratio,
     tag: 'practice',
     because: 'within the usual 10 to 25 per cent; it costs material only',
+  },
+  leastRadiusUnderWrap: {
+    name: 'radius of every edge and hump under the wrap',
+    kind: 'length',
+    value: 0.005 as Length,
+    tag: 'recalled',
+    because: 'what ISO 24817 and ASME PCC-2 ask of the surface before the wrap',
   },
   ratioTolerance: {
     name: 'how far a mixing ratio may be off',
@@ -185,5 +199,12 @@ export const practice = {
     value: 1e-4 as Length,
     tag: 'chosen',
     because: 'a tenth of a millimetre',
+  },
+  mostListed: {
+    name: 'passes and rolls that a plan lists one by one',
+    kind: 'count',
+    value: 30,
+    tag: 'chosen',
+    because: 'no crew follows a longer list',
   },
 } as const satisfies Readonly<Record<string, PracticeValue>>;

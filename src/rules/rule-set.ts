@@ -38,6 +38,10 @@ export interface ClassLimits {
   readonly service: string;
   readonly highestPressure: GaugePressure | null;
   readonly highestTemperature: Temperature | null;
+  /** Whether it covers lines that must work in an emergency. */
+  readonly safetyCritical: boolean;
+  /** Whether it covers gas and hazardous contents. */
+  readonly gasOrHazard: boolean;
 }
 
 /** Above any of these a repair counts as high risk. */

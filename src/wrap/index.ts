@@ -1,6 +1,7 @@
 export * from './advance-per-turn.js';
 export * from './axial-tape-width.js';
 export * from './final-lap.js';
+export * from './finished-diameter.js';
 export * from './helix-length.js';
 export * from './laying/index.js';
 export * from './lead-angle.js';

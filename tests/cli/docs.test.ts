@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { decodeCase, isCaseError } from '../../src/json/index.js';
+import { withTables } from '../../docs/case-tables.js';
+import { caseFields, decodeCase, isCaseError } from '../../src/json/index.js';
 import { exampleDocument, exampleNames, exampleText } from '../json/examples.js';
 import { run } from './run.js';
 
@@ -43,6 +44,15 @@ describe('docs/case.md', () => {
       const document = { ...exampleDocument(), ...JSON.parse(fragment) };
       expect(() => decodeCase(document), fragment).not.toThrow();
     }
+  });
+
+  test('shows the fields as the table of the case has them: npm run case-tables', () => {
+    const page = readFileSync(new URL('../../docs/case.md', import.meta.url), 'utf8');
+    expect(page).toBe(withTables(page));
+    const shown = page.split('\n').filter((line) => line.startsWith('| `'));
+    // The fields of a cure stand once, of three places.
+    const fields = caseFields().filter(({ path }) => !/^(?:filler|seal\.putty)\.cure\./u.test(path));
+    expect(shown).toHaveLength(fields.length);
   });
 
   test('quotes errors as they are', () => {

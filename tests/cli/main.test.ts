@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { buildSync } from 'esbuild';
 import { describe, expect, test } from 'vitest';
 import { exitCodeOf, inWords } from '../../src/cli/exit-code.js';
 import { UsageError } from '../../src/cli/usage-error.js';
@@ -84,9 +85,20 @@ describe('schema', () => {
 });
 
 describe('the process', () => {
-  /** The program as people start it, from its source. */
+  /** The program as people start it: one file, bundled here and now from the source. */
+  const program = 'build/tests/cli.js';
+  buildSync({
+    entryPoints: ['src/cli.ts'],
+    outfile: program,
+    absWorkingDir: root,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    packages: 'external',
+  });
+
   function start(args: readonly string[], input = '') {
-    const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', 'src/cli.ts', ...args], {
+    const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
       cwd: root,
       input,
       encoding: 'utf8',

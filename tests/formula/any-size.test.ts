@@ -17,9 +17,12 @@ const SIGNED: Readonly<Record<string, string>> = {
   'pipe/longitudinal-stress-sum': 'pressureStress thermalStress axialForceStress bendingStress',
   'pipe/tresca-stress': 'first second third',
   'pipe/von-mises-stress': 'first second third',
+  // A real hour may lie before the start that was planned.
+  'site/elapsed-time': 'from',
   // Forms in which a push along the pipe is a load that adds; the others carry a pull and take no push.
   'laminate/equivalent-axial-force': 'axialForce',
   'laminate/pressure-ignored-hoop': 'axialForce',
+  'laminate/relieving-force': 'axialForce',
   'laminate/thickness-ignored-hoop': 'axialForce',
   'laminate/allowable-strain': 'substrateExpansion laminateExpansion',
   // Fits of a measured cure: a threshold and a factor that have no meaning of their own.

@@ -31,7 +31,10 @@ function badValues(declared: InputDeclaration, good: unknown): unknown[] {
   const kind = declared.kind as string;
   if (kind === 'flag') return [];
   if (kind === 'choice') return ['no such word', null, 5];
-  if (kind === 'list') return badLists(good as readonly unknown[], declared.columns ?? {});
+  if (kind === 'list') {
+    const bad = badLists(good as readonly unknown[], declared.columns ?? {});
+    return declared.optional === true ? bad.filter((each) => each !== undefined) : bad;
+  }
   if (kind === 'count') return [...notNumbers, 1.5];
   if (kind === 'temperature') return [...notNumbers, -1];
   return notNumbers;

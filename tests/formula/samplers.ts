@@ -56,6 +56,9 @@ const between = (random: Random, [low, high]: readonly [number, number]): number
 /** Lives of table columns, in seconds: 2, 10 and 20 years. */
 const LIVES = [63_115_200, 315_576_000, 631_152_000];
 
+/** Steps of a job, in order. */
+const JOB = ['permit', 'steel', 'filler', 'wrap', 'cure', 'test'];
+
 const SAMPLERS: Readonly<Record<string, Sampler>> = {
   'laminate/default-strains table': (random) =>
     LIVES.map((life) => ({
@@ -66,6 +69,12 @@ const SAMPLERS: Readonly<Record<string, Sampler>> = {
     })),
   'acceptance/barcol-shop-mean readings': (random) =>
     Array.from({ length: 10 + Math.floor(random() * 3) }, () => between(random, [30, 60])),
+  'site/schedule steps': (random) => JOB.map((name) => ({ name, duration: between(random, [0, 86_400]) })),
+  'site/schedule links': (random) => {
+    const links = JOB.slice(1).map((step, index) => ({ step, after: JOB[Math.floor(random() * (index + 1))] }));
+    return [...links, { step: JOB[4], after: JOB[Math.floor(random() * 4)] }];
+  },
+  'site/schedule entered': (random) => [{ step: JOB[3], at: between(random, [0, 200_000]) }],
   'laminate/performance-factor table': (random) => LIVES.map((life) => ({ life, factor: between(random, [0.3, 0.9]) })),
 };
 

@@ -86,7 +86,7 @@ describe('bad input is refused with one clear sentence that names the place and 
         ]),
       'defect.profile[1].position',
       '"64.8 mm"',
-      /at least 65 mm.*would count as sound/,
+      /lie 60 mm or more beyond the first point.*would count as sound/,
     ],
     [
       'a hole that does not fit into its defect',
@@ -100,7 +100,7 @@ describe('bad input is refused with one clear sentence that names the place and 
       (d) => (d.defect.holeAtEndOfLife = '3 in'),
       'defect.holeAtEndOfLife',
       '"3 in"',
-      /fit into the defect, which is 75 mm from corner to corner/,
+      /fit into the defect, which is 2\.95275 in from corner to corner/,
     ],
     [
       'a hole that closes with time',
@@ -175,7 +175,7 @@ describe('bad input is refused with one clear sentence that names the place and 
     ],
     ['an overlap of 1', (d) => (d.wrap.overlap = '100 %'), 'wrap.overlap', '"100 %"', /below 1/],
     ['an overlap above 1', (d) => (d.wrap.overlap = '1.2'), 'wrap.overlap', '"1.2"', /below 1/],
-    ['an empty profile', (d) => (d.defect.profile = []), 'defect.profile', '[]', /at least two points/],
+    ['an empty profile', (d) => (d.defect.profile = []), 'defect.profile', '[]', /at least 2 rows/],
     [
       'profile points out of order',
       (d) =>
@@ -281,7 +281,7 @@ describe('bad input is refused with one clear sentence that names the place and 
     expect(others).toEqual([]);
     expect(issue?.path).toBe('laminate.plyThicknes');
     expect(issue?.message).toBe(
-      'laminate.plyThicknes ("0.8 mm") is not a field of laminate; did you mean "plyThickness"? It takes a length above 0 as text with a unit, for example "8.18 mm"',
+      'laminate.plyThicknes ("0.8 mm") is not a field of laminate; did you mean "plyThickness"? It takes a length above 0 as text with a unit, for example "0.8 mm"',
     );
     expect(issuesAfter((d) => (d.laminate.colour = 'green'))[0]?.message).toMatch(/leave it out$/);
     const hostile = JSON.parse(exampleText('cooling-water-leak.json').replace('{', '{"__proto__": {"class": 1},'));
@@ -313,7 +313,7 @@ describe('bad input is refused with one clear sentence that names the place and 
       row({ row: 'API 5L B', at: '40 degC' })(d);
     });
     expect(weak[0]?.path).toBe('pipe.material.allowableStress');
-    expect(weak[0]?.message).toMatch(/give, instead of [\d.]+ MPa, at most the yield strength, 100 MPa/);
+    expect(weak[0]?.message).toMatch(/which gives [\d.]+ MPa; it must be at most the yield strength, 100 MPa/);
   });
 
   test('text that is not JSON, and a key that stands twice, are refused with their place', () => {

@@ -3,6 +3,7 @@ import { decodeCase, encodeDesign } from '../../src/json/index.js';
 import { length, units } from '../../src/quantity/index.js';
 import { designRepair } from '../../src/repair/index.js';
 import { preferredUnit } from '../../src/report/units.js';
+import { present, timeOf } from '../repair/by-use.js';
 import { exampleDocument, exampleNames } from './examples.js';
 
 const decoded = decodeCase(exampleDocument());
@@ -38,7 +39,18 @@ describe('a design as JSON', () => {
     };
     walk(json, '');
     const counts = bare.map((path) => path.replaceAll(/\[\d+\]/gu, ''));
-    const counted = ['plies', 'leastPlies', 'layersPerPass', 'passes', 'layers', 'bands', 'rolls', 'batches', 'kits', 'safetyFactor'];
+    const counted = [
+      'plies',
+      'leastPlies',
+      'layersPerPass',
+      'passes',
+      'layers',
+      'bands',
+      'rolls',
+      'batches',
+      'kits',
+      'safetyFactor',
+    ];
     const hardness = ['qualified', 'leastMean', 'leastSingle', 'readings'];
     const known = [...counted, ...hardness, 'pass', 'roll', 'endsInPass', 'crews'];
     expect(counts.filter((path) => !known.includes(path.split('.').at(-1) ?? ''))).toEqual([]);
@@ -51,8 +63,13 @@ describe('a design as JSON', () => {
     for (const use of ['filler', 'laminate'] as const) {
       const cure = design.cures?.[use];
       if (cure === undefined || cure === 'none') throw new Error(`expected a cure of the ${use}`);
-      expect(plain.cures[use].wait).toEqual({ value: cure.wait, unit: 's', kind: 'time' });
+      expect(plain.cures[use].workingTime).toEqual({ value: cure.workingTime, unit: 's', kind: 'time' });
     }
+    design.timeline?.steps.forEach(({ endsAt }, index) => {
+      expect(plain.timeline.steps[index].endsAt).toEqual({ value: endsAt, unit: 's', kind: 'time' });
+    });
+    const cured = plain.timeline.steps.find(({ id }: { id: string }) => id === 'cure');
+    expect(cured.duration.time).toEqual({ value: timeOf(present(design.timeline), 'cure'), unit: 's', kind: 'time' });
   });
 
   test('takes the units and the digits that are asked for', () => {

@@ -5,9 +5,13 @@ const folder = new URL('../../docs/examples/', import.meta.url);
 /** The names of the example cases. */
 export const exampleNames: readonly string[] = readdirSync(folder).filter((name) => name.endsWith('.json'));
 
-/** The text of an example case. */
+const texts = new Map<string, string>();
+
+/** The text of an example case, read once. */
 export function exampleText(name: string): string {
-  return readFileSync(new URL(name, folder), 'utf8');
+  const text = texts.get(name) ?? readFileSync(new URL(name, folder), 'utf8');
+  texts.set(name, text);
+  return text;
 }
 
 /** An example case as a document that a test may change. */

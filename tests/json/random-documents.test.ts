@@ -182,11 +182,21 @@ function documents(changes: fc.Arbitrary<Change>, most: number): fc.Arbitrary<un
     });
 }
 
-/** No number of a design is NaN or an infinity, however deep it stands. */
+/** The first number that is NaN or an infinity, however deep it stands, with its path, which is made up only on the way back. */
+function notFinite(value: unknown): string | undefined {
+  if (typeof value === 'number') return Number.isFinite(value) ? undefined : ` is ${value}`;
+  if (typeof value !== 'object' || value === null) return undefined;
+  for (const key of Object.keys(value)) {
+    const found = notFinite((value as Holder)[key]);
+    if (found !== undefined) return `.${key}${found}`;
+  }
+  return undefined;
+}
+
+/** No number of a design is NaN or an infinity. */
 function expectFinite(value: unknown, path: string): void {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${path} is ${value}`);
-  if (typeof value !== 'object' || value === null) return;
-  for (const [key, member] of Object.entries(value)) expectFinite(member, `${path}.${key}`);
+  const found = notFinite(value);
+  if (found !== undefined) throw new Error(`${path}${found}`);
 }
 
 function expectWhole(design: RepairDesign): void {

@@ -1,9 +1,11 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import * as z from 'zod';
-import type { CaseDocument } from '../../src/json/case-schema.js';
-import { caseFields, caseJsonSchema, decodeCase } from '../../src/json/index.js';
+import { readDocument } from '../../src/json/document-door.js';
+import type { CaseDocument } from '../../src/json/document-table.js';
+import { caseFields, caseJsonSchema, caseSchema, decodeCase, isCaseError } from '../../src/json/index.js';
 import type { RepairCase } from '../../src/repair/index.js';
 import { exampleDocument, exampleNames } from './examples.js';
+import { changed, fullDocument, fullShapes, placesIn } from './full-document.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a JSON Schema is read here as the plain JSON that it is.
 const schema = caseJsonSchema() as any;
@@ -61,6 +63,37 @@ describe('the JSON Schema of a case', () => {
     walk(schema, '');
     expect(bare).toEqual([]);
   });
+});
+
+describe('the zod schema', () => {
+  const documents = fullShapes.map((shapes) => fullDocument(shapes));
+
+  test.each(documents)('takes and decodes document %# as the door does, and encodes it back', (document) => {
+    const { read } = readDocument(document);
+    expect(caseSchema.parse(document)).toEqual(read);
+    expect(caseSchema.parse(z.encode(caseSchema, read))).toEqual(read);
+  });
+
+  test.each(documents)('refuses in document %# what the door refuses, and nothing else', (document) => {
+    const probes = [undefined, null, '', [], {}, -1, 0.5, '-1 mm', '0 K', '101 %', 'NaN mm', 'none', 'a wrong word'];
+    const disagreed = placesIn(document).flatMap((path) =>
+      probes.flatMap((probe) => {
+        const other = changed(document, path, probe);
+        return caseSchema.safeParse(other).success === isRead(other) ? [] : [`${path.join('.')} = ${probe}`];
+      }),
+    );
+    expect(disagreed).toEqual([]);
+  });
+
+  function isRead(document: unknown): boolean {
+    try {
+      readDocument(document);
+      return true;
+    } catch (error) {
+      if (isCaseError(error)) return false;
+      throw error;
+    }
+  }
 });
 
 /** The path of every field of a type. */

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  damageSafetyFactor,
   metalLossDepth,
   recentPressureLimit,
   throughWallSlot,
   throughWallSlotPressure,
   wallLessReadingError,
-  workingSafetyFactor,
 } from '../../src/pipe/index.js';
 import { gauge, length, stress } from '../../src/quantity/index.js';
 import { span as real } from '../properties/spans.js';
@@ -53,7 +53,7 @@ describe('the safety factor while people work beside the pipe', () => {
     fc.assert(
       fc.property(real(0.2, 1), real(1, 3), real(1, 2), (designFactor, safetyFactor, leastFactor) => {
         const candidates = [1 / designFactor, safetyFactor, leastFactor];
-        const found = workingSafetyFactor({ designFactor, safetyFactor, leastFactor });
+        const found = damageSafetyFactor({ designFactor, safetyFactor, leastFactor });
         expect(candidates).toContain(found);
         for (const candidate of candidates) expect(found).toBeGreaterThanOrEqual(candidate);
       }),
@@ -62,10 +62,8 @@ describe('the safety factor while people work beside the pipe', () => {
   });
 
   it('is 1.25 where less is stated, or nothing', () => {
-    expect([workingSafetyFactor({}), workingSafetyFactor({ safetyFactor: 1, designFactor: 0.9 })]).toEqual([
-      1.25, 1.25,
-    ]);
-    expect(workingSafetyFactor({ designFactor: 0.5, safetyFactor: 1.5 })).toBe(2);
+    expect([damageSafetyFactor({}), damageSafetyFactor({ safetyFactor: 1, designFactor: 0.9 })]).toEqual([1.25, 1.25]);
+    expect(damageSafetyFactor({ designFactor: 0.5, safetyFactor: 1.5 })).toBe(2);
   });
 
   it.each([
@@ -74,7 +72,7 @@ describe('the safety factor while people work beside the pipe', () => {
     [{ safetyFactor: 0.99 }, 'safetyFactor'],
     [{ leastFactor: 0.99 }, 'leastFactor'],
   ])('is refused by %j', (input, parameter) => {
-    expect(() => workingSafetyFactor(input)).toThrow(new RegExp(`^${parameter} `, 'u'));
+    expect(() => damageSafetyFactor(input)).toThrow(new RegExp(`^${parameter} `, 'u'));
   });
 });
 

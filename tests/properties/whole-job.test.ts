@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gauge, type Length, length, ratio, stress, temperature } from '../../src/quantity/index.js';
 import { type Designed, designRepair, type RepairCase } from '../../src/repair/index.js';
-import { listed } from '../repair/by-use.js';
+import { listed, timeOf } from '../repair/by-use.js';
 import { atWork, leaking, partWall } from '../repair/example-case.js';
 
 /** What may never happen to a whole design when one thing gets worse; those of thickness by default are in tests/repair. */
@@ -34,23 +34,23 @@ describe('a hotter site', () => {
     fc.assert(
       fc.property(rising(10, 40), ([cool, warm]) => {
         const at = (degrees: number) =>
-          listed(
-            designed({
-              ...repairCase,
-              site: {
-                ...repairCase.site,
-                pipeTemperature: temperature.degC(degrees),
-                airTemperature: temperature.degC(degrees),
-              },
-            }).cures,
-          );
+          designed({
+            ...repairCase,
+            site: {
+              ...repairCase.site,
+              pipeTemperature: temperature.degC(degrees),
+              airTemperature: temperature.degC(degrees),
+            },
+          });
         const [before, after] = [at(cool), at(warm)];
-        expect(before.map(([use]) => use)).toEqual(['filler', 'laminate']);
-        expect(after.map(([use]) => use)).toEqual(['filler', 'laminate']);
-        before.forEach(([, cure], index) => {
-          expect(after[index]?.[1].wait).toBeLessThanOrEqual(cure.wait);
-          expect(after[index]?.[1].workingTime).toBeLessThanOrEqual(cure.workingTime);
+        expect(listed(before.cures).map(([use]) => use)).toEqual(['filler', 'laminate']);
+        expect(listed(after.cures).map(([use]) => use)).toEqual(['filler', 'laminate']);
+        listed(before.cures).forEach(([, cure], index) => {
+          expect(listed(after.cures)[index]?.[1].workingTime).toBeLessThanOrEqual(cure.workingTime);
         });
+        for (const wait of ['filler-wait', 'cure'] as const) {
+          expect(timeOf(after.timeline, wait)).toBeLessThanOrEqual(timeOf(before.timeline, wait));
+        }
       }),
       runs,
     );

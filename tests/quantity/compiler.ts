@@ -4,6 +4,9 @@ import ts from 'typescript';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Files other than snippets, parsed once however often the compiler is asked. */
+const parsed = new Map<string, ts.SourceFile | undefined>();
+
 /** What the compiler says of some snippets: for each the first line of every error, or nothing. */
 export function compile<Name extends string>(snippets: Readonly<Record<Name, string>>): Record<Name, string[]> {
   const { config } = ts.readConfigFile(join(root, 'tsconfig.json'), ts.sys.readFile);
@@ -18,9 +21,10 @@ export function compile<Name extends string>(snippets: Readonly<Record<Name, str
   host.readFile = (path) => files.get(path) ?? readFile(path);
   host.getSourceFile = (path, language, ...rest) => {
     const text = files.get(path);
-    return text === undefined
-      ? getSourceFile.call(host, path, language, ...rest)
-      : ts.createSourceFile(path, text, language);
+    if (text !== undefined) return ts.createSourceFile(path, text, language);
+    const known = parsed.get(path) ?? getSourceFile.call(host, path, language, ...rest);
+    parsed.set(path, known);
+    return known;
   };
   const program = ts.createProgram([...files.keys()], options, host);
   const errors = (name: string): string[] => {

@@ -22,9 +22,14 @@ export interface OwnNumber {
   readonly text: string;
 }
 
+/** The table of the case and its words are data: bounds, usual spans and examples stand in them and nowhere else. */
+const DATA = /(?:^|\/)case\/(?:table|words)(?:-[a-z]+)?\.ts$/u;
+
 /** Arithmetic operators, calls of `Math` other than `min` and `max`, and numeric literals but 0 and 1, below a folder. */
 export function ownNumbers(folder: string): OwnNumber[] {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+    (file) => file.endsWith('.ts') && !DATA.test(file),
+  );
   return files.sort().flatMap((file) => inFile(join(folder, file)));
 }
 

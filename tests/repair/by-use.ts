@@ -1,4 +1,4 @@
-import { type Designed, designRepair, type RepairCase } from '../../src/repair/index.js';
+import { type Designed, designRepair, type RepairCase, type StepId, type Timeline } from '../../src/repair/index.js';
 
 /** The cures or mixes that a design has, each with its use, in the order in which the design names them. */
 export function listed<Parts extends object>(parts: Parts): [string, Exclude<Parts[keyof Parts], 'none'>][] {
@@ -17,4 +17,11 @@ export function designed(repairCase: RepairCase): Designed {
   if (design.verdict !== 'designed')
     throw new Error(`not designed: ${JSON.stringify([design.reasons, design.missing])}`);
   return design;
+}
+
+/** How long a step takes, in a timeline or a plan. */
+export function timeOf({ steps }: Pick<Timeline, 'steps'>, id: StepId): number {
+  const duration = steps.find((step) => step.id === id)?.duration;
+  if (duration?.known !== true) throw new Error(`no time for the step ${id}`);
+  return duration.time;
 }

@@ -313,7 +313,7 @@ describe('properties', () => {
   });
 
   it('with the default method a thinner wall never lowers the laminate, on both sides of the 1 mm switch', () => {
-    const withHole = { ...partWall, defect: { ...partWall.defect, holeDiameter: length.mm(20) } };
+    const withHole = { ...partWall, defect: { ...partWall.defect, holeAtEndOfLife: length.mm(20) } };
     const at = withPressure(withHole, 1);
     fc.assert(
       fc.property(

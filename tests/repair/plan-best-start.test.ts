@@ -17,7 +17,7 @@ const step = (hours: number, steel: number, humidity: number): ForecastStep => (
   relativeHumidity: ratio.percent(humidity),
 });
 const withForecast = (...forecast: ForecastStep[]): RepairCase => {
-  const [now] = forecast;
+  const { duration: _, ...now } = forecast[0] as ForecastStep;
   return { ...planned, site: { ...planned.site, ...now, forecast } };
 };
 

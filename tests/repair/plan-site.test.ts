@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arealWeight, length, ratio, temperature, time } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase, type SiteDesign } from '../../src/repair/index.js';
+import { designRepair, type ForecastStep, type RepairCase, type SiteDesign } from '../../src/repair/index.js';
 import { openWorkbook } from '../../src/repair/job/workbook.js';
 import { judgeSite } from '../../src/repair/site/site.js';
 import { dewPoint } from '../../src/site/index.js';
-import { designed, listed, present } from './by-use.js';
+import { designed, present, timeOf } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
 import { planned } from './plan-cases.js';
 
@@ -40,14 +40,14 @@ describe('the site of a design', () => {
   });
 
   it('has to hold to the end of the last cure, mixing and placing of the filler included', () => {
-    const { cures, mixes, rolls, site } = designRepair(planned);
+    const { mixes, rolls, site, timeline } = designed(planned);
     const { filler } = planned;
-    const mix = present(mixes?.filler);
+    const mix = present(mixes.filler);
     if (filler === 'none') throw new Error('the case needs a filler');
     const placing = mix.batches * 300 + mix.mass / filler.rate;
-    const sum =
-      listed(present(cures)).reduce((total, [, { wait }]) => total + wait, 0) + placing + (rolls?.wrapTime ?? 0);
-    expect(site?.holdTime).toBeCloseTo(sum, 6);
+    const waits = timeOf(timeline, 'filler-wait') + timeOf(timeline, 'cure');
+    const sum = waits + placing + (rolls.wrapTime ?? Number.NaN);
+    expect(site.holdTime).toBeCloseTo(sum, 6);
   });
 
   it('waits where the case has no forecast, and says for how long one is needed', () => {
@@ -104,13 +104,16 @@ describe('the site of a design', () => {
 
   it('goes by the forecast for the cure where no history is given: a colder night lengthens the wait', () => {
     const waits = (degrees: number) =>
-      designRepair(
-        withSite(planned, {
-          forecast: planned.site.forecast?.map((step, index) =>
-            index === 1 ? { ...step, pipeTemperature: temperature.degC(degrees) } : step,
-          ),
-        }),
-      ).cures?.laminate.wait ?? 0;
+      timeOf(
+        designed(
+          withSite(planned, {
+            forecast: planned.site.forecast?.map((step, index) =>
+              index === 1 ? { ...step, pipeTemperature: temperature.degC(degrees) } : step,
+            ),
+          }),
+        ).timeline,
+        'cure',
+      );
     expect(waits(11)).toBeGreaterThan(waits(16));
   });
 });
@@ -122,10 +125,10 @@ describe('worse weather', () => {
     air: fc.double({ min: 5, max: 35, noNaN: true }),
     humidity: fc.double({ min: 0.2, max: 0.99, noNaN: true }),
   });
-  const { found, cures, mixes, rolls } = designed(planned);
+  const { found, timeline } = designed(planned);
   /** Steel too cold for the resin ends the design before its site: the gate is asked all the same, with the times of the planned case. */
   const siteAt = (repairCase: RepairCase): SiteDesign =>
-    designRepair(repairCase).site ?? judgeSite(openWorkbook(repairCase, {}), { found, cures, mixes, rolls });
+    designRepair(repairCase).site ?? judgeSite(openWorkbook(repairCase, {}), { found, timeline });
   const weatherOf = (steps: readonly { steel: number; air: number; humidity: number }[]) => {
     const forecast = steps.map(({ steel, air, humidity }) => ({
       duration: time.hour(24),
@@ -133,7 +136,7 @@ describe('worse weather', () => {
       airTemperature: temperature.degC(air),
       relativeHumidity: ratio.fraction(humidity),
     }));
-    const [now] = forecast;
+    const { duration: _, ...now } = forecast[0] as ForecastStep;
     return siteAt(withSite(planned, { ...now, forecast })).weather;
   };
 

@@ -12,7 +12,7 @@ import {
   time,
 } from '../../src/quantity/index.js';
 import { type CureDesign, designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
-import { present } from './by-use.js';
+import { designed, present, timeOf } from './by-use.js';
 import { atWork, leaking, partWall } from './example-case.js';
 
 /** Each of these was once unsafe, ignored or a dead end. */
@@ -140,7 +140,9 @@ describe('the pipe', () => {
       });
     expect(designRepair(profile(120, 3.38)).verdict).toBe('designed');
     expect(() => designRepair(profile(60, 3.38))).toThrow(/whole defect/);
-    expect(() => designRepair(profile(120, 1))).toThrow(/agree with the remaining wall/);
+    expect(() => designRepair(profile(120, 1))).toThrow(
+      /deepest point of the profile and defect\.remainingWall leaves that depth/,
+    );
   });
 
   it('deepens everywhere between the sound ends of its profile', () => {
@@ -184,9 +186,9 @@ describe('temperature', () => {
         { duration: time.hour(90), temperature: temperature.degC(15) },
       ],
     });
-    const alone = designRepair({ ...falling, filler: 'none' });
-    const both = designRepair(falling);
-    expect(laminateCure(both).wait).toBeGreaterThan(laminateCure(alone).wait);
+    const alone = designed({ ...falling, filler: 'none' });
+    const both = designed(falling);
+    expect(timeOf(both.timeline, 'cure')).toBeGreaterThan(timeOf(alone.timeline, 'cure'));
   });
 
   it('asks for a longer history when it ends before the cure', () => {

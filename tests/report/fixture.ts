@@ -192,7 +192,7 @@ export function inventedDesign(): Designed {
         fitAsItIs: true,
         methods: [
           { criterion: 'original B31G', value: gauge.MPa(5.1) },
-          { criterion: 'DNV-RP-F101', needs: 'the tensile strength' },
+          { criterion: 'DNV-RP-F101', needs: { text: 'the tensile strength' } },
         ],
       },
     },
@@ -204,33 +204,33 @@ export function inventedDesign(): Designed {
       axialStrain: strain.percent(0.16),
       thickness: {
         candidates: [
-          { criterion: 'hoop strain', value: length.mm(2.5) },
-          { criterion: 'axial strain', value: length.mm(3.94) },
+          { criterion: 'hoop strain, substrate ignored', value: length.mm(2.5) },
+          { criterion: 'axial strain, substrate ignored', value: length.mm(3.94) },
         ],
-        governing: 'axial strain',
+        governing: 'axial strain, substrate ignored',
         value: length.mm(3.94),
       },
       alternatives: [
         { criterion: 'substrate yielded', value: length.mm(1.25) },
-        { criterion: 'long-term strength', needs: 'the long-term strength of the laminate' },
+        { criterion: 'long-term strength', needs: { text: 'the long-term strength of the laminate' } },
       ],
       leastPlies: 2,
       plies: 5,
       laidThickness: length.mm(4),
       wrappedDiameter: length.mm(327.9),
       resistance: {
-        candidates: [{ criterion: 'axial strain', value: gauge.MPa(1.015) }],
-        governing: 'axial strain',
+        candidates: [{ criterion: 'axial strain, substrate ignored', value: gauge.MPa(1.015) }],
+        governing: 'axial strain, substrate ignored',
         value: gauge.MPa(1.015),
       },
     },
     extent: {
       overlap: {
         candidates: [
-          { criterion: 'two root D t', value: length.mm(104.2) },
-          { criterion: 'least 50 mm', value: length.mm(50) },
+          { criterion: 'geometry', value: length.mm(104.2) },
+          { criterion: 'minimum', value: length.mm(50) },
         ],
-        governing: 'two root D t',
+        governing: 'geometry',
         value: length.mm(104.2),
       },
       taper: length.mm(20),
@@ -251,7 +251,11 @@ export function inventedDesign(): Designed {
     cures: {
       putty: 'none',
       filler: 'none',
-      laminate: { material: 'glass and epoxy, invented', wait: time.hour(51.4), workingTime: time.minute(54) },
+      laminate: {
+        material: 'glass and epoxy, invented',
+        workingTime: time.minute(54),
+        law: { sort: 'same at every hour', wait: time.hour(51.4) },
+      },
     },
     mixes: {
       filler: {
@@ -294,6 +298,22 @@ export function inventedDesign(): Designed {
       needsSecondMethod: true,
       inspection: [],
       pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: time.hour(1) },
+    },
+    timeline: {
+      steps: [
+        {
+          id: 'cure',
+          sort: 'hold point',
+          after: [],
+          takes: { cure: 'laminate' },
+          startsAt: time.hour(0),
+          endsAt: time.hour(51.4),
+          duration: { known: true, time: time.hour(51.4) },
+          slack: time.hour(0),
+          critical: true,
+        },
+      ],
+      earliestReturn: time.hour(51.4),
     },
     assumed: [
       {

@@ -65,7 +65,7 @@ describe('a plan as text', () => {
   });
 
   it('marks what is common practice, apart from what the design asks', () => {
-    expect(planText(planWork(designRepair(planned)))).toMatch(/\nTRADE Knead or stir for 5 min to one even colour/);
+    expect(planText(planWork(designRepair(planned)))).toMatch(/\nTRADE Bare steel older than 4 h is prepared again/);
   });
 });
 

@@ -253,7 +253,16 @@ function toExact(value: unknown): Exact {
   return typeof value === 'number' ? mathDigits.bignumber(exactDecimal(value)) : (value as Exact);
 }
 
+const compiled = new WeakMap<AnyFormula, ExactEquation>();
+
+/** The equation of a formula, compiled once for all that ask for it. */
 export function exactEquation(formula: AnyFormula): ExactEquation {
+  const equation = compiled.get(formula) ?? compileExact(formula);
+  compiled.set(formula, equation);
+  return equation;
+}
+
+function compileExact(formula: AnyFormula): ExactEquation {
   const literals = new Map<string, BigNumber>();
   const { where, branches } = compileEquation(formula, (expression) => compileDigits(expression, literals));
 

@@ -5,6 +5,7 @@ export * from './cure-wait-over-history.js';
 export * from './cure-wait-over-swing.js';
 export { activationEnergyMissing, type EnergyChoice } from './energy-bounds.js';
 export * from './first-cool-hour.js';
+export * from './history-from.js';
 export * from './makers-time.js';
 export * from './overcoat-window.js';
 export * from './pot-life.js';

@@ -33,8 +33,8 @@ export function overlapFromHole(input: OverlapFromHoleInput): Length {
   below(t, D / 2, 'half the outside diameter', 'wallThickness', 'm');
   positive(n, 'multiple', '');
   positive(r, 'share', '');
-  const limit = r * Math.sqrt(D * t);
-  if (d >= limit) {
+  if (overlapFromHoleBeyondShare(input)) {
+    const limit = r * Math.sqrt(D * t);
     refuse({
       code: 'outside-validity',
       parameter: 'holeDiameter',
@@ -48,6 +48,11 @@ export function overlapFromHole(input: OverlapFromHoleInput): Length {
   const l = n * d;
   finite(l, 'overlap', 'm');
   return l as Length;
+}
+
+/** Whether a hole is so large that its overlap follows from the geometry of the pipe alone. */
+export function overlapFromHoleBeyondShare(input: OverlapFromHoleInput): boolean {
+  return input.holeDiameter >= (input.share ?? 0.5) * Math.sqrt(input.outsideDiameter * input.wallThickness);
 }
 
 export const overlapFromHoleFormula = /* @__PURE__ */ formula<OverlapFromHoleInput, Length>({

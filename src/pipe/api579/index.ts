@@ -1,4 +1,5 @@
 export * from './api579-length-parameter.js';
+export * from './api579-shell.js';
 export * from './circumferential-extent-limit.js';
 export * from './folias-api579.js';
 export * from './local-metal-loss.js';

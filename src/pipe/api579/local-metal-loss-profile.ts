@@ -7,13 +7,13 @@ import {
   lossUpTo,
   weakestSubLength,
 } from '../remaining-strength/depth-profile.js';
-import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
 import {
   type Api579Shell,
   checkApi579Shell,
   checkThinnestPoint,
   localMetalLossDiscontinuityUnchecked,
-} from './local-metal-loss.js';
+} from './api579-shell.js';
+import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
 
 /** One point of a critical thickness profile: the thinnest wall on the ring of the pipe at this position. */
 export interface WallPoint {

@@ -1,18 +1,13 @@
-import { atMost, finite, formula, nonNegative, positive, refuse } from '../../formula/index.js';
+import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { GaugePressure, Length } from '../../quantity/index.js';
 import { api579LengthParameter } from './api579-length-parameter.js';
+import {
+  type Api579Shell,
+  checkApi579Shell,
+  checkThinnestPoint,
+  localMetalLossDiscontinuityUnchecked,
+} from './api579-shell.js';
 import { foliasApi579 } from './folias-api579.js';
-
-/** What both levels of API 579-1, Part 5 ask for beside the loss itself. */
-export interface Api579Shell {
-  readonly insideDiameter: Length;
-  readonly correctedWall: Length;
-  readonly futureAllowance?: Length;
-  readonly workingPressure: GaugePressure;
-  readonly allowableFactor?: number;
-  readonly leastWall?: Length;
-  readonly distanceToDiscontinuity?: Length;
-}
 
 export interface LocalMetalLossInput extends Api579Shell {
   readonly measuredMinimum: Length;
@@ -70,50 +65,6 @@ export function localMetalLoss(input: LocalMetalLossInput): LocalMetalLoss {
     reducedPressure: (MAWP * Math.min(1, RSF / RSFa)) as GaugePressure,
     accepted: RSF >= RSFa,
   };
-}
-
-/**
- * Refuses a shell that cannot be, and one too close to a discontinuity.
- *
- * @internal
- */
-export function checkApi579Shell(shell: Api579Shell): void {
-  const { insideDiameter: D, correctedWall: t, futureAllowance = 0, workingPressure, allowableFactor = 0.9 } = shell;
-  positive(D, 'insideDiameter', 'm');
-  positive(t, 'correctedWall', 'm');
-  nonNegative(futureAllowance, 'futureAllowance', 'm');
-  nonNegative(workingPressure, 'workingPressure', 'Pa');
-  positive(allowableFactor, 'allowableFactor', '');
-  atMost(allowableFactor, 1, 'full strength', 'allowableFactor', '');
-  if (shell.leastWall !== undefined) nonNegative(shell.leastWall, 'leastWall', 'm');
-  const distance = shell.distanceToDiscontinuity;
-  if (distance === undefined) return;
-  nonNegative(distance, 'distanceToDiscontinuity', 'm');
-  const reach = 1.8 * (Math.sqrt(D) * Math.sqrt(t));
-  if (distance < reach) outside('distanceToDiscontinuity', distance, `must be at least 1.8 sqrt(D_i t_c), ${reach} m`);
-}
-
-/**
- * Refuses a thinnest point that leaves too little of the wall, or too little wall.
- *
- * @internal
- */
-export function checkThinnestPoint(shell: Api579Shell, measured: number, parameter: string): void {
-  const { correctedWall, futureAllowance = 0, leastWall = 0.0013 } = shell;
-  const left = measured - futureAllowance;
-  if (!(left >= 0.2 * correctedWall)) {
-    outside(parameter, measured, `must leave at least 0.2 of the corrected wall, ${0.2 * correctedWall} m`);
-  }
-  if (left < leastWall) outside(parameter, measured, `must leave at least ${leastWall} m of wall`);
-}
-
-function outside(parameter: string, value: number, constraint: string): never {
-  refuse({ code: 'outside-validity', parameter, value, unit: 'm', constraint, source: 'API 579-1, Part 5' });
-}
-
-/** Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one. */
-export function localMetalLossDiscontinuityUnchecked(input: Api579Shell): boolean {
-  return input.distanceToDiscontinuity === undefined;
 }
 
 export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput, LocalMetalLoss>({

@@ -1,4 +1,8 @@
+export * from './damage-safety-factor.js';
+export * from './defect-aspect-ratio.js';
+export * from './defect-circle-diameter.js';
 export type { DepthPoint } from './depth-profile.js';
+export * from './design-factor-of-safety-factor.js';
 export * from './flow-stress-mean.js';
 export * from './flow-stress-multiple.js';
 export * from './flow-stress-offset.js';
@@ -18,6 +22,6 @@ export {
   type RemainingStrengthMethod,
   remainingStrengthMethods,
 } from './remaining-strength-methods.js';
+export * from './remaining-wall.js';
 export * from './safe-pressure.js';
 export * from './wall-less-reading-error.js';
-export * from './working-safety-factor.js';

@@ -1,8 +1,9 @@
-import { decide, nonNegative, oneOf, positive, type Recorder, refuse } from '../../formula/index.js';
+import { decide, nonNegative, oneOf, positive, type Recorder, refuse, step } from '../../formula/index.js';
 import type { GaugePressure } from '../../quantity/index.js';
+import { assessByMethod } from './assess-by-method.js';
+import { damageSafetyFactor } from './damage-safety-factor.js';
 import { checkPartWallDefect } from './part-wall-defect.js';
 import {
-  assess,
   type FlowStressChoice,
   flowStressChoices,
   type MethodInside,
@@ -39,15 +40,16 @@ export interface RemainingStrength {
  */
 export function remainingStrength(input: RemainingStrengthInput, recorder?: Recorder): RemainingStrength {
   check(input);
-  const flowStress = input.flowStress ?? '1.1 yield';
-  const safetyFactor = settleSafetyFactor(input);
+  const flowStress = input.flowStress ?? '1.1 SMYS';
+  const safetyFactor = settleSafetyFactor(input, recorder);
   const job: RemainingStrengthJob = { input, recorder, flowStress, safetyFactor };
-  const methods = remainingStrengthMethods.map((method) => assess(job, method));
+  const methods = remainingStrengthMethods.map((method) => assessByMethod(job, method));
   const chosen = input.method === undefined ? lowest(methods) : named(input.method, methods);
   explain(recorder, input.method, chosen, methods);
   const { method, safePressure, failurePressure, notes } = chosen;
-  const answer = { method, safePressure, safetyFactor, flowStress, notes, methods };
-  return failurePressure === undefined ? answer : { ...answer, failurePressure };
+  return failurePressure === undefined
+    ? { method, safePressure, safetyFactor, flowStress, notes, methods }
+    : { method, safePressure, failurePressure, safetyFactor, flowStress, notes, methods };
 }
 
 function lowest(methods: readonly MethodResult[]): MethodInside {
@@ -107,16 +109,16 @@ function checkProfileAgainstDepth({ profile, defectDepth }: RemainingStrengthInp
   refuse({ code: 'invalid-input', parameter, value: point.depth, unit: 'm', constraint });
 }
 
-/** The stated factor, never below 1/F; without one the larger of 1/F and 1.25. */
-function settleSafetyFactor({ safetyFactor, designFactor }: RemainingStrengthInput): number {
+/** The stated factor, never below 1/F; without one the larger of 1/F and the least factor. */
+function settleSafetyFactor(
+  { safetyFactor, designFactor }: RemainingStrengthInput,
+  recorder: Recorder | undefined,
+): number {
   if (designFactor === undefined) {
     if (safetyFactor !== undefined) return safetyFactor;
     const constraint = 'must be given, or the design factor of the line, whose inverse it is';
     refuse({ code: 'invalid-input', parameter: 'safetyFactor', value: 'missing', unit: '', constraint });
   }
-  if (!(Number.isFinite(designFactor) && designFactor > 0 && designFactor <= 1)) {
-    const constraint = 'must be above 0 and at most 1';
-    refuse({ code: 'invalid-input', parameter: 'designFactor', value: designFactor, unit: '', constraint });
-  }
-  return Math.max(1 / designFactor, safetyFactor ?? 1.25);
+  const factors = safetyFactor === undefined ? { designFactor } : { designFactor, safetyFactor, leastFactor: 1 };
+  return step(recorder, 'pipe/damage-safety-factor', damageSafetyFactor, factors);
 }

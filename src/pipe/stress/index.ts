@@ -14,6 +14,7 @@ export * from './mean-diameter-hoop-stress.js';
 export * from './outside-hoop-stress.js';
 export * from './restrained-pressure-stress.js';
 export * from './restrained-thermal-stress.js';
+export * from './strain-at-stress.js';
 export * from './thick-wall-axial-stress.js';
 export * from './thick-wall-hoop-stress.js';
 export * from './thick-wall-radial-stress.js';

@@ -5,6 +5,7 @@ import { missingTo } from '../../numeric/index.js';
 import type { ActivationEnergy, Amount } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
+import { stepAt } from '../timeline/timeline.js';
 import { notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
@@ -22,7 +23,9 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') {
     const value = historyDuration({ steps });
-    return reaching('cure', { name: 'time of cure', kind: 'time', value }, design.cures.laminate.wait);
+    const wait = stepAt(design.timeline, 'cure')?.duration;
+    if (wait?.known !== true) return notShown('cure', 'the design knows no time for the cure');
+    return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait.time);
   }
   const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };

@@ -1,9 +1,9 @@
 import type { SourceTag } from '../../formula/index.js';
+import type { FlowStressChoice, RemainingStrengthMethod } from '../../pipe/index.js';
 import type {
   CorrosionRate,
   Force,
   GaugePressure,
-  Kind,
   Length,
   Modulus,
   Moment,
@@ -61,7 +61,7 @@ export interface RepairCase {
 /** A value from a table of this library, for a row that the case names. */
 export interface LookedUp {
   readonly name: string;
-  readonly kind: Kind;
+  readonly kind: 'length' | 'stress';
   readonly value: number;
   readonly tag: SourceTag;
   /** Which row of which table. */
@@ -192,15 +192,10 @@ export interface PressureCycles {
 
 export type Fitting = 'none' | 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
 
-export type StrengthMethod =
-  | 'original B31G'
-  | 'modified B31G'
-  | 'effective area'
-  | 'DNV-RP-F101'
-  | 'API 579-1 Level 1'
-  | 'API 579-1 Level 2';
+/** By the names that the methods have everywhere. */
+export type StrengthMethod = RemainingStrengthMethod;
 
-export type FlowStressRule = 'SMYS + 69 MPa' | '1.1 SMYS' | '(SMYS + SMTS) / 2';
+export type FlowStressRule = FlowStressChoice;
 
 /** How the remaining strength of the pipe is to be judged; what is not named is chosen on the safe side. */
 export interface Assessment {

@@ -20,6 +20,7 @@ import type { SealLimit } from '../../seal/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { LineAtWork, PreparationGrade } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
+import type { LineLimit } from './criteria.js';
 
 /** The line while people work on it, and the highest pressure at which they may. */
 export interface LineDesign {
@@ -28,7 +29,7 @@ export interface LineDesign {
   readonly pressure: GaugePressure;
   /** Absent where the line is empty: nothing then rests on its wall. */
   readonly highestPressure?: GaugePressure;
-  readonly limitedBy?: 'safe pressure of the thinned wall' | 'recent pressure' | 'metal round the hole';
+  readonly limitedBy?: LineLimit;
 }
 
 /** How the leak is held before the wrap. */

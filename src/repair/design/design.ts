@@ -1,4 +1,5 @@
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
+import type { OverlapCriterion } from '../../laminate/index.js';
 import type {
   Amount,
   Area,
@@ -13,6 +14,9 @@ import type {
 } from '../../quantity/index.js';
 import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
+import type { CureLaw } from '../timeline/cure-law.js';
+import type { Timeline } from '../timeline/timeline.js';
+import type { LaminateCriterion } from './criteria.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
 export type { MissingInput };
@@ -47,19 +51,19 @@ export interface UsedRule {
 /** A candidate that could not be computed, and what it would need. */
 export interface Unavailable {
   readonly criterion: string;
-  readonly needs: string;
+  readonly needs: Line;
 }
 
 /** One candidate for a quantity, by the name of its criterion. */
-export interface Candidate<Q extends number = number> {
-  readonly criterion: string;
+export interface Candidate<Q extends number = number, C extends string = string> {
+  readonly criterion: C;
   readonly value: Q;
 }
 
 /** Several candidates, and the one that governs. */
-export interface Governed<Q extends number = number> {
-  readonly candidates: readonly Candidate<Q>[];
-  readonly governing: string;
+export interface Governed<Q extends number = number, C extends string = string> {
+  readonly candidates: readonly Candidate<Q, C>[];
+  readonly governing: C;
   readonly value: Q;
 }
 
@@ -96,7 +100,7 @@ export interface LaminateDesign {
   readonly axialStrain: Strain;
   /** Diameter that the laminate goes round: over the filler. */
   readonly wrappedDiameter: Length;
-  readonly thickness: Governed<Length>;
+  readonly thickness: Governed<Length, LaminateCriterion>;
   /** Thickness by the methods that were not chosen, for comparison. */
   readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
   readonly plies: number;
@@ -104,11 +108,11 @@ export interface LaminateDesign {
   readonly leastPlies: number;
   readonly laidThickness: Length;
   /** Pressure that the laid thickness resists. */
-  readonly resistance: Governed<GaugePressure>;
+  readonly resistance: Governed<GaugePressure, LaminateCriterion>;
 }
 
 export interface ExtentDesign {
-  readonly overlap: Governed<Length>;
+  readonly overlap: Governed<Length, OverlapCriterion>;
   readonly taper: Length;
   /** Length at the end of life that lies between the two overlaps. */
   readonly defectLength: Length;
@@ -169,10 +173,10 @@ export interface CureDesigns {
 
 export interface CureDesign {
   readonly material: string;
-  /** Longest wait of the cases considered. */
-  readonly wait: Time;
   /** Shortest working time of the cases considered. */
   readonly workingTime: Time;
+  /** How its wait follows from the hour at which it is laid: the wait itself stands in the timeline. */
+  readonly law: CureLaw;
 }
 
 /** What every design says, whatever became of it. */
@@ -207,9 +211,11 @@ export interface DesignParts {
   readonly mixes: MixDesigns;
   /** How the wrap is laid, roll by roll. */
   readonly rolls: RollsDesign;
+  readonly acceptance: AcceptanceDesign;
+  /** When each step of the job begins and ends: every hour that is printed comes from it. */
+  readonly timeline: Timeline;
   /** Whether work may start, as read and forecast. */
   readonly site: SiteDesign;
-  readonly acceptance: AcceptanceDesign;
 }
 
 /** A design that was made: every part is there. */

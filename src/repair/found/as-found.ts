@@ -3,81 +3,61 @@ import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
   hoopStress,
+  metalLossDepth,
   outsideDiameterFromCircumference,
   throughWallAtEndOfLife,
   wallAtEndOfLife,
 } from '../../pipe/index.js';
-import type { Length, Stress } from '../../quantity/index.js';
+import type { Length } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
-import { growthOf } from './growth.js';
-import { checkRupture, holeAtTheEnd } from './hole.js';
-import { assessStrength } from './strength.js';
+import { use, type Workbook } from '../job/workbook.js';
+import { type GrowthRates, growthOf } from './growth.js';
+import { holeAtTheEnd } from './hole.js';
+import { checkRupture } from './rupture.js';
+import { stressOfSoundPipe } from './sound-pipe.js';
+import { strengthAtTheEnd } from './strength-at-end.js';
 
-/** The pipe as it was found and as it will be at the end of the repair's life. */
+/** Being filled in: what comes last depends on whether the wall is gone by the end. */
+type Draft = { -readonly [K in keyof AsFound]: AsFound[K] };
+
+/** The pipe as it was found and as it will be at the end of the repair's life (ISO 24817, defect types). */
 export function assessPipe(work: Workbook): AsFound | Open {
-  const { recorder, case: repairCase } = work;
-  const { pipe, service, defect, repair } = repairCase;
-  heading(recorder, 'Pipe as found');
+  heading(work.recorder, 'Pipe as found');
   const outsideDiameter = diameterOf(work);
-  const { wallThickness } = pipe;
-  const pressure = service.designPressure;
-  const hoopStressSound = step(
-    recorder,
-    'pipe/hoop-stress',
-    hoopStress,
-    { pressure, outsideDiameter, wallThickness },
-    'sound pipe',
-  );
+  const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
 
-  checkSoundPipe(work, hoopStressSound);
-
-  heading(recorder, 'Pipe at the end of the life of the repair');
+  heading(work.recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);
   if (growth === undefined) return open;
-  const life = repair.life;
-  const wallThen =
-    defect.remainingWall > 0
-      ? step(recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, {
-          presentWall: defect.remainingWall,
-          rate: growth.depth,
-          life,
-        })
-      : (0 as Length);
-  const depth = (wallThickness - defect.remainingWall) as Length;
-  const depthThen = step(recorder, 'pipe/defect-depth-at-end-of-life', defectDepthAtEndOfLife, {
-    defectDepth: depth,
-    rate: growth.depth,
-    life,
-  });
-  const lengthThen = step(recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, {
-    defectLength: defect.axialLength,
-    rate: growth.length,
-    life,
-  });
-  const throughWall = becomesThroughWall(work, wallThen);
-  const base = {
+  const wall = wallThen(work, growth);
+  const found: Draft = {
     outsideDiameter,
     hoopStressSound,
-    wallAtEndOfLife: wallThen,
-    depthAtEndOfLife: Math.min(depthThen, wallThickness) as Length,
-    lengthAtEndOfLife: lengthThen,
-    throughWall,
+    wallAtEndOfLife: wall,
+    depthAtEndOfLife: depthThen(work, growth),
+    lengthAtEndOfLife: lengthThen(work, growth),
+    throughWall: becomesThroughWall(work, wall),
   };
-  if (throughWall) {
-    checkRupture(work, base);
-    return { ...base, ...holeAtTheEnd(work, base, growth) };
+  if (found.throughWall) {
+    checkRupture(work, found);
+    const hole = holeAtTheEnd(work, found, growth);
+    if (hole === undefined) return found;
+    found.holeAtEndOfLife = hole.atEndOfLife;
+    found.designHole = hole.toDesignFor;
+    return found;
   }
-  const thinned = step(
-    recorder,
+  const thinned = { pressure: work.case.service.designPressure, outsideDiameter, wallThickness: wall };
+  found.hoopStressThinned = step(
+    work.recorder,
     'pipe/hoop-stress',
     hoopStress,
-    { pressure, outsideDiameter, wallThickness: wallThen },
+    thinned,
     'least wall at the end of life',
   );
-  const strength = assessStrength(work, base, growth);
-  return { ...base, hoopStressThinned: thinned, ...(strength === undefined ? {} : { strength }) };
+  const strength = strengthAtTheEnd(work, found, growth);
+  if (strength !== undefined) found.strength = strength;
+  return found;
 }
 
 function diameterOf(work: Workbook): Length {
@@ -88,33 +68,48 @@ function diameterOf(work: Workbook): Length {
   });
 }
 
-/** The overlaps lie on the sound pipe: it has to carry the pressure by itself. */
-function checkSoundPipe(work: Workbook, found: Stress): void {
-  const { yieldStrength, allowableStress } = work.case.pipe.material;
-  if (found > yieldStrength) {
-    work.reasons.push({
-      text: 'the sound pipe beside the defect would yield at the design pressure: no repair of the defect mends that',
-      found: { name: 'hoop stress of the sound pipe', kind: 'stress', value: found },
-      limit: { name: 'yield strength', kind: 'stress', value: yieldStrength },
-    });
-  } else if (allowableStress !== undefined && found > allowableStress) {
-    warn(
-      work,
-      'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
-    );
-  }
+/** A wall that is gone today stays gone. */
+function wallThen(work: Workbook, growth: GrowthRates): Length {
+  const { defect, repair } = work.case;
+  if (defect.remainingWall === 0) return 0 as Length;
+  return step(work.recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, {
+    presentWall: defect.remainingWall,
+    rate: growth.depth,
+    life: repair.life,
+  });
 }
 
-function becomesThroughWall(work: Workbook, wallThen: Length): boolean {
-  const { defect } = work.case;
-  if (defect.kind === 'through-wall hole') {
+/** Never deeper than the wall is thick. */
+function depthThen(work: Workbook, growth: GrowthRates): Length {
+  const { recorder, case: repairCase } = work;
+  const { wallThickness } = repairCase.pipe;
+  const { remainingWall } = repairCase.defect;
+  const defectDepth = step(recorder, 'pipe/metal-loss-depth', metalLossDepth, { wallThickness, remainingWall });
+  const depth = step(recorder, 'pipe/defect-depth-at-end-of-life', defectDepthAtEndOfLife, {
+    defectDepth,
+    rate: growth.depth,
+    life: repairCase.repair.life,
+  });
+  return Math.min(depth, wallThickness) as Length;
+}
+
+function lengthThen(work: Workbook, growth: GrowthRates): Length {
+  return step(work.recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, {
+    defectLength: work.case.defect.axialLength,
+    rate: growth.length,
+    life: work.case.repair.life,
+  });
+}
+
+/** A leak, or a wall below the least that counts as a wall (ISO 24817, defect types; PCC-2, 401-3.4). */
+function becomesThroughWall(work: Workbook, wall: Length): boolean {
+  if (work.case.defect.kind === 'through-wall hole') {
     decide(work.recorder, 'designed as a through-wall defect', 'the pipe leaks');
     return true;
   }
-  const leastWall = use(work, 'least wall that counts as a wall', work.rules.throughWallBelow);
   const through = step(work.recorder, 'pipe/through-wall-at-end-of-life', throughWallAtEndOfLife, {
-    wallAtEndOfLife: wallThen,
-    leastWall,
+    wallAtEndOfLife: wall,
+    leastWall: use(work, 'least wall that counts as a wall', work.rules.throughWallBelow),
   });
   decide(
     work.recorder,

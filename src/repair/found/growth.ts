@@ -27,7 +27,7 @@ export function growthOf(work: Workbook): GrowthRates | undefined {
   return need(
     work,
     'defect.growth',
-    `${defect.cause === 'unknown' ? 'a cause that is not known may be internal, and internal loss' : defect.cause} goes on under the repair: depth and length at the end of its life depend on the rates (0 mm/year can be stated, but has to be stated)`,
+    `${defect.cause === 'unknown' ? 'a cause that is not known may be internal, and internal loss' : defect.cause} goes on under the repair: depth and length at the end of its life depend on the rates (that nothing grows can be stated as a rate of zero, but has to be stated)`,
     'the inspection records: wall measured at two dates',
   );
 }

@@ -1,115 +1,76 @@
 import { step } from '../../formula/index.js';
-import {
-  pressureIgnoredAxial,
-  pressureIgnoredAxialHasLimit,
-  pressureIgnoredHoop,
-  thicknessIgnoredAxial,
-  thicknessIgnoredHoop,
-} from '../../laminate/index.js';
+import { pressureIgnoredHoop, relievingForce, thicknessIgnoredHoop } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
+import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
-import type { MethodOutcome, ThicknessJob } from './loads.js';
+import { axialResistances, axialThicknesses } from './ignored-axial.js';
+import { externalForceOf, type ThicknessJob } from './loads.js';
+import type { ThicknessRecord } from './method.js';
 
-/** The laminate carries everything: neither the remaining wall nor the pressure during the work enters. */
-export function thicknessIgnoringPipe(work: Workbook, job: ThicknessJob): MethodOutcome {
-  const { recorder, case: repairCase } = work;
-  const { laminate, service, repair } = repairCase;
-  const { poissonRatio } = laminate;
-  const { strains, found, hoopModulus } = job;
+const HOOP: LaminateCriterion = 'hoop strain, substrate ignored';
+
+/**
+ * The laminate carries everything: neither the remaining wall nor the pressure during the work enters (ISO 24817, 7.5.5;
+ * PCC-2, Eq. 8 and 9).
+ */
+export const substrateIgnored: ThicknessRecord = {
+  countsOnMetal: false,
+  needs: () => undefined,
+  thickness: (work, job) => {
+    const candidates = [hoopThickness(work, job)];
+    for (const axial of axialThicknesses(work, job)) candidates.push(axial);
+    return candidates;
+  },
+  resistance: (work, job, laminateThickness) => {
+    const candidates = [hoopResistance(work, job, laminateThickness)];
+    for (const axial of axialResistances(work, job, laminateThickness)) candidates.push(axial);
+    return candidates;
+  },
+};
+
+function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
+  const { service, laminate, repair } = work.case;
   if (repair.axialRelief === true) {
     warn(
       work,
       'The hoop thickness counts on the relief by the end load, as the case asks: it holds only while that end load is surely there.',
     );
   }
-  // A push along the pipe bulges the laminate: it is counted against the hoop line, a pull never for it.
-  const push = Math.min(0, job.externalForce);
-  const relief = repair.axialRelief === true ? closedEnd(service.designPressure, found.outsideDiameter) : 0;
-  const hoop = step(recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
+  const value = step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
     pressure: service.designPressure,
-    outsideDiameter: job.wrappedDiameter,
-    hoopModulus,
-    poissonRatio,
-    allowableStrain: strains.hoop,
-    axialForce: (relief + push) as Force,
-  });
-  return [{ criterion: 'hoop strain, substrate ignored', value: hoop }, ...axialIgnoringPipe(work, job)];
-}
-
-/** The axial lines with the pipe ignored: with the pressure, and the external force while the line is without pressure. */
-export function axialIgnoringPipe(work: Workbook, job: ThicknessJob): readonly Candidate<Length>[] {
-  const { recorder, case: repairCase } = work;
-  const { service, laminate } = repairCase;
-  const { outsideDiameter } = job.found;
-  const input = {
-    outsideDiameter,
-    hoopModulus: job.hoopModulus,
-    axialModulus: job.axialModulus,
+    outsideDiameter: job.hoop.diameter,
+    hoopModulus: job.hoop.modulus,
     poissonRatio: laminate.poissonRatio,
-    allowableStrain: job.strains.axial,
-  };
-  const axial = step(recorder, 'laminate/thickness-ignored-axial', thicknessIgnoredAxial, {
-    ...input,
-    axialForce: job.axialForce,
-    pressure: service.designPressure,
+    allowableStrain: job.hoop.strain,
+    axialForce: relief(work, job, service.designPressure, repair.axialRelief === true),
   });
-  const candidates = [{ criterion: 'axial strain, substrate ignored', value: axial }];
-  if (job.externalForce === 0) return candidates;
-  const alone = step(
-    recorder,
-    'laminate/thickness-ignored-axial',
-    thicknessIgnoredAxial,
-    { ...input, axialForce: Math.abs(job.externalForce) as Force, pressure: 0 as GaugePressure },
-    'external force while the line is without pressure',
-  );
-  return [...candidates, { criterion: 'axial strain, external force without pressure', value: alone }];
+  return { criterion: HOOP, value };
 }
 
-function closedEnd(pressure: GaugePressure, outsideDiameter: Length): Force {
-  return ((Math.PI / 4) * pressure * outsideDiameter * outsideDiameter) as Force;
-}
-
-/** Pressures that a laid thickness resists with the pipe ignored, by hoop and by axial strain. */
-export function resistanceIgnoringPipe(
+/** The relief by the end load grows with the pressure that is sought, so none is counted: the safe reading. */
+function hoopResistance(
   work: Workbook,
   job: ThicknessJob,
   laminateThickness: Length,
-): Candidate<GaugePressure>[] {
-  const hoop = step(work.recorder, 'laminate/pressure-ignored-hoop', pressureIgnoredHoop, {
+): Candidate<GaugePressure, LaminateCriterion> {
+  const value = step(work.recorder, 'laminate/pressure-ignored-hoop', pressureIgnoredHoop, {
     laminateThickness,
-    hoopModulus: job.hoopModulus,
+    hoopModulus: job.hoop.modulus,
     poissonRatio: work.case.laminate.poissonRatio,
-    outsideDiameter: job.wrappedDiameter,
-    allowableStrain: job.strains.hoop,
-    axialForce: Math.min(0, job.externalForce) as Force,
+    outsideDiameter: job.hoop.diameter,
+    allowableStrain: job.hoop.strain,
+    axialForce: relief(work, job, 0 as GaugePressure, false),
   });
-  return [
-    { criterion: 'hoop strain, substrate ignored', value: hoop },
-    ...axialResistanceIgnoringPipe(work, job, laminateThickness),
-  ];
+  return { criterion: HOOP, value };
 }
 
-/** The axial line of that; none where the hoop load relieves the axial strain as fast as the end load adds to it. */
-export function axialResistanceIgnoringPipe(
-  work: Workbook,
-  job: ThicknessJob,
-  laminateThickness: Length,
-): Candidate<GaugePressure>[] {
-  const input = {
-    laminateThickness,
-    hoopModulus: job.hoopModulus,
-    poissonRatio: work.case.laminate.poissonRatio,
-    outsideDiameter: job.found.outsideDiameter,
-    axialModulus: job.axialModulus,
-    allowableStrain: job.strains.axial,
-    externalForce: Math.abs(job.externalForce) as Force,
-  };
-  if (!pressureIgnoredAxialHasLimit(input)) return [];
-  return [
-    {
-      criterion: 'axial strain, substrate ignored',
-      value: step(work.recorder, 'laminate/pressure-ignored-axial', pressureIgnoredAxial, input),
-    },
-  ];
+/** A push along the pipe bulges the laminate and always counts; a pull counts only where the case asks for its relief. */
+function relief(work: Workbook, job: ThicknessJob, pressure: GaugePressure, counted: boolean): Force {
+  return step(work.recorder, 'laminate/relieving-force', relievingForce, {
+    pressure,
+    outsideDiameter: job.axial.diameter,
+    axialForce: externalForceOf(work.case),
+    endLoad: counted ? 'counted' : 'left out',
+  });
 }

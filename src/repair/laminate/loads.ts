@@ -1,65 +1,102 @@
 import { decide, heading, step } from '../../formula/index.js';
-import { equivalentAxialForce } from '../../laminate/index.js';
-import type { Force, Length, Modulus, Moment } from '../../quantity/index.js';
+import { equivalentAxialForce, wrappedDiameter } from '../../laminate/index.js';
+import type { Force, GaugePressure, Length, Modulus, Moment, Strain } from '../../quantity/index.js';
 import type { RepairCase } from '../case/case.js';
-import type { AsFound, Candidate, Unavailable } from '../design/design.js';
+import type { AsFound } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 
-/** What every thickness method works on. */
+/**
+ * Half a ring of the wrapped pipe, cut along its axis: the pressure on the circle over the filler pulls it apart, the
+ * laminate that goes round there holds it.
+ */
+export interface HoopSection {
+  readonly diameter: Length;
+  readonly modulus: Modulus;
+  readonly strain: Strain;
+}
+
+/** The pipe cut across its axis: the end load of its outside diameter and the stated force pull it apart. */
+export interface AxialSection {
+  readonly diameter: Length;
+  readonly modulus: Modulus;
+  readonly strain: Strain;
+  /** With the design pressure. */
+  readonly force: Force;
+  /** While the line is without pressure. */
+  readonly forceWithoutPressure: Force;
+}
+
+/**
+ * What every thickness method works on: the two free bodies, and what lies under the laminate.
+ *
+ * Diameter, force and strength of one equation should be of one section. Today some are not:
+ * - sharing load, along the pipe: the force and P_s are of the pipe's diameter, the thickness is that of the diameter over
+ *   the filler, and the resistance of the laid thickness goes back to the pipe's diameter: the thickness comes out too low;
+ * - sharing load, round the pipe: P_s is that of the wall on the pipe's diameter, taken off a pressure that acts on the
+ *   diameter over the filler: the wall counts for more than it carries there;
+ * - substrate ignored, round the pipe: a push, and the end load where its relief is asked for, is the force of the pipe's
+ *   diameter, spread over the circumference over the filler;
+ * - substrate ignored and yielded, along the pipe: the laminate counts with the circumference of the pipe, though over the
+ *   defect it lies on the filler: it is asked for more than that section needs.
+ */
 export interface ThicknessJob {
   readonly found: AsFound;
   readonly strains: Strains;
-  /** Diameter that the laminate goes round: over the filler. */
-  readonly wrappedDiameter: Length;
-  /** Moduli of the laminate: the lower ones of test and design temperature, where both are given. */
-  readonly hoopModulus: Modulus;
-  readonly axialModulus: Modulus;
-  /** The stated force along the pipe: a pull above 0, a push below. */
-  readonly externalForce: Force;
-  /** End load of the closed pipe, with the stated axial force. */
-  readonly axialForce: Force;
+  readonly hoop: HoopSection;
+  readonly axial: AxialSection;
 }
 
-/** Thickness by one method: a candidate for each way it can govern, or what is missing. */
-export type MethodOutcome = readonly Candidate<Length>[] | Unavailable;
-
-/** Sets up the loads that the thickness methods share. */
+/** Sets up the two sections. The moduli are the lower ones of test and design temperature, where both are given. */
 export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob {
-  const { recorder, case: repairCase } = work;
-  const { filler, laminate, service } = repairCase;
-  heading(recorder, 'Loads on the laminate');
-  const over = filler === 'none' ? 0 : filler.thicknessOverDefect;
-  const wrappedDiameter = (found.outsideDiameter + 2 * over) as Length;
-  if (over > 0) {
-    decide(
-      recorder,
-      'hoop load taken on the diameter over the filler',
-      'the diameter of the pipe and twice the filler over the defect: the pressure acts on the larger circle once the metal under it is gone',
-    );
-  }
-  const externalForce = externalForceOf(repairCase);
-  const axialForce = step(recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, {
-    pressure: service.designPressure,
-    outsideDiameter: found.outsideDiameter,
-    axialForce: externalForce,
-    shearForce: 0 as Force,
-    bendingMoment: 0 as Moment,
-    torque: 0 as Moment,
-  });
+  heading(work.recorder, 'Loads on the laminate');
+  const { service, laminate } = work.case;
   const { hoopModulus, axialModulus, atDesignTemperature: hot } = laminate;
+  const { outsideDiameter } = found;
   return {
     found,
     strains,
-    wrappedDiameter,
-    externalForce,
-    axialForce,
-    hoopModulus: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
-    axialModulus: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+    hoop: {
+      diameter: overFiller(work, outsideDiameter),
+      modulus: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+      strain: strains.hoop,
+    },
+    axial: {
+      diameter: outsideDiameter,
+      modulus: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+      strain: strains.axial,
+      force: forceAlong(work, outsideDiameter, service.designPressure, 'with the design pressure'),
+      forceWithoutPressure: forceAlong(work, outsideDiameter, 0 as GaugePressure, 'while the line is without pressure'),
+    },
   };
 }
 
-/** The stated force along the pipe; none is a force of zero. */
+function overFiller(work: Workbook, outsideDiameter: Length): Length {
+  const { filler } = work.case;
+  if (filler === 'none' || filler.thicknessOverDefect === 0) return outsideDiameter;
+  decide(
+    work.recorder,
+    'hoop load taken on the diameter over the filler',
+    'the diameter of the pipe and twice the filler over the defect: the pressure acts on the larger circle once the metal under it is gone',
+  );
+  const circle = { outsideDiameter, fillerThickness: filler.thicknessOverDefect };
+  return step(work.recorder, 'laminate/wrapped-diameter', wrappedDiameter, circle);
+}
+
+/** ISO 24817, 7.5: end load of the closed pipe and the stated force, a push counted as a pull. */
+function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePressure, purpose: string): Force {
+  const loads = {
+    pressure,
+    outsideDiameter,
+    axialForce: externalForceOf(work.case),
+    shearForce: 0 as Force,
+    bendingMoment: 0 as Moment,
+    torque: 0 as Moment,
+  };
+  return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
+}
+
+/** The stated force along the pipe, a pull above 0, a push below; none is a force of zero. */
 export function externalForceOf({ loads }: RepairCase): Force {
   return loads.axialForce === 'none' ? (0 as Force) : loads.axialForce;
 }

@@ -1,20 +1,23 @@
 import { decide, heading } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
-import type { Candidate, Unavailable } from '../design/design.js';
-import { need, trial, type Workbook } from '../job/workbook.js';
-import { thicknessIgnoringPipe } from './ignored.js';
-import type { MethodOutcome, ThicknessJob } from './loads.js';
-import { thicknessByLongTermStrength } from './long-term.js';
-import { thicknessSharingLoad } from './sharing.js';
-import { thicknessOfYieldedPipe } from './yielded.js';
+import type { LaminateCriterion } from '../design/criteria.js';
+import type { Candidate } from '../design/design.js';
+import { need, type Workbook } from '../job/workbook.js';
+import { substrateIgnored } from './ignored.js';
+import type { ThicknessJob } from './loads.js';
+import { longTermStrength } from './long-term.js';
+import type { MissingField, ThicknessRecord } from './method.js';
+import { substrateSharingLoad } from './sharing.js';
+import { substrateYielded } from './yielded.js';
 
-const ALL: readonly ThicknessMethod[] = [
-  'substrate ignored',
-  'substrate sharing load',
-  'substrate yielded',
-  'long-term strength',
-];
+/** Every way to find the thickness, by the name that a case gives it. */
+export const thicknessMethods: Readonly<Record<ThicknessMethod, ThicknessRecord>> = {
+  'substrate ignored': substrateIgnored,
+  'substrate sharing load': substrateSharingLoad,
+  'substrate yielded': substrateYielded,
+  'long-term strength': longTermStrength,
+};
 
 /** The method the case names, or the one that needs neither the remaining wall nor the pressure during the work. */
 export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMethod | undefined {
@@ -28,7 +31,7 @@ export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMet
     );
     return 'substrate ignored';
   }
-  if (throughWall && (named === 'substrate sharing load' || named === 'substrate yielded')) {
+  if (throughWall && thicknessMethods[named].countsOnMetal) {
     work.reasons.push({
       text: `the case names the method "${named}", which counts on metal that is not there when the defect goes through the wall: name "substrate ignored" or none`,
     });
@@ -38,53 +41,29 @@ export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMet
   return named;
 }
 
-/** Thickness by one method; what is missing becomes a missing input only when the case chose this method. */
-export function thicknessBy(work: Workbook, method: ThicknessMethod, job: ThicknessJob): MethodOutcome {
-  heading(work.recorder, `Thickness: ${method}`);
-  switch (method) {
-    case 'substrate ignored':
-      return thicknessIgnoringPipe(work, job);
-    case 'substrate sharing load':
-      return thicknessSharingLoad(work, job);
-    case 'substrate yielded':
-      return thicknessOfYieldedPipe(work, job);
-    case 'long-term strength':
-      return thicknessByLongTermStrength(work, job);
-  }
-}
-
-/** The methods beside the chosen one, each as its largest candidate, for comparison. */
-export function alternativesTo(
+/** Thickness by the method that was chosen; what it cannot do without is a missing input of the design. */
+export function thicknessByChosen(
   work: Workbook,
-  chosen: ThicknessMethod,
+  method: ThicknessMethod,
   job: ThicknessJob,
-): (Candidate<Length> | Unavailable)[] {
-  return ALL.filter((method) => method !== chosen).map((method) => {
-    if (job.found.throughWall && (method === 'substrate sharing load' || method === 'substrate yielded')) {
-      return { criterion: method, needs: 'metal that carries load; the defect goes through the wall' };
-    }
-    const { result: outcome, refusals } = trial(work, method, () => thicknessBy(work, method, job));
-    const needs =
-      outcome === undefined ? (refusals[0]?.text ?? 'another case') : 'needs' in outcome ? outcome.needs : '';
-    if (outcome === undefined || 'needs' in outcome) {
-      decide(work.recorder, `${method} not computed`, outcome === undefined ? needs : `it needs ${needs}`);
-      return { criterion: method, needs };
-    }
-    const value = Math.max(...outcome.map((candidate) => candidate.value)) as Length;
-    return { criterion: method, value };
-  });
+): Candidate<Length, LaminateCriterion>[] | undefined {
+  const outcome = thicknessBy(work, method, job);
+  if (!isMissing(outcome)) return outcome;
+  return need(work, outcome.field, `the case names the method "${method}"`, 'whoever chose the method');
 }
 
-/** What a missing input of the chosen method means for the design. */
-export function needFor(work: Workbook, outcome: Unavailable): void {
-  need(work, fieldOf(outcome.needs), `the case names the method "${outcome.criterion}"`, 'whoever chose the method');
+/** Thickness by one method, or the field that it lacks. */
+export function thicknessBy(
+  work: Workbook,
+  method: ThicknessMethod,
+  job: ThicknessJob,
+): Candidate<Length, LaminateCriterion>[] | MissingField {
+  heading(work.recorder, `Thickness: ${method}`);
+  const record = thicknessMethods[method];
+  return record.needs(work.case) ?? record.thickness(work, job);
 }
 
-const FIELDS: Readonly<Record<string, string>> = {
-  'the allowable stress of the pipe': 'pipe.material.allowableStress',
-  'the long-term strength of the laminate': 'laminate.longTermStrength',
-};
-
-function fieldOf(needs: string): string {
-  return FIELDS[needs] ?? needs;
+/** Whether a method lacks a field of the case. */
+export function isMissing<T extends object>(outcome: T | MissingField): outcome is MissingField {
+  return 'field' in outcome;
 }

@@ -1,15 +1,19 @@
 import { heading, step } from '../../formula/index.js';
 import {
   allowableStrain,
-  cyclicFactor,
-  cyclicFactorBeyondData,
+  type DefaultStrains,
   defaultStrains,
+  farthestTemperature,
   temperatureFactor,
 } from '../../laminate/index.js';
 import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import { type Open, open } from '../job/stage.js';
-import { assumeQuantity, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
-import { hottestOf, type Limits } from './limits.js';
+import { assume, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
+import { cyclicFactorOf } from './cycles.js';
+import { expansionsOf } from './expansions.js';
+import type { Limits } from './limits.js';
+import { hottestOf } from './temperature.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
 export interface Strains {
@@ -21,60 +25,22 @@ export interface Strains {
   readonly cyclicFactor: number;
 }
 
-/** Allowable strain round and along the pipe. */
+/** Allowable strain round and along the pipe (ISO 24817, 7.5.5; PCC-2, 401-3.4, Eq. 10 and Table 401-3.4.4). */
 export function allowStrains(work: Workbook, { limits }: { limits: Limits }): Strains | Open {
-  const { recorder, rules, case: repairCase } = work;
-  const { laminate, service, repair, loads, pipe, site } = repairCase;
-  heading(recorder, 'Allowable strain of the laminate');
-  const { strainToFailure } = laminate;
-  if (strainToFailure === undefined) {
-    need(
-      work,
-      'laminate.strainToFailure',
-      'the default strains of the rule set hold only for a laminate whose short-term strain to failure is large enough',
-      'the maker of the repair system: tensile tests',
-    );
-    return open;
-  }
-  const loading = repair.loading ?? 'continuous';
-  if (repair.loading === undefined)
-    assumeWord(work, 'how often the design load acts', loading, 'chosen', 'the safe one of the two');
-  else if (loading === 'rare')
-    warn(
-      work,
-      'The design load is taken as rare, as the case states: less conservative where the rule set asks for it.',
-    );
-  const table = use(work, `default strains of class ${repair.class}`, rules.defaultStrains[loading][repair.class]);
-  const defaults = attempt(work, 'default strains', () =>
-    step(recorder, 'laminate/default-strains', defaultStrains, {
-      table,
-      designLife: repair.life,
-      hoopModulus: laminate.hoopModulus,
-      axialModulus: laminate.axialModulus,
-      failureStrain: strainToFailure,
-      modulusShare: use(work, 'share of the axial modulus', rules.modulusShare),
-      leastFailureStrain: use(work, 'least strain to failure', rules.leastFailureStrain),
-    }),
-  );
+  heading(work.recorder, 'Allowable strain of the laminate');
+  const failureStrain = failureStrainOf(work);
+  if (failureStrain === undefined) return open;
+  const defaults = defaultsOf(work, failureStrain);
   const expansions = expansionsOf(work);
   if (defaults === undefined || expansions === undefined) return open;
-  const { quadratic, linear, constant, unit } = use(work, 'temperature factor f_T1', rules.temperatureFactor);
-  const fT = step(recorder, 'laminate/temperature-factor', temperatureFactor, {
-    upperTemperatureLimit: limits.upperTemperature,
-    designTemperature: hottestOf(repairCase),
-    quadratic,
-    linear,
-    constant,
-    coefficientUnit: unit,
-  });
-  const fc = loads.cycles === 'none' ? 1 : cyclicFactorOf(work, loads.cycles);
-  use(work, 'thermal mismatch taken off the strain', rules.mismatch);
-  const { designTemperature, lowestTemperature = designTemperature } = service;
-  const farthest = farthestFrom(site.pipeTemperature, designTemperature, lowestTemperature);
+  const fT = temperatureFactorOf(work, limits.upperTemperature);
+  const fc = cyclicFactorOf(work);
+  use(work, 'thermal mismatch taken off the strain', work.rules.mismatch);
+  const farthest = farthestFromInstallation(work);
   const allow = (defaultStrain: Strain, laminateExpansion: ThermalExpansion, way: string): Strain | undefined =>
     attempt(work, `allowable ${way} strain`, () =>
       step(
-        recorder,
+        work.recorder,
         'laminate/allowable-strain',
         allowableStrain,
         {
@@ -82,8 +48,8 @@ export function allowStrains(work: Workbook, { limits }: { limits: Limits }): St
           temperatureFactor: fT,
           cyclicFactor: fc,
           designTemperature: farthest,
-          installationTemperature: site.pipeTemperature,
-          substrateExpansion: pipeExpansion(work, pipe.material.thermalExpansion),
+          installationTemperature: work.case.site.pipeTemperature,
+          substrateExpansion: assume(work, work.case.pipe.material.thermalExpansion, practice.expansionOfSteel),
           laminateExpansion,
         },
         `${way} strain`,
@@ -95,67 +61,65 @@ export function allowStrains(work: Workbook, { limits }: { limits: Limits }): St
   return { hoop, axial, axialDefault: defaults.axial, temperatureFactor: fT, cyclicFactor: fc };
 }
 
-/** The end of the temperature range that lies farthest from the day of the work: the mismatch is worst there. */
-function farthestFrom(installed: Temperature, ...temperatures: Temperature[]): Temperature {
-  return temperatures.reduce((far, next) => (Math.abs(next - installed) > Math.abs(far - installed) ? next : far));
+function failureStrainOf(work: Workbook): Strain | undefined {
+  return (
+    work.case.laminate.strainToFailure ??
+    need(
+      work,
+      'laminate.strainToFailure',
+      'the default strains of the rule set hold only for a laminate whose short-term strain to failure is large enough',
+      'the maker of the repair system: tensile tests',
+    )
+  );
 }
 
-function cyclicFactorOf(
-  work: Workbook,
-  cycles: { number: number; lowestPressure: number; highestPressure: number },
-): number {
-  const { slope, intercept, freeCycles, lastCycles } = use(work, 'cyclic factor f_c', work.rules.cyclic);
-  const input = {
-    cycles: cycles.number,
-    pressureRatio: cycles.lowestPressure / cycles.highestPressure,
-    slope,
-    intercept,
-    freeCycles,
-    lastCycles,
-  };
-  if (cyclicFactorBeyondData(input)) {
+/** By class, life and loading; the loading that the case does not state is the harder one. */
+function defaultsOf(work: Workbook, failureStrain: Strain): DefaultStrains | undefined {
+  const { rules, case: repairCase } = work;
+  const { laminate, repair } = repairCase;
+  const loading = repair.loading ?? 'continuous';
+  if (repair.loading === undefined)
+    assumeWord(work, 'how often the design load acts', loading, 'chosen', 'the safe one of the two');
+  else if (loading === 'rare')
     warn(
       work,
-      'The number of cycles is above the range of the cyclic factor: the factor of its upper end is taken.',
-      work.rules.cyclic.clause,
+      'The design load is taken as rare, as the case states: less conservative where the rule set asks for it.',
     );
-  }
-  return step(work.recorder, 'laminate/cyclic-factor', cyclicFactor, input);
+  const table = use(work, `default strains of class ${repair.class}`, rules.defaultStrains[loading][repair.class]);
+  return attempt(work, 'default strains', () =>
+    step(work.recorder, 'laminate/default-strains', defaultStrains, {
+      table,
+      designLife: repair.life,
+      hoopModulus: laminate.hoopModulus,
+      axialModulus: laminate.axialModulus,
+      failureStrain,
+      modulusShare: use(work, 'share of the axial modulus', rules.modulusShare),
+      leastFailureStrain: use(work, 'least strain to failure', rules.leastFailureStrain),
+    }),
+  );
 }
 
-function pipeExpansion(work: Workbook, given: ThermalExpansion | undefined): ThermalExpansion {
-  return assumeQuantity(work, given, {
-    name: 'thermal expansion of the pipe',
-    kind: 'thermal expansion',
-    value: 12e-6 as ThermalExpansion,
-    tag: 'practice',
-    because: 'the usual figure for carbon steel',
+/** f_T1, at the hottest steel. */
+function temperatureFactorOf(work: Workbook, upperTemperature: Temperature): number {
+  const rule = use(work, 'temperature factor f_T1', work.rules.temperatureFactor);
+  return step(work.recorder, 'laminate/temperature-factor', temperatureFactor, {
+    upperTemperatureLimit: upperTemperature,
+    designTemperature: hottestOf(work.case),
+    quadratic: rule.quadratic,
+    linear: rule.linear,
+    constant: rule.constant,
+    coefficientUnit: rule.unit,
   });
 }
 
-function expansionsOf(work: Workbook): { hoop: ThermalExpansion; axial: ThermalExpansion } | undefined {
-  const { laminate, service, site } = work.case;
-  const { hoopExpansion, axialExpansion } = laminate;
-  const { designTemperature, lowestTemperature = designTemperature } = service;
-  const noDifference = designTemperature === site.pipeTemperature && lowestTemperature === site.pipeTemperature;
-  if (noDifference) return { hoop: hoopExpansion ?? ZERO, axial: axialExpansion ?? ZERO };
-  if (hoopExpansion !== undefined && axialExpansion !== undefined)
-    return { hoop: hoopExpansion, axial: axialExpansion };
-  for (const [field, value] of [
-    ['laminate.hoopExpansion', hoopExpansion],
-    ['laminate.axialExpansion', axialExpansion],
-  ] as const) {
-    if (value === undefined) {
-      need(
-        work,
-        field,
-        'pipe and laminate expand differently between installation and design temperature, and the difference is taken off the allowable strain',
-        'the maker of the repair system',
-      );
-    }
-  }
-  return undefined;
+/** The end of the temperature range where pipe and laminate part company most. */
+function farthestFromInstallation(work: Workbook): Temperature {
+  const { service, site } = work.case;
+  const { designTemperature, lowestTemperature } = service;
+  if (lowestTemperature === undefined) return designTemperature;
+  return step(work.recorder, 'laminate/farthest-temperature', farthestTemperature, {
+    installationTemperature: site.pipeTemperature,
+    designTemperature,
+    lowestTemperature,
+  });
 }
-
-/** Without a temperature difference the expansion has no effect. */
-const ZERO = 0 as ThermalExpansion;

@@ -1,13 +1,12 @@
-import type { Time } from '../../quantity/index.js';
+import { countUp } from '../../numeric/index.js';
+import { lengthOf, stretchesFrom } from '../../numeric/stretches.js';
+import { fromFirstStart, onClock } from '../../quantity/clock.js';
+import { type Time, time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
 import type { Verdict } from '../design/design.js';
 import { designRepair } from '../design-repair.js';
-import { afterTime } from '../mix-and-cure/time-steps.js';
-import { onClock } from './clock.js';
-import { planWork } from './plan-work.js';
-
-const HOUR = 3600;
+import { readHour } from './clock.js';
 
 /** An hour of the forecast that was tried as the start of the job. */
 export interface StartTried {
@@ -38,12 +37,11 @@ export interface BestStart {
  * @param repairCase with a forecast; without one only now can be tried
  */
 export function bestStart(repairCase: RepairCase): BestStart {
-  const length = (repairCase.site.forecast ?? []).reduce((sum, { duration }) => sum + duration, 0 as number);
-  const hours = Math.max(1, Math.ceil(length / HOUR - 1e-9));
-  const tried = Array.from({ length: hours }, (_, hour) => tryStart(repairCase, (hour * HOUR) as Time));
-  const best = tried.filter(canStart).reduce<StartTried | undefined>((first, each) => {
-    return first === undefined || end(each) < end(first) ? each : first;
-  }, undefined);
+  const length = lengthOf(repairCase.site.forecast ?? []) as Time;
+  const hours = Math.max(1, countUp(time.inHour(length)));
+  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index)));
+  let best: StartTried | undefined;
+  for (const each of tried) if (canStart(each) && (best === undefined || endOf(each) < endOf(best))) best = each;
   return best === undefined ? { tried } : { best, tried };
 }
 
@@ -51,23 +49,20 @@ function canStart({ verdict, weather, fits, earliestReturn }: StartTried): boole
   return verdict === 'designed' && weather === 'go' && fits && earliestReturn !== undefined;
 }
 
-function end({ earliestReturn }: StartTried): number {
+function endOf({ earliestReturn }: StartTried): number {
   return earliestReturn ?? Number.POSITIVE_INFINITY;
 }
 
 function tryStart(repairCase: RepairCase, start: Time): StartTried {
-  const design = designRepair(caseStartingAt(repairCase, start));
-  const plan = planWork(design);
+  const { verdict, site, rolls, timeline } = designRepair(caseStartingAt(repairCase, start));
   const clock = repairCase.crew?.start;
-  const waits = plan.steps.filter(({ id }) => ['putty', 'filler-wait', 'cure'].includes(id));
-  const known = plan.steps.length > 0 && waits.every(({ duration }) => duration !== undefined);
   return {
     start,
-    ...(clock === undefined ? {} : { clock: onClock(clock, start) }),
-    verdict: design.verdict,
-    weather: design.site?.weather ?? 'wait',
-    fits: design.rolls?.fits ?? true,
-    ...(known && plan.earliestReturn !== undefined ? { earliestReturn: (start + plan.earliestReturn) as Time } : {}),
+    ...(clock === undefined ? {} : { clock: onClock(readHour(clock, 'crew.start'), start) }),
+    verdict,
+    weather: site?.weather ?? 'wait',
+    fits: rolls?.fits ?? true,
+    ...(timeline === undefined ? {} : { earliestReturn: fromFirstStart(start, timeline.earliestReturn) }),
   };
 }
 
@@ -81,7 +76,7 @@ export function caseStartingAt(repairCase: RepairCase, start: Time): RepairCase 
   const { crew } = repairCase;
   const site = siteAt(repairCase.site, start);
   if (crew === undefined) return { ...repairCase, site };
-  const clock = onClock(crew.start, start).split(' ').at(-1) ?? crew.start;
+  const clock = onClock(readHour(crew.start, 'crew.start'), start).split(' ').at(-1) ?? crew.start;
   return { ...repairCase, site, crew: { ...crew, start: clock } };
 }
 
@@ -89,7 +84,7 @@ function siteAt(site: Site, start: Time): Site {
   if (site.forecast === undefined) return site;
   // The history was foreseen from the planned start: at another hour the forecast says how warm it is.
   if (start === 0) return { ...site, history: undefined };
-  const forecast = afterTime(site.forecast, start);
+  const forecast = stretchesFrom(site.forecast, start);
   const [now] = forecast;
   if (now === undefined) return site;
   const { pipeTemperature, airTemperature, relativeHumidity } = now;

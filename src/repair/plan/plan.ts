@@ -1,29 +1,15 @@
 import type { Amount, Line, Time } from '../../quantity/index.js';
 import type { Reason, Verdict } from '../design/design.js';
+import type { TimelineStep } from '../timeline/timeline.js';
 
-export type StepSort = 'work' | 'wait' | 'hold point';
-
-/** One step: what to do, with what, when, the number that lets the crew go on and the one that stops it. */
-export interface PlanStep {
-  readonly id: string;
+/** One step of the timeline in words: what to do, with what, the number that lets the crew go on and the one that stops it. */
+export interface PlanStep extends TimelineStep {
   readonly title: string;
-  readonly sort: StepSort;
-  /** Steps that have to be finished first. */
-  readonly after: readonly string[];
-  /** From the start of the job. */
-  readonly startsAt: Time;
-  readonly endsAt: Time;
-  /** Absent where nobody has stated it: the step then counts nothing, and what follows is `not before`. */
-  readonly duration?: Time;
   /** The real hour, where it was entered. */
   readonly actual?: string;
-  /** On the chain that sets the return to service. */
-  readonly critical: boolean;
-  /** How much later the step may end without moving the return to service. */
-  readonly slack: Time;
   readonly does: readonly Line[];
   readonly uses: readonly Line[];
-  /** Figures of common practice, without a source: to hold the work against, never the design's own. */
+  /** Figures of common practice, without a source: only where the design has none of its own. */
   readonly practice: readonly Line[];
   readonly goes: readonly Line[];
   readonly stops: readonly Line[];

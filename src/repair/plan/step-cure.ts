@@ -1,21 +1,17 @@
 import type { Line } from '../../quantity/index.js';
-import { exactly, line } from '../../quantity/index.js';
+import { exactly, line, roundedUp } from '../../quantity/index.js';
 import type { CureSheet } from '../case/case.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_THE_CLOCK } from './mix-lines.js';
-import type { StepDraft } from './schedule.js';
+import type { StepWords } from './step-words.js';
 
 /** The cure: by hardness, not by the clock. */
-export function cureStep(facts: PlanFacts): StepDraft {
-  const { case: repairCase, acceptance } = facts;
-  const { laminate } = repairCase;
-  const coldest = coldestOf(laminate.cure);
+export function cureStep(facts: PlanFacts): StepWords {
+  const { acceptance } = facts;
+  const coldest = coldestOf(facts.case.laminate.cure);
   return {
     id: 'cure',
     title: 'Let the laminate cure',
-    sort: 'hold point',
-    after: ['wrap'],
-    lasts: facts.waitOf(laminate.name, laminate.cure),
     does: [
       line('Leave it alone; keep rain and feet off it. Write down the temperature of the steel every hour.'),
       line(
@@ -44,10 +40,11 @@ function hardnessLines({ acceptance }: PlanFacts): Line[] {
   if (hardness === undefined)
     return [line('NO ACCEPTANCE: the case does not state the hardness of the qualification. Ask the maker for it.')];
   const { scale, leastMean, leastSingle, readings } = hardness;
-  const number = (value: number): string => String(Math.ceil(value * 10 - 1e-6) / 10);
   return [
     line(
-      `${readings === undefined ? 'Readings as the standard of the scale asks' : `${readings} readings`} on a cold, dry surface: mean ${number(leastMean)} ${scale} or more, none below ${number(leastSingle)}.`,
+      `${readings === undefined ? 'Readings as the standard of the scale asks' : `${readings} readings`} on a cold, dry surface: mean {0} ${scale} or more, none below {1}.`,
+      roundedUp('mean hardness', 'number', leastMean),
+      roundedUp('single hardness', 'number', leastSingle),
     ),
     line('The witness of each batch is as hard.'),
   ];

@@ -2,22 +2,18 @@ import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
-import type { StepDraft } from './schedule.js';
-import { sentence } from './steps-steel.js';
+import { type StepWords, sentence } from './step-words.js';
 
 /** What the finished repair goes through: inspection, pressure test, return to service. */
-export function stepsAfter(facts: PlanFacts): StepDraft[] {
+export function stepsAfter(facts: PlanFacts): StepWords[] {
   return [inspection(facts), pressureTest(facts), handBack(facts)];
 }
 
-function inspection({ acceptance, extent }: PlanFacts): StepDraft {
+function inspection({ acceptance, extent }: PlanFacts): StepWords {
   const { leastThickness, leastOverlap, highestWrinkle, needsSecondMethod } = acceptance;
   return {
     id: 'inspection',
     title: 'Inspect the repair',
-    sort: 'hold point',
-    after: ['cure'],
-    lasts: () => undefined,
     does: [
       line("Measure the thickness at 12, 3, 6 and 9 o'clock, and both overlaps."),
       line(`Tap test all over: ${tapTest.how}`),
@@ -43,20 +39,18 @@ function inspection({ acceptance, extent }: PlanFacts): StepDraft {
   };
 }
 
-function pressureTest(facts: PlanFacts): StepDraft {
+function pressureTest(facts: PlanFacts): StepWords {
   const { acceptance } = facts;
   const { pressureTest: test } = acceptance;
   const pressure = exactly('test pressure', 'gauge pressure', test.pressure);
   const hold = roundedUp('hold', 'time', test.hold);
-  const base = { id: 'pressure-test', sort: 'hold point', after: ['inspection'] } as const;
   if (test.medium === 'none' || test.medium === 'not stated') {
     const why =
       test.instead ??
       'The case does not say whether the line is tested: the owner decides. The level would be {0} for {1}.';
     return {
-      ...base,
+      id: 'pressure-test',
       title: test.medium === 'none' ? 'Instead of a pressure test' : 'Pressure test, not decided',
-      lasts: () => undefined,
       does: [
         line(
           `${sentence(why)}${why.endsWith('.') ? '' : '.'}`,
@@ -70,9 +64,8 @@ function pressureTest(facts: PlanFacts): StepDraft {
     };
   }
   return {
-    ...base,
+    id: 'pressure-test',
     title: 'Pressure test',
-    lasts: () => test.hold,
     does: [
       ...fillLines(facts),
       line(
@@ -133,14 +126,11 @@ function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] 
   ];
 }
 
-function handBack({ acceptance, case: repairCase }: PlanFacts): StepDraft {
+function handBack({ acceptance, case: repairCase }: PlanFacts): StepWords {
   const { service, repair } = repairCase;
   return {
     id: 'return',
     title: 'Return to service',
-    sort: 'hold point',
-    after: ['pressure-test'],
-    lasts: () => undefined,
     does: [
       line('Raise the line to service in steps; look at the repair at each.'),
       line(

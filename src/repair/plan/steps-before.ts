@@ -1,21 +1,19 @@
+import { circumference } from '../../pipe/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
-import type { StepDraft } from './schedule.js';
+import type { StepWords } from './step-words.js';
 import { gate, steel } from './steps-steel.js';
 
-/** Nobody has stated how long it takes. */
-const untold = (): undefined => undefined;
-
 /** What comes before any resin: permit, things to bring, survey, steel, gate. */
-export function stepsBefore(facts: PlanFacts): StepDraft[] {
+export function stepsBefore(facts: PlanFacts): StepWords[] {
   return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts)];
 }
 
-function permit(facts: PlanFacts): StepDraft {
+function permit(facts: PlanFacts): StepWords {
   const { case: repairCase, seal } = facts;
   const { service } = repairCase;
-  const { line: state } = facts.design;
+  const { line: state } = facts;
   const live = roundedDown('line pressure', 'gauge pressure', state.pressure);
   const jet = seal?.jet;
   const does: Line[] = [
@@ -35,9 +33,6 @@ function permit(facts: PlanFacts): StepDraft {
   return {
     id: 'permit',
     title: 'Isolation, permit and protection',
-    sort: 'hold point',
-    after: [],
-    lasts: untold,
     does,
     goes: [
       state.pressure === 0
@@ -55,14 +50,11 @@ function permit(facts: PlanFacts): StepDraft {
   };
 }
 
-function bring({ case: repairCase }: PlanFacts): StepDraft {
+function bring({ case: repairCase }: PlanFacts): StepWords {
   const { site } = repairCase;
   return {
     id: 'stock',
     title: 'Lay out materials and tools',
-    sort: 'work',
-    after: [],
-    lasts: untold,
     does: [
       line('Check off the list of materials and tools at the end of this plan, with batch numbers and use-by dates.'),
       line(
@@ -78,11 +70,14 @@ function bring({ case: repairCase }: PlanFacts): StepDraft {
   };
 }
 
-function survey(facts: PlanFacts): StepDraft {
+function survey(facts: PlanFacts): StepWords {
   const { case: repairCase, found } = facts;
   const { defect, pipe } = repairCase;
   const goes = [
-    line('Circumference {0}.', exactly('circumference', 'length', Math.PI * found.outsideDiameter)),
+    line(
+      'Circumference {0}.',
+      exactly('circumference', 'length', circumference({ outsideDiameter: found.outsideDiameter })),
+    ),
     line(
       'Defect no longer than {0} along and {1} round the pipe.',
       roundedDown('length of the defect', 'length', defect.axialLength),
@@ -99,9 +94,6 @@ function survey(facts: PlanFacts): StepDraft {
   return {
     id: 'survey',
     title: 'Measure the pipe again',
-    sort: 'hold point',
-    after: ['permit'],
-    lasts: untold,
     does: [
       line('Measure circumference, wall, defect and hole; no scraping or hammering on thin wall.'),
       line('Mark the centre of the defect on the top of the pipe, beyond the area to prepare.'),

@@ -1,19 +1,18 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
-import { sealPractice } from '../../seal/practice.js';
 import type { PlanFacts } from './facts.js';
-import { MIX_BY_HAND, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
-import type { StepDraft } from './schedule.js';
+import { NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import type { StepWords } from './step-words.js';
 
 /** The leak is held by putty, sheet and band, and the putty has to be firm. */
-export function sealSteps(facts: PlanFacts): StepDraft[] {
+export function sealSteps(facts: PlanFacts): StepWords[] {
   const { seal, case: repairCase } = facts;
   const asked = repairCase.seal;
   if (seal === undefined || asked === undefined) return [];
   const { band, sheet, putty } = asked;
-  const times = facts.design.cures.putty === 'none' ? undefined : facts.design.cures.putty;
+  const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
-  const highest = roundedDown('line pressure', 'gauge pressure', facts.design.line.pressure);
+  const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
   const does: Line[] = [
     line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
@@ -32,9 +31,6 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
     {
       id: 'seal',
       title: 'Seal the leak',
-      sort: 'hold point',
-      after: ['gate'],
-      lasts: () => undefined,
       does: [...does, ...seconds],
       uses: [
         line(
@@ -44,18 +40,6 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
           exactly('thickness', 'length', band.thickness),
         ),
         line('Sheet {0} thick, wider than the pad all round.', exactly('sheet', 'length', sheet.thickness)),
-      ],
-      practice: [
-        line(
-          'Pad three times the size of the hole, and {0} beyond it on every side.',
-          exactly('margin', 'length', sealPractice.padMargin),
-        ),
-        line(
-          'Stainless sheet of {0} to {1}.',
-          exactly('sheet', 'length', sealPractice.sheetThickness[0]),
-          exactly('sheet', 'length', sealPractice.sheetThickness[1]),
-        ),
-        MIX_BY_HAND,
       ],
       goes: [line('No drop and no damp at the pad; the gauge stands still.')],
       stops: [
@@ -74,11 +58,7 @@ export function sealSteps(facts: PlanFacts): StepDraft[] {
     {
       id: 'putty',
       title: 'Wait until the putty takes no print',
-      sort: 'hold point',
-      after: ['seal'],
-      lasts: facts.waitOf(putty.name, putty.cure),
       does: [line('Leave the band alone. Look for damp.')],
-      practice: [line('About {0} at {1}.', exactly('time', 'time', 900), exactly('air', 'temperature', 303.15))],
       goes: [PRINT, line('Dry all round.')],
       stops: [NOT_THE_CLOCK, line('Damp: back to the seal.')],
       call: 'the designer',

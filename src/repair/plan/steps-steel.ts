@@ -1,13 +1,15 @@
-import type { Line, Time } from '../../quantity/index.js';
+import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import { leastSteelReading } from '../../site/index.js';
 import { coldestForCure } from '../site/site.js';
+import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
-import { workPractice } from './practice.js';
-import type { StepDraft } from './schedule.js';
+import { type StepWords, sentence } from './step-words.js';
 
 /** Preparing the steel. */
-export function steel(facts: PlanFacts): StepDraft {
-  const { site, rolls, case: repairCase } = facts;
+export function steel(facts: PlanFacts): StepWords {
+  const { site, wrap, extent, case: repairCase } = facts;
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const from = {
     qualification: 'as the system was qualified',
@@ -17,13 +19,10 @@ export function steel(facts: PlanFacts): StepDraft {
   return {
     id: 'surface',
     title: 'Prepare the steel',
-    sort: 'hold point',
-    after: ['survey'],
-    lasts: () => undefined,
     does: [
       line(
         'Degrease first, then prepare {0} of pipe or more, all round, the wrap with a margin.',
-        roundedUp('length to prepare', 'length', rolls.end - rolls.start),
+        roundedUp('length to prepare', 'length', laidLength(wrap, extent)),
       ),
       line(
         `Grade ${site.requiredGrade}, profile {0} or more (${from}). Blow off the dust; touch it with clean gloves only.`,
@@ -35,13 +34,16 @@ export function steel(facts: PlanFacts): StepDraft {
       line('Hand and power tools reach St 2 or St 3 and leave no profile by themselves: roughen and measure.'),
       line(
         'First resin within {0} of preparing, sooner when rust blooms.',
-        roundedDown('open time', 'time', workPractice.openTime),
+        roundedDown('open time', 'time', practice.openTime.value),
       ),
     ],
     goes: [
       line(`${site.requiredGrade} by the comparison pictures, all round.`),
       line('Profile {0} or more, by the method of the qualification.', profile),
-      line('No oil, no dust on clear tape, no rust bloom; salts at most 20 mg/m2.'),
+      line(
+        'No oil, no dust on clear tape, no rust bloom; salts at most {0}.',
+        roundedDown('salts', 'areal weight', practice.highestSalts.value),
+      ),
     ],
     stops: [
       line('A lighter grade or less profile; water or product on the steel: stop the weep first, then prepare again.'),
@@ -53,26 +55,31 @@ export function steel(facts: PlanFacts): StepDraft {
 }
 
 /** Whether resin may be opened now. */
-export function gate(facts: PlanFacts): StepDraft {
+export function gate(facts: PlanFacts): StepWords {
   const { site, case: repairCase } = facts;
-  const error = repairCase.site.instruments?.temperatureError ?? 0.5;
-  const coldest = coldestForCure(repairCase) + error;
+  const leastReading = leastSteelReading({
+    minimumTemperature: coldestForCure(repairCase),
+    thermometerError: repairCase.site.instruments?.temperatureError ?? practice.thermometerError.value,
+  });
   const goes: Line[] = [];
   if (site.steelNeeded !== undefined && site.dewPoint !== undefined) {
     goes.push(
       line(
         `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point after the errors of the instruments. With the air of the case (dew point {1}) it has to read {2} or more.`,
-        exactly('margin', 'temperature difference', 3),
+        exactly('margin', 'temperature difference', practice.dewPointMargin.value),
         exactly('dew point', 'temperature', site.dewPoint),
         roundedUp('steel', 'temperature', site.steelNeeded),
       ),
     );
   }
   goes.push(
-    line('Humidity at most {0} in the air, and at the steel.', exactly('humidity', 'ratio', 0.85)),
+    line(
+      'Humidity at most {0} in the air, and at the steel.',
+      exactly('humidity', 'ratio', practice.highestHumidity.value),
+    ),
     line(
       'Steel reads {0} or more: the resin still cures, and nothing freezes.',
-      roundedUp('steel', 'temperature', Math.max(coldest, 273.15 + error)),
+      roundedUp('steel', 'temperature', leastReading),
     ),
   );
   if (site.holdTime !== undefined)
@@ -81,9 +88,6 @@ export function gate(facts: PlanFacts): StepDraft {
   return {
     id: 'gate',
     title: 'Site gate: may resin be opened?',
-    sort: 'hold point',
-    after: ['surface', 'stock'],
-    lasts: (): Time => 0 as Time,
     does: [
       line(
         'Read air, humidity and the steel at its coldest place. Read again at each batch and when the weather turns.',
@@ -99,9 +103,4 @@ export function gate(facts: PlanFacts): StepDraft {
     call: 'the foreman decides; for a shelter, a heater or another hour the designer',
     signs: 'foreman',
   };
-}
-
-/** A text as the start of a sentence. */
-export function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

@@ -1,4 +1,7 @@
+import type { Mass } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { scaleStep } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
 import type { MixDesign } from '../design/design.js';
 import type { PlanFacts } from './facts.js';
 import type { StockItem } from './plan.js';
@@ -42,8 +45,8 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
     { name: asked.putty.name, note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)) },
     {
       name: 'band',
-      use: roundedUp('band length', 'length', seal.bandLength * asked.band.count),
       order: exactly('pieces', 'count', asked.band.count),
+      note: line('{0} each', roundedUp('band length', 'length', seal.bandLength)),
     },
     {
       name: 'fastener',
@@ -58,13 +61,11 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
   ];
 }
 
-/** A ratio error of 5 per cent, with the error of the scale on both readings. */
-const RATIO_TOLERANCE = 0.05;
-
 /** What to bring that comes home again. */
 export function toolsFor(facts: PlanFacts): StockItem[] {
   const { site, acceptance, seal, case: repairCase, fillerMix, resinMix } = facts;
-  const portions = [fillerMix, resinMix].flatMap((mix) => (mix === undefined ? [] : [mix.base, mix.hardener]));
+  const smallest = smallestPortion([fillerMix, resinMix]);
+  const tolerance = practice.ratioTolerance.value;
   const test = acceptance.pressureTest;
   return [
     { name: 'contact thermometer, air thermometer and hygrometer, checked' },
@@ -73,14 +74,14 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
       note: line('for {0} and more', roundedUp('profile', 'length', site.requiredProfile)),
     },
     { name: 'kit for soluble salts, clear tape for dust, comparison pictures' },
-    ...(portions.length === 0
+    ...(smallest === undefined
       ? []
       : [
           {
             name: 'scale',
             note: line(
               'it shows steps of {0} or finer',
-              roundedDown('step of the scale', 'mass', (RATIO_TOLERANCE / 2) * Math.min(...portions)),
+              roundedDown('step of the scale', 'mass', scaleStep({ mass: smallest, tolerance })),
             ),
           },
         ]),
@@ -103,4 +104,15 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
       ? [{ name: 'spark-free tools, gas tester, earthing leads' }]
       : []),
   ];
+}
+
+/** A scale that weighs the smallest portion within its tolerance weighs every other. */
+function smallestPortion(mixes: readonly (MixDesign | undefined)[]): Mass | undefined {
+  let smallest: Mass | undefined;
+  for (const mix of mixes) {
+    if (mix === undefined) continue;
+    const own = Math.min(mix.base, mix.hardener) as Mass;
+    if (smallest === undefined || own < smallest) smallest = own;
+  }
+  return smallest;
 }

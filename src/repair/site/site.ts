@@ -2,6 +2,7 @@ import { heading, isCalculationError, step } from '../../formula/index.js';
 import type { Amount, ArealWeight, Length, Ratio, Temperature, Time } from '../../quantity/index.js';
 import {
   dewPoint,
+  elapsedTime,
   type GateDecision,
   type GateReason,
   hardest,
@@ -13,10 +14,10 @@ import {
   weatherGate,
 } from '../../site/index.js';
 import type { CureSheet, PreparationGrade, RepairCase, Site } from '../case/case.js';
-import type { AsFound, CureDesigns, MixDesigns } from '../design/design.js';
-import type { RollsDesign, SiteDesign, SiteReason } from '../design/design-work.js';
+import type { AsFound } from '../design/design.js';
+import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
-import { placingTime } from '../mix-and-cure/mix.js';
+import { endOf, type Timeline } from '../timeline/timeline.js';
 
 /** Grade and profile where the system was not qualified on others; a lighter grade takes a qualification on it. */
 const REQUIRED_GRADE: PreparationGrade = 'Sa 2 1/2';
@@ -29,13 +30,10 @@ const SALT_LIMIT = 20e-6 as ArealWeight;
  * Whether work may start at the pipe, by the readings and the forecast of the case. The crew reads again on the day: the
  * answer is a hold point of the plan and changes nothing in the design.
  */
-export function judgeSite(
-  work: Workbook,
-  { found, cures, mixes, rolls }: { found: AsFound; cures: CureDesigns; mixes: MixDesigns; rolls: RollsDesign },
-): SiteDesign {
+export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound; timeline: Timeline }): SiteDesign {
   const { throughWall } = found;
-  const holdTime = holdTimeOf(work, cures, mixes, rolls);
   heading(work.recorder, 'Site');
+  const holdTime = holdTimeOf(work, timeline);
   const required = requiredSurface(work.case, throughWall);
   const steel = steelReasons(work.case.site, required);
   const climate = climateOf(work, holdTime);
@@ -53,15 +51,11 @@ export function judgeSite(
   };
 }
 
-/** How long the climate has to hold: every wait, the placing of the filler and the laying of the wrap. */
-function holdTimeOf(
-  work: Workbook,
-  { putty, filler, laminate }: CureDesigns,
-  mixes: MixDesigns,
-  rolls: RollsDesign,
-): Time {
-  const waits = laminate.wait + (putty === 'none' ? 0 : putty.wait) + (filler === 'none' ? 0 : filler.wait);
-  return (waits + placingTime(work, mixes) + (rolls.wrapTime ?? 0)) as Time;
+/** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
+function holdTimeOf({ recorder }: Workbook, hours: Timeline): Time {
+  const from = endOf(hours, 'gate');
+  const to = endOf(hours, 'cure');
+  return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
 }
 
 const decisionOf = (reasons: readonly SiteReason[]): GateDecision => hardest(reasons.map(({ decision }) => decision));

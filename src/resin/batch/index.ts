@@ -5,5 +5,7 @@ export * from './mass.js';
 export * from './mass-with-waste.js';
 export * from './mass-without-waste.js';
 export * from './mixed-mass.js';
+export * from './placing-time.js';
+export * from './scale-step.js';
 export * from './usable-mass.js';
 export * from './weighing-error.js';

@@ -46,8 +46,8 @@ describe('the choice of a remaining-strength method', () => {
     expect(found.methods.map(({ method }) => method)).toEqual(remainingStrengthMethods);
     const out = found.methods.filter((result) => !result.inside);
     expect(out).toEqual([
-      { method: 'effective-area', inside: false, because: 'needs a depth profile' },
-      { method: 'local-metal-loss-profile', inside: false, because: 'needs a depth profile' },
+      { method: 'effective area', inside: false, because: 'needs a depth profile' },
+      { method: 'API 579-1 Level 2', inside: false, because: 'needs a depth profile' },
     ]);
   });
 
@@ -58,15 +58,15 @@ describe('the choice of a remaining-strength method', () => {
       methods.map((result) => [result.method, result.inside ? result.failurePressure : undefined]),
     );
     expect(failure).toEqual({
-      'b31g-original': b31gOriginal({ ...base, flowStress }),
-      'modified-b31g': modifiedB31g({ ...base, flowStress }),
-      'effective-area': effectiveArea({ ...pipe, flowStress, profile }).failurePressure,
-      'dnv-single-defect': dnvSingleDefect({ ...base, tensileStrength: stress.MPa(455) }),
-      'local-metal-loss': undefined,
-      'local-metal-loss-profile': undefined,
+      'original B31G': b31gOriginal({ ...base, flowStress }),
+      'modified B31G': modifiedB31g({ ...base, flowStress }),
+      'effective area': effectiveArea({ ...pipe, flowStress, profile }).failurePressure,
+      'DNV-RP-F101': dnvSingleDefect({ ...base, tensileStrength: stress.MPa(455) }),
+      'API 579-1 Level 1': undefined,
+      'API 579-1 Level 2': undefined,
     });
     expect(safetyFactor).toBeCloseTo(1 / 0.72, 15);
-    const level1 = methods.find(({ method }) => method === 'local-metal-loss');
+    const level1 = methods.find(({ method }) => method === 'API 579-1 Level 1');
     const { reducedPressure } = localMetalLoss({
       insideDiameter: length.mm(508 - 2 * 9.53),
       correctedWall: length.mm(9.53),
@@ -98,16 +98,16 @@ describe('the choice of a remaining-strength method', () => {
   it('takes the method, the flow stress and the safety factor that the case names', () => {
     const found = remainingStrength({
       ...base,
-      method: 'modified-b31g',
-      flowStress: 'yield plus 69 MPa',
+      method: 'modified B31G',
+      flowStress: 'SMYS + 69 MPa',
       safetyFactor: 2,
     });
     const failure = modifiedB31g({ ...base, flowStress: stress.MPa(428) });
-    expect(found.method).toBe('modified-b31g');
-    expect(found.flowStress).toBe('yield plus 69 MPa');
+    expect(found.method).toBe('modified B31G');
+    expect(found.flowStress).toBe('SMYS + 69 MPa');
     expect(found.failurePressure).toBe(failure);
     expect(found.safePressure).toBe(failure / 2);
-    const mean = remainingStrength({ ...base, method: 'modified-b31g', flowStress: 'mean of yield and tensile' });
+    const mean = remainingStrength({ ...base, method: 'modified B31G', flowStress: '(SMYS + SMTS) / 2' });
     expect(mean.failurePressure).toBe(modifiedB31g({ ...base, flowStress: stress.MPa(407) }));
   });
 
@@ -129,29 +129,31 @@ describe('the choice of a remaining-strength method', () => {
   it('leaves out a method beyond its depth and keeps those that reach deeper', () => {
     const deep = { ...base, defectDepth: length.mm(0.82 * 9.53) };
     const found = remainingStrength(deep);
-    expect(found.method).toBe('dnv-single-defect');
+    expect(found.method).toBe('DNV-RP-F101');
     const reasons = found.methods.flatMap((result) => (result.inside ? [] : [`${result.method}: ${result.because}`]));
-    expect(reasons.find((reason) => reason.startsWith('modified-b31g'))).toMatch(/at most 0\.8 of the wall/u);
-    expect(reasons.find((reason) => reason.startsWith('local-metal-loss:'))).toMatch(/at least 0\.2 of the corrected/u);
+    expect(reasons.find((reason) => reason.startsWith('modified B31G'))).toMatch(/at most 0\.8 of the wall/u);
+    expect(reasons.find((reason) => reason.startsWith('API 579-1 Level 1:'))).toMatch(
+      /at least 0\.2 of the corrected/u,
+    );
   });
 
   it('is refused where no method, or not the named one, is inside its limits', () => {
     const every = refusalOf({ ...base, defectDepth: length.mm(0.86 * 9.53) });
     expect(every.code).toBe('outside-validity');
-    expect(every.message).toMatch(/b31g-original: .*dnv-single-defect: .*0\.85/u);
-    const named = refusalOf({ ...base, defectDepth: length.mm(0.82 * 9.53), method: 'modified-b31g' });
-    expect(named).toMatchObject({ code: 'outside-validity', value: 'modified-b31g' });
-    expect(refusalOf({ ...base, method: 'effective-area' }).message).toMatch(/needs a depth profile/u);
+    expect(every.message).toMatch(/original B31G: .*DNV-RP-F101: .*0\.85/u);
+    const named = refusalOf({ ...base, defectDepth: length.mm(0.82 * 9.53), method: 'modified B31G' });
+    expect(named).toMatchObject({ code: 'outside-validity', value: 'modified B31G' });
+    expect(refusalOf({ ...base, method: 'effective area' }).message).toMatch(/needs a depth profile/u);
     const { tensileStrength: _, ...unknown } = base;
-    expect(refusalOf({ ...unknown, method: 'dnv-single-defect' }).message).toMatch(/needs the tensile strength/u);
-    expect(refusalOf({ ...unknown, method: 'modified-b31g', flowStress: 'mean of yield and tensile' }).code).toBe(
+    expect(refusalOf({ ...unknown, method: 'DNV-RP-F101' }).message).toMatch(/needs the tensile strength/u);
+    expect(refusalOf({ ...unknown, method: 'modified B31G', flowStress: '(SMYS + SMTS) / 2' }).code).toBe(
       'outside-validity',
     );
   });
 
   it('never works with a flow stress above the tensile strength', () => {
     const brittle = { ...base, tensileStrength: stress.MPa(380) };
-    const out = remainingStrength(brittle).methods.find(({ method }) => method === 'modified-b31g');
+    const out = remainingStrength(brittle).methods.find(({ method }) => method === 'modified B31G');
     expect(out?.inside === false ? out.because : '').toMatch(/at most the tensile strength/u);
   });
 
@@ -166,12 +168,12 @@ describe('the choice of a remaining-strength method', () => {
   });
 
   it('warns of what the method warns of', () => {
-    const shallow = remainingStrength({ ...base, defectDepth: length.mm(0.5), method: 'b31g-original' });
+    const shallow = remainingStrength({ ...base, defectDepth: length.mm(0.5), method: 'original B31G' });
     expect(shallow.notes).toEqual(['depth below 0.1 of the wall: B31G asks for no action']);
     const strong = { ...base, yieldStrength: stress.MPa(555), tensileStrength: stress.MPa(625) };
-    const offset = remainingStrength({ ...strong, method: 'modified-b31g', flowStress: 'yield plus 69 MPa' });
+    const offset = remainingStrength({ ...strong, method: 'modified B31G', flowStress: 'SMYS + 69 MPa' });
     expect(offset.notes[0]).toMatch(/483 MPa/u);
-    const level1 = { ...base, method: 'local-metal-loss' } as const;
+    const level1 = { ...base, method: 'API 579-1 Level 1' } as const;
     expect(remainingStrength(level1).notes[0]).toMatch(/discontinuity/u);
     expect(remainingStrength({ ...level1, distanceToDiscontinuity: length.m(2) }).notes).toEqual([]);
     const long = remainingStrength({ ...level1, distanceToDiscontinuity: length.m(9), defectLength: length.m(4) });
@@ -183,14 +185,15 @@ describe('the choice of a remaining-strength method', () => {
     expect(remainingStrength({ ...base, profile }, recorder)).toEqual(remainingStrength({ ...base, profile }));
     const ids = recorder.entries.flatMap((entry) => (entry.sort === 'step' ? [formulaById(entry.formula)?.id] : []));
     expect(ids).not.toContain(undefined);
-    for (const method of remainingStrengthMethods) expect(ids).toContain(`pipe/${method}`);
+    const formulas = ['b31g-original', 'modified-b31g', 'effective-area', 'dnv-single-defect', 'local-metal-loss'];
+    for (const name of [...formulas, 'local-metal-loss-profile']) expect(ids).toContain(`pipe/${name}`);
     const decisions = recorder.entries.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
     expect(decisions.at(-1)).toMatch(/^Remaining strength by /u);
     const without = createRecorder();
     remainingStrength(base, without);
     expect(without.entries).toContainEqual({
       sort: 'decision',
-      what: { text: 'effective-area left out' },
+      what: { text: 'effective area left out' },
       because: { text: 'needs a depth profile' },
     });
   });

@@ -1,0 +1,17 @@
+/** A millionth: what a number loses when it is written down with six digits. */
+const WRITTEN = 1e-6;
+
+/** Whether a value lies above a limit, by more than the rounding of a limit that was written down. */
+export function exceeds(value: number, limit: number): boolean {
+  return value > limit + WRITTEN * Math.abs(limit);
+}
+
+/** Whether two readings of one thing agree. */
+export function agree(one: number, other: number, apart: number): boolean {
+  return Math.abs(one - other) <= apart;
+}
+
+/** Whether a stretch is as long as it has to be, or short of it by no more than readings lie apart. */
+export function spans(from: number, to: number, length: number, apart: number): boolean {
+  return to - from >= length - apart;
+}

@@ -1,0 +1,62 @@
+import { step } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
+import type { MethodInside, RemainingStrengthJob } from '../remaining-strength/remaining-strength-methods.js';
+import { foliasApi579BeyondRange } from './folias-api579.js';
+import { localMetalLoss } from './local-metal-loss.js';
+import { localMetalLossProfile } from './local-metal-loss-profile.js';
+
+/** Level 1: one depth and one length. */
+export function assessLocalMetalLoss(job: RemainingStrengthJob): MethodInside {
+  const { outsideDiameter, wallThickness: t, defectDepth, defectLength, maximumPressure } = job.input;
+  const { distanceToDiscontinuity } = job.input;
+  const input = {
+    insideDiameter: (outsideDiameter - 2 * t) as Length,
+    correctedWall: t,
+    workingPressure: maximumPressure,
+    measuredMinimum: (t - defectDepth) as Length,
+    defectLength,
+  };
+  const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
+  const { reducedPressure, lengthParameter } = step(job.recorder, 'pipe/local-metal-loss', localMetalLoss, checked);
+  return {
+    method: 'API 579-1 Level 1',
+    inside: true,
+    safePressure: reducedPressure,
+    notes: shellNotes(job, lengthParameter),
+  };
+}
+
+/** Level 2: the profile of the wall; nothing where there is none. */
+export function assessLocalMetalLossProfile(job: RemainingStrengthJob): MethodInside | undefined {
+  const { outsideDiameter, wallThickness: t, profile, maximumPressure, distanceToDiscontinuity } = job.input;
+  if (profile === undefined) return undefined;
+  const input = {
+    insideDiameter: (outsideDiameter - 2 * t) as Length,
+    correctedWall: t,
+    workingPressure: maximumPressure,
+    profile: profile.map(({ position, depth }) => ({ position, wall: (t - depth) as Length })),
+  };
+  const checked = distanceToDiscontinuity === undefined ? input : { ...input, distanceToDiscontinuity };
+  const { reducedPressure, lengthParameter } = step(
+    job.recorder,
+    'pipe/local-metal-loss-profile',
+    localMetalLossProfile,
+    checked,
+  );
+  return {
+    method: 'API 579-1 Level 2',
+    inside: true,
+    safePressure: reducedPressure,
+    notes: shellNotes(job, lengthParameter),
+  };
+}
+
+function shellNotes({ input }: RemainingStrengthJob, lengthParameter: number): string[] {
+  const notes: string[] = [];
+  if (input.distanceToDiscontinuity === undefined) {
+    notes.push('no distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c)');
+  }
+  if (foliasApi579BeyondRange({ lengthParameter }))
+    notes.push('length parameter above 20: bulging factor held at its value there');
+  return notes;
+}

@@ -1,0 +1,54 @@
+import type { Time } from './time.js';
+
+const MINUTE = 60;
+const HOUR = 3600;
+const DAY = 86_400;
+const CLOCK = /^(?:(?<day>[1-9]\d?) )?(?<hours>[01]?\d|2[0-3]):(?<minutes>[0-5]\d)$/u;
+
+/** A clock time in seconds after midnight of the first day, and whether it names its day. */
+export interface ClockTime {
+  readonly seconds: number;
+  readonly namesDay: boolean;
+}
+
+/** Reads `07:30`, or `2 07:30` on the second day; nothing for any other text. */
+export function readClock(text: string): ClockTime | undefined {
+  const groups = CLOCK.exec(text.trim())?.groups;
+  if (groups === undefined) return undefined;
+  const day = groups['day'] === undefined ? 0 : Number(groups['day']) - 1;
+  const seconds = day * DAY + Number(groups['hours']) * HOUR + Number(groups['minutes']) * MINUTE;
+  return { seconds, namesDay: groups['day'] !== undefined };
+}
+
+/**
+ * A clock time as a time from a start. One without its day is the one nearest to what was planned.
+ *
+ * @param start   seconds after midnight of the first day
+ * @param planned when it was due, from the start
+ */
+export function sinceStart({ seconds, namesDay }: ClockTime, start: ClockTime, planned: Time): Time {
+  const since = seconds - start.seconds;
+  if (namesDay) return since as Time;
+  return (since + Math.round((planned - since) / DAY) * DAY) as Time;
+}
+
+/** How much later one clock time of a day is than another: of an earlier one, that of the next day. */
+export function laterThan(planned: ClockTime, later: ClockTime): Time {
+  const by = later.seconds - planned.seconds;
+  return (by < 0 ? by + DAY : by) as Time;
+}
+
+/** A time from a start on the clock, to the minute above: `09:10`, and `day 2 09:10` after midnight. */
+export function onClock(start: ClockTime, time: Time): string {
+  // Rounding of a sum of seconds is no reason to go one minute further.
+  const minutes = Math.ceil((start.seconds + time) / MINUTE - 1e-6);
+  const day = Math.floor(minutes / 1440);
+  const inDay = minutes - day * 1440;
+  const clock = `${String(Math.floor(inDay / 60)).padStart(2, '0')}:${String(inDay % 60).padStart(2, '0')}`;
+  return day === 0 ? clock : `day ${day + 1} ${clock}`;
+}
+
+/** A time that counts from a later start, counted from the first. */
+export function fromFirstStart(start: Time, time: Time): Time {
+  return (start + time) as Time;
+}

@@ -1,0 +1,100 @@
+import { poissonRatioLimit } from '../../laminate/index.js';
+import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
+import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase } from './case.js';
+import { atLeast, atMost, type Note } from './contradiction.js';
+import { inDefect } from './contradictions-defect.js';
+
+/** Every rule between fields of a case that are right by themselves: the one list that both doors go by. */
+export function contradictions(repairCase: RepairCase, note: Note): void {
+  const { pipe, defect, laminate, filler, seal } = repairCase;
+  inPipe(pipe, note);
+  inDefect(defect, pipe, note);
+  inService(repairCase, note);
+  inLaminate(laminate, note);
+  inWrap(repairCase.wrap, note);
+  if (filler !== 'none') {
+    const { thickness, thicknessOverDefect, cure } = filler;
+    if (thicknessOverDefect < thickness) {
+      const beside = ['the thickness beside the defect', 'length', thickness, 'filler.thickness'] as const;
+      atLeast(note, 'filler.thicknessOverDefect', beside);
+    }
+    inCure(cure, 'filler.cure', note);
+  }
+  if (seal !== undefined) inCure(seal.putty.cure, 'seal.putty.cure', note);
+}
+
+function inPipe({ outsideDiameter, circumference, wallThickness, material }: PipeAsBuilt, note: Note): void {
+  const { yieldStrength, tensileStrength, allowableStress } = material;
+  const strength = ['the yield strength', 'stress', yieldStrength, 'pipe.material.yieldStrength'] as const;
+  if ((outsideDiameter === undefined) === (circumference === undefined)) {
+    note({ path: 'pipe.outsideDiameter', must: line('be given, or the circumference: one of the two, not both') });
+  } else {
+    const radius = outsideRadius({ outsideDiameter: outsideDiameter ?? diameterBy(circumference as Length) });
+    const must = 'be below half the outside diameter, {0}';
+    if (!(wallThickness < radius))
+      note({ path: 'pipe.wallThickness', must: line(must, roundedDown('half the diameter', 'length', radius)) });
+  }
+  if (tensileStrength !== undefined && tensileStrength < yieldStrength)
+    atLeast(note, 'pipe.material.tensileStrength', strength);
+  if (allowableStress !== undefined && allowableStress > yieldStrength)
+    atMost(note, 'pipe.material.allowableStress', strength);
+}
+
+function diameterBy(circumference: Length): Length {
+  return outsideDiameterFromCircumference({ circumference });
+}
+
+function inService({ service, loads: { cycles }, line: atWork }: RepairCase, note: Note): void {
+  const { designTemperature, lowestTemperature, designPressure } = service;
+  if (lowestTemperature !== undefined && lowestTemperature > designTemperature) {
+    const design = ['the design temperature', 'temperature', designTemperature, 'service.designTemperature'] as const;
+    atMost(note, 'service.lowestTemperature', design);
+  }
+  const pressure = ['the design pressure', 'gauge pressure', designPressure, 'service.designPressure'] as const;
+  if (cycles !== 'none') {
+    const { lowestPressure, highestPressure } = cycles;
+    if (highestPressure < lowestPressure) {
+      const what = 'the lowest pressure of the cycle';
+      const lowest = [what, 'gauge pressure', lowestPressure, 'loads.cycles.lowestPressure'] as const;
+      atLeast(note, 'loads.cycles.highestPressure', lowest);
+    }
+    if (highestPressure > designPressure) atMost(note, 'loads.cycles.highestPressure', pressure);
+  }
+  if (atWork.state !== 'empty, dry, isolated, vented' && atWork.pressure > designPressure)
+    atMost(note, 'line.pressure', pressure);
+}
+
+function inLaminate({ poissonRatio, hoopModulus, axialModulus, cure }: LaminateSystem, note: Note): void {
+  const most = poissonRatioLimit({ hoopModulus, axialModulus });
+  if (!(poissonRatio < most)) {
+    const root = 'be below the square root of hoop modulus over axial modulus, {0}';
+    const must = line(`${root}, or the laminate would give energy when strained`, roundedDown('limit', 'number', most));
+    note({ path: 'laminate.poissonRatio', must });
+  }
+  inCure(cure, 'laminate.cure', note);
+}
+
+function inWrap({ form, width }: RepairCase['wrap'], note: Note): void {
+  const least = practice.leastSheetWidth.value;
+  if (form === 'sheet' && width < least) atLeast(note, 'wrap.width', ['twice the side lap of sheets', 'length', least]);
+}
+
+function inCure(cure: CureSheet, path: string, note: Note): void {
+  if (cure.mechanism === 'moisture') {
+    for (const [index, row] of cure.rows.entries()) inTimes(row, `${path}.rows[${index}]`, note);
+    return;
+  }
+  inTimes(cure, path, note);
+  const { referenceTemperature: stated, testedFrom, testedTo } = cure;
+  const reference = ['the reference temperature', 'temperature', stated, `${path}.referenceTemperature`] as const;
+  const because = ', since the stated times were tested there';
+  if (testedFrom > stated) atMost(note, `${path}.testedFrom`, reference, because);
+  if (testedTo < stated) atLeast(note, `${path}.testedTo`, reference, because);
+}
+
+function inTimes({ cureTime, workingTime }: { cureTime: Time; workingTime: Time }, path: string, note: Note): void {
+  if (workingTime > cureTime)
+    atMost(note, `${path}.workingTime`, ['the cure time', 'time', cureTime, `${path}.cureTime`]);
+}

@@ -1,0 +1,103 @@
+import type { Fields } from './table-field.js';
+import { pressure } from './table-pipe.js';
+
+const growth = {
+  depth: {
+    kind: 'either',
+    shapes: [
+      // A centimetre in a year, in m/s; and five of them at the rim.
+      { kind: 'corrosion rate', from: 0, usual: [0, 3.2e-10] },
+      {
+        kind: 'block',
+        fields: {
+          previousWall: { kind: 'length', above: 0, usual: [0.2e-3, 0.06] },
+          sincePrevious: { kind: 'time', above: 0, usual: [6e5, 1.3e9] },
+          service: { kind: 'time', above: 0, usual: [6e5, 3.2e9] },
+        },
+      },
+    ],
+  },
+  length: { kind: 'corrosion rate', from: 0, usual: [0, 1.6e-9] },
+} as const satisfies Fields;
+
+/** What was found on the pipe. */
+export const defect = {
+  kind: {
+    kind: 'choice',
+    words: [
+      'metal loss',
+      'through-wall hole',
+      'through-wall slot',
+      'crack',
+      'dent',
+      'gouge',
+      'lamination',
+      'bulge',
+      'seam defect',
+    ],
+  },
+  cause: {
+    kind: 'choice',
+    words: ['internal corrosion', 'external corrosion', 'internal erosion', 'mechanical damage', 'unknown'],
+  },
+  axialLength: { kind: 'length', above: 0, usual: [1e-3, 5] },
+  circumferentialWidth: { kind: 'length', above: 0, usual: [1e-3, 5] },
+  remainingWall: { kind: 'length', from: 0, usual: [0, 0.06] },
+  readingError: { kind: 'length', none: true, from: 0, usual: [0.01e-3, 2e-3] },
+  holeDiameter: { kind: 'length', optional: true, above: 0, usual: [0.2e-3, 0.2] },
+  holeAtEndOfLife: { kind: 'length', optional: true, above: 0, usual: [0.5e-3, 0.5] },
+  profile: {
+    kind: 'list',
+    optional: true,
+    least: 2,
+    row: {
+      kind: 'block',
+      fields: {
+        position: { kind: 'length', usual: [-20, 20] },
+        depth: { kind: 'length', from: 0, usual: [0, 0.06] },
+      },
+    },
+  },
+  growth: { kind: 'block', none: true, fields: growth },
+} as const satisfies Fields;
+
+const force = { kind: 'force', none: true, usual: [-5e6, 5e6] } as const;
+const moment = { kind: 'moment', none: true, usual: [-1e6, 1e6] } as const;
+
+/** What the line carries beside its pressure. */
+export const loads = {
+  axialForce: force,
+  bendingMoment: moment,
+  torsion: moment,
+  shearForce: force,
+  externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 1e6] },
+  soil: { kind: 'choice', words: ['present', 'none'] },
+  cycles: {
+    kind: 'block',
+    none: true,
+    fields: {
+      number: { kind: 'count', from: 1, usual: [1, 1e8] },
+      lowestPressure: { kind: 'gauge pressure', from: 0, usual: [0, 3e7] },
+      highestPressure: pressure,
+    },
+  },
+} as const satisfies Fields;
+
+/** How the remaining strength of the pipe is to be judged. */
+export const assessment = {
+  method: {
+    kind: 'choice',
+    optional: true,
+    words: [
+      'original B31G',
+      'modified B31G',
+      'effective area',
+      'DNV-RP-F101',
+      'API 579-1 Level 1',
+      'API 579-1 Level 2',
+    ],
+  },
+  flowStress: { kind: 'choice', optional: true, words: ['SMYS + 69 MPa', '1.1 SMYS', '(SMYS + SMTS) / 2'] },
+  safetyFactor: { kind: 'number', optional: true, from: 1, usual: [1.1, 4] },
+  designFactor: { kind: 'number', optional: true, above: 0, to: 1, usual: [0.3, 0.9] },
+} as const satisfies Fields;

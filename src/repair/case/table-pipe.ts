@@ -1,0 +1,38 @@
+import type { Fields } from './table-field.js';
+
+/** Pressures of pipework. */
+export const pressure = { kind: 'gauge pressure', above: 0, usual: [2e4, 3e7] } as const;
+
+/** The pipe as it was built. */
+export const pipe = {
+  size: { kind: 'text', optional: true },
+  outsideDiameter: { kind: 'length', optional: true, above: 0, usual: [0.02, 1.7] },
+  circumference: { kind: 'length', optional: true, above: 0, usual: [0.06, 5.4] },
+  wallThickness: { kind: 'length', above: 0, usual: [1e-3, 0.06] },
+  material: {
+    kind: 'block',
+    fields: {
+      name: { kind: 'text' },
+      yieldStrength: { kind: 'stress', above: 0, usual: [100e6, 900e6] },
+      tensileStrength: { kind: 'stress', optional: true, above: 0, usual: [200e6, 1100e6] },
+      allowableStress: { kind: 'stress', optional: true, above: 0, usual: [30e6, 600e6] },
+      modulus: { kind: 'modulus', optional: true, above: 0, usual: [60e9, 220e9] },
+      thermalExpansion: { kind: 'thermal expansion', optional: true, usual: [5e-6, 30e-6] },
+    },
+  },
+} as const satisfies Fields;
+
+/** What the line carries. */
+export const service = {
+  contents: { kind: 'text' },
+  phase: { kind: 'choice', words: ['liquid', 'gas', 'two-phase'] },
+  hazards: {
+    kind: 'list',
+    row: { kind: 'choice', words: ['flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant'] },
+  },
+  safetyCritical: { kind: 'flag' },
+  designPressure: pressure,
+  designTemperature: { kind: 'temperature', above: 0, usual: [233, 473] },
+  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [213, 373] },
+  recentPressure: { kind: 'block', optional: true, fields: { pressure, date: { kind: 'text' } } },
+} as const satisfies Fields;

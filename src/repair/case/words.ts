@@ -1,0 +1,49 @@
+import type { caseTable } from './table.js';
+import { materialWords } from './words-materials.js';
+import { pipeWords } from './words-pipe.js';
+import { workWords } from './words-work.js';
+
+/** What a field says to people: its label on the sheet, what it is, and an example that the JSON door takes in its place. */
+export type Words = readonly [label: string, says: string, example?: unknown];
+
+/** The words of every field of the table, by its path; those of a cure stand once, whatever it is that cures. */
+const words: Readonly<Record<WordPath, Words>> = {
+  title: ['Title', 'What is repaired, in a few words', 'Cooling-water header, pinhole leak'],
+  reference: ['Reference', 'Line number, drawing, work order: whatever the site calls it', 'CW-1104'],
+  date: ['Survey', 'Day of the survey', '2026-03-14'],
+  note: ['Note', 'Anything a reader should know about this case', 'Survey with the line drained'],
+  basis: ['Rules', 'Rule set', 'ISO 24817'],
+  fitting: ['Fitting', 'Fitting that the repair would lie on', 'none'],
+  ...pipeWords,
+  ...materialWords,
+  ...workWords,
+};
+
+/** The words at a path of a case: `defect.profile[3].depth`. */
+export function wordsAt(path: string): Words {
+  const inAnyRow = path.replaceAll(/\[\d+\]/gu, '[]');
+  const found = words[inAnyRow as WordPath] ?? words[inAnyRow.replace(/^.*?\.(?=cure(?:\.|$))/u, '') as WordPath];
+  if (found === undefined) throw new Error(`the field ${path} has no words: a fault of this library`);
+  return found;
+}
+
+/** Paths of a table as `words` is keyed by them. */
+type WordPath = Exclude<Shortened<PathsIn<typeof caseTable>>, `lookedUp${string}`>;
+
+type Shortened<P extends string> = P extends `${string}.cure` | `${string}.cure.${string}` ? CureOf<P> : P;
+type CureOf<P extends string> = P extends `${string}.cure.${infer Rest}` ? `cure.${Rest}` : 'cure';
+
+/** The path of every field of a table, holders included. */
+export type PathsIn<T> = { [K in keyof T & string]: K | `${K}${Below<T[K]>}` }[keyof T & string];
+
+type Below<F> = F extends { readonly fields: infer Inner }
+  ? `.${PathsIn<Inner>}`
+  : F extends { readonly by: infer By extends string; readonly variants: infer V }
+    ? `.${By | { [Word in keyof V]: PathsIn<V[Word]> }[keyof V]}`
+    : F extends { readonly row: infer Row }
+      ? Row extends { readonly fields: unknown }
+        ? `[]${Below<Row>}`
+        : '[]'
+      : F extends { readonly shapes: readonly (infer Shape)[] }
+        ? Below<Shape>
+        : never;

@@ -1,0 +1,21 @@
+/** What can govern the thickness of the laminate, or limit the pressure that it resists: the one list of these names. */
+export const laminateCriteria = [
+  'hoop strain, substrate ignored',
+  'axial strain, substrate ignored',
+  'axial strain, external force without pressure',
+  'hoop stress of the pipe, load shared',
+  'hoop stress of the pipe, with pressure during application',
+  'axial stress of the pipe, load shared',
+  'hoop strain, substrate yielded',
+  'hoop strain, substrate yielded, with credit for pressure during application',
+  'axial strain, substrate yielded',
+  'hoop stress, long-term strength, substrate ignored',
+  'leak through the hole',
+] as const;
+
+export type LaminateCriterion = (typeof laminateCriteria)[number];
+
+/** What can limit the pressure at which people work on the damaged pipe. */
+export const lineLimits = ['safe pressure of the thinned wall', 'recent pressure', 'metal round the hole'] as const;
+
+export type LineLimit = (typeof lineLimits)[number];

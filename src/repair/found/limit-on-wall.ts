@@ -1,0 +1,64 @@
+import { step } from '../../formula/index.js';
+import { metalLossDepth, type RemainingStrength, recentPressureLimit } from '../../pipe/index.js';
+import type { Length } from '../../quantity/index.js';
+import type { StrengthMethod } from '../case/case.js';
+import type { AsFound } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
+import { need, type Workbook } from '../job/workbook.js';
+import { strengthWith } from './strength.js';
+import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
+
+/**
+ * Metal loss: the larger of its safe pressure today and of what the line has carried lately, with its margin
+ * (49 CFR 192.933(a)(1)).
+ */
+export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Open {
+  const { recentPressure } = work.case.service;
+  const remainingWall = leastWallToday(work);
+  const safetyFactor = factorAtWork(work);
+  if (safetyFactor === undefined) return open;
+  const onWall = 'safe pressure of the thinned wall';
+  if (remainingWall === 0) return noWallLeft(work, onWall);
+  const strength = strengthToday(work, found, remainingWall, safetyFactor);
+  if (strength === undefined) {
+    need(
+      work,
+      'line.state',
+      'no method judges the thinned wall as it is today, so nothing tells which pressure it carries while people work on it: empty the line, or have the pipe assessed',
+      'whoever operates the line',
+    );
+    return open;
+  }
+  const { safePressure, failurePressure } = strength;
+  if (recentPressure !== undefined && failurePressure !== undefined) {
+    const recent = step(work.recorder, 'pipe/recent-pressure-limit', recentPressureLimit, {
+      recentPressure: recentPressure.pressure,
+      failurePressure,
+    });
+    if (recent > safePressure) return { highestPressure: recent, limitedBy: 'recent pressure' };
+  }
+  return { highestPressure: safePressure, limitedBy: onWall };
+}
+
+function strengthToday(
+  work: Workbook,
+  found: AsFound,
+  remainingWall: Length,
+  safetyFactor: number,
+): RemainingStrength | undefined {
+  const { pipe, defect, assessment } = work.case;
+  const walls = { wallThickness: pipe.wallThickness, remainingWall };
+  const loss = {
+    outsideDiameter: found.outsideDiameter,
+    depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls),
+    length: defect.axialLength,
+    // A profile does not say where its readings may be off: the methods that need one judge the end of life only.
+    profile: undefined,
+  };
+  const factors = { designFactor: undefined, safetyFactor };
+  return strengthWith(work, 'remaining strength today', loss, factors, withoutProfile(assessment?.method)).result;
+}
+
+function withoutProfile(method: StrengthMethod | undefined): StrengthMethod | undefined {
+  return method === 'effective area' || method === 'API 579-1 Level 2' ? undefined : method;
+}

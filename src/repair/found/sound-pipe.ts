@@ -1,0 +1,48 @@
+import { step } from '../../formula/index.js';
+import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
+import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
+import { type Workbook, warn } from '../job/workbook.js';
+import type { StrengthFactors } from './strength-factors.js';
+
+/** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
+export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stress {
+  const { pipe, service } = work.case;
+  const { yieldStrength, allowableStress } = pipe.material;
+  const ring = { pressure: service.designPressure, outsideDiameter, wallThickness: pipe.wallThickness };
+  const stress = step(work.recorder, 'pipe/hoop-stress', hoopStress, ring, 'sound pipe');
+  if (stress > yieldStrength) {
+    work.reasons.push({
+      text: 'the sound pipe beside the defect would yield at the design pressure: no repair of the defect mends that',
+      found: exactly('hoop stress of the sound pipe', 'stress', stress),
+      limit: roundedDown('yield strength', 'stress', yieldStrength),
+    });
+  } else if (allowableStress !== undefined && stress > allowableStress) {
+    warn(
+      work,
+      'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
+    );
+  }
+  return stress;
+}
+
+/** What the sound pipe carries: by its allowable stress where the case gives one, else by the factor on its strength. */
+export function pressureOfSoundPipe(
+  work: Workbook,
+  outsideDiameter: Length,
+  { designFactor, safetyFactor }: StrengthFactors,
+): GaugePressure {
+  const { recorder, case: repairCase } = work;
+  const { wallThickness, material } = repairCase.pipe;
+  const { allowableStress, yieldStrength } = material;
+  if (allowableStress !== undefined) {
+    const ring = { outsideDiameter, wallThickness, jointFactor: 1, allowableStress };
+    return step(recorder, 'pipe/mawp', mawp, ring, 'sound pipe').mawp;
+  }
+  const factor =
+    designFactor ??
+    step(recorder, 'pipe/design-factor-of-safety-factor', designFactorOfSafetyFactor, {
+      safetyFactor: safetyFactor as number,
+    });
+  const ring = { outsideDiameter, wallThickness, jointFactor: 1, yieldStrength, designFactor: factor };
+  return step(recorder, 'pipe/liquid-design-pressure', liquidDesignPressure, ring, 'sound pipe');
+}

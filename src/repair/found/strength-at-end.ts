@@ -1,0 +1,79 @@
+import { heading, step } from '../../formula/index.js';
+import { type DepthPoint, type MethodResult, profileAtEndOfLife } from '../../pipe/index.js';
+import { type GaugePressure, type Line, line } from '../../quantity/index.js';
+import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
+import { type Workbook, warn } from '../job/workbook.js';
+import type { GrowthRates } from './growth.js';
+import { strengthWith } from './strength.js';
+import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
+
+type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>;
+
+/** Safe pressure of the thinned pipe at the end of life, by the method the case names or the lowest inside its limits. */
+export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthRates): StrengthOutcome | undefined {
+  const { service, repair, assessment } = work.case;
+  heading(work.recorder, 'Remaining strength at the end of life');
+  const countsOnIt = repair.method === 'substrate sharing load';
+  const factors = factorsFor(work, countsOnIt);
+  if (factors === undefined) return undefined;
+  const loss = {
+    outsideDiameter: found.outsideDiameter,
+    depth: found.depthAtEndOfLife,
+    length: found.lengthAtEndOfLife,
+    profile: profileThen(work, found, growth),
+  };
+  const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
+  if (result === undefined) {
+    const refusal = refusals[0] ?? { text: 'remaining strength: no method applies' };
+    if (countsOnIt || assessment?.method !== undefined) work.notCovered.push(refusal);
+    else warn(work, notComputed(refusal));
+    return undefined;
+  }
+  for (const note of result.notes) warn(work, `Remaining strength by ${result.method}: ${note}.`);
+  return {
+    method: result.method,
+    safePressure: result.safePressure,
+    safetyFactor: result.safetyFactor,
+    fitAsItIs: result.safePressure >= service.designPressure,
+    methods: result.methods.map(asCandidate),
+  };
+}
+
+function notComputed({ text, amounts = [] }: Line): Line {
+  return line(`The remaining strength of the thinned pipe could not be computed. ${text}`, ...amounts);
+}
+
+function factorsFor(work: Workbook, countsOnIt: boolean): StrengthFactors | undefined {
+  if (countsOnIt) {
+    return neededFactors(
+      work,
+      'the method "substrate sharing load" counts on the safe pressure of the thinned pipe, which needs the design factor of the line or a safety factor',
+    );
+  }
+  const factors = statedFactors(work);
+  if (factors === undefined) {
+    warn(
+      work,
+      'The remaining strength of the thinned pipe was not computed: the case gives neither the design factor of the line nor a safety factor. The thickness does not use it.',
+    );
+  }
+  return factors;
+}
+
+function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): readonly DepthPoint[] | undefined {
+  const { profile } = work.case.defect;
+  if (profile === undefined) return undefined;
+  return step(work.recorder, 'pipe/profile-at-end-of-life', profileAtEndOfLife, {
+    profile,
+    depthRate: growth.depth,
+    lengthRate: growth.length,
+    life: work.case.repair.life,
+    greatestDepth: found.depthAtEndOfLife,
+  }).profile;
+}
+
+function asCandidate(tried: MethodResult): Candidate<GaugePressure> | Unavailable {
+  return tried.inside
+    ? { criterion: tried.method, value: tried.safePressure }
+    : { criterion: tried.method, needs: { text: tried.because } };
+}

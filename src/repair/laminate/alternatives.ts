@@ -1,0 +1,42 @@
+import { decide } from '../../formula/index.js';
+import { type Length, type Line, line } from '../../quantity/index.js';
+import type { ThicknessMethod } from '../case/case.js';
+import type { Candidate, Reason, Unavailable } from '../design/design.js';
+import { trial, type Workbook } from '../job/workbook.js';
+import { largest } from './candidates.js';
+import type { ThicknessJob } from './loads.js';
+import { isMissing, thicknessBy, thicknessMethods } from './methods.js';
+
+/** The methods beside the chosen one, each as its largest candidate, for comparison: none of them decides anything. */
+export function alternativesTo(
+  work: Workbook,
+  chosen: ThicknessMethod,
+  job: ThicknessJob,
+): (Candidate<Length> | Unavailable)[] {
+  const alternatives: (Candidate<Length> | Unavailable)[] = [];
+  for (const method of Object.keys(thicknessMethods) as ThicknessMethod[]) {
+    if (method !== chosen) alternatives.push(alternative(work, method, job));
+  }
+  return alternatives;
+}
+
+function alternative(work: Workbook, method: ThicknessMethod, job: ThicknessJob): Candidate<Length> | Unavailable {
+  if (job.found.throughWall && thicknessMethods[method].countsOnMetal) {
+    return { criterion: method, needs: { text: 'metal that carries load; the defect goes through the wall' } };
+  }
+  const { result, refusals } = trial(work, method, () => thicknessBy(work, method, job));
+  if (result === undefined) {
+    const needs = whyNot(refusals);
+    decide(work.recorder, `${method} not computed`, needs);
+    return { criterion: method, needs };
+  }
+  if (isMissing(result)) {
+    decide(work.recorder, `${method} not computed`, `it needs ${result.what}`);
+    return { criterion: method, needs: { text: result.what } };
+  }
+  return { criterion: method, value: largest(result).value };
+}
+
+function whyNot([refusal]: readonly Reason[]): Line {
+  return refusal === undefined ? { text: 'another case' } : line(refusal.text, ...(refusal.amounts ?? []));
+}

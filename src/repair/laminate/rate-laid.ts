@@ -1,0 +1,24 @@
+import type { Length } from '../../quantity/index.js';
+import type { ThicknessMethod } from '../case/case.js';
+import type { AsFound, LaminateDesign } from '../design/design.js';
+import type { Workbook } from '../job/workbook.js';
+import type { Strains } from '../limits/strains.js';
+import { thicknessForLeak } from './leak.js';
+import { prepareThickness } from './loads.js';
+import { resistanceOf } from './resistance.js';
+import { checkHoleSize } from './validity.js';
+
+/** The pressure that any laid thickness resists, by the method of the design; nothing where the equations do not reach it. */
+export function rateLaid(
+  work: Workbook,
+  found: AsFound,
+  strains: Strains,
+  method: ThicknessMethod,
+  laid: Length,
+): LaminateDesign['resistance'] | undefined {
+  const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
+  if (found.throughWall && leak === undefined) return undefined;
+  checkHoleSize(work, found, laid);
+  if (work.notCovered.length > 0) return undefined;
+  return resistanceOf(work, method, prepareThickness(work, found, strains), leak?.resistance, laid);
+}

@@ -1,0 +1,65 @@
+import { step } from '../../formula/index.js';
+import {
+  forceSharingAxial,
+  pressureOfEndForce,
+  pressureSharingHoop,
+  pressureSharingLive,
+} from '../../laminate/index.js';
+import type { GaugePressure, Length } from '../../quantity/index.js';
+import type { LaminateCriterion } from '../design/criteria.js';
+import type { Candidate } from '../design/design.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
+import type { Workbook } from '../job/workbook.js';
+import type { ThicknessJob } from './loads.js';
+import { allowableStressOf, pressureOfPlainWall, pressureOfThinnedPipe } from './thinned-pipe.js';
+
+export const HOOP: LaminateCriterion = 'hoop stress of the pipe, load shared';
+export const HOOP_LIVE: LaminateCriterion = 'hoop stress of the pipe, with pressure during application';
+export const AXIAL: LaminateCriterion = 'axial stress of the pipe, load shared';
+
+/** Pressures at which the pipe under a laid thickness reaches its allowable stress. */
+export function sharingResistances(
+  work: Workbook,
+  job: ThicknessJob,
+  laminateThickness: Length,
+): Candidate<GaugePressure, LaminateCriterion>[] {
+  const { recorder } = work;
+  const [allowableStress, substrateModulus] = [allowableStressOf(work), pipeModulus(work)];
+  const hoop = step(recorder, 'laminate/pressure-sharing-hoop', pressureSharingHoop, {
+    laminateThickness,
+    allowableStress,
+    substrateModulus,
+    outsideDiameter: job.hoop.diameter,
+    hoopModulus: job.hoop.modulus,
+    substratePressure: pressureOfThinnedPipe(work, job),
+  });
+  const live = step(recorder, 'laminate/pressure-sharing-live', pressureSharingLive, {
+    laminateThickness,
+    allowableStress,
+    substrateModulus,
+    outsideDiameter: job.hoop.diameter,
+    hoopModulus: job.hoop.modulus,
+    remainingWall: job.found.wallAtEndOfLife,
+    livePressure: pressureAtWork(work.case.line),
+  });
+  return [
+    { criterion: HOOP, value: hoop },
+    { criterion: HOOP_LIVE, value: live },
+    { criterion: AXIAL, value: axialResistance(work, job, laminateThickness) },
+  ];
+}
+
+function axialResistance(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {
+  const { diameter: outsideDiameter, modulus: axialModulus, forceWithoutPressure } = job.axial;
+  const held = step(work.recorder, 'laminate/force-sharing-axial', forceSharingAxial, {
+    laminateThickness,
+    allowableStress: allowableStressOf(work),
+    substrateModulus: pipeModulus(work),
+    outsideDiameter,
+    axialModulus,
+    substratePressure: pressureOfPlainWall(work, job),
+  });
+  const ends = { axialForce: held, outsideDiameter, externalForce: forceWithoutPressure };
+  return step(work.recorder, 'laminate/pressure-of-end-force', pressureOfEndForce, ends);
+}

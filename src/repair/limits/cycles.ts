@@ -1,0 +1,28 @@
+import { step } from '../../formula/index.js';
+import { cyclicFactor, cyclicFactorBeyondData, pressureRatio } from '../../laminate/index.js';
+import { use, type Workbook, warn } from '../job/workbook.js';
+
+/** f_c, by number and depth of the pressure cycles over the life (cyclic loading); 1 without cycles. */
+export function cyclicFactorOf(work: Workbook): number {
+  const { cycles } = work.case.loads;
+  if (cycles === 'none') return 1;
+  const { recorder, rules } = work;
+  const rule = use(work, 'cyclic factor f_c', rules.cyclic);
+  const { lowestPressure, highestPressure } = cycles;
+  const input = {
+    cycles: cycles.number,
+    pressureRatio: step(recorder, 'laminate/pressure-ratio', pressureRatio, { lowestPressure, highestPressure }),
+    slope: rule.slope,
+    intercept: rule.intercept,
+    freeCycles: rule.freeCycles,
+    lastCycles: rule.lastCycles,
+  };
+  if (cyclicFactorBeyondData(input)) {
+    warn(
+      work,
+      'The number of cycles is above the range of the cyclic factor: the factor of its upper end is taken.',
+      rules.cyclic.clause,
+    );
+  }
+  return step(recorder, 'laminate/cyclic-factor', cyclicFactor, input);
+}

@@ -1,0 +1,62 @@
+import { step } from '../../formula/index.js';
+import { upperTemperatureLimit } from '../../laminate/index.js';
+import { exactly, roundedDown, type Temperature } from '../../quantity/index.js';
+import type { RuleSet } from '../../rules/index.js';
+import type { RepairCase } from '../case/case.js';
+import { need, use, type Workbook } from '../job/workbook.js';
+
+/** The upper temperature limit of the laminate, a margin below its transition (ISO 24817, 7.5.3), where the steel keeps it. */
+export function checkTemperature(work: Workbook, leaking: boolean): Temperature | undefined {
+  const limit = upperLimit(work, leaking);
+  if (limit === undefined) return undefined;
+  const hottest = hottestOf(work.case);
+  if (hottest <= limit) return limit;
+  work.reasons.push({
+    text: 'the design temperature is above the upper temperature limit of the laminate: it would soften',
+    found: exactly('hottest steel, in service or on the day', 'temperature', hottest),
+    limit: roundedDown('upper temperature limit', 'temperature', limit),
+  });
+  return undefined;
+}
+
+/** The steel may be hotter on the day of the work than in service. */
+export function hottestOf({ service, site }: RepairCase): Temperature {
+  return Math.max(service.designTemperature, site.pipeTemperature) as Temperature;
+}
+
+/** Below the glass transition and the heat distortion temperature, whichever of the two gives less. */
+function upperLimit(work: Workbook, leaking: boolean): Temperature | undefined {
+  const { glassTransition, heatDistortion } = work.case.laminate;
+  const margins = work.rules.temperatureMargin;
+  const byGlass =
+    glassTransition === undefined
+      ? undefined
+      : limitFrom(work, glassTransition, 'glass transition', margins.glassTransition, leaking);
+  const byHeat =
+    heatDistortion === undefined
+      ? undefined
+      : limitFrom(work, heatDistortion, 'heat distortion', margins.heatDeflection, leaking);
+  if (byGlass !== undefined && byHeat !== undefined) return Math.min(byGlass, byHeat) as Temperature;
+  return (
+    byGlass ??
+    byHeat ??
+    need(
+      work,
+      'laminate.glassTransition',
+      'the highest design temperature is a margin below the glass transition (or the heat distortion) temperature of the laminate as it is cured on site',
+      'the maker of the repair system: qualification report',
+    )
+  );
+}
+
+function limitFrom(
+  work: Workbook,
+  transitionTemperature: Temperature,
+  name: string,
+  margins: RuleSet['temperatureMargin']['glassTransition'],
+  leaking: boolean,
+): Temperature {
+  const margin = use(work, `margin to the ${name} temperature`, leaking ? margins.leaking : margins.notLeaking);
+  const transition = { transitionTemperature, margin };
+  return step(work.recorder, 'laminate/upper-temperature-limit', upperTemperatureLimit, transition, name);
+}

@@ -1,0 +1,59 @@
+import { heading, step } from '../../formula/index.js';
+import { metalLossDepth } from '../../pipe/index.js';
+import type { Length, Time, Volume } from '../../quantity/index.js';
+import { collarVolume, defectVolume, massWithWaste } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
+import type { Filler } from '../case/case.js';
+import type { MixDesign } from '../design/design.js';
+import { assume, type Workbook } from '../job/workbook.js';
+import { planBatches } from './batches.js';
+
+/** What is built up under the laminate. */
+export interface FillerDemand {
+  readonly outsideDiameter: Length;
+  /** Length that is built up: the defect, never the bonded overlap. */
+  readonly axialLength: Length;
+  readonly defectLength: Length;
+  readonly workingTime: Time;
+}
+
+/** Filler to mix, in batches that can be used up. */
+export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand): MixDesign | undefined {
+  const { recorder } = work;
+  heading(recorder, 'Filler');
+  const volume = step(recorder, 'resin/collar-volume', collarVolume, {
+    outsideDiameter: demand.outsideDiameter,
+    thickness: filler.thickness,
+    axialLength: demand.axialLength,
+    patchLength: Math.min(demand.defectLength, demand.axialLength) as Length,
+    patchWidth: work.case.defect.circumferentialWidth,
+    patchThickness: filler.thicknessOverDefect,
+    defectVolume: cavityOf(work, demand.defectLength),
+  });
+  const mass = step(recorder, 'resin/mass-with-waste', massWithWaste, {
+    volume,
+    density: filler.density,
+    waste: assume(work, filler.waste, practice.mixWaste),
+  });
+  const plan = planBatches(work, filler, mass, demand.workingTime);
+  if (plan === undefined) return undefined;
+  const { batches, batchMass, base, hardener, limitedBy, kits } = plan;
+  return { material: filler.name, volume, mass, batches, batchMass, base, hardener, limitedBy, kits };
+}
+
+/** An external pit is filled too; taken with its deepest depth all over, since filler left over costs little. */
+function cavityOf({ recorder, case: { defect, pipe } }: Workbook, length: Length): Volume {
+  const { kind, cause } = defect;
+  const isOutside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
+  if (!isOutside) return 0 as Volume;
+  const depth = step(recorder, 'pipe/metal-loss-depth', metalLossDepth, {
+    wallThickness: pipe.wallThickness,
+    remainingWall: defect.remainingWall,
+  });
+  return step(recorder, 'resin/defect-volume', defectVolume, {
+    length,
+    width: defect.circumferentialWidth,
+    depth,
+    shape: 'flat-bottomed',
+  });
+}

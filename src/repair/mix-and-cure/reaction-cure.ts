@@ -1,0 +1,79 @@
+import { cureWait, cureWaitLeavesTestedSpan, workingTime, workingTimeLeavesTestedSpan } from '../../cure/index.js';
+import { step } from '../../formula/index.js';
+import type { Temperature, Time } from '../../quantity/index.js';
+import type { ReactionCureSheet } from '../case/case.js';
+import type { CureDesign } from '../design/design.js';
+import { assumeWord, type Workbook, warn } from '../job/workbook.js';
+import type { CureLaw } from '../timeline/cure-law.js';
+import { outsideTestedSpan } from './cure-warnings.js';
+import { steelIsForeseen, warmestForResin } from './steel-temperatures.js';
+
+/** Two parts that react: its working time at the warmest that it may meet, and the law of its wait. */
+export function reactionCure(work: Workbook, material: string, cure: ReactionCureSheet): CureDesign | undefined {
+  if (cure.activationEnergy === undefined) {
+    assumeWord(
+      work,
+      `activation energy of ${material}`,
+      '40, 50 and 60 kJ/mol side by side',
+      'chosen',
+      'the maker gives none: the longest wait and the shortest working time of the three are taken',
+    );
+  }
+  const usable = workingTimeOf(work, material, cure);
+  const law = lawOf(work, material, cure);
+  return law === undefined ? undefined : { material, workingTime: usable, law };
+}
+
+function workingTimeOf(work: Workbook, material: string, cure: ReactionCureSheet): Time {
+  const input = {
+    time: cure.workingTime,
+    temperature: warmestForResin(work.case.site),
+    mechanism: cure.mechanism,
+    referenceTemperature: cure.referenceTemperature,
+    activationEnergy: cure.activationEnergy,
+    testedFrom: cure.testedFrom,
+    testedTo: cure.testedTo,
+  };
+  if (workingTimeLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`working time of ${material}`));
+  return step(work.recorder, 'cure/working-time', workingTime, input).workingTime;
+}
+
+/** Where the hours to come are foreseen, the wait hangs on the hour at which it is laid: that is the timeline's. */
+function lawOf(work: Workbook, material: string, cure: ReactionCureSheet): CureLaw | undefined {
+  const { mechanism, referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
+  const { site } = work.case;
+  if (steelIsForeseen(site)) {
+    return {
+      sort: 'over the history',
+      mechanism,
+      requiredTime: cure.cureTime,
+      referenceTemperature,
+      minimumTemperature,
+      testedFrom,
+      testedTo,
+      activationEnergy,
+    };
+  }
+  const { pipeTemperature: temperature } = site;
+  if (temperature < minimumTemperature) return tooCold(work, material, temperature, minimumTemperature);
+  const input = {
+    time: cure.cureTime,
+    temperature,
+    minimumTemperature,
+    mechanism,
+    referenceTemperature,
+    activationEnergy,
+    testedFrom,
+    testedTo,
+  };
+  if (cureWaitLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  return { sort: 'same at every hour', wait: step(work.recorder, 'cure/cure-wait', cureWait, input).wait };
+}
+
+function tooCold(work: Workbook, material: string, found: Temperature, least: Temperature): undefined {
+  work.reasons.push({
+    text: `${material} does not cure on steel this cold: heat the pipe, or wait for a warmer day`,
+    found: { name: 'temperature of the steel', kind: 'temperature', value: found },
+    limit: { name: 'lowest temperature at which it cures', kind: 'temperature', value: least },
+  });
+}

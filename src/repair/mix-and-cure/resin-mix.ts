@@ -1,0 +1,30 @@
+import { heading, step } from '../../formula/index.js';
+import type { Area, Time } from '../../quantity/index.js';
+import { laminateResin } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
+import type { WetLayUp } from '../case/case.js';
+import type { MixDesign } from '../design/design.js';
+import { assume, type Workbook } from '../job/workbook.js';
+import { planBatches } from './batches.js';
+
+/** Resin to wet out the fabric of the laminate, in batches that can be used up. */
+export function planLaminateResin(
+  work: Workbook,
+  resin: WetLayUp,
+  area: Area,
+  workingTime: Time,
+): MixDesign | undefined {
+  const { recorder } = work;
+  heading(recorder, 'Laminate resin');
+  const mass = step(recorder, 'resin/laminate-resin', laminateResin, {
+    fabricArea: area,
+    arealWeight: resin.fabricWeight,
+    fibreMassFraction: resin.fibreMassFraction,
+    waste: assume(work, resin.waste, practice.mixWaste),
+  });
+  const plan = planBatches(work, resin, mass, workingTime);
+  if (plan === undefined) return undefined;
+  const { batches, batchMass, base, hardener, limitedBy, kits } = plan;
+  const material = `${work.case.laminate.name}, resin`;
+  return { material, area, mass, batches, batchMass, base, hardener, limitedBy, kits };
+}

@@ -1,0 +1,28 @@
+import type { TemperatureStep } from '../../cure/index.js';
+import type { Temperature } from '../../quantity/index.js';
+import type { Site } from '../case/case.js';
+
+/** The steel over the hours of the work: as the case foresees it, else as the forecast does. */
+export function steelOverTime({ history, forecast }: Site): readonly TemperatureStep[] | undefined {
+  return history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+}
+
+/** Whether the steel is foreseen over the hours of the work; else it stays as it is read. */
+export function steelIsForeseen({ history, forecast }: Site): boolean {
+  return history !== undefined || forecast !== undefined;
+}
+
+/** The coldest that the steel is read or foreseen to be. */
+export function coldestSteel(site: Site): Temperature {
+  let coldest: number = site.pipeTemperature;
+  for (const { temperature } of steelOverTime(site) ?? []) coldest = Math.min(coldest, temperature);
+  return coldest as Temperature;
+}
+
+/** The warmest that a resin may meet, on the steel or in the air. */
+export function warmestForResin({ pipeTemperature, airTemperature, history = [], forecast = [] }: Site): Temperature {
+  let warmest: number = Math.max(pipeTemperature, airTemperature);
+  for (const { temperature } of history) warmest = Math.max(warmest, temperature);
+  for (const step of forecast) warmest = Math.max(warmest, step.pipeTemperature, step.airTemperature);
+  return warmest as Temperature;
+}

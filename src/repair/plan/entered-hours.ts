@@ -1,0 +1,67 @@
+import { nonNegative, refuse } from '../../formula/index.js';
+import { type ClockTime, laterThan } from '../../quantity/clock.js';
+import type { Time } from '../../quantity/index.js';
+import type { Designed } from '../design/design.js';
+import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { historyLeft } from '../timeline/cure-law.js';
+import { type Timeline, timeline } from '../timeline/timeline.js';
+import { readHour } from './clock.js';
+import type { PlanOptions } from './plan.js';
+
+/**
+ * The timeline of a design with what is known better by now: another start, real hours, times of steps.
+ *
+ * @throws CalculationError `invalid-input` for an hour or a time of a step that the job does not have, or an hour without
+ *   a start
+ */
+export function timelineWith(design: Designed, start: string | undefined, options: PlanOptions): Timeline {
+  checkNames(design, options);
+  const { actual, durations } = options;
+  const began = start === undefined ? undefined : readHour(start, 'start');
+  const late = lateness(design, began);
+  if (late === 0 && actual === undefined && durations === undefined) return design.timeline;
+  for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
+  const history = historyLeft(steelOverTime(design.case.site), late);
+  const job = { steps: design.timeline.steps, laws: design.cures, history };
+  return timeline(job, { start: began, began: hoursOf(actual, began), durations });
+}
+
+/** How much later than in the case the job starts, on the hours of its forecast. */
+function lateness({ case: { crew } }: Designed, start: ClockTime | undefined): Time {
+  if (start === undefined || crew === undefined) return 0 as Time;
+  return laterThan(readHour(crew.start, 'crew.start'), start);
+}
+
+function hoursOf(
+  actual: Readonly<Record<string, string>> | undefined,
+  start: ClockTime | undefined,
+): Record<string, ClockTime> {
+  const hours: Record<string, ClockTime> = {};
+  for (const [id, text] of Object.entries(actual ?? {})) {
+    if (start === undefined) {
+      refuse({
+        code: 'invalid-input',
+        parameter: `actual.${id}`,
+        value: text,
+        unit: '',
+        constraint: 'needs the start of the job on the clock: crew.start of the case, or the start of the plan',
+      });
+    }
+    hours[id] = readHour(text, `actual.${id}`);
+  }
+  return hours;
+}
+
+function checkNames({ timeline: { steps } }: Designed, { actual = {}, durations = {} }: PlanOptions): void {
+  const ids: readonly string[] = steps.map(({ id }) => id);
+  for (const [option, names] of [
+    ['actual', Object.keys(actual)],
+    ['durations', Object.keys(durations)],
+  ] as const) {
+    for (const name of names) {
+      if (ids.includes(name)) continue;
+      const constraint = `must be a step of this plan: ${ids.join(', ')}`;
+      refuse({ code: 'invalid-input', parameter: `${option}.${name}`, value: name, unit: '', constraint });
+    }
+  }
+}

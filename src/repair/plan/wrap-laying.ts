@@ -1,0 +1,92 @@
+import type { Amount, Line } from '../../quantity/index.js';
+import { exactly, line } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import type { PlanFacts } from './facts.js';
+
+/** Passes and rolls beyond this many are not written out one by one. */
+const mostListed = practice.mostListed.value;
+
+/** From where to where, pass by pass and roll by roll. */
+export function layingLines(facts: PlanFacts): Line[] {
+  const { rolls, wrap, case: repairCase } = facts;
+  const lines = [
+    line(
+      'Start {0} before the centre of the defect, end {1} beyond it.',
+      exactly('start', 'length', -rolls.start),
+      exactly('end', 'length', rolls.end),
+    ),
+    ...formLines(facts),
+  ];
+  const { crew, resin } = repairCase;
+  if (crew !== undefined && crew.crews > 1) {
+    lines.push(line(`${crew.crews} crews side by side: each roll is cut to as many lengths.`));
+  }
+  if (crew?.soakTime !== undefined && crew.soakTime > 0) {
+    lines.push(line('Soak each roll for {0}.', exactly('soaking', 'time', crew.soakTime)));
+  }
+  if (resin !== 'none') lines.push(line('Wet the steel, then each layer; roll out the air as you go. No dry fibre.'));
+  lines.push(...passLines(facts));
+  if (wrap.form === 'tape') lines.push(...rollLines(facts), line('Use each roll up before the next is opened.'));
+  lines.push(taperLine(facts));
+  return lines;
+}
+
+function formLines({ wrap, case: { wrap: stock } }: PlanFacts): Line[] {
+  if (wrap.form === 'sheet') return [line(`${wrap.layers} layers in each of ${wrap.bands} bands.`)];
+  return [
+    line(
+      `${wrap.passes === 1 ? 'One pass: it' : `${wrap.passes} passes to and fro: each`} begins and ends with one full turn on the spot.`,
+    ),
+    line(
+      'Each turn covers {0} of the one before, never less: keep the tolerance upwards.',
+      exactly('overlap', 'ratio', stock.form === 'tape' ? stock.overlap : 0),
+    ),
+  ];
+}
+
+function passLines({ rolls, wrap }: PlanFacts): Line[] {
+  const unit = wrap.form === 'tape' ? 'Pass' : 'Band';
+  const lines = rolls.passes.slice(0, mostListed).map((pass) => {
+    const way = wrap.form === 'tape' ? `, ${pass.direction}` : '';
+    const length = exactly(`${wrap.form} length`, 'length', pass.tapeLength);
+    return line(
+      `${unit} ${pass.pass}${way}: {0} of ${wrap.form}, to {1} ${side(pass.to)}.`,
+      length,
+      distance('to', pass.to),
+    );
+  });
+  if (rolls.passes.length > mostListed) {
+    lines.push(line(`Go on in the same way to ${unit.toLowerCase()} ${rolls.passes.length}.`));
+  }
+  return lines;
+}
+
+function rollLines({ rolls: { rolls } }: PlanFacts): Line[] {
+  const lines = rolls
+    .slice(0, mostListed)
+    .map(({ roll, endsInPass, endsAt }) =>
+      line(`Roll ${roll} ends in pass ${endsInPass}, {0} ${side(endsAt)}.`, distance('roll ends', endsAt)),
+    );
+  if (rolls.length > mostListed) lines.push(line(`Go on in the same way to roll ${rolls.length}.`));
+  return lines;
+}
+
+/** A position along the pipe as people measure it: how far, and to which side. */
+function distance(name: string, position: number): Amount {
+  return exactly(name, 'length', Math.max(position, -position));
+}
+
+function side(position: number): string {
+  return position < 0 ? 'before the centre' : 'beyond the centre';
+}
+
+function taperLine({ rolls, extent, wrap }: PlanFacts): Line {
+  const taper = exactly('taper', 'length', extent.taper);
+  if (rolls.stagger === 0)
+    return line('All passes end together: the last turns carry fewer layers and make the taper of {0}.', taper);
+  return line(
+    `Each ${wrap.form === 'tape' ? 'pass' : 'layer'} starts and ends {0} inside the one below it: the taper of {1} on each side.`,
+    exactly('stagger', 'length', rolls.stagger),
+    taper,
+  );
+}

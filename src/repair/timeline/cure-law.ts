@@ -1,0 +1,75 @@
+import { type CureMechanism, cureWaitOverHistory, historyFrom, type TemperatureStep } from '../../cure/index.js';
+import { isCalculationError, type Recorder, step } from '../../formula/index.js';
+import type { ActivationEnergy, Temperature, Time } from '../../quantity/index.js';
+import type { CureUse, Duration } from './duration.js';
+
+/** How long a material waits, by the hour at which it is laid. */
+export type CureLaw = SteadyCure | CureOverHistory;
+
+/** On steel that stays as it is, and by a maker's rows, one wait holds at every hour. */
+export interface SteadyCure {
+  readonly sort: 'same at every hour';
+  readonly wait: Time;
+}
+
+/** Over the hours of a history: until it has done what the required time does at the reference temperature. */
+export interface CureOverHistory {
+  readonly sort: 'over the history';
+  readonly mechanism: CureMechanism;
+  readonly requiredTime: Time;
+  readonly referenceTemperature: Temperature;
+  readonly minimumTemperature: Temperature;
+  readonly testedFrom: Temperature;
+  readonly testedTo: Temperature;
+  readonly activationEnergy?: ActivationEnergy | undefined;
+}
+
+/** What cures, each by its own law, and the steel over the hours of the job where it is foreseen. */
+export interface Cures {
+  readonly laws: {
+    readonly putty: { readonly law: CureLaw } | 'none';
+    readonly filler: { readonly law: CureLaw } | 'none';
+    readonly laminate: { readonly law: CureLaw };
+  };
+  readonly history?: readonly TemperatureStep[] | undefined;
+}
+
+const HISTORY_ENDS = 'the temperature history ends before it has cured';
+
+/** The wait of a material that is laid at an hour of the job. */
+export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, recorder?: Recorder): Duration {
+  const cure = laws[use];
+  if (cure === 'none') return { known: false, because: 'nothing of the kind is laid' };
+  const { law } = cure;
+  if (law.sort === 'same at every hour') return { known: true, time: law.wait };
+  const steps = historyLeft(history, laidAt, use, recorder);
+  if (steps.length === 0) return { known: false, because: HISTORY_ENDS };
+  try {
+    const input = {
+      steps,
+      requiredTime: law.requiredTime,
+      mechanism: law.mechanism,
+      referenceTemperature: law.referenceTemperature,
+      minimumTemperature: law.minimumTemperature,
+      activationEnergy: law.activationEnergy,
+      testedFrom: law.testedFrom,
+      testedTo: law.testedTo,
+    };
+    const { wait } = step(recorder, 'cure/cure-wait-over-history', cureWaitOverHistory, input, use);
+    return { known: true, time: wait };
+  } catch (error) {
+    if (isCalculationError(error) && error.code === 'no-solution') return { known: false, because: HISTORY_ENDS };
+    throw error;
+  }
+}
+
+/** The history from an hour of the job on; nothing where it ends before. */
+export function historyLeft(
+  history: readonly TemperatureStep[] | undefined,
+  from: Time,
+  use?: CureUse,
+  recorder?: Recorder,
+): readonly TemperatureStep[] {
+  if (history === undefined || history.length === 0) return [];
+  return step(recorder, 'cure/history-from', historyFrom, { steps: history, start: from }, use).steps;
+}

@@ -1,0 +1,89 @@
+import {
+  cureWaitOverHistoryHasUncreditedTime,
+  cureWaitOverHistoryLeavesTestedSpan,
+  type TemperatureStep,
+} from '../../cure/index.js';
+import { heading, step } from '../../formula/index.js';
+import type { Time } from '../../quantity/index.js';
+import { placingTime } from '../../resin/index.js';
+import { practice } from '../../rules/index.js';
+import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
+import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
+import { type Open, open } from '../job/stage.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
+import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
+import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { historyLeft } from './cure-law.js';
+import { jobSteps } from './job-steps.js';
+import { type Timeline, timeline } from './timeline.js';
+
+/** What the earlier stages say about the hours of the work. */
+export interface TimelineDemand {
+  readonly seal: SealDesign | 'none';
+  readonly cures: CureDesigns;
+  readonly mixes: MixDesigns;
+  readonly rolls: RollsDesign;
+  readonly acceptance: AcceptanceDesign;
+}
+
+/** The hours of the whole job, from the permit to the return to service, as the case plans it. */
+export function planTimeline(
+  work: Workbook,
+  { seal, cures, mixes, rolls, acceptance }: TimelineDemand,
+): Timeline | Open {
+  heading(work.recorder, 'Hours of the work');
+  const placing = placingOf(work, mixes);
+  const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
+  const history = steelOverTime(work.case.site);
+  const hours = timeline({ steps, laws: cures, history }, {}, work.recorder);
+  let complete = true;
+  for (const { takes, startsAt, duration } of hours.steps) {
+    if (!('cure' in takes)) continue;
+    warnOfHistory(work, cures[takes.cure], historyLeft(history, startsAt));
+    if (!duration.known) {
+      historyTooShort(work, cures[takes.cure]);
+      complete = false;
+    }
+  }
+  return complete ? hours : open;
+}
+
+function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {
+  const { filler } = work.case;
+  if (filler === 'none' || mix === 'none') return 'none';
+  return step(work.recorder, 'resin/placing-time', placingTime, {
+    batches: mix.batches,
+    mass: mix.mass,
+    placingRate: filler.rate,
+    mixingTime: practice.mixingTime.value,
+  });
+}
+
+/** What a cure rests on over the hours that it really gets. */
+function warnOfHistory(work: Workbook, cure: CureDesign | 'none', steps: readonly TemperatureStep[]): void {
+  if (cure === 'none' || cure.law.sort !== 'over the history' || steps.length === 0) return;
+  const { material, law } = cure;
+  const input = {
+    steps,
+    requiredTime: law.requiredTime,
+    mechanism: law.mechanism,
+    referenceTemperature: law.referenceTemperature,
+    minimumTemperature: law.minimumTemperature,
+    testedFrom: law.testedFrom,
+    testedTo: law.testedTo,
+  };
+  if (cureWaitOverHistoryLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  if (cureWaitOverHistoryHasUncreditedTime(input)) {
+    warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
+  }
+}
+
+function historyTooShort(work: Workbook, cure: CureDesign | 'none'): void {
+  const material = cure === 'none' ? 'the material' : cure.material;
+  need(
+    work,
+    'site.history',
+    `the temperature history ends before ${material} has cured: it has to reach further, or be warmer`,
+    'the weather forecast, or whoever heats the pipe',
+  );
+}

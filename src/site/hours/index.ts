@@ -1,0 +1,3 @@
+export * from './elapsed-time.js';
+export * from './schedule.js';
+export type { EnteredHour, ScheduledStep, ScheduleInput, StepLink } from './step-links.js';

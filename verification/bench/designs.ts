@@ -1,0 +1,75 @@
+import { budgets } from './budgets.js';
+import { built } from './built.js';
+import { type Example, examples } from './examples.js';
+import { leastInFreshProcesses, type Times } from './fresh-process.js';
+import { leastTimes, type Work } from './interleaved.js';
+import type { Row } from './row.js';
+
+/** A whole design is much code: it takes the compiler seconds until it gets no faster. */
+const SECONDS = 5;
+const PROCESSES = 2;
+const TIMED = ['replay', 'design', 'recorded', 'JSON.parse', 'decode'] as const;
+
+/** The whole design of each example against nothing but its formula calls, and the way from text to a case. */
+export function designRows(say: (what: string) => void): Row[] {
+  return examples.flatMap(({ name }) => {
+    say(name);
+    return rowsOf(name, leastInFreshProcesses('design', name, PROCESSES) as Record<(typeof TIMED)[number], number>);
+  });
+}
+
+function rowsOf(name: string, times: Readonly<Record<(typeof TIMED)[number], number>>): Row[] {
+  const { replay, design, recorded, 'JSON.parse': parse, decode } = times;
+  const against = (what: string, time: number, base: number, of: string): Row => {
+    return { what, measured: time / base, unit: 'x', note: `${inMicroseconds(time)}; ${of} ${inMicroseconds(base)}` };
+  };
+  return [
+    { ...against(`design of ${name}`, design, replay, 'its formula calls'), budget: budgets.design },
+    against('the same, recorded', recorded, replay, 'its formula calls'),
+    against(`decoding of ${name}`, decode, parse, 'JSON.parse'),
+  ];
+}
+
+/** Times of one design, of its formula calls, and of reading its case [ns]. */
+export function designTimes(name: string): Times {
+  const example = examples.find((each) => each.name === name);
+  if (example === undefined) throw new Error(`there is no example ${name} that can be designed`);
+  const { case: repairCase, text } = example;
+  const design = (record: boolean): Work => {
+    return () => built.root.designRepair(repairCase, { record }).laminate?.laidThickness ?? Number.NaN;
+  };
+  const decode: Work = () => built.json.parseCase(text).case.pipe.wallThickness;
+  const parse: Work = () => Object.keys(JSON.parse(text)).length;
+  const times = leastTimes([replayOf(example), design(false), design(true), parse, decode], SECONDS);
+  return Object.fromEntries(TIMED.map((what, index) => [what, times[index] as number]));
+}
+
+/** The formula calls that a design makes, recorded once with what was passed, and called again in a row. */
+function replayOf({ name, case: repairCase }: Example): Work {
+  const { record = [] } = built.root.designRepair(repairCase, { record: true });
+  const steps = record.flatMap((entry) => {
+    if (entry.sort !== 'step') return [];
+    const { formula: id, input, result } = entry;
+    const compute = built.formulas.formulaById(id)?.compute as ((input: unknown) => unknown) | undefined;
+    if (compute === undefined) throw new Error(`the design of ${name} recorded ${id}, which is no formula`);
+    return [{ id, compute, input, result }];
+  });
+  if (steps.length === 0) throw new Error(`the design of ${name} recorded no step`);
+  for (const { id, compute, input, result } of steps) {
+    if (JSON.stringify(compute(input)) !== JSON.stringify(result))
+      throw new Error(`${id} gives another result when it is called again`);
+  }
+  return () => {
+    let sum = 0;
+    for (const { compute, input } of steps) sum += numberIn(compute(input));
+    return sum;
+  };
+}
+
+function numberIn(result: unknown): number {
+  return typeof result === 'number' ? result : result === undefined ? 0 : 1;
+}
+
+function inMicroseconds(time: number): string {
+  return `${(time / 1000).toFixed(1)} us`;
+}
