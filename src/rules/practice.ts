@@ -158,6 +158,13 @@ export const practice = {
     tag: 'practice',
     because: 'the customary number',
   },
+  heatCapacityRatioOfTestGas: {
+    name: 'ratio of heat capacities of the test gas',
+    kind: 'ratio',
+    value: 1.4 as Ratio,
+    tag: 'secondary',
+    because: 'air or nitrogen: the case names no gas',
+  },
   dewPointMargin: {
     name: 'steel above the dew point',
     kind: 'temperature difference',

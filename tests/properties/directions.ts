@@ -69,6 +69,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/inside-diameter-hoop-stress': 'pressure+ insideDiameter+ wallThickness-',
   'pipe/inspection-interval': 'remainingLife+ classLimit+',
   'pipe/leak-or-rupture': 'outsideDiameter~ wallThickness~ flowStress~ defectLength~ pressure~',
+  'pipe/inside-diameter': 'outsideDiameter+ wallThickness-',
   'pipe/liquid-design-pressure': 'outsideDiameter- wallThickness+ yieldStrength+ designFactor+ jointFactor+',
   'pipe/local-metal-loss':
     'insideDiameter+ correctedWall- futureAllowance- workingPressure~ allowableFactor~ leastWall~ distanceToDiscontinuity~ measuredMinimum+ defectLength-',
@@ -382,7 +383,9 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/gas-energy-isothermal': 'pressure+ volume+ atmosphere-',
   'acceptance/hardness-gate': 'qualifiedHardness- leastReadings~ leastMean~ leastSingle~',
   'acceptance/hardness-statistics': '',
+  'acceptance/hardness-to-reach': 'qualifiedHardness+ meanShare+ singleShare~',
   'acceptance/lap-shear-stress': 'force+ width- overlap-',
+  'acceptance/least-thickness': 'requiredThickness+ leastPlies+ plyThickness+',
   'acceptance/line-volume': 'outsideDiameter+ wallThickness- length+',
   'acceptance/liquid-test-energy':
     'pressure+ volume+ bulkModulus- insideDiameter+ wallThickness- modulus- poissonRatio-',
@@ -391,12 +394,14 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/pipe-warming-factor': 'temperature+ expansion~ referenceTemperature-',
   'acceptance/pressure-fall':
     'startPressure~ endPressure~ startTemperature+ endTemperature- pressureError~ temperatureError~ allowedFall~ volume~ outsideDiameter~ wallThickness~',
+  'acceptance/pressure-per-kelvin': 'startPressure- endPressure+ startTemperature~ endTemperature~ step~',
   'acceptance/pull-off-stress': 'force+ diameter-',
   'acceptance/specific-gas-energy-isothermal': 'gasConstant+ temperature+ pressure+ atmosphere-',
   'acceptance/test-distance':
     'energy~ specificEnergy- scaledDistance+ referenceMass- lowEnergy~ highEnergy~ lowDistance+ highDistance+',
   'acceptance/test-pressure': 'pressure+ factor+',
   'acceptance/tnt-equivalent': 'energy+ specificEnergy-',
+  'acceptance/warmed-temperature': 'temperature~ step~ turn+',
   'acceptance/water-compression-factor': 'pressure+ compressibility+ referencePressure-',
   'acceptance/water-to-add': 'volume~ compressionFactor+ stretchFactor+ warmingFactor+',
   'acceptance/water-volume-factor': 'temperature~',
