@@ -95,6 +95,13 @@ export const practice = {
     tag: 'secondary',
     because: 'a figure of coating tapes',
   },
+  mostRollsLaidOut: {
+    name: 'rolls of tape or bands of sheet that a design lays out one by one',
+    kind: 'count',
+    value: 500,
+    tag: 'chosen',
+    because: 'no crew follows a longer list',
+  },
   leastSheetWidth: {
     name: 'least width of a sheet',
     kind: 'length',
