@@ -1,4 +1,4 @@
-import { step } from '../../formula/index.js';
+import { decide, step } from '../../formula/index.js';
 import { metalLossDepth, type RemainingStrength, recentPressureLimit } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
@@ -30,6 +30,13 @@ export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Ope
     return open;
   }
   const { safePressure, failurePressure } = strength;
+  if (recentPressure !== undefined && failurePressure === undefined) {
+    decide(
+      work.recorder,
+      'the pressure that the line carried lately does not count',
+      'no method predicts a failure pressure of the wall as it is today',
+    );
+  }
   if (recentPressure !== undefined && failurePressure !== undefined) {
     const recent = step(work.recorder, 'pipe/recent-pressure-limit', recentPressureLimit, {
       recentPressure: recentPressure.pressure,
@@ -52,6 +59,7 @@ function strengthToday(
     outsideDiameter: found.outsideDiameter,
     depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls),
     length: defect.axialLength,
+    width: defect.circumferentialWidth,
     // A profile does not say where its readings may be off: the methods that need one judge the end of life only.
     profile: undefined,
   };

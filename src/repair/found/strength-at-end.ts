@@ -7,7 +7,7 @@ import type { GrowthRates } from './growth.js';
 import { strengthWith } from './strength.js';
 import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
-type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>;
+type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife' | 'widthAtEndOfLife'>;
 
 /** Safe pressure of the thinned pipe at the end of life, by the method the case names or the lowest inside its limits. */
 export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthRates): StrengthOutcome | undefined {
@@ -20,6 +20,7 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     outsideDiameter: found.outsideDiameter,
     depth: found.depthAtEndOfLife,
     length: found.lengthAtEndOfLife,
+    width: found.widthAtEndOfLife,
     profile: profileThen(work, found, growth),
   };
   const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
