@@ -2,6 +2,7 @@
  * Writes the field tables of docs/case.md from the table of the case: `npm run case-tables`. A table stands between
  * `<!-- fields of pipe -->` and `<!-- end -->`; several parts, and `cure` for what cures, may be named.
  */
+import { execFileSync } from 'node:child_process';
 import { readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type CaseField, caseFields } from '../src/json/index.js';
@@ -13,9 +14,15 @@ const TABLE = /(?<=<!-- fields of (?<parts>[a-z, ]+) -->\n\n).*?(?=\n<!-- end --
 /** The page with its tables as they must be. */
 export function withTables(text: string): string {
   const fields = caseFields();
-  return text.replaceAll(TABLE, (...found) => {
+  const input = text.replaceAll(TABLE, (...found) => {
     const { parts } = found.at(-1) as { readonly parts: string };
     return tableOf(parts.split(', ').flatMap((part) => rowsOf(part, fields)));
+  });
+  // biome sets the columns of a table as it does everywhere else.
+  return execFileSync('node_modules/.bin/biome', ['format', '--stdin-file-path=docs/case.md'], {
+    input,
+    cwd: fileURLToPath(new URL('..', import.meta.url)),
+    encoding: 'utf8',
   });
 }
 

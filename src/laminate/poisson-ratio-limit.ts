@@ -39,7 +39,7 @@ export const poissonRatioLimitFormula = /* @__PURE__ */ formula<PoissonRatioLimi
   output: { symbol: 'nu_max', kind: 'number', name: "limit of Poisson's ratio" },
   sources: [],
   evidence: {
-    form: { tag: 'recalled', derived: 'least strain energy of an orthotropic layer over all directions of strain' },
+    form: { tag: 'chosen', derived: 'least strain energy of an orthotropic layer over all directions of strain' },
   },
   limits: [],
 });

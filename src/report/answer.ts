@@ -14,7 +14,7 @@ import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timel
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
-import { lineOnSheet } from './line-text.js';
+import { amountOnSheet, lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
@@ -26,8 +26,8 @@ type Row = readonly [label: string, value: string, by?: string];
 const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** A number with its name, as reasons and assumptions carry it. */
-export function amountText({ name, kind, value }: Amount, options: ChosenOptions): string {
-  return `${name} ${shownValue(kind, name, value, options, false)}`;
+export function amountText(amount: Amount, options: ChosenOptions): string {
+  return `${amount.name} ${amountOnSheet(amount, options, false)}`;
 }
 
 /** What counts as a hole: the one that is there, or the wall that will be gone. */

@@ -108,8 +108,12 @@ describe('the namespace of a kind', () => {
     const functions = Object.entries(quantity).filter(([, value]) => typeof value === 'function');
     expect(functions.map(([name]) => name).sort()).toEqual([
       'difference',
+      'exactly',
       'exampleOf',
+      'line',
       'readQuantity',
+      'roundedDown',
+      'roundedUp',
       'shift',
       'siSymbol',
       'toAbsolute',

@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { thicknessIgnoredAxial, thicknessIgnoredHoop } from '../../src/laminate/index.js';
+import { poissonRatioLimit, thicknessIgnoredAxial, thicknessIgnoredHoop } from '../../src/laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Strain } from '../../src/quantity/index.js';
-import { strains, thicknessAt } from './laminate-compliance.js';
+import { leastStrainEnergy, strains, thicknessAt } from './laminate-compliance.js';
 
 const seeded = { seed: 20261125, numRuns: 300 };
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -62,6 +62,20 @@ describe('the thickness of a laminate that carries everything, by its stiffness'
         const found = strains(ply, { hoop: part * nu * 1e6, axial: 1e6 }, 0.005);
         expect(found.hoop).toBeLessThanOrEqual(1e-15);
         expect(Math.abs(found.hoop)).toBeLessThan(found.axial);
+      }),
+      seeded,
+    );
+  });
+});
+
+describe('laminate/poisson-ratio-limit', () => {
+  it('is where straining a laminate would begin to give energy', () => {
+    fc.assert(
+      fc.property(span(8e9, 8e10), span(4e9, 8e10), span(0.01, 0.5), (Ec, Ea, below) => {
+        const limit = poissonRatioLimit({ hoopModulus: Ec as Modulus, axialModulus: Ea as Modulus });
+        const at = (poissonRatio: number) => leastStrainEnergy({ hoopModulus: Ec, axialModulus: Ea, poissonRatio });
+        expect(at(limit * (1 - below))).toBeGreaterThan(0);
+        expect(at(limit * (1 + below))).toBeLessThan(0);
       }),
       seeded,
     );

@@ -39,3 +39,19 @@ export function thicknessAt(ply: Ply, loads: LineLoads, direction: 'hoop' | 'axi
   }
   return Math.sqrt(low * high);
 }
+
+/**
+ * Least energy per volume and square of strain over all directions of strain (hoop = cos a, axial = sin a), by the
+ * stiffness matrix: above 0 for whatever can be made, since no laminate gives energy when strained.
+ */
+export function leastStrainEnergy({ hoopModulus: Ec, axialModulus: Ea, poissonRatio: nuca }: Ply): number {
+  const nuac = (nuca * Ea) / Ec;
+  const room = 1 - nuca * nuac;
+  let least = Number.POSITIVE_INFINITY;
+  for (let degree = 0; degree < 180; degree += 0.5) {
+    const [hoop, axial] = [Math.cos((degree * Math.PI) / 180), Math.sin((degree * Math.PI) / 180)];
+    const stress = { hoop: (Ec * (hoop + nuac * axial)) / room, axial: (Ea * (axial + nuca * hoop)) / room };
+    least = Math.min(least, (stress.hoop * hoop + stress.axial * axial) / 2);
+  }
+  return least;
+}

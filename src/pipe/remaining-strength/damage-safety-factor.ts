@@ -1,4 +1,4 @@
-import { atLeast, atMost, formula, positive } from '../../formula/index.js';
+import { atLeast, atMost, finite, formula, positive } from '../../formula/index.js';
 
 export interface DamageSafetyFactorInput {
   readonly designFactor?: number;
@@ -27,7 +27,9 @@ export function damageSafetyFactor(input: DamageSafetyFactorInput): number {
   atMost(F, 1, 'the whole strength', 'designFactor', '');
   atLeast(n, 1, 'no margin', 'safetyFactor', '');
   atLeast(leastFactor, 1, 'no margin', 'leastFactor', '');
-  return Math.max(1 / F, n, leastFactor);
+  const factor = Math.max(1 / F, n, leastFactor);
+  finite(factor, 'safety factor', '');
+  return factor;
 }
 
 export const damageSafetyFactorFormula = /* @__PURE__ */ formula<DamageSafetyFactorInput, number>({
