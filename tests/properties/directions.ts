@@ -23,8 +23,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/api579-length-parameter': 'insideDiameter- correctedWall- defectLength+',
   'pipe/axial-failure-stress': 'outsideDiameter+ wallThickness+ defectDepth- defectWidth- flowStress+',
   'pipe/axial-force-stress': 'axialForce+ outsideDiameter~ wallThickness~',
-  'pipe/axial-loss-pressure':
-    'failureStress+ safetyFactor- outsideDiameter~ wallThickness+ axialForce- bendingMoment-',
+  'pipe/axial-loss-pressure': 'failureStress+ safetyFactor- outsideDiameter~ wallThickness+ axialForce- bendingMoment-',
   'pipe/b31g-1991-allowable-depth': 'designPressure+ operatingPressure- wallThickness+ lengthFactor-',
   'pipe/b31g-1991-allowable-length': 'designPressure+ operatingPressure- outsideDiameter+ wallThickness+ defectDepth-',
   'pipe/b31g-1991-design-pressure':

@@ -12,7 +12,8 @@ export function assessAcross({ input, recorder, safetyFactor }: RemainingStrengt
   const { outsideDiameter, wallThickness, defectDepth, defectWidth, maximumPressure } = input;
   const { axialForce = 0 as Force, bendingMoment = 0 as Moment } = input;
   const notes: string[] = [];
-  if (defectWidth === undefined) notes.push('the width of the loss was not given: it is taken to go all round the pipe');
+  if (defectWidth === undefined)
+    notes.push('the width of the loss was not given: it is taken to go all round the pipe');
   const loss = {
     outsideDiameter,
     wallThickness,
@@ -26,7 +27,11 @@ export function assessAcross({ input, recorder, safetyFactor }: RemainingStrengt
     return step(recorder, 'pipe/axial-loss-pressure', axialLossPressure, loads, purpose);
   };
   const failurePressure = pressureAt(1, 'at failure');
-  const factored = { failurePressure: pressureAt(safetyFactor, 'with the safety factor'), safetyFactor: 1, maximumPressure };
+  const factored = {
+    failurePressure: pressureAt(safetyFactor, 'with the safety factor'),
+    safetyFactor: 1,
+    maximumPressure,
+  };
   const safe = step(recorder, 'pipe/safe-pressure', safePressure, factored, ACROSS);
   return { method: ACROSS, inside: true, failurePressure, safePressure: safe, notes };
 }

@@ -6,6 +6,7 @@ import { effectiveArea } from '../b31g/effective-area.js';
 import { modifiedB31g } from '../b31g/modified-b31g.js';
 import { dnvSingleDefect } from '../dnv/dnv-single-defect.js';
 import { assessedFlowStress, flowStressNotes } from './assessed-flow-stress.js';
+import { leastWallPressureAlone } from './least-wall-pressure.js';
 import type {
   MethodInside,
   MethodOutside,
@@ -13,7 +14,6 @@ import type {
   RemainingStrengthJob,
   RemainingStrengthMethod,
 } from './remaining-strength-methods.js';
-import { leastWallPressureAlone } from './least-wall-pressure.js';
 import { safePressure } from './safe-pressure.js';
 
 /** One method; a refusal for its limits is an answer here, bad input is not. */

@@ -28,7 +28,8 @@ export function assessLeastWall({ input, recorder, safetyFactor }: RemainingStre
 export function tooDeep({ input }: RemainingStrengthJob, method: RemainingStrengthMethod): MethodOutside | undefined {
   const { wallThickness, defectDepth } = input;
   if (!leastWallPressureAlone(wallThickness, defectDepth)) return undefined;
-  if (method === 'DNV-RP-F101' && input.method === method && leastWallPressureAny(wallThickness, defectDepth)) return undefined;
+  if (method === 'DNV-RP-F101' && input.method === method && leastWallPressureAny(wallThickness, defectDepth))
+    return undefined;
   return outside(
     method,
     'the depth must be at most 0.8 of the wall, with 1.3 mm or more left: beyond that no method counts, but for a named DNV-RP-F101 to 0.85 of the wall',

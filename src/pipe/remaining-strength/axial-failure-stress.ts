@@ -65,7 +65,7 @@ export const axialFailureStressFormula = /* @__PURE__ */ formula<AxialFailureStr
   compute: axialFailureStress,
   equation: {
     algorithm:
-      "least of S_flow eta (pi - b (1 - eta))/(eta pi + 2 (1 - eta) sin b) over all half angles b from 0 to c/D, eta = 1 - d/t",
+      'least of S_flow eta (pi - b (1 - eta))/(eta pi + 2 (1 - eta) sin b) over all half angles b from 0 to c/D, eta = 1 - d/t',
     winner: {
       name: 'the weakest half angle',
       equation: {
@@ -89,7 +89,7 @@ export const axialFailureStressFormula = /* @__PURE__ */ formula<AxialFailureStr
   evidence: {
     form: {
       tag: 'recalled',
-      note: 'No text of it was reached. It gives the whole flow stress for no width and the share of the wall that is left for a loss all round; in between it is unconfirmed. The least over the narrower widths is this library\'s own.',
+      note: "No text of it was reached. It gives the whole flow stress for no width and the share of the wall that is left for a loss all round; in between it is unconfirmed. The least over the narrower widths is this library's own.",
     },
   },
   limits: [],

@@ -65,7 +65,8 @@ export function remainingStrength(input: RemainingStrengthInput, recorder?: Reco
   explain(recorder, input.method, chosen, methods);
   const { method, safePressure } = chosen;
   const notes = chosen === across ? [...across.notes, ...hoopChosen.notes] : chosen.notes;
-  const failurePressure = leastWall === undefined ? leastFailure(hoopChosen, across, input.method, byMethod) : undefined;
+  const failurePressure =
+    leastWall === undefined ? leastFailure(hoopChosen, across, input.method, byMethod) : undefined;
   return failurePressure === undefined
     ? { method, safePressure, safetyFactor, flowStress, notes, methods }
     : { method, safePressure, failurePressure, safetyFactor, flowStress, notes, methods };
