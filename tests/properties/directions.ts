@@ -115,7 +115,8 @@ export const directions: Readonly<Record<string, string>> = {
     'defaultStrain+ temperatureFactor+ cyclicFactor+ designTemperature~ installationTemperature~ substrateExpansion~ laminateExpansion~',
   'laminate/axial-extent': 'overlap+ defectLength+ taperLength+',
   'laminate/cyclic-factor': 'cycles- pressureRatio+ slope- intercept+ freeCycles+ lastCycles-',
-  'laminate/default-strains': 'designLife~ hoopModulus~ axialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
+  'laminate/default-strains':
+    'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
@@ -145,6 +146,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/performance-factor': 'designLife~',
   'laminate/farthest-temperature': 'installationTemperature~ designTemperature~ lowestTemperature~',
   'laminate/hole-over-diameter': 'holeDiameter+ outsideDiameter-',
+  'laminate/long-term-strength-at': 'coolStrength+ coolTemperature~ warmStrength+ warmTemperature~ designTemperature~',
   'laminate/mean-modulus': 'hoopModulus+ axialModulus+',
   'laminate/performance-under-cycles': 'performanceFactor+ cyclicFactor+',
   'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',

@@ -29,7 +29,7 @@ const warned = (design: RepairDesign, words: string): boolean =>
 
 describe('the long-term method', () => {
   const longTerm = change(partWall, 'laminate', {
-    longTermStrength: { strength: stress.MPa(120), test: '1000 h survival' },
+    longTermStrength: { strength: stress.MPa(120), test: '1000 h survival', testTemperature: temperature.degC(90) },
   });
   const named = change(longTerm, 'repair', { method: 'long-term strength' });
 

@@ -4,6 +4,7 @@ import { type GaugePressure, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
+import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
 import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
@@ -30,6 +31,7 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     else warn(work, notComputed(refusal));
     return undefined;
   }
+  warnOfChoices(work, result);
   for (const note of result.notes) warn(work, `Remaining strength by ${result.method}: ${note}.`);
   return {
     method: result.method,
