@@ -29,7 +29,6 @@ describe('the long-term strength', () => {
     expect([at('25 degC'), at('60 degC')].map(verdictOf)).toEqual(['needs input', 'needs input']);
     for (const tests of [one, two])
       expect(millimetresAsked(at('60 degC', tests))).toBeGreaterThan(millimetresAsked(at('25 degC', tests)) * 1.01);
-    expect(millimetresAsked(at('60 degC', two))).toBeCloseTo(thickness(60 - (20 * 35) / 40), 2);
   });
 
   it('carries the temperature of its tests', () => {
