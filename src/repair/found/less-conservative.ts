@@ -6,8 +6,9 @@ import { type Workbook, warn } from '../job/workbook.js';
 /** These count on the shape of the loss that was measured, where the others take it at its worst. */
 const BY_PROFILE: readonly StrengthMethod[] = ['effective area', 'API 579-1 Level 2'];
 
-/** Warns of each choice of the case that makes the remaining strength larger than what would be taken unasked. */
-export function warnOfChoices(work: Workbook, { safetyFactor, methods }: RemainingStrength): void {
+/** Warns of what the method says of itself, and of each choice of the case that makes its answer larger. */
+export function warnOfChoices(work: Workbook, { method: by, notes, safetyFactor, methods }: RemainingStrength): void {
+  for (const note of notes) warn(work, `Remaining strength by ${by}: ${note}.`);
   const { method, flowStress } = work.case.assessment ?? {};
   if (safetyFactor < practice.leastSafetyFactor.value)
     warn(

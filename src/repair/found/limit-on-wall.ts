@@ -5,6 +5,7 @@ import type { StrengthMethod } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
 import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
 
@@ -29,6 +30,7 @@ export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Ope
     );
     return open;
   }
+  warnOfChoices(work, strength);
   const { safePressure, failurePressure } = strength;
   if (recentPressure !== undefined && failurePressure === undefined) {
     decide(

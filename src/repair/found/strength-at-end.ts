@@ -32,7 +32,6 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     return undefined;
   }
   warnOfChoices(work, result);
-  for (const note of result.notes) warn(work, `Remaining strength by ${result.method}: ${note}.`);
   return {
     method: result.method,
     safePressure: result.safePressure,
