@@ -42,8 +42,8 @@ export function axialFailureStress(input: AxialFailureStressInput): AxialFailure
   positive(c, 'defectWidth', 'm');
   positive(S, 'flowStress', 'Pa');
   const beta = c / D;
-  // A circumference that was multiplied out elsewhere may be an ulp above this one.
-  atMost(beta, Math.PI * (1 + 1e-12), 'pi, a loss all round', 'defectWidth over outsideDiameter', '');
+  // A circumference that was written down with six digits may lie a little above this one: it is all round.
+  atMost(beta, Math.PI * (1 + 1e-6), 'pi, a loss all round', 'defectWidth over outsideDiameter', '');
   const eta = 1 - d / t;
   const halfAngle = Math.min(beta, Math.PI, weakestHalfAngle(eta));
   const stress =
