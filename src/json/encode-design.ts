@@ -88,6 +88,7 @@ const designKinds: KindsOf<DesignParts> = {
     outsideDiameter: 'length',
     hoopStressSound: 'stress',
     hoopStressThinned: 'stress',
+    wallToday: 'length',
     wallAtEndOfLife: 'length',
     depthAtEndOfLife: 'length',
     lengthAtEndOfLife: 'length',

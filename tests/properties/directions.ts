@@ -419,7 +419,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/wall-less-reading-error': 'wallReading+ readingError-',
   'pipe/defect-aspect-ratio': 'defectLength~ defectWidth~',
   'pipe/design-factor-of-safety-factor': 'safetyFactor-',
-  'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~',
+  'pipe/profile-at-end-of-life': 'depthRate~ lengthRate+ life+ greatestDepth~ readingError~',
   'pipe/strain-at-stress': 'stress+ modulus-',
   'pipe/damage-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
   'laminate/laid-thickness': 'plies+ plyThickness+',

@@ -181,6 +181,7 @@ export function inventedDesign(): Designed {
     found: {
       outsideDiameter: length.mm(323.9),
       hoopStressSound: stress.MPa(19.33),
+      wallToday: length.mm(5),
       wallAtEndOfLife: length.mm(3.6),
       depthAtEndOfLife: length.mm(4.78),
       lengthAtEndOfLife: length.mm(122),

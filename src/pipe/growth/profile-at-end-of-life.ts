@@ -8,6 +8,7 @@ export interface ProfileAtEndOfLifeInput {
   readonly lengthRate: CorrosionRate;
   readonly life: Time;
   readonly greatestDepth: Length;
+  readonly readingError?: Length;
 }
 
 /** The profile as it will be, and how long it is then. */
@@ -19,26 +20,28 @@ export interface ProfileAtEndOfLife {
 /**
  * Depth profile of a metal loss at the end of life: each end moves outwards, each point deepens.
  *
- * $$x_1' = x_1 - r_L\,\tau,\quad x_n' = x_n + r_L\,\tau,\quad d_i' = \min(d_i + r_d\,\tau,\ d_{max})$$
+ * $$x_1' = x_1 - r_L\,\tau,\quad x_n' = x_n + r_L\,\tau,\quad d_i' = \min(d_i + e + r_d\,\tau,\ d_{max})$$
  *
  * @param input.profile        points (position x, depth d) [m] in order along the pipe, at least two
  * @param input.depthRate      r_d, growth of the depth [m/s], >= 0
  * @param input.lengthRate     r_L, growth at each end [m/s], >= 0
  * @param input.life           tau, design life of the repair [s], >= 0
  * @param input.greatestDepth  d_max, depth of the whole defect at the end of life, at most the wall [m], > 0
+ * @param input.readingError   e, how far a depth may have been read short [m], >= 0; 0 unless given
  * @returns length of the profile [m] and its points
  * @throws CalculationError `invalid-input`
  * @remarks A first or last point of depth 0 is sound metal beside the loss and stays sound; a point of depth 0 between others
  *   deepens like them. The points between the ends keep their places.
  */
 export function profileAtEndOfLife(input: ProfileAtEndOfLifeInput): ProfileAtEndOfLife {
-  const { profile, depthRate, lengthRate, life, greatestDepth: dmax } = input;
+  const { profile, depthRate, lengthRate, life, greatestDepth: dmax, readingError = 0 } = input;
   checkPointCount(profile);
   nonNegative(depthRate, 'depthRate', 'm/s');
   nonNegative(lengthRate, 'lengthRate', 'm/s');
   nonNegative(life, 'life', 's');
   positive(dmax, 'greatestDepth', 'm');
-  const [deepening, shift] = [depthRate * life, lengthRate * life];
+  nonNegative(readingError, 'readingError', 'm');
+  const [deepening, shift] = [readingError + depthRate * life, lengthRate * life];
   const last = profile.length - 1;
   const points: DepthPoint[] = [];
   let before = Number.NEGATIVE_INFINITY;
@@ -63,7 +66,7 @@ export const profileAtEndOfLifeFormula = /* @__PURE__ */ formula<ProfileAtEndOfL
   compute: profileAtEndOfLife,
   equation: {
     algorithm:
-      'the first point moves back and the last one on by r_L T; every depth grows by r_d T, up to d_max; an end of depth 0 stays sound',
+      'the first point moves back and the last one on by r_L T; every depth grows by e + r_d T, up to d_max; an end of depth 0 stays sound',
   },
   inputs: {
     profile: {
@@ -81,6 +84,7 @@ export const profileAtEndOfLifeFormula = /* @__PURE__ */ formula<ProfileAtEndOfL
       name: 'depth of the defect at the end of life',
       sample: [0.002, 0.03],
     },
+    readingError: { symbol: 'e', kind: 'length', name: 'error of the depths', sample: [0, 0.001], default: 0 },
   },
   output: {
     length: { symbol: 'L_eol', kind: 'length', name: 'length of the profile at the end of life' },

@@ -85,6 +85,8 @@ export interface AsFound {
   readonly outsideDiameter: Length;
   readonly hoopStressSound: Stress;
   readonly hoopStressThinned?: Stress;
+  /** The least wall there is today: the reading, less what it may be off. */
+  readonly wallToday: Length;
   readonly wallAtEndOfLife: Length;
   readonly depthAtEndOfLife: Length;
   readonly lengthAtEndOfLife: Length;

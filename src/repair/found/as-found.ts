@@ -18,6 +18,7 @@ import { holeAtTheEnd } from './hole.js';
 import { checkRupture } from './rupture.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
 import { strengthAtTheEnd } from './strength-at-end.js';
+import { leastWallToday } from './wall-today.js';
 
 /** Being filled in: what comes last depends on whether the wall is gone by the end. */
 type Draft = { -readonly [K in keyof AsFound]: AsFound[K] };
@@ -31,12 +32,14 @@ export function assessPipe(work: Workbook): AsFound | Open {
   heading(work.recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);
   if (growth === undefined) return open;
-  const wall = wallThen(work, growth);
+  const wallToday = leastWallToday(work);
+  const wall = wallThen(work, growth, wallToday);
   const found: Draft = {
     outsideDiameter,
     hoopStressSound,
+    wallToday,
     wallAtEndOfLife: wall,
-    depthAtEndOfLife: depthThen(work, growth),
+    depthAtEndOfLife: depthThen(work, growth, wallToday),
     lengthAtEndOfLife: lengthThen(work, growth),
     widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
@@ -71,21 +74,20 @@ function diameterOf(work: Workbook): Length {
 }
 
 /** A wall that is gone today stays gone. */
-function wallThen(work: Workbook, growth: GrowthRates): Length {
-  const { defect, repair } = work.case;
-  if (defect.remainingWall === 0) return 0 as Length;
+function wallThen(work: Workbook, growth: GrowthRates, wallToday: Length): Length {
+  const { repair } = work.case;
+  if (wallToday === 0) return wallToday;
   return step(work.recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, {
-    presentWall: defect.remainingWall,
+    presentWall: wallToday,
     rate: growth.depth,
     life: repair.life,
   });
 }
 
 /** Never deeper than the wall is thick. */
-function depthThen(work: Workbook, growth: GrowthRates): Length {
+function depthThen(work: Workbook, growth: GrowthRates, remainingWall: Length): Length {
   const { recorder, case: repairCase } = work;
   const { wallThickness } = repairCase.pipe;
-  const { remainingWall } = repairCase.defect;
   const defectDepth = step(recorder, 'pipe/metal-loss-depth', metalLossDepth, { wallThickness, remainingWall });
   const depth = step(recorder, 'pipe/defect-depth-at-end-of-life', defectDepthAtEndOfLife, {
     defectDepth,

@@ -3,12 +3,14 @@ import { flowStressMultiple, throughWallSlotPressure } from '../../pipe/index.js
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
-import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
+import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
 
 /** A hole: if the whole thinned length were cut through, it must stay a leak. */
-export function limitAtHole(work: Workbook, { outsideDiameter }: AsFound): PressureLimit | Open {
+export function limitAtHole(
+  work: Workbook,
+  { outsideDiameter, wallToday: wallThickness }: AsFound,
+): PressureLimit | Open {
   const { recorder, case: repairCase } = work;
-  const wallThickness = leastWallToday(work);
   const safetyFactor = factorAtWork(work);
   if (safetyFactor === undefined) return open;
   const limitedBy = 'metal round the hole';

@@ -7,7 +7,7 @@ import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
-import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
+import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
 
 /**
  * Metal loss: the larger of its safe pressure today and of what the line has carried lately, with its margin
@@ -15,7 +15,7 @@ import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './
  */
 export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Open {
   const { recentPressure } = work.case.service;
-  const remainingWall = leastWallToday(work);
+  const remainingWall = found.wallToday;
   const safetyFactor = factorAtWork(work);
   if (safetyFactor === undefined) return open;
   const onWall = 'safe pressure of the thinned wall';

@@ -6,11 +6,11 @@ import { type Workbook, warn } from '../job/workbook.js';
 /** Would the whole thinned length tear open if it were cut through? Then it is no leak that waits to be repaired. */
 export function checkRupture(
   work: Workbook,
-  found: Pick<AsFound, 'outsideDiameter' | 'wallAtEndOfLife' | 'lengthAtEndOfLife'>,
+  found: Pick<AsFound, 'outsideDiameter' | 'wallToday' | 'wallAtEndOfLife' | 'lengthAtEndOfLife'>,
 ): void {
   const { recorder, case: repairCase } = work;
-  const { pipe, service, defect } = repairCase;
-  const wallThickness = found.wallAtEndOfLife > 0 ? found.wallAtEndOfLife : defect.remainingWall;
+  const { pipe, service } = repairCase;
+  const wallThickness = found.wallAtEndOfLife > 0 ? found.wallAtEndOfLife : found.wallToday;
   if (wallThickness === 0) return;
   const { yieldStrength } = pipe.material;
   const outcome = step(recorder, 'pipe/leak-or-rupture', leakOrRupture, {

@@ -1,6 +1,6 @@
 import { heading, step } from '../../formula/index.js';
 import { type DepthPoint, type MethodResult, profileAtEndOfLife } from '../../pipe/index.js';
-import { type GaugePressure, type Line, line } from '../../quantity/index.js';
+import { type GaugePressure, type Length, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
@@ -63,7 +63,7 @@ function factorsFor(work: Workbook, countsOnIt: boolean): StrengthFactors | unde
 }
 
 function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): readonly DepthPoint[] | undefined {
-  const { profile } = work.case.defect;
+  const { profile, readingError } = work.case.defect;
   if (profile === undefined) return undefined;
   return step(work.recorder, 'pipe/profile-at-end-of-life', profileAtEndOfLife, {
     profile,
@@ -71,6 +71,7 @@ function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): reado
     lengthRate: growth.length,
     life: work.case.repair.life,
     greatestDepth: found.depthAtEndOfLife,
+    readingError: readingError === 'none' ? (0 as Length) : readingError,
   }).profile;
 }
 

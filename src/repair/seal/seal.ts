@@ -3,7 +3,6 @@ import { attempt, endLoad } from '../../seal/index.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
-import { leastWallToday } from '../found/wall-today.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { clampPad } from './clamp.js';
@@ -29,7 +28,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   }
   const { holeDiameter } = defect;
   if (holeDiameter === undefined) return 'none';
-  const wall = leastWallToday(work);
+  const wall = found.wallToday;
   if (wall === 0) {
     need(
       work,
