@@ -47,6 +47,21 @@ export function releaseByVolume(strip: Strip): number {
   return (at(strip.length + step) - at(strip.length - step)) / (4 * step);
 }
 
+/**
+ * The other extreme: a strip endlessly long along the pipe that bridges an arc of length W on a rigid pipe, clamped at both
+ * sides; a thin arch in plane strain without Poisson's ratio, its shear left out. H is the thrust by which its middle moves.
+ */
+export function releaseOfArc({ radius: R, thickness: t, length: W, hoopModulus: E }: Strip): number {
+  const a = W / (2 * R);
+  const B = (E * t ** 3) / 12;
+  const S = a / 2 + Math.sin(2 * a) / 4;
+  const compliance = S / (E * t) + (R * R * (S - Math.sin(a) ** 2 / a)) / B;
+  const H = (R * Math.sin(a)) / (E * t) / compliance;
+  const force = R - H * Math.cos(a);
+  const moment = H * R * (Math.sin(a) / a - Math.cos(a));
+  return force ** 2 / (2 * E * t) + moment ** 2 / (2 * B);
+}
+
 /** A long strip: the membrane of the ring, R^2/(2 E t) = D^2/(8 E t). */
 export function releaseOfMembrane({ radius, thickness, hoopModulus }: Strip): number {
   return radius ** 2 / (2 * hoopModulus * thickness);

@@ -26,10 +26,11 @@ export interface RingResistanceInput {
  * @param input.overshoot          b, release of the curved strip over that of its membrane, 1.55 unless given
  * @returns pressure [Pa]
  * @throws CalculationError `invalid-input`
- * @remarks Own form. A long ring releases its membrane energy, D^2/(8 E t); a clamped curved strip passes that by up to
- *   1.54 near W of 2.2 sqrt(D t) before it comes back to it, whatever the moduli, so b holds for every length. The second
- *   term is half of a crack of length W. It also bounds the release of a footprint that is bonded beside it, which no
- *   finite elements of a finite patch on a pipe have confirmed yet.
+ * @remarks Own form. A long ring releases its membrane energy, D^2/(8 E t); clamped at both ends it passes that by up to
+ *   1.12, whatever the moduli. A strip that bridges an arc and has no end along the pipe passes it by about 1.56 near
+ *   2.2 sqrt(D t), by 1.59 where it is thick: b stands between, since no footprint is that long. The second term is half of
+ *   a crack of length W. The sum is taken to bound the release of a footprint that is bonded beside it, which no finite
+ *   elements of a finite patch on a pipe have confirmed yet.
  */
 export function ringResistance(input: RingResistanceInput): GaugePressure {
   const { laminateThickness: t, outsideDiameter: D, unbondedLength: W, hoopModulus: Ec } = input;
@@ -77,7 +78,7 @@ export const ringResistanceFormula = /* @__PURE__ */ formula<RingResistanceInput
   sources: [],
   evidence: {
     form: { tag: 'chosen', derived: 'membrane of a ring and half of a crack' },
-    overshoot: { tag: 'chosen', derived: 'clamped curved strip, by edge moment and by stored energy' },
+    overshoot: { tag: 'chosen', derived: 'clamped ring and clamped arc' },
   },
   limits: [],
 });

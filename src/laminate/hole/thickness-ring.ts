@@ -83,7 +83,7 @@ export const thicknessRingFormula = /* @__PURE__ */ formula<ThicknessRingInput, 
   sources: [],
   evidence: {
     form: { tag: 'chosen', derived: 'bisection of the energy balance' },
-    overshoot: { tag: 'chosen', derived: 'clamped curved strip, by edge moment and by stored energy' },
+    overshoot: { tag: 'chosen', derived: 'clamped ring and clamped arc' },
   },
   limits: [],
 });
