@@ -37,12 +37,13 @@ describe('the leak seal', () => {
     expect(present(weak.seal).limitedBy).toBe('strap');
   });
 
-  it('refuses gas and hazardous contents without a written procedure', () => {
+  it('is never made by hand on hazardous contents, and names the written procedure that is missing besides', () => {
     const toxic: RepairCase = { ...sealed, service: { ...sealed.service, hazards: ['toxic'] } };
-    expect(designRepair(toxic).verdict).toBe('not repairable');
-    expect(designRepair(toxic).reasons[0]?.text).toContain('written procedure');
-    const written = { ...toxic, line: { ...line, writtenProcedure: 'WP-17' } };
-    expect(designRepair(written).verdict).toBe('designed');
+    expect(designRepair(toxic).verdict).toBe('not covered');
+    expect(designRepair(toxic).reasons.some(({ text }) => text.includes('written procedure'))).toBe(true);
+    const written = designRepair({ ...toxic, line: { ...line, writtenProcedure: 'WP-17' } });
+    expect(written.verdict).toBe('not covered');
+    expect(written.reasons.map(({ text }) => text)).toEqual([expect.stringContaining('device of the site')]);
   });
 
   it('says that it carries no end load', () => {
