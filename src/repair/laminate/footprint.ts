@@ -6,7 +6,8 @@ import { bandedLength } from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
 import type { AsFound, Footprint } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
 
 /**
  * What the laminate over a leak is bonded to nothing on: the hole, or the seal that lies on it. The cavity under it is at the
@@ -52,11 +53,21 @@ function footprintOfSeal(
     const length = Math.max(diameter, underBands) as Length;
     return { under: 'seal', diameter, length, bonded: 'nowhere round the pipe' };
   }
+  warnOfPuttyAlone(work);
   if (Math.max(padDiameter, sheetSize, collarSize) > half) {
     decide(recorder, 'bonded nowhere round the pipe', 'what lies on the leak reaches round more than half the pipe');
     return { under: 'seal', diameter, length: diameter, bonded: 'nowhere round the pipe' };
   }
   return { under: 'seal', diameter, length: diameter, bonded: 'beside it' };
+}
+
+/** Nothing is designed that holds a pad without its band. */
+function warnOfPuttyAlone(work: Workbook): void {
+  if (pressureAtWork(work.case.line) === 0) return;
+  warn(
+    work,
+    'The bands come off while the line is under pressure: from then until the wrap has cured the putty alone holds the leak, and nothing is designed for that. Leave the bands, or empty the line first.',
+  );
 }
 
 function needExtent(work: Workbook, field: string, what: string): undefined {
