@@ -104,6 +104,7 @@ const designKinds: KindsOf<DesignParts> = {
     thickness: { candidates: { value: 'length' }, value: 'length' },
     alternatives: { value: 'length' },
     laidThickness: 'length',
+    footprint: { diameter: 'length', length: 'length' },
     resistance: { candidates: { value: 'gauge pressure' }, value: 'gauge pressure' },
   },
   extent: {

@@ -4,6 +4,7 @@ import type {
   AsFound,
   CureDesign,
   ExtentDesign,
+  Footprint,
   LaminateDesign,
   MixDesign,
   Reason,
@@ -84,14 +85,27 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
 }
 
 function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] {
-  const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain } = laminate;
+  const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain, footprint } = laminate;
   return [
     ['Laminate thickness', show('length', 'thickness', thickness.value), `governed by ${thickness.governing}`],
     ['Plies', counted(plies, 'ply', 'plies'), `${show('length', 'laidThickness', laidThickness)} laid, ${ply} each`],
+    ...(footprint === undefined ? [] : [footprintRow(footprint, show)]),
     ['Laid on diameter', show('length', 'wrappedDiameter', wrappedDiameter)],
     ['Resists', show('gauge pressure', 'resistance', resistance.value), `governed by ${resistance.governing}`],
     ['Allowable hoop strain', show('strain', 'hoopStrain', hoopStrain)],
     ['Allowable axial strain', show('strain', 'axialStrain', axialStrain)],
+  ];
+}
+
+/** Where the laminate over a leak is bonded to nothing, and why that is so. */
+function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show): Row {
+  if (under === 'hole') return ['Bonded to nothing over', show('length', 'unbonded', diameter), 'the hole'];
+  return [
+    'Bonded to nothing over',
+    show('length', 'unbonded', diameter),
+    bonded === 'beside it'
+      ? 'the hole with pad, sheet and collar; the bands come off before the wrap'
+      : `a ring ${show('length', 'unbondedLength', length)} long, since what lies on the leak reaches round the pipe`,
   ];
 }
 

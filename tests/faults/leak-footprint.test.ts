@@ -39,20 +39,20 @@ describe('the laminate over a sealed leak', () => {
     expect(overSheet).toBeCloseTo(4.5, 1);
   });
 
-  it.fails('asks for the size of the sheet', () => {
+  it('asks for the size of the sheet', () => {
     expect(asksFor(withPaths(leak, { [proposed.sheetSize]: undefined }), proposed.sheetSize)).toBe(true);
   });
 
-  it.fails('asks whether the bands are removed before the wrap', () => {
+  it('asks whether the bands are removed before the wrap', () => {
     expect(asksFor(withPaths(leak, { [proposed.bands]: undefined }), proposed.bands)).toBe(true);
   });
 
-  it.fails('starts at the rim of the pad, not of a 15 mm hole', () => {
+  it('starts at the rim of the pad, not of a 15 mm hole', () => {
     expect(millimetresAsked(leak)).toBeGreaterThanOrEqual(overPad * (1 - 1e-6));
     expect(laminateOf(leak).plies).toBeGreaterThanOrEqual(5);
   });
 
-  it.fails.each([
+  it.each([
     ['54 mm', 'removed before the wrap', overPad, 5],
     ['79 mm', 'removed before the wrap', overSheet, 6],
   ])('starts at the rim of a sheet of %s with bands %s', (sheet, bands, thickness, plies) => {
@@ -61,19 +61,26 @@ describe('the laminate over a sealed leak', () => {
     expect(laminate.plies).toBe(plies);
   });
 
-  it.fails('counts as bonded nowhere round the pipe where the bands are left', () => {
+  it('counts as bonded nowhere round the pipe where the bands are left', () => {
     expect(laminateOf(stated('54 mm', 'left')).plies).toBe(6);
   });
 
-  it.fails('is covered over a sheet that is larger than the formula of a round hole allows: that limit binds the hole', () => {
+  it('is covered over a sheet that is larger than the formula of a round hole allows: that limit binds the hole', () => {
     // sqrt(6 D t) is 80 mm at 4.8 mm of laminate.
     expect(verdictOf(stated('120 mm', 'removed before the wrap'))).toBe('designed');
   });
 
-  it.fails('counts a sheet round more than half the pipe as bands that are left', () => {
+  it('counts a sheet round more than half the pipe as bands that are left', () => {
     const small = { 'pipe.size': undefined, 'pipe.outsideDiameter': '60.3 mm', 'pipe.wallThickness': '3.91 mm' };
-    const thickness = (sheet: string, bands: string): number =>
-      millimetresAsked(withPaths(stated(sheet, bands), { ...small, 'wrap.width': '50 mm' }));
+    // By the leak alone: on this pipe the hoop strain asks for more than any footprint (0.62 mm against 0.34 mm), since a
+    // ring of 60.3 mm releases little, and by the equation it caps what any sheet on this pipe releases.
+    const thickness = (sheet: string, bands: string): number => {
+      const { footprint, thickness: by } = laminateOf(
+        withPaths(stated(sheet, bands), { ...small, 'wrap.width': '50 mm' }),
+      );
+      expect(footprint?.bonded).toBe(sheet === '96 mm' ? 'nowhere round the pipe' : 'beside it');
+      return by.candidates.find(({ criterion }) => criterion === 'leak through the hole')?.value ?? Number.NaN;
+    };
     // Half round is 94.7 mm.
     expect(thickness('96 mm', 'removed before the wrap')).toBe(thickness('96 mm', 'left'));
     expect(thickness('96 mm', 'removed before the wrap')).toBeGreaterThan(
@@ -81,7 +88,7 @@ describe('the laminate over a sealed leak', () => {
     );
   });
 
-  it.fails('counts an energy release rate that was found over a seal for no larger footprint', () => {
+  it('counts an energy release rate that was found over a seal for no larger footprint', () => {
     const found = { [proposed.energyOverSeal]: { energyReleaseRate: '300 J/m2', footprint: '60 mm' } };
     const removed = 'removed before the wrap';
     const [within, beyond] = [stated('54 mm', removed), stated('79 mm', removed)];
@@ -98,11 +105,11 @@ describe('the length of steel that has to be bare', () => {
     expect([leak, widePad].map(verdictOf)).toEqual(['designed', 'designed']);
   });
 
-  it.fails('begins beyond the pad, where there is steel', () => {
+  it('begins beyond the pad, where there is steel', () => {
     expect(extentOf(widePad).defectLength).toBeGreaterThanOrEqual(0.124 - 1e-9);
   });
 
-  it.fails('begins beyond the bands where they are left', () => {
+  it('begins beyond the bands where they are left', () => {
     // Two bands of 20 mm side by side.
     const wideBands = withPaths(leak, { 'seal.band.width': '80 mm', [proposed.bands]: 'left' });
     expect(extentOf(wideBands).defectLength).toBeGreaterThanOrEqual(0.16 - 1e-9);
@@ -122,7 +129,7 @@ describe('a hole that more plies bring inside the limit of the round hole', () =
     expect(verdictOf(at('9 bar'))).toBe('designed');
   });
 
-  it.fails('is designed at 2 bar too, with the plies that this takes', () => {
+  it('is designed at 2 bar too, with the plies that this takes', () => {
     expect(verdictOf(at('2 bar'))).toBe('designed');
     expect(laminateOf(at('2 bar')).plies).toBe(3);
   });

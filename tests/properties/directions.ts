@@ -35,6 +35,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/bending-stress': 'bendingMoment+ outsideDiameter- wallThickness-',
   'pipe/bore-hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
   'pipe/circumference': 'outsideDiameter+',
+  'pipe/half-circumference': 'outsideDiameter+',
   'pipe/circumferential-extent-limit': 'defectLength+ longitudinalJointFactor+ circumferentialJointFactor-',
   'pipe/code-hoop-stress': 'pressure+ outsideDiameter+ wallThickness- jointFactor- temperatureCoefficient-',
   'pipe/code-longitudinal-stress':
@@ -174,6 +175,13 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/taper-length': 'laminateThickness+ ratio+ leastRatio~',
   'laminate/temperature-factor':
     'upperTemperatureLimit+ designTemperature- quadratic+ linear+ constant+ coefficientUnit-',
+  'laminate/ring-pressure-ceiling': 'unbondedLength- hoopModulus+ energyReleaseRate+ serviceFactor+',
+  'laminate/ring-resistance':
+    'laminateThickness+ outsideDiameter- unbondedLength- hoopModulus+ energyReleaseRate+ serviceFactor+ overshoot-',
+  'laminate/thickness-for-hole-size': 'holeDiameter+ outsideDiameter- coefficient-',
+  'laminate/thickness-ring':
+    'pressure+ outsideDiameter+ unbondedLength+ hoopModulus- energyReleaseRate- serviceFactor- overshoot+',
+  'laminate/unbonded-diameter': 'holeDiameter+ padDiameter+ sheetSize+ collarSize+',
   'laminate/thickness-hole':
     'pressure+ holeDiameter+ hoopModulus~ axialModulus- poissonRatio- shearModulus- energyReleaseRate- serviceFactor-',
   'laminate/thickness-ignored-axial':
@@ -345,6 +353,7 @@ export const directions: Readonly<Record<string, string>> = {
   'seal/aimed-tension': 'neededTension+ scatter+',
   'seal/assured-tension': 'tensionLimit+ scatter-',
   'seal/attempt': 'linePressure~ highestPressure~',
+  'seal/banded-length': 'bands+ bandWidth+',
   'seal/backing-plate-deflection': 'pressure+ holeDiameter+ thickness- modulus- poissonRatio-',
   'seal/backing-plate-pressure': 'holeDiameter- thickness+ strength+ factor- poissonRatio-',
   'seal/backing-plate-stress': 'pressure+ holeDiameter+ thickness- poissonRatio+',

@@ -104,6 +104,7 @@ describe('a leak', () => {
       'hoop strain, substrate ignored',
       'axial strain, substrate ignored',
       'leak through the hole',
+      'size of the hole',
     ]);
     expect(value).toBe(Math.max(...candidates.map((candidate) => candidate.value)));
   });

@@ -88,6 +88,7 @@ export const partWall: RepairCase = {
     hoopExpansion: thermalExpansion.perK(12e-6),
     axialExpansion: thermalExpansion.perK(20e-6),
     glassTransition: temperature.degC(110),
+    resists: { contents: 'produced water', temperature: temperature.degC(80), statedBy: 'table of the maker' },
     energyReleaseRate: energyReleaseRate.JPerM2(180),
     lapShearStrength: stress.MPa(8),
     cure,
@@ -153,7 +154,13 @@ export const sealed: RepairCase = {
   seal: {
     siteLimit: gauge.bar(3),
     pad: { multiple: 3, multipleOf: 'not stated', margin: length.mm(25) },
-    putty: { name: 'hand-kneaded putty', cure: { ...cure, cureTime: time.minute(20), workingTime: time.minute(8) } },
+    bands: 'removed before the wrap',
+    collar: 'none',
+    putty: {
+      name: 'hand-kneaded putty',
+      resists: { contents: 'produced water', temperature: temperature.degC(80), statedBy: 'sheet of the putty' },
+      cure: { ...cure, cureTime: time.minute(20), workingTime: time.minute(8) },
+    },
     band: {
       width: length.mm(50),
       thickness: length.mm(1),
@@ -171,6 +178,7 @@ export const sealed: RepairCase = {
       permittedTension: force.kN(9),
     },
     sheet: {
+      across: length.mm(55),
       thickness: length.mm(0.35),
       modulus: modulus.GPa(193),
       yieldStrength: stress.MPa(205),

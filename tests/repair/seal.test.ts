@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gauge, length, speed } from '../../src/quantity/index.js';
+import { energyReleaseRate, gauge, length, speed, temperature } from '../../src/quantity/index.js';
 import { designRepair, type LineUnderPressure, planWork, type RepairCase, type Seal } from '../../src/repair/index.js';
 import { present } from './by-use.js';
 import { atWork, leaking, sealed } from './example-case.js';
@@ -37,12 +37,13 @@ describe('the leak seal', () => {
     expect(present(weak.seal).limitedBy).toBe('strap');
   });
 
-  it('refuses gas and hazardous contents without a written procedure', () => {
+  it('is never made by hand on hazardous contents, and names the written procedure that is missing besides', () => {
     const toxic: RepairCase = { ...sealed, service: { ...sealed.service, hazards: ['toxic'] } };
-    expect(designRepair(toxic).verdict).toBe('not repairable');
-    expect(designRepair(toxic).reasons[0]?.text).toContain('written procedure');
-    const written = { ...toxic, line: { ...line, writtenProcedure: 'WP-17' } };
-    expect(designRepair(written).verdict).toBe('designed');
+    expect(designRepair(toxic).verdict).toBe('not covered');
+    expect(designRepair(toxic).reasons.some(({ text }) => text.includes('written procedure'))).toBe(true);
+    const written = designRepair({ ...toxic, line: { ...line, writtenProcedure: 'WP-17' } });
+    expect(written.verdict).toBe('not covered');
+    expect(written.reasons.map(({ text }) => text)).toEqual([expect.stringContaining('device of the site')]);
   });
 
   it('says that it carries no end load', () => {
@@ -73,5 +74,86 @@ describe('the leak seal', () => {
     const pressures = JSON.stringify(work).match(/"gauge pressure","value":([\d.e]+)/g);
     expect(pressures?.length).toBeGreaterThan(0);
     for (const text of pressures ?? []) expect(Number(text.split(':').at(-1))).toBe(line.pressure);
+  });
+});
+
+describe('what the laminate is bonded to nothing on', () => {
+  const footprintOf = (repairCase: RepairCase) => designRepair(repairCase).laminate?.footprint;
+  const across = (size: number) => ({ sheet: { ...seal.sheet, across: length.mm(size) } });
+
+  it('is the largest of hole, pad, sheet and collar', () => {
+    expect(footprintOf(leaking)).toMatchObject({ under: 'hole', bonded: 'beside it' });
+    expect(footprintOf(withSeal(across(20)))?.diameter).toBeCloseTo(0.055, 12);
+    expect(footprintOf(withSeal(across(70)))?.diameter).toBe(length.mm(70));
+    expect(footprintOf(withSeal({ ...across(70), collar: length.mm(90) }))?.diameter).toBe(length.mm(90));
+  });
+
+  it('reaches along the pipe as far as the bands that are left', () => {
+    const band = { ...seal.band, width: length.mm(80), count: 2 };
+    const left = footprintOf(withSeal({ band, bands: 'left' }));
+    expect(left?.bonded).toBe('nowhere round the pipe');
+    expect(left?.length).toBeCloseTo(0.16, 12);
+    expect(footprintOf(withSeal({ band }))?.length).toBeCloseTo(0.055, 12);
+  });
+
+  it('asks for a collar that nobody mentions', () => {
+    const { collar: _, ...silent } = seal;
+    expect(designRepair({ ...sealed, seal: silent }).missing.map(({ field }) => field)).toEqual(['seal.collar']);
+  });
+
+  it('takes the lower energy where the one over a seal was found over a smaller one', () => {
+    const found = (JPerM2: number): RepairCase => ({
+      ...withSeal(across(80)),
+      laminate: {
+        ...sealed.laminate,
+        energyReleaseRateOverSeal: {
+          energyReleaseRate: energyReleaseRate.JPerM2(JPerM2),
+          footprint: length.mm(60),
+        },
+      },
+    });
+    const thickness = (repairCase: RepairCase): number => {
+      const candidates = designRepair(repairCase).laminate?.thickness.candidates ?? [];
+      return candidates.find(({ criterion }) => criterion === 'leak through the hole')?.value ?? Number.NaN;
+    };
+    expect(thickness(found(400))).toBe(thickness(withSeal(across(80))));
+    expect(thickness(found(100))).toBeGreaterThan(thickness(found(400)));
+  });
+
+  it('is measured by the crew, who take the bands off or leave them as designed', () => {
+    const said = (repairCase: RepairCase): string => {
+      const planned = { ...repairCase, crew: { layingSpeed: speed.mPerMin(1), crews: 1, start: '08:00' } };
+      return JSON.stringify(planWork(designRepair(planned)).steps.find(({ id }) => id === 'putty'));
+    };
+    expect(said(sealed)).toContain('take the bands off');
+    expect(said(sealed)).toContain('Measure what still covers the steel');
+    // At 10 bar a ring that bonds nowhere takes more than a thin laminate.
+    const low = { ...withSeal({ bands: 'left' }), service: { ...sealed.service, designPressure: gauge.bar(2) } };
+    expect(said(low)).toContain('The bands stay');
+  });
+
+  it('warns where the putty alone would hold pressure', () => {
+    const warned = (repairCase: RepairCase): boolean =>
+      designRepair(repairCase).warnings.some(({ text }) => text.includes('putty alone'));
+    expect(warned(sealed)).toBe(true);
+    expect(warned(withSeal({ bands: 'left' }))).toBe(false);
+    expect(warned({ ...sealed, line: { state: 'empty, dry, isolated, vented' } })).toBe(false);
+  });
+});
+
+describe('the word about the contents', () => {
+  const resisting = (change: object): RepairCase => ({
+    ...sealed,
+    laminate: {
+      ...sealed.laminate,
+      resists: { contents: 'Produced  water', temperature: temperature.degC(50), statedBy: 'a letter', ...change },
+    },
+  });
+  const asked = (repairCase: RepairCase): string[] => designRepair(repairCase).missing.map(({ field }) => field);
+
+  it('counts up to its temperature, for the contents by name, whatever their capitals and spaces', () => {
+    expect(asked(resisting({}))).toEqual([]);
+    expect(asked(resisting({ temperature: temperature.degC(49.9) }))).toEqual(['laminate.resists']);
+    expect(asked(resisting({ contents: 'produced water with 5 % toluene' }))).toEqual(['laminate.resists']);
   });
 });

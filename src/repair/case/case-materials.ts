@@ -15,6 +15,16 @@ import type {
   Time,
 } from '../../quantity/index.js';
 
+/** What a cured material stands, by the word of its maker. */
+export interface Resistance {
+  /** As the case names the contents of the line. */
+  readonly contents: string;
+  /** Up to here. */
+  readonly temperature: Temperature;
+  /** Whose word it is: a table of the maker, a letter, a test. */
+  readonly statedBy: string;
+}
+
 /** Properties of the cured laminate as qualified. */
 export interface LaminateSystem {
   readonly name: string;
@@ -33,9 +43,17 @@ export interface LaminateSystem {
   /** One of the two fixes the highest design temperature. */
   readonly glassTransition?: Temperature | undefined;
   readonly heatDistortion?: Temperature | undefined;
+  /** Lowest temperature of the qualification: below it nobody has a word about the system. */
+  readonly lowestTemperature?: Temperature | undefined;
+  /** What the cured resin stands, where the contents reach it. */
+  readonly resists?: Resistance | undefined;
   /** Lower confidence limit of the energy release rate of the bond to the prepared pipe. */
   readonly energyReleaseRate?: EnergyReleaseRate | undefined;
-  /** The same at the design temperature, with the moduli there. */
+  /** The same, found over a seal: it counts for a footprint at most as large. */
+  readonly energyReleaseRateOverSeal?:
+    | { readonly energyReleaseRate: EnergyReleaseRate; readonly footprint: Length }
+    | undefined;
+  /** That of the bond to the prepared pipe at the design temperature, with the moduli there. */
   readonly atDesignTemperature?:
     | {
         readonly energyReleaseRate: EnergyReleaseRate;

@@ -15,7 +15,7 @@ import type {
   TemperatureDifference,
   Time,
 } from '../../quantity/index.js';
-import type { CureSheet } from './case-materials.js';
+import type { CureSheet, Resistance } from './case-materials.js';
 
 /** The air and the steel on the day of the work. */
 export interface Site {
@@ -75,6 +75,10 @@ export interface EmptyLine {
 export interface Seal {
   /** The highest pressure at which the site lets anyone touch a leak: never assumed. */
   readonly siteLimit: GaugePressure;
+  /** Bands that stay keep the laminate off the pipe all round: without a word the leak cannot be designed for. */
+  readonly bands?: 'removed before the wrap' | 'left' | undefined;
+  /** Largest extent of what else covers the steel round the sheet, or `none`. */
+  readonly collar?: Length | 'none' | undefined;
   readonly pad: Pad;
   readonly putty: Putty;
   readonly band: Band;
@@ -96,6 +100,8 @@ export interface Pad {
 
 export interface Putty {
   readonly name: string;
+  /** What the putty stands: the contents always reach it. */
+  readonly resists?: Resistance | undefined;
   /** The cure time here is the time until the putty takes no print. */
   readonly cure: CureSheet;
 }
@@ -124,6 +130,8 @@ export interface Fastener {
 }
 
 export interface SheetUnderBand {
+  /** Largest extent of the sheet, of any shape: nothing bonds under it. */
+  readonly across?: Length | undefined;
   readonly thickness: Length;
   readonly modulus: Modulus;
   readonly yieldStrength: Stress;

@@ -49,6 +49,17 @@ const mixed = {
 const modulus = { kind: 'modulus', above: 0, usual: [2e9, 250e9] } as const;
 const energyReleaseRate = { kind: 'energy release rate', above: 0, usual: [20, 2000] } as const;
 
+/** What a cured material stands. */
+export const resists = {
+  kind: 'block',
+  optional: true,
+  fields: {
+    contents: { kind: 'text' },
+    temperature: { kind: 'temperature', above: 0, usual: [273, 473] },
+    statedBy: { kind: 'text' },
+  },
+} as const;
+
 export const laminate = {
   name: { kind: 'text' },
   hoopModulus: modulus,
@@ -63,7 +74,14 @@ export const laminate = {
   axialExpansion: { kind: 'thermal expansion', optional: true, usual: [-3e-6, 80e-6] },
   glassTransition: { kind: 'temperature', optional: true, above: 0, usual: [313, 523] },
   heatDistortion: { kind: 'temperature', optional: true, above: 0, usual: [313, 523] },
+  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [203, 293] },
+  resists,
   energyReleaseRate: { kind: 'energy release rate', optional: true, above: 0, usual: [20, 2000] },
+  energyReleaseRateOverSeal: {
+    kind: 'block',
+    optional: true,
+    fields: { energyReleaseRate, footprint: { kind: 'length', above: 0, usual: [0.02, 0.5] } },
+  },
   atDesignTemperature: {
     kind: 'block',
     optional: true,

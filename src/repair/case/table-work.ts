@@ -1,5 +1,5 @@
 import type { Fields } from './table-field.js';
-import { cure } from './table-materials.js';
+import { cure, resists } from './table-materials.js';
 
 const temperature = { kind: 'temperature', above: 0, usual: [243, 373] } as const;
 const humidity = { kind: 'ratio', from: 0, to: 1, usual: [0.05, 1] } as const;
@@ -74,7 +74,9 @@ export const seal = {
       margin: { kind: 'length', from: 0, usual: [0.005, 0.2] },
     },
   },
-  putty: { kind: 'block', fields: { name: { kind: 'text' }, cure } },
+  bands: { kind: 'choice', optional: true, words: ['removed before the wrap', 'left'] },
+  collar: { kind: 'length', optional: true, none: true, above: 0, usual: [0.02, 0.5] },
+  putty: { kind: 'block', fields: { name: { kind: 'text' }, resists, cure } },
   band: {
     kind: 'block',
     fields: {
@@ -100,6 +102,7 @@ export const seal = {
   sheet: {
     kind: 'block',
     fields: {
+      across: { kind: 'length', optional: true, above: 0, usual: [0.02, 0.5] },
       thickness: { kind: 'length', above: 0, usual: [0.1e-3, 8e-3] },
       modulus: { kind: 'modulus', above: 0, usual: [1e9, 220e9] },
       yieldStrength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },

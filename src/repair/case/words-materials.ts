@@ -35,12 +35,38 @@ export const materialWords = {
     '95 degC',
   ],
   'laminate.heatDistortion': ['Heat distortion', 'Heat distortion temperature', '90 degC'],
+  'laminate.lowestTemperature': ['Qualified down to', 'Lowest temperature of the qualification', '-10 degC'],
+  'laminate.resists': ['Resin stands', 'What the cured resin stands, where the contents reach it'],
+  'laminate.resists.contents': [
+    'Resin stands the contents',
+    'The contents in the words of `service.contents`',
+    'treated cooling water',
+  ],
+  'laminate.resists.temperature': ['Resin stands them up to', 'Highest temperature of that word', '50 degC'],
+  'laminate.resists.statedBy': ['Stated by', 'Whose word it is', 'resistance table of the maker'],
   'laminate.energyReleaseRate': [
     'Energy release rate',
     'Lower confidence limit of the energy release rate, bond to the prepared pipe',
     '180 J/m2',
   ],
-  'laminate.atDesignTemperature': ['Hot', 'The same at the design temperature, with the moduli there'],
+  'laminate.energyReleaseRateOverSeal': [
+    'Over a seal',
+    'Energy release rate found over a seal: it counts for a footprint at most as large',
+  ],
+  'laminate.energyReleaseRateOverSeal.energyReleaseRate': [
+    'Energy release rate over a seal',
+    'Lower confidence limit of the energy release rate, found over a seal',
+    '150 J/m2',
+  ],
+  'laminate.energyReleaseRateOverSeal.footprint': [
+    'Footprint of that seal',
+    'Largest extent of the seal over which it was found',
+    '60 mm',
+  ],
+  'laminate.atDesignTemperature': [
+    'Hot',
+    'That of the bond to the pipe at the design temperature, with the moduli there',
+  ],
   'laminate.atDesignTemperature.energyReleaseRate': [
     'Energy release rate, hot',
     'Energy release rate at the design temperature',

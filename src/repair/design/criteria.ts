@@ -11,6 +11,7 @@ export const laminateCriteria = [
   'axial strain, substrate yielded',
   'hoop stress, long-term strength, substrate ignored',
   'leak through the hole',
+  'size of the hole',
 ] as const;
 
 export type LaminateCriterion = (typeof laminateCriteria)[number];

@@ -99,6 +99,16 @@ export interface AsFound {
   readonly strength?: StrengthOutcome;
 }
 
+/** Where the laminate over a leak is bonded to nothing. */
+export interface Footprint {
+  readonly under: 'hole' | 'seal';
+  /** Of the circle round the hole, the pad, the sheet and the collar. */
+  readonly diameter: Length;
+  /** Along the pipe, bands included where they stay. */
+  readonly length: Length;
+  readonly bonded: 'beside it' | 'nowhere round the pipe';
+}
+
 export interface LaminateDesign {
   readonly method: ThicknessMethod;
   readonly hoopStrain: Strain;
@@ -112,6 +122,8 @@ export interface LaminateDesign {
   /** The fewest that may be laid: of the rule set, and of the qualification. */
   readonly leastPlies: number;
   readonly laidThickness: Length;
+  /** Only over a leak. */
+  readonly footprint?: Footprint;
   /** Pressure that the laid thickness resists. */
   readonly resistance: Governed<GaugePressure, LaminateCriterion>;
 }

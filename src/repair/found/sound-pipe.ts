@@ -2,7 +2,7 @@ import { step } from '../../formula/index.js';
 import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
 import { type Workbook, warn } from '../job/workbook.js';
-import type { StrengthFactors } from './strength-factors.js';
+import { type StrengthFactors, statedFactors } from './strength-factors.js';
 
 /** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
 export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stress {
@@ -21,8 +21,21 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
       work,
       'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
     );
+  } else if (allowableStress === undefined) {
+    warnAboveFactor(work, outsideDiameter);
   }
   return stress;
+}
+
+/** Without an allowable stress the factor on the yield strength speaks for the code of the line. */
+function warnAboveFactor(work: Workbook, outsideDiameter: Length): void {
+  const factors = statedFactors(work);
+  if (factors === undefined || work.case.service.designPressure <= pressureOfSoundPipe(work, outsideDiameter, factors))
+    return;
+  warn(
+    work,
+    'The hoop stress of the sound pipe beside the defect is above the design stress of its code at the design pressure: check the pressure of the line.',
+  );
 }
 
 /** What the sound pipe carries: by its allowable stress where the case gives one, else by the factor on its strength. */

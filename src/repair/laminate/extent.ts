@@ -38,7 +38,11 @@ export function planExtent(work: Workbook, { found, strains, laminate }: Parts):
 
   const ratio = use(work, 'taper', rules.overlap.taper);
   const taper = step(recorder, 'laminate/taper-length', taperLength, { laminateThickness, ratio });
-  const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0) as Length;
+  const defectLength = Math.max(
+    found.lengthAtEndOfLife,
+    found.designHole ?? 0,
+    laminate.footprint?.length ?? 0,
+  ) as Length;
   const reach = { overlap, defectLength, taperLength: taper };
   const totalLength = step(recorder, 'laminate/axial-extent', axialExtent, reach);
   return { overlap: { candidates, governing, value: overlap }, taper, defectLength, totalLength };

@@ -2,16 +2,18 @@ import { heading, step } from '../../formula/index.js';
 import { type PlyCount, plyCount } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { AsFound, LaminateDesign } from '../design/design.js';
+import type { SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { alternativesTo } from './alternatives.js';
 import { largest } from './candidates.js';
+import { footprintUnder } from './footprint.js';
 import { thicknessForLeak } from './leak.js';
 import { prepareThickness } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
 import { resistanceOf } from './resistance.js';
-import { checkHoleSize, checkThin } from './validity.js';
+import { checkHoleSize, checkThin, thicknessForSize } from './validity.js';
 
 /**
  * How thick the laminate is, by every criterion that applies, how many plies that takes, and what they resist (ISO 24817,
@@ -19,24 +21,29 @@ import { checkHoleSize, checkThin } from './validity.js';
  */
 export function designLaminate(
   work: Workbook,
-  { found, strains }: { found: AsFound; strains: Strains },
+  { found, seal, strains }: { found: AsFound; seal: SealDesign | 'none'; strains: Strains },
 ): LaminateDesign | Open {
   const method = chooseMethod(work, found.throughWall);
   const job = prepareThickness(work, found, strains);
   const candidates = method === undefined ? undefined : thicknessByChosen(work, method, job);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
-  const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
+  const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
+  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
   if (method === undefined || candidates === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
-  if (leak !== undefined) candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
+  if (leak !== undefined) {
+    candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
+    const forSize = thicknessForSize(work, found);
+    if (forSize !== undefined) candidates.push({ criterion: 'size of the hole', value: forSize });
+  }
   const governing = largest(candidates);
   const alternatives = alternativesTo(work, method, job);
   const leastPlies = leastPliesOf(work);
   const { plies, thickness: laidThickness } = pliesFor(work, governing.value, leastPlies);
   checkThin(work, found.outsideDiameter, laidThickness);
   checkHoleSize(work, found, laidThickness);
-  return {
+  const design: { -readonly [K in keyof LaminateDesign]: LaminateDesign[K] } = {
     method,
     hoopStrain: strains.hoop,
     axialStrain: strains.axial,
@@ -48,6 +55,8 @@ export function designLaminate(
     laidThickness,
     resistance: resistanceOf(work, method, job, leak?.resistance, laidThickness),
   };
+  if (footprint !== undefined) design.footprint = footprint;
+  return design;
 }
 
 /** The fewest plies that the rule set and the qualification of the system allow (minimum thickness). */

@@ -3,18 +3,14 @@ import { leakServiceFactor, leakTemperatureFactor, meanModulus, serviceFactor } 
 import type { EnergyReleaseRate } from '../../quantity/index.js';
 import { use, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
+import type { BondEnergy } from './bond-energy.js';
 
 /** Factor on the resistance over the hole: class and life, temperature, cycles (ISO 24817, 7.5.7). */
-export function leakFactorOf(
-  work: Workbook,
-  strains: Strains,
-  energyOfTests: EnergyReleaseRate,
-  overFiller: boolean,
-): number {
+export function leakFactorOf(work: Workbook, strains: Strains, bond: BondEnergy): number {
   const leakFactor = factorOfLife(work);
   return step(work.recorder, 'laminate/service-factor', serviceFactor, {
     leakFactor,
-    temperatureFactor: factorOfTemperature(work, strains, energyOfTests, overFiller),
+    temperatureFactor: factorOfTemperature(work, strains, bond),
     cyclicFactor: strains.cyclicFactor,
   });
 }
@@ -41,14 +37,9 @@ function factorOfLife(work: Workbook): number {
 }
 
 /** f_T2 is not known: by mechanics where the case gives the values at the design temperature, else f_T1 with a warning. */
-function factorOfTemperature(
-  work: Workbook,
-  strains: Strains,
-  energyOfTests: EnergyReleaseRate,
-  overFiller: boolean,
-): number {
+function factorOfTemperature(work: Workbook, strains: Strains, { energy, foundOver }: BondEnergy): number {
   const { recorder, rules, case: repairCase } = work;
-  const { hoopModulus, axialModulus, atDesignTemperature: hot } = repairCase.laminate;
+  const { energyReleaseRate: toSteel, hoopModulus, axialModulus, atDesignTemperature: hot } = repairCase.laminate;
   if (hot === undefined) {
     warn(
       work,
@@ -57,7 +48,7 @@ function factorOfTemperature(
     );
     return strains.temperatureFactor;
   }
-  if (overFiller) {
+  if (foundOver === 'filler') {
     warn(
       work,
       'The energy release rate at the design temperature is that of the bond to steel: over filler the factor of the strain is taken.',
@@ -68,7 +59,8 @@ function factorOfTemperature(
   const tested = { hoopModulus, axialModulus };
   const factor = step(recorder, 'laminate/leak-temperature-factor', leakTemperatureFactor, {
     energyAtDesignTemperature: hot.energyReleaseRate,
-    energyAtTestTemperature: energyOfTests,
+    // Over a seal the tougher of the two: its warm value is not known, and must not come out tougher than that of steel.
+    energyAtTestTemperature: Math.max(energy, toSteel ?? energy) as EnergyReleaseRate,
     modulusAtDesignTemperature: step(recorder, 'laminate/mean-modulus', meanModulus, warm, 'at the design temperature'),
     modulusAtTestTemperature: step(recorder, 'laminate/mean-modulus', meanModulus, tested, 'of the tests'),
   });

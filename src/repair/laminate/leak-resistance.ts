@@ -1,14 +1,22 @@
-import { decide, step } from '../../formula/index.js';
-import { holeResistance, holeResistanceBeyondRigidRoot } from '../../laminate/index.js';
+import { step } from '../../formula/index.js';
+import { holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
-import type { AsFound } from '../design/design.js';
+import type { Footprint } from '../design/design.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
+import { bondEnergyOf } from './bond-energy.js';
 import { leakFactorOf } from './leak-factor.js';
 
-/** Bond, moduli and factor behind the resistance over the hole. */
+/** Bond, moduli and factor behind the resistance over the hole, or over the seal on it. */
 export interface LeakResistance {
+  /** As a plate over a round hole: of the hole or of the unbonded circle. */
+  readonly asPlate: boolean;
+  /** As a ring that is bonded nowhere: over a seal only, since a bare hole goes by the equation of the rule set. */
+  readonly asRing: boolean;
+  readonly under: Footprint['under'];
+  readonly outsideDiameter: Length;
   readonly holeDiameter: Length;
+  readonly unbondedLength: Length;
   readonly hoopModulus: Modulus;
   readonly axialModulus: Modulus;
   readonly poissonRatio: number;
@@ -18,18 +26,14 @@ export interface LeakResistance {
 }
 
 /** What the laminate over the hole is held by (ISO 24817, 7.5.7; PCC-2, Eq. 12 to 14). All that is missing is asked for. */
-export function leakResistanceOf(work: Workbook, found: AsFound, strains: Strains): LeakResistance | undefined {
+export function leakResistanceOf(
+  work: Workbook,
+  outsideDiameter: Length,
+  footprint: Footprint | undefined,
+  strains: Strains,
+): LeakResistance | undefined {
   const { laminate } = work.case;
-  const overFiller = bondOverFiller(work);
-  const energyReleaseRate =
-    overFiller ??
-    laminate.energyReleaseRate ??
-    need(
-      work,
-      'laminate.energyReleaseRate',
-      'the resistance of the laminate over a hole rests on the energy release rate of its bond, lower confidence limit',
-      'the maker of the repair system: leak tests of the qualification',
-    );
+  const bond = bondEnergyOf(work, footprint);
   const shearModulus =
     laminate.shearModulus ??
     need(
@@ -38,33 +42,37 @@ export function leakResistanceOf(work: Workbook, found: AsFound, strains: Strain
       'the laminate over a hole gives way in shear',
       'the maker of the repair system: shear tests',
     );
-  const holeDiameter = found.designHole;
-  if (energyReleaseRate === undefined || shearModulus === undefined || holeDiameter === undefined) return undefined;
+  if (bond === undefined || shearModulus === undefined || footprint === undefined) return undefined;
   return {
-    holeDiameter,
+    asPlate: footprint.bonded === 'beside it',
+    asRing: footprint.under === 'seal',
+    under: footprint.under,
+    outsideDiameter,
+    holeDiameter: footprint.diameter,
+    unbondedLength: footprint.length,
     hoopModulus: laminate.hoopModulus,
     axialModulus: laminate.axialModulus,
     poissonRatio: laminate.poissonRatio,
     shearModulus,
-    energyReleaseRate,
-    serviceFactor: leakFactorOf(work, strains, energyReleaseRate, overFiller !== undefined),
+    energyReleaseRate: bond.energy,
+    serviceFactor: leakFactorOf(work, strains, bond),
   };
 }
 
-/** A wrap that lies on filler all over is held by the bond to the filler, as qualified. */
-function bondOverFiller(work: Workbook): EnergyReleaseRate | undefined {
-  const { filler } = work.case;
-  if (filler === 'none' || filler.underWholeWrap !== true || filler.qualifiedOverFiller === undefined) return undefined;
-  decide(
-    work.recorder,
-    'energy release rate of the bond over filler',
-    'the filler lies under the whole wrap, and the system was qualified that way',
-  );
-  return filler.qualifiedOverFiller.energyReleaseRate;
+/** Pressure that a laid thickness resists over the hole or the seal: whichever of plate and ring releases less. */
+export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminateThickness: Length): GaugePressure {
+  const asPlate = leak.asPlate ? resistanceAsPlate(work, leak, laminateThickness) : (0 as GaugePressure);
+  const asRing = leak.asRing ? resistanceAsRing(work, leak, laminateThickness) : (0 as GaugePressure);
+  if (asPlate > asRing && holeResistanceBeyondRigidRoot({ holeDiameter: leak.holeDiameter, laminateThickness })) {
+    warn(
+      work,
+      `The ${leak.under} is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.`,
+    );
+  }
+  return Math.max(asPlate, asRing) as GaugePressure;
 }
 
-/** Pressure that a laid thickness resists over the hole. */
-export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminateThickness: Length): GaugePressure {
+function resistanceAsPlate(work: Workbook, leak: LeakResistance, laminateThickness: Length): GaugePressure {
   const input = {
     laminateThickness,
     holeDiameter: leak.holeDiameter,
@@ -75,17 +83,19 @@ export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminat
     energyReleaseRate: leak.energyReleaseRate,
     serviceFactor: leak.serviceFactor,
   };
-  if (holeResistanceBeyondRigidRoot(input)) {
-    warn(
-      work,
-      'The hole is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.',
-    );
-  }
-  return step(
-    work.recorder,
-    'laminate/hole-resistance',
-    holeResistance,
-    input,
-    'pressure that the laid thickness resists over the hole',
-  );
+  const purpose = `pressure that the laid thickness resists over the ${leak.under}`;
+  return step(work.recorder, 'laminate/hole-resistance', holeResistance, input, purpose);
+}
+
+function resistanceAsRing(work: Workbook, leak: LeakResistance, laminateThickness: Length): GaugePressure {
+  const input = {
+    laminateThickness,
+    outsideDiameter: leak.outsideDiameter,
+    unbondedLength: leak.unbondedLength,
+    hoopModulus: leak.hoopModulus,
+    energyReleaseRate: leak.energyReleaseRate,
+    serviceFactor: leak.serviceFactor,
+  };
+  const purpose = 'pressure that the laid thickness resists as a ring that is bonded nowhere';
+  return step(work.recorder, 'laminate/ring-resistance', ringResistance, input, purpose);
 }

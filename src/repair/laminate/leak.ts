@@ -1,7 +1,7 @@
 import { decide, heading, step } from '../../formula/index.js';
-import { holePressureCeiling, thicknessHole } from '../../laminate/index.js';
-import { exactly, type Length, roundedDown } from '../../quantity/index.js';
-import type { AsFound } from '../design/design.js';
+import { holePressureCeiling, ringPressureCeiling, thicknessHole, thicknessRing } from '../../laminate/index.js';
+import { exactly, type GaugePressure, type Length, roundedDown } from '../../quantity/index.js';
+import type { Footprint } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { type LeakResistance, leakResistanceOf } from './leak-resistance.js';
@@ -12,19 +12,41 @@ export interface LeakOutcome {
 }
 
 /**
- * Thickness that keeps the pressure in the hole from peeling the laminate off (ISO 24817, 7.5.7; PCC-2, Eq. 12); a ceiling
- * may forbid any thickness.
+ * Thickness that keeps the pressure from peeling the laminate off the hole, or off the rim of the seal on it (ISO 24817,
+ * 7.5.7; PCC-2, Eq. 12, over a hole; own form over a seal); a ceiling may forbid any thickness.
  */
-export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strains): LeakOutcome | undefined {
+export function thicknessForLeak(
+  work: Workbook,
+  outsideDiameter: Length,
+  footprint: Footprint | undefined,
+  strains: Strains,
+): LeakOutcome | undefined {
   heading(work.recorder, 'Thickness: leak through the hole');
-  const resistance = leakResistanceOf(work, found, strains);
-  if (resistance === undefined || !staysBelowCeiling(work, resistance)) return undefined;
+  const resistance = leakResistanceOf(work, outsideDiameter, footprint, strains);
+  if (resistance === undefined) return undefined;
   const { designPressure: pressure } = work.case.service;
+  const ceilingAsPlate = resistance.asPlate ? ceilingOfPlate(work, resistance) : (0 as GaugePressure);
+  const ceilingAsRing = resistance.asRing ? ceilingOfRing(work, resistance) : (0 as GaugePressure);
+  const ceiling = Math.max(ceilingAsPlate, ceilingAsRing) as GaugePressure;
+  if (!(pressure < ceiling)) return refuseBond(work, ceiling);
   if (pressure === 0) {
     decide(work.recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
     return { thickness: 0 as Length, resistance };
   }
-  const thickness = step(work.recorder, 'laminate/thickness-hole', thicknessHole, {
+  if (!(pressure < ceilingAsPlate)) return { thickness: thicknessAsRing(work, pressure, resistance), resistance };
+  const thickness = thicknessAsPlate(work, pressure, resistance);
+  if (!(pressure < ceilingAsRing)) return { thickness, resistance };
+  const asRing = thicknessAsRing(work, pressure, resistance);
+  decide(
+    work.recorder,
+    `thickness of the ${asRing < thickness ? 'ring' : 'plate'}`,
+    'less is released by it: bonded beside the seal, a laminate releases no more than a ring that is bonded nowhere',
+  );
+  return { thickness: Math.min(thickness, asRing) as Length, resistance };
+}
+
+function thicknessAsPlate(work: Workbook, pressure: GaugePressure, resistance: LeakResistance): Length {
+  return step(work.recorder, 'laminate/thickness-hole', thicknessHole, {
     pressure,
     holeDiameter: resistance.holeDiameter,
     hoopModulus: resistance.hoopModulus,
@@ -34,17 +56,44 @@ export function thicknessForLeak(work: Workbook, found: AsFound, strains: Strain
     energyReleaseRate: resistance.energyReleaseRate,
     serviceFactor: resistance.serviceFactor,
   });
-  return { thickness, resistance };
 }
 
-function staysBelowCeiling(work: Workbook, resistance: LeakResistance): boolean {
-  const { designPressure } = work.case.service;
-  const ceiling = step(work.recorder, 'laminate/hole-pressure-ceiling', holePressureCeiling, resistance);
-  if (designPressure < ceiling) return true;
+function thicknessAsRing(work: Workbook, pressure: GaugePressure, resistance: LeakResistance): Length {
+  return step(work.recorder, 'laminate/thickness-ring', thicknessRing, {
+    pressure,
+    outsideDiameter: resistance.outsideDiameter,
+    unbondedLength: resistance.unbondedLength,
+    hoopModulus: resistance.hoopModulus,
+    energyReleaseRate: resistance.energyReleaseRate,
+    serviceFactor: resistance.serviceFactor,
+  });
+}
+
+function ceilingOfPlate(work: Workbook, resistance: LeakResistance): GaugePressure {
+  return step(work.recorder, 'laminate/hole-pressure-ceiling', holePressureCeiling, {
+    holeDiameter: resistance.holeDiameter,
+    hoopModulus: resistance.hoopModulus,
+    axialModulus: resistance.axialModulus,
+    poissonRatio: resistance.poissonRatio,
+    energyReleaseRate: resistance.energyReleaseRate,
+    serviceFactor: resistance.serviceFactor,
+  });
+}
+
+function ceilingOfRing(work: Workbook, resistance: LeakResistance): GaugePressure {
+  return step(work.recorder, 'laminate/ring-pressure-ceiling', ringPressureCeiling, {
+    unbondedLength: resistance.unbondedLength,
+    hoopModulus: resistance.hoopModulus,
+    energyReleaseRate: resistance.energyReleaseRate,
+    serviceFactor: resistance.serviceFactor,
+  });
+}
+
+function refuseBond(work: Workbook, ceiling: GaugePressure): undefined {
   work.reasons.push({
     text: 'no thickness of this laminate holds the design pressure over this hole: the bond itself gives way',
-    found: exactly('design pressure', 'gauge pressure', designPressure),
+    found: exactly('design pressure', 'gauge pressure', work.case.service.designPressure),
     limit: roundedDown('ceiling of the bond over this hole', 'gauge pressure', ceiling),
   });
-  return false;
+  return undefined;
 }

@@ -1,6 +1,6 @@
 import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
-import type { AsFound, LaminateDesign } from '../design/design.js';
+import type { AsFound, Footprint, LaminateDesign } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { thicknessForLeak } from './leak.js';
@@ -14,9 +14,10 @@ export function rateLaid(
   found: AsFound,
   strains: Strains,
   method: ThicknessMethod,
+  footprint: Footprint | undefined,
   laid: Length,
 ): LaminateDesign['resistance'] | undefined {
-  const leak = found.throughWall ? thicknessForLeak(work, found, strains) : undefined;
+  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
   if (work.notCovered.length > 0) return undefined;

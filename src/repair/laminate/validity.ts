@@ -1,5 +1,6 @@
 import { step } from '../../formula/index.js';
-import { largestHole, thinLaminateLimit } from '../../laminate/index.js';
+import { largestHole, thicknessForHoleSize, thinLaminateLimit } from '../../laminate/index.js';
+import { reaches } from '../../numeric/index.js';
 import { exactly, type Length, roundedDown } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { use, type Workbook } from '../job/workbook.js';
@@ -33,11 +34,20 @@ export function checkHoleSize(work: Workbook, found: AsFound, laid: Length): voi
     thickness: Math.min(work.case.pipe.wallThickness, laid) as Length,
     coefficient: use(work, 'largest hole that counts as small', validity),
   });
-  if (designHole <= largest) return;
+  if (reaches(largest, designHole)) return;
   work.notCovered.push({
     text: 'the hole is too large for the formula of a round hole',
     found: exactly('hole diameter', 'length', designHole),
     limit: roundedDown('largest hole', 'length', largest),
     clause: validity.clause,
   });
+}
+
+/** Where the laminate is the thinner of the two, more plies bring the hole inside that limit; a thin wall no ply can mend. */
+export function thicknessForSize(work: Workbook, { designHole, outsideDiameter }: AsFound): Length | undefined {
+  if (designHole === undefined) return undefined;
+  const coefficient = use(work, 'largest hole that counts as small', work.rules.hole.validity);
+  const hole = { holeDiameter: designHole, outsideDiameter, coefficient };
+  const thickness = step(work.recorder, 'laminate/thickness-for-hole-size', thicknessForHoleSize, hole);
+  return reaches(work.case.pipe.wallThickness, thickness) ? thickness : undefined;
 }

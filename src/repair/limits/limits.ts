@@ -5,6 +5,8 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { checkBond } from './bond.js';
 import { checkClass, checkLife } from './class.js';
+import { checkContents } from './contents.js';
+import { checkLowestTemperature } from './lowest-temperature.js';
 import { screenRisk } from './risk.js';
 import { checkTemperature } from './temperature.js';
 
@@ -20,6 +22,8 @@ export function checkLimits(work: Workbook, { found }: { found: AsFound }): Limi
   checkLife(work);
   checkBond(work);
   screenRisk(work, found);
+  checkContents(work, found);
+  checkLowestTemperature(work);
   const upperTemperature = checkTemperature(work, found.throughWall);
   return upperTemperature === undefined ? open : { upperTemperature };
 }

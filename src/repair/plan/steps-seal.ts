@@ -39,7 +39,11 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           exactly('width', 'length', band.width),
           exactly('thickness', 'length', band.thickness),
         ),
-        line('Sheet {0} thick, wider than the pad all round.', exactly('sheet', 'length', sheet.thickness)),
+        line(
+          'Sheet {0} thick and at most {1} across, corner to corner.',
+          exactly('sheet', 'length', sheet.thickness),
+          roundedDown('sheet across', 'length', sheet.across ?? seal.padDiameter),
+        ),
       ],
       goes: [line('No drop and no damp at the pad; the gauge stands still.')],
       stops: [
@@ -58,11 +62,35 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
     {
       id: 'putty',
       title: 'Wait until the putty takes no print',
-      does: [line('Leave the band alone. Look for damp.')],
+      does: [line('Leave the band alone. Look for damp.'), ...bandLines(facts)],
       goes: [PRINT, line('Dry all round.')],
       stops: [NOT_THE_CLOCK, line('Damp: back to the seal.')],
       call: 'the designer',
       signs: 'foreman',
     },
+  ];
+}
+
+/** The laminate is designed for what lies on the steel then, and for nothing larger. */
+function bandLines({ laminate, case: { seal }, line: atWork }: PlanFacts): Line[] {
+  const { footprint } = laminate;
+  if (footprint === undefined || seal === undefined) return [];
+  const covered = roundedDown('covered steel', 'length', footprint.diameter);
+  if (seal.bands === 'left')
+    return [
+      line(
+        'The bands stay, {0} of pipe or less under them and the sheet: cut their ends off short. The laminate is designed for a ring that bonds nowhere there.',
+        roundedDown('length covered', 'length', footprint.length),
+      ),
+    ];
+  return [
+    line(
+      'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
+      roundedDown('line pressure', 'gauge pressure', atWork.pressure),
+    ),
+    line(
+      'Measure what still covers the steel: {0} across or less, corner to corner. More: stop, the laminate is too thin for it.',
+      covered,
+    ),
   ];
 }

@@ -5,6 +5,7 @@ import type { SealDesign } from '../design/design-work.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { checkByHand } from './by-hand.js';
 import { clampPad } from './clamp.js';
 import { describeJet } from './jet.js';
 import { limitPressure } from './limit.js';
@@ -39,6 +40,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     return open;
   }
   const pad = sizePad(work, seal, found, holeDiameter);
+  checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
   const limit = limitPressure(work, seal, found, pad, wall);
   const answer = step(work.recorder, 'seal/attempt', attempt, {

@@ -10,7 +10,11 @@ import {
   leakServiceFactor,
   leakSeverity,
   leakTemperatureFactor,
+  ringPressureCeiling,
+  ringResistance,
+  thicknessForHoleSize,
   thicknessHole,
+  thicknessRing,
 } from '../../../src/laminate/index.js';
 import {
   type CorrosionRate,
@@ -201,6 +205,49 @@ describe('the temperature factor of a leak', () => {
           holeResistance({ ...hot, laminateThickness: length.mm(8) }) /
           holeResistance({ ...given, laminateThickness: length.mm(8) });
         near(factor, Math.min(1, ratio), 1e-12);
+      }),
+      seeded,
+    );
+  });
+});
+
+describe('the laminate over a seal, as a ring that is bonded nowhere', () => {
+  const ring = fc.record({
+    outsideDiameter: span<Length>(0.0213, 1.2),
+    unbondedLength: span<Length>(0.015, 0.4),
+    hoopModulus: span<Modulus>(8e9, 80e9),
+    energyReleaseRate: span<EnergyReleaseRate>(50, 500),
+    serviceFactor: span(0.1, 1),
+  });
+
+  it('gives back the thickness it was asked to hold with, below its ceiling', () => {
+    fc.assert(
+      fc.property(ring, span(0.05, 0.95), (input, share) => {
+        const pressure = (ringPressureCeiling(input) * share) as GaugePressure;
+        const laminateThickness = thicknessRing({ ...input, pressure });
+        near(ringResistance({ ...input, laminateThickness }), pressure);
+      }),
+      seeded,
+    );
+  });
+
+  it('refuses what no thickness holds', () => {
+    fc.assert(
+      fc.property(ring, (input) => {
+        const pressure = (ringPressureCeiling(input) * 1.001) as GaugePressure;
+        expect(() => thicknessRing({ ...input, pressure })).toThrow(/no thickness holds more/u);
+      }),
+      seeded,
+    );
+  });
+});
+
+describe('the hole that the equations of a round one hold for', () => {
+  it('needs the thickness that makes it the largest one', () => {
+    fc.assert(
+      fc.property(span<Length>(0.015, 0.1), span<Length>(0.0213, 1.2), (holeDiameter, outsideDiameter) => {
+        const thickness = thicknessForHoleSize({ holeDiameter, outsideDiameter });
+        near(largestHole({ outsideDiameter, thickness }), holeDiameter);
       }),
       seeded,
     );

@@ -1,0 +1,80 @@
+import { decide, heading, step } from '../../formula/index.js';
+import { unbondedDiameter } from '../../laminate/index.js';
+import { halfCircumference } from '../../pipe/index.js';
+import type { Length } from '../../quantity/index.js';
+import { bandedLength } from '../../seal/index.js';
+import type { Seal } from '../case/case.js';
+import type { AsFound, Footprint } from '../design/design.js';
+import type { SealDesign } from '../design/design-work.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
+
+/**
+ * What the laminate over a leak is bonded to nothing on: the hole, or the seal that lies on it. The cavity under it is at the
+ * design pressure, and the seal earns no credit.
+ */
+export function footprintUnder(work: Workbook, found: AsFound, seal: SealDesign | 'none'): Footprint | undefined {
+  const { designHole } = found;
+  if (designHole === undefined) return undefined;
+  const asked = work.case.seal;
+  if (seal === 'none' || asked === undefined)
+    return { under: 'hole', diameter: designHole, length: designHole, bonded: 'beside it' };
+  return footprintOfSeal(work, found, designHole, seal, asked);
+}
+
+function footprintOfSeal(
+  work: Workbook,
+  { outsideDiameter }: AsFound,
+  holeDiameter: Length,
+  { padDiameter }: SealDesign,
+  asked: Seal,
+): Footprint | undefined {
+  const { recorder } = work;
+  const sheetSize = asked.sheet.across ?? needExtent(work, 'seal.sheet.across', 'sheet');
+  const collar = asked.collar ?? needExtent(work, 'seal.collar', 'collar');
+  const { bands, band } = asked;
+  if (bands === undefined)
+    need(
+      work,
+      'seal.bands',
+      'a band that stays keeps the laminate off the pipe all round: removed before the wrap, or left',
+      'whoever seals the leak',
+    );
+  if (sheetSize === undefined || collar === undefined || bands === undefined) return undefined;
+  heading(recorder, 'Seal under the laminate');
+  const collarSize = collar === 'none' ? (0 as Length) : collar;
+  const circle = { holeDiameter, padDiameter, sheetSize, collarSize };
+  const diameter = step(recorder, 'laminate/unbonded-diameter', unbondedDiameter, circle);
+  const half = step(recorder, 'pipe/half-circumference', halfCircumference, { outsideDiameter });
+  if (bands === 'left') {
+    decide(recorder, 'bonded nowhere round the pipe', 'the bands are left');
+    const banded = { bands: band.count, bandWidth: band.width };
+    const underBands = step(recorder, 'seal/banded-length', bandedLength, banded);
+    const length = Math.max(diameter, underBands) as Length;
+    return { under: 'seal', diameter, length, bonded: 'nowhere round the pipe' };
+  }
+  warnOfPuttyAlone(work);
+  if (Math.max(padDiameter, sheetSize, collarSize) > half) {
+    decide(recorder, 'bonded nowhere round the pipe', 'what lies on the leak reaches round more than half the pipe');
+    return { under: 'seal', diameter, length: diameter, bonded: 'nowhere round the pipe' };
+  }
+  return { under: 'seal', diameter, length: diameter, bonded: 'beside it' };
+}
+
+/** Nothing is designed that holds a pad without its band. */
+function warnOfPuttyAlone(work: Workbook): void {
+  if (pressureAtWork(work.case.line) === 0) return;
+  warn(
+    work,
+    'The bands come off while the line is under pressure: from then until the wrap has cured the putty alone holds the leak, and nothing is designed for that. Leave the bands, or empty the line first.',
+  );
+}
+
+function needExtent(work: Workbook, field: string, what: string): undefined {
+  return need(
+    work,
+    field,
+    `nothing bonds under the ${what}, and the laminate over the leak starts to peel at its rim: its largest extent`,
+    'whoever seals the leak',
+  );
+}
