@@ -81,7 +81,8 @@ const cureKinds = {
     activationEnergy: 'activation energy',
   },
 } as const;
-const durationKinds = { time: 'time' } as const;
+const durationKinds = { time: 'time', atLeast: 'time' } as const;
+const takesKinds = { time: 'time', atLeast: 'time', goodFor: 'time' } as const;
 
 const designKinds: KindsOf<DesignParts> = {
   found: {
@@ -122,8 +123,8 @@ const designKinds: KindsOf<DesignParts> = {
   mixes: { filler: mixKinds, laminateResin: mixKinds },
   cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
   timeline: {
-    steps: { takes: durationKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
-    earliestReturn: 'time',
+    steps: { takes: takesKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
+    earliestReturn: durationKinds,
   },
   seal: {
     padDiameter: 'length',
@@ -144,7 +145,7 @@ const designKinds: KindsOf<DesignParts> = {
     margin: 'temperature difference',
     steelNeeded: 'temperature',
     humidityAtSteel: 'ratio',
-    holdTime: 'time',
+    holdTime: durationKinds,
     earliestStart: 'time',
     requiredProfile: 'length',
   },

@@ -1,5 +1,6 @@
 import type { Kind } from '../quantity/index.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
+import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';
 import { shownValue } from './shown-value.js';
@@ -39,12 +40,11 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Blo
     ]);
   if (site.humidityAtSteel !== undefined)
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
-  if (site.holdTime !== undefined)
-    table.push([
-      'Weather has to hold',
-      show('time', 'holdTime', site.holdTime),
-      'from the start to the end of the cure',
-    ]);
+  table.push([
+    'Weather has to hold',
+    show('time', 'holdTime', leastOf(site.holdTime)),
+    site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
+  ]);
   table.push([
     'Steel required',
     site.requiredGrade,

@@ -19,17 +19,17 @@ describe('the order of the work on a leak', () => {
     for (const id of ['permit', 'survey', 'seal', 'putty', 'surface', 'gate', 'filler', 'wrap']) place(id);
   });
 
-  it.fails('seals the leak and lets the putty grow firm before the steel is prepared', () => {
+  it('seals the leak and lets the putty grow firm before the steel is prepared', () => {
     const order = ['seal', 'putty', 'surface', 'gate', 'filler', 'wrap'].map(place);
     expect(order).toEqual(order.toSorted((a, b) => a - b));
   });
 
-  it.fails('cleans roughly before the seal, in a step of its own', () => {
+  it('cleans roughly before the seal, in a step of its own', () => {
     const before = ids.slice(0, place('seal')).filter((id) => !['permit', 'stock', 'survey'].includes(id));
     expect(before.filter((id) => !['surface', 'gate'].includes(id))).not.toEqual([]);
   });
 
-  it.fails('prepares again what stayed bare too long, as a hold point that somebody signs', () => {
+  it('prepares again what stayed bare too long, as a hold point that somebody signs', () => {
     // The filler takes 5.9 h; bare steel is good for 4.
     expect(stepOf(planOf(leak), 'wrap').startsAt - stepOf(planOf(leak), 'surface').endsAt).toBeGreaterThan(4 * 3600);
     const between = planOf(leak).steps.slice(place('filler-wait') + 1, place('wrap'));
@@ -38,7 +38,7 @@ describe('the order of the work on a leak', () => {
 });
 
 describe('a line that stays under pressure', () => {
-  it.fails('says so before anything else, with its pressure', () => {
+  it('says so before anything else, with its pressure', () => {
     const pressure = designOf(loss).line?.pressure;
     expect(pressure).toBeGreaterThan(0);
     const [first] = planOf(loss).alerts;

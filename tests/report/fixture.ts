@@ -286,6 +286,7 @@ export function inventedDesign(): Designed {
       weather: 'wait',
       steel: 'go',
       reasons: [],
+      holdTime: { known: true, time: time.hour(51.4) },
       requiredGrade: 'Sa 2 1/2',
       requiredProfile: length.mm(0.06),
       surfaceFrom: 'class',
@@ -313,7 +314,7 @@ export function inventedDesign(): Designed {
           critical: true,
         },
       ],
-      earliestReturn: time.hour(51.4),
+      earliestReturn: { known: true, time: time.hour(51.4) },
     },
     assumed: [
       {

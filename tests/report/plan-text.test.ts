@@ -44,9 +44,9 @@ describe('a plan as text', () => {
   it('says when the line is back, what sets it, and what counts as nothing', () => {
     const text = planText(planWork(designRepair(planned))).replaceAll(/\s+/gu, ' ');
     expect(text).toMatch(/Start: 07:30\./);
-    expect(text).toMatch(/Back in service: not before day 3 \d\d:\d\d/);
+    expect(text).toMatch(/Back in service: not known, not before day 3 \d\d:\d\d/);
     expect(text).toMatch(/What sets it: permit, survey, surface, gate, filler, filler-wait, wrap, cure/);
-    expect(text).toMatch(/nobody stated their time: permit, stock/);
+    expect(text).toMatch(/Why it is not known: permit, stock, .* nobody has stated it\./);
   });
 
   it('sends nobody to work on a design that was not made', () => {

@@ -20,6 +20,7 @@ import type { SealLimit } from '../../seal/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { LineAtWork, PreparationGrade } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
+import type { Duration } from '../timeline/duration.js';
 import type { LineLimit } from './criteria.js';
 
 /** The line while people work on it, and the highest pressure at which they may. */
@@ -90,9 +91,9 @@ export interface SiteDesign {
   readonly steelNeeded?: Temperature;
   readonly humidityAtSteel?: Ratio;
   readonly isFrost?: boolean;
-  /** How long the climate has to hold: from the start to the end of the last cure. */
-  readonly holdTime?: Time;
-  /** The earliest hour of the forecast from which every check of the weather holds. */
+  /** How long the climate has to hold: from the gate to the end of the last cure. */
+  readonly holdTime: Duration;
+  /** The earliest hour, from the start of the job as the case gives it, from which every check of the weather holds. */
   readonly earliestStart?: Time;
   /** What the steel has to show, and where that comes from. */
   readonly requiredGrade: PreparationGrade;

@@ -7,7 +7,13 @@ import type { PlanStep } from './plan.js';
 
 /** What a foreman has to know before anything else. */
 export function alertsFor(facts: PlanFacts, steps: readonly PlanStep[]): Line[] {
-  return [...aboutToday(facts), ...bareTooLong(steps), ...enteredTooEarly(steps)];
+  return [...livePressure(facts), ...aboutToday(facts), ...bareTooLong(steps), ...enteredTooEarly(steps)];
+}
+
+/** Before anything else: nobody takes a live line for an empty one. */
+function livePressure({ line: { pressure } }: PlanFacts): Line[] {
+  if (pressure === 0) return [];
+  return [line('LINE STAYS UNDER PRESSURE, {0}.', exactly('line pressure', 'gauge pressure', pressure))];
 }
 
 function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): Line[] {
@@ -16,7 +22,10 @@ function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): L
     alerts.push(line('The site says STOP by the readings and the forecast of the case: see the site gate.'));
   } else if (site.weather === 'wait' && site.earliestStart !== undefined && site.earliestStart > 0) {
     alerts.push(
-      line('The weather says WAIT; it first allows a start {0} later.', exactly('later', 'time', site.earliestStart)),
+      line(
+        'The weather says WAIT; the forecast first lets the gate open {0} after its first hour.',
+        exactly('hour of the gate', 'time', site.earliestStart),
+      ),
     );
   } else if (site.decision === 'wait') {
     alerts.push(line('The site says WAIT by the readings of the case: see the site gate.'));
@@ -40,7 +49,7 @@ function bareTooLong(steps: readonly PlanStep[]): Line[] {
   if (bare <= openTime) return [];
   return [
     line(
-      'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel on both sides again just before.',
+      'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel again just before: a step with its own signature.',
       roundedUp('bare', 'time', bare),
       roundedDown('open time', 'time', openTime),
     ),

@@ -4,7 +4,7 @@ import type { RepairDesign } from '../design/design.js';
 import type { TimelineStep } from '../timeline/timeline.js';
 import { alertsFor } from './alerts.js';
 import { readHour } from './clock.js';
-import { timelineWith } from './entered-hours.js';
+import { hoursWith } from './entered-hours.js';
 import { factsOf, type PlanFacts } from './facts.js';
 import type { PlanOptions, PlanStep, WorkPlan } from './plan.js';
 import { cureStep } from './step-cure.js';
@@ -39,10 +39,13 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
     cautions,
   };
   if (design.verdict !== 'designed') {
-    return { ...base, steps: [], criticalPath: [], withoutTime: [], alerts: [], materials: [], tools: [], removal: [] };
+    const earliestReturn = { known: false, because: 'there is no design' } as const;
+    const nothing = { steps: [], criticalPath: [], withoutTime: [], alerts: [], materials: [], tools: [], removal: [] };
+    return { ...base, ...nothing, earliestReturn };
   }
-  const hours = timelineWith(design, start, options);
-  const facts = factsOf(design);
+  const moved = hoursWith(design, start, options);
+  const { timeline: hours } = moved;
+  const facts = factsOf(design, moved);
   const words = wordsOf(facts);
   const steps = hours.steps.map((step) => inWords(step, words, options.actual?.[step.id]));
   return {

@@ -140,7 +140,9 @@ function handBack({ acceptance, case: repairCase }: PlanFacts): StepWords {
       line('Put the record into the file of the line; the owner sets the day of the next inspection.'),
     ],
     goes: [
-      line('Every hold point above is signed: steel, gate, no print, hardness, inspection, pressure test.'),
+      line(
+        'Every hold point above is signed: steel, gate, no print, steel before the wrap, hardness, inspection, pressure test.',
+      ),
       line(
         'At most {0} and {1}.',
         roundedDown('design pressure', 'gauge pressure', service.designPressure),

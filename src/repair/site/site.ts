@@ -1,4 +1,5 @@
 import { heading, isCalculationError, step } from '../../formula/index.js';
+import { fromFirstStart } from '../../quantity/clock.js';
 import type { Amount, ArealWeight, Length, Ratio, Temperature, Time } from '../../quantity/index.js';
 import {
   dewPoint,
@@ -12,11 +13,13 @@ import {
   type WeatherGateInput,
   type WeatherHour,
   weatherGate,
+  weatherHours,
 } from '../../site/index.js';
 import type { CureSheet, PreparationGrade, RepairCase, Site } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
+import { type Duration, leastOf } from '../timeline/duration.js';
 import { endOf, type Timeline } from '../timeline/timeline.js';
 
 /** Grade and profile where the system was not qualified on others; a lighter grade takes a qualification on it. */
@@ -30,13 +33,14 @@ const SALT_LIMIT = 20e-6 as ArealWeight;
  * Whether work may start at the pipe, by the readings and the forecast of the case. The crew reads again on the day: the
  * answer is a hold point of the plan and changes nothing in the design.
  */
-export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound; timeline: Timeline }): SiteDesign {
+export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }: SiteDemand): SiteDesign {
   const { throughWall } = found;
   heading(work.recorder, 'Site');
   const holdTime = holdTimeOf(work, timeline);
+  const gate = fromFirstStart(late, endOf(timeline, 'gate'));
   const required = requiredSurface(work.case, throughWall);
   const steel = steelReasons(work.case.site, required);
-  const climate = climateOf(work, holdTime);
+  const climate = climateOf(work, gate, holdTime);
   const reasons = [...climate.reasons, ...steel];
   const [weather, onSteel] = [decisionOf(climate.reasons), decisionOf(steel)];
   const { reasons: _, ...read } = climate;
@@ -46,16 +50,29 @@ export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound;
     steel: onSteel,
     reasons,
     ...read,
-    ...(holdTime === undefined ? {} : { holdTime }),
+    holdTime,
     ...required,
   };
 }
 
+/** What stands on the hours: when the gate stands, and how long what follows it takes. */
+export interface SiteDemand {
+  readonly found: AsFound;
+  readonly timeline: Timeline;
+  /** How much later than the forecast the timeline starts. */
+  readonly late?: Time | undefined;
+}
+
 /** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
-function holdTimeOf({ recorder }: Workbook, hours: Timeline): Time {
+function holdTimeOf({ recorder }: Workbook, hours: Timeline): Duration {
   const from = endOf(hours, 'gate');
-  const to = endOf(hours, 'cure');
-  return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
+  // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
+  const to = Math.max(from, endOf(hours, 'cure')) as Time;
+  const time = step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
+  for (const { takes, duration } of hours.steps) {
+    if ('cure' in takes && !duration.known) return { known: false, because: duration.because, atLeast: time };
+  }
+  return { known: true, time };
 }
 
 const decisionOf = (reasons: readonly SiteReason[]): GateDecision => hardest(reasons.map(({ decision }) => decision));
@@ -77,9 +94,9 @@ type Climate = Pick<
 > & { readonly reasons: readonly SiteReason[] };
 
 /** Readings that the dew-point equation does not reach are no reason to drop the design: they are read again. */
-function climateOf(work: Workbook, holdTime: Time | undefined): Climate {
+function climateOf(work: Workbook, gate: Time, holdTime: Duration): Climate {
   try {
-    return readClimate(work, holdTime);
+    return readClimate(work, gate, holdTime);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const because = `the climate cannot be judged: ${error.message}`;
@@ -87,9 +104,12 @@ function climateOf(work: Workbook, holdTime: Time | undefined): Climate {
   }
 }
 
-function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time | undefined): Climate {
+function readClimate({ recorder, case: repairCase }: Workbook, gate: Time, holdTime: Duration): Climate {
   const { site } = repairCase;
-  const { pipeTemperature: steelTemperature, airTemperature, relativeHumidity: humidity, forecast } = site;
+  const hours = hoursFrom(site, gate);
+  const [atGate] = hours;
+  if (atGate === undefined) return { reasons: [gateBeyondForecast(gate)] };
+  const { steelTemperature, airTemperature, humidity } = atGate;
   const errors = {
     steelError: site.instruments?.temperatureError,
     temperatureError: site.instruments?.temperatureError,
@@ -104,8 +124,8 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time | 
   const dew = step(recorder, 'site/dew-point', dewPoint, { temperature: airTemperature, humidity });
   const atSteel = step(recorder, 'site/humidity-at-steel', humidityAtSteel, { steelTemperature, dewPoint: dew });
   const input: WeatherGateInput = {
-    forecast: hoursOf(site),
-    holdTime: forecast === undefined ? (0 as Time) : (holdTime ?? (0 as Time)),
+    forecast: hours,
+    holdTime: site.forecast === undefined ? (0 as Time) : leastOf(holdTime),
     minimumTemperature: coldestForCure(repairCase),
     ...errors,
   };
@@ -113,7 +133,8 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time | 
   return {
     reasons: [
       ...reasons.map(asSiteReason),
-      ...(forecast === undefined && holdTime !== undefined ? [noForecast(holdTime)] : []),
+      ...(site.forecast === undefined ? [noForecast(leastOf(holdTime))] : []),
+      ...(holdTime.known ? [] : [cureBeyondForecast(holdTime.because)]),
     ],
     dewPoint: dew,
     highestDewPoint: margin.highestPoint,
@@ -121,7 +142,26 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time | 
     steelNeeded: margin.steelNeeded,
     humidityAtSteel: atSteel as Ratio,
     isFrost: margin.isFrost,
-    ...(earliestStart === undefined ? {} : { earliestStart }),
+    ...(earliestStart === undefined || !holdTime.known ? {} : { earliestStart }),
+  };
+}
+
+function gateBeyondForecast(gate: Time): SiteReason {
+  return {
+    check: 'forecast',
+    decision: 'wait',
+    found: { name: 'hour of the gate', kind: 'time', value: gate },
+    because: 'the gate stands behind the end of the forecast',
+    change: 'a forecast that reaches from the gate to the end of the cure',
+  };
+}
+
+function cureBeyondForecast(because: string): SiteReason {
+  return {
+    check: 'forecast to the end of the cure',
+    decision: 'wait',
+    because: `how long the climate has to hold is not known: ${because}`,
+    change: 'a forecast that reaches further, or warmer steel',
   };
 }
 
@@ -135,24 +175,19 @@ function noForecast(holdTime: Time): SiteReason {
   };
 }
 
-/** A reading holds for its step: it stands at the start of the step and a second before its end. */
-function hoursOf(site: Site): WeatherHour[] {
-  const now = {
-    time: 0 as Time,
-    airTemperature: site.airTemperature,
-    humidity: site.relativeHumidity,
-    steelTemperature: site.pipeTemperature,
-  };
-  let start = 0;
-  const later = (site.forecast ?? []).flatMap((each) => {
-    const { airTemperature, pipeTemperature: steelTemperature, relativeHumidity: humidity, duration } = each;
-    const from = start;
-    start += duration;
-    const hour = { airTemperature, humidity, steelTemperature };
-    const last = { ...hour, time: (from + Math.max(duration - 1, duration / 2)) as Time };
-    return from === 0 ? [last] : [{ ...hour, time: from as Time }, last];
-  });
-  return [now, ...later];
+/** The hours that the gate looks at: from where it stands, on the forecast of the case. */
+function hoursFrom(
+  { airTemperature, relativeHumidity, pipeTemperature, forecast = [] }: Site,
+  from: Time,
+): WeatherHour[] {
+  const now = { airTemperature, humidity: relativeHumidity, steelTemperature: pipeTemperature };
+  const stretches = forecast.map((each) => ({
+    duration: each.duration,
+    airTemperature: each.airTemperature,
+    humidity: each.relativeHumidity,
+    steelTemperature: each.pipeTemperature,
+  }));
+  return weatherHours(now, stretches, from);
 }
 
 /** The coldest steel on which every material of the job still cures. */
