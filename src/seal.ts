@@ -1,7 +1,9 @@
 /** `hoopwright/seal`: how a leak is held first. Written by `npm run contents`. */
 export {
+  type AimedTensionInput,
   type AssuredTensionInput,
   type AttemptInput,
+  aimedTension,
   assuredTension,
   attempt,
   type BackingPlateDeflectionInput,

@@ -71,5 +71,7 @@ export {
   type WeatherGateInput,
   type WeatherHour,
   type WeatherLimits,
+  type WeatherStretch,
   weatherGate,
+  weatherHours,
 } from './site/index.js';

@@ -1,4 +1,5 @@
 import { nonNegative, oneOf, positive } from '../formula/index.js';
+import { exactly, roundedDown, roundedUp } from '../quantity/index.js';
 import type { AcceptanceDecision, AcceptanceRecord } from './acceptance-record.js';
 import { judgeFindings } from './findings/judge-findings.js';
 import { tapTest } from './findings/tap-test.js';
@@ -46,8 +47,8 @@ function hardnessReasons({ hardness }: AcceptanceRecord): AcceptanceReason[] {
   const clause = 'cure acceptance (ISO 24817, ASME PCC-2)';
   const reasons: AcceptanceReason[] = [];
   if (count < readingsNeeded) {
-    const found = { name: 'readings', kind: 'count', value: count } as const;
-    const limit = { name: 'readings needed', kind: 'count', value: readingsNeeded } as const;
+    const found = exactly('readings', 'count', count);
+    const limit = roundedUp('readings needed', 'count', readingsNeeded);
     reasons.push({ ...hold(holdPoint, 'Too few hardness readings: take more.'), found, limit });
   }
   const slack = 1 - 1e-9;
@@ -55,16 +56,16 @@ function hardnessReasons({ hardness }: AcceptanceRecord): AcceptanceReason[] {
     const text = hasStopped
       ? 'The laminate is too soft and no longer hardens: remove the repair, unless a heating that the maker names brings it up.'
       : 'The laminate is not hard enough yet: let it cure on, or warm it as the maker allows, and measure again.';
-    const found = { name: 'mean hardness over the qualified value', kind: 'ratio', value: fraction } as const;
-    const limit = { name: 'least mean', kind: 'ratio', value: leastMean } as const;
+    const found = exactly('mean hardness over the qualified value', 'ratio', fraction);
+    const limit = roundedUp('least mean', 'ratio', leastMean);
     reasons.push({ holdPoint, verdict: hasStopped ? 'reject' : 'hold', text, found, limit, clause });
   }
   if (leastFraction < leastSingle * slack) {
     const text = hasStopped
       ? "A place stays soft: cut it out and lay it anew, with the owner's agreement."
       : 'A place is too soft: measure round it, let it cure on and measure again.';
-    const found = { name: 'lowest reading over the qualified value', kind: 'ratio', value: leastFraction } as const;
-    const limit = { name: 'least reading', kind: 'ratio', value: leastSingle } as const;
+    const found = exactly('lowest reading over the qualified value', 'ratio', leastFraction);
+    const limit = roundedUp('least reading', 'ratio', leastSingle);
     reasons.push({ holdPoint, verdict: hasStopped ? 'repair the repair' : 'hold', text, found, limit });
   }
   return reasons;
@@ -86,8 +87,8 @@ function inspectionReasons({ inspection, laminateThickness, throughWall }: Accep
         'bond',
         'The laminate is too thick for the tap test to stand alone: a second method has to confirm the bond.',
       ),
-      found: { name: 'laminate thickness', kind: 'length', value: laminateThickness },
-      limit: { name: 'thickest laminate for the tap test alone', kind: 'length', value: tapTest.thickestAlone },
+      found: exactly('laminate thickness', 'length', laminateThickness),
+      limit: roundedDown('thickest laminate for the tap test alone', 'length', tapTest.thickestAlone),
       clause: tapTest.clause,
     });
   }
@@ -105,14 +106,14 @@ function dimensionReasons({ dimensions, laminateThickness }: AcceptanceRecord): 
   const reasons: AcceptanceReason[] = [];
   if (laminateThickness < requiredThickness) {
     const text = 'The laminate is thinner than designed: abrade it and lay more plies, or rate the line down.';
-    const found = { name: 'laminate thickness', kind: 'length', value: laminateThickness } as const;
-    const limit = { name: 'required thickness', kind: 'length', value: requiredThickness } as const;
+    const found = exactly('laminate thickness', 'length', laminateThickness);
+    const limit = roundedUp('required thickness', 'length', requiredThickness);
     reasons.push({ holdPoint, verdict, text, found, limit });
   }
   if (leastOverlap < requiredOverlap) {
     const text = 'The overlap is shorter than designed: prepare more surface and wrap on.';
-    const found = { name: 'overlap', kind: 'length', value: leastOverlap } as const;
-    const limit = { name: 'required overlap', kind: 'length', value: requiredOverlap } as const;
+    const found = exactly('overlap', 'length', leastOverlap);
+    const limit = roundedUp('required overlap', 'length', requiredOverlap);
     reasons.push({ holdPoint, verdict, text, found, limit });
   }
   return reasons;
@@ -141,8 +142,8 @@ function pressureReasons({ pressureTest: test }: AcceptanceRecord): AcceptanceRe
       hold(holdPoint, 'The fall of pressure may be cooling or a leak: hold until the temperature stands still.'),
     );
   if (test.lowestPressure < test.requiredPressure) {
-    const found = { name: 'lowest pressure', kind: 'gauge pressure', value: test.lowestPressure } as const;
-    const limit = { name: 'test pressure', kind: 'gauge pressure', value: test.requiredPressure } as const;
+    const found = exactly('lowest pressure', 'gauge pressure', test.lowestPressure);
+    const limit = roundedUp('test pressure', 'gauge pressure', test.requiredPressure);
     reasons.push({
       ...hold(holdPoint, 'The test pressure was not kept: pump up and begin the hold anew.'),
       found,
@@ -150,8 +151,8 @@ function pressureReasons({ pressureTest: test }: AcceptanceRecord): AcceptanceRe
     });
   }
   if (test.hold < test.requiredHold) {
-    const found = { name: 'hold', kind: 'time', value: test.hold } as const;
-    const limit = { name: 'hold required', kind: 'time', value: test.requiredHold } as const;
+    const found = exactly('hold', 'time', test.hold);
+    const limit = roundedUp('hold required', 'time', test.requiredHold);
     reasons.push({ ...hold(holdPoint, 'The hold was too short: begin it anew.'), found, limit });
   }
   return reasons;

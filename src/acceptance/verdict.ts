@@ -1,4 +1,4 @@
-import type { Kind } from '../quantity/index.js';
+import type { Amount, Line } from '../quantity/index.js';
 
 /** What may happen to a repair, from the best to the worst. `hold`: something is missing, or must be measured again. */
 export type AcceptanceVerdict = 'accept' | 'hold' | 'repair the repair' | 'reject';
@@ -6,20 +6,12 @@ export type AcceptanceVerdict = 'accept' | 'hold' | 'repair the repair' | 'rejec
 /** What a repair must pass before the line goes back to service. */
 export type HoldPoint = 'hardness' | 'surface' | 'bond' | 'dimensions' | 'pressure test';
 
-/** A number in a reason. */
-export interface AcceptanceAmount {
-  readonly name: string;
-  readonly kind: Kind | 'number' | 'count';
-  readonly value: number;
-}
-
 /** Why a repair is not accepted as it stands: what was found, the limit, and what is to be done. */
-export interface AcceptanceReason {
+export interface AcceptanceReason extends Line {
   readonly holdPoint: HoldPoint;
   readonly verdict: Exclude<AcceptanceVerdict, 'accept'>;
-  readonly text: string;
-  readonly found?: AcceptanceAmount;
-  readonly limit?: AcceptanceAmount;
+  readonly found?: Amount;
+  readonly limit?: Amount;
   readonly clause?: string;
 }
 

@@ -3,6 +3,7 @@ export * from './b31g/index.js';
 export * from './circumference.js';
 export * from './dnv/index.js';
 export * from './growth/index.js';
+export * from './inside-diameter.js';
 export * from './outside-diameter-from-circumference.js';
 export * from './outside-radius.js';
 export * from './pressure-design/index.js';

@@ -27,7 +27,7 @@ export type { LeakSeverity } from './leak-severity.js';
 export * as leakSeverity from './leak-severity.js';
 export type { Length } from './length.js';
 export * as length from './length.js';
-export { type Amount, exactly, type Line, line, roundedDown, roundedUp } from './line.js';
+export { type Amount, exactly, joinLines, type Line, line, roundedDown, roundedUp, saidIn, written } from './line.js';
 export type { Mass } from './mass.js';
 export * as mass from './mass.js';
 export type { MassFlow } from './mass-flow.js';

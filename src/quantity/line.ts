@@ -37,3 +37,31 @@ export function roundedUp(name: string, kind: Amount['kind'], value: number): Am
 export function roundedDown(name: string, kind: Amount['kind'], value: number): Amount {
   return { name, kind, value, toward: 'down' };
 }
+
+/** A text that speaks one sentence within another: `say` gets its text, and its amounts go with it. */
+export function saidIn(said: Line, say: (text: string) => string): Line {
+  const text = say(said.text);
+  return said.amounts === undefined ? { text } : { text, amounts: said.amounts };
+}
+
+/** Several sentences as one, each mark counted on by the amounts before it. */
+export function joinLines(lines: readonly Line[], between: string): Line {
+  const amounts: Amount[] = [];
+  const texts = lines.map(({ text, amounts: own = [] }) => {
+    const before = amounts.length;
+    amounts.push(...own);
+    return text.replaceAll(MARK, (_, index: string) => `{${before + Number(index)}}`);
+  });
+  const text = texts.join(between);
+  return amounts.length === 0 ? { text } : { text, amounts };
+}
+
+/** A sentence with each amount as `write` puts it. */
+export function written({ text, amounts = [] }: Line, write: (amount: Amount) => string): string {
+  return text.replaceAll(MARK, (mark, index: string) => {
+    const amount = amounts[Number(index)];
+    return amount === undefined ? mark : write(amount);
+  });
+}
+
+const MARK = /\{(\d+)\}/gu;

@@ -1,4 +1,4 @@
-import type { Amount, Kind } from '../quantity/index.js';
+import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
 import type { RepairCase } from '../repair/case/case.js';
 import type {
   AsFound,
@@ -10,11 +10,12 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import type { LineDesign } from '../repair/design/design-work.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
-import { lineOnSheet } from './line-text.js';
+import { amountOnSheet, lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
@@ -26,8 +27,8 @@ type Row = readonly [label: string, value: string, by?: string];
 const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 /** A number with its name, as reasons and assumptions carry it. */
-export function amountText({ name, kind, value }: Amount, options: ChosenOptions): string {
-  return `${name} ${shownValue(kind, name, value, options, false)}`;
+export function amountText(amount: Amount, options: ChosenOptions): string {
+  return `${amount.name} ${amountOnSheet(amount, options, false)}`;
 }
 
 /** What counts as a hole: the one that is there, or the wall that will be gone. */
@@ -40,6 +41,21 @@ function wallState({ throughWall }: AsFound, { defect }: RepairCase): string {
 function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): string {
   if (method.startsWith('API 579')) return `by ${method}, by RSF against the pressure of the sound pipe`;
   return `by ${method}, safety factor ${show('number', 'safetyFactor', safetyFactor)}`;
+}
+
+/** The line while people work on it, and how much it may carry then. */
+function lineRows(line: LineDesign | undefined, show: Show, options: ChosenOptions): Row[] {
+  if (line === undefined) return [];
+  const { state, pressure, highestPressure, limitedBy } = line;
+  if (highestPressure === undefined) return [['Line during the work', state]];
+  const limit = roundedDown('highest pressure', 'gauge pressure', highestPressure);
+  return [
+    [
+      'Line during the work',
+      show('gauge pressure', 'pressure', pressure),
+      `${state}; at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`,
+    ],
+  ];
 }
 
 function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
@@ -186,6 +202,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
     ...cureRows(cures?.filler, waitAt('filler-wait'), show),
     ...cureRows(cures?.laminate, waitAt('cure'), show),
     ...cureRows(cures?.putty, waitAt('putty'), show),
+    ...lineRows(design.line, show, options),
     ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [

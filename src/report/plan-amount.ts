@@ -1,4 +1,5 @@
-import type { Amount, Kind, Line } from '../quantity/index.js';
+import { type Amount, type Kind, type Line, written } from '../quantity/index.js';
+import { toStep } from './number.js';
 import { isKind } from './problem.js';
 import { numberIn, type UnitSystem, unitText } from './units.js';
 
@@ -13,6 +14,10 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
     mass: [
       ['g', 0],
       ['kg', 1000],
+    ],
+    area: [
+      ['mm2', 0],
+      ['m2', 1e6],
     ],
     volume: [
       ['mL', 0],
@@ -45,6 +50,10 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
       ['oz', 0],
       ['lb', 16],
     ],
+    area: [
+      ['in2', 0],
+      ['ft2', 1440],
+    ],
     volume: [['gal', 0]],
     force: [['lbf', 0]],
     energy: [['ft lbf', 0]],
@@ -57,12 +66,9 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
   },
 };
 
-/** A sentence of the plan with its amounts in units. */
-export function lineText({ text, amounts = [] }: Line, system: UnitSystem): string {
-  return text.replaceAll(/\{(\d)\}/gu, (mark, index: string) => {
-    const amount = amounts[Number(index)];
-    return amount === undefined ? mark : planAmountText(amount, system);
-  });
+/** A sentence with its amounts in the units of packs and tools: of the plan, or a reason of the site, of acceptance, as built. */
+export function lineText(said: Line, system: UnitSystem): string {
+  return written(said, (amount) => planAmountText(amount, system));
 }
 
 /** An amount as the crew reads it; what must be reached is rounded up, what must not be passed down. */
@@ -82,14 +88,6 @@ function rounded(value: number, toward: Amount['toward']): string {
   if (value === 0) return '0';
   const place = Math.min(0, Math.floor(Math.log10(Math.abs(value)) + 1e-12) - 2);
   return String(Number(toStep(value, 10 ** place, toward).toFixed(-place)));
-}
-
-/** To a whole multiple of a step. A billionth of a step is no reason to go one further. */
-function toStep(value: number, step: number, toward: Amount['toward']): number {
-  const steps = value / step;
-  if (toward === 'up') return Math.ceil(steps - 1e-6) * step;
-  if (toward === 'down') return Math.floor(steps + 1e-6) * step;
-  return Math.round(steps) * step;
 }
 
 const MINUTE = 60;

@@ -2,16 +2,19 @@ import type { Kind } from '../quantity/index.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
+import { amountOnSheet, lineOnSheet } from './line-text.js';
+import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
-import { shownValue } from './shown-value.js';
 
-type Show = (kind: Kind, name: string, value: number) => string;
+/** What must be reached is shown rounded `up`, what must not be passed `down`. */
+type Show = (kind: Kind, name: string, value: number, toward?: 'up' | 'down') => string;
 
 /** What the crew needs beside the design: the gate of the site, the rolls, what has to be shown at the end. */
 export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
-  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  const show: Show = (kind, name, value, toward) =>
+    amountOnSheet(toward === undefined ? { kind, name, value } : { kind, name, value, toward }, options, true);
   return [
-    ...(site === undefined ? [] : siteBlocks(site, show)),
+    ...(site === undefined ? [] : siteBlocks(site, show, options)),
     ...(rolls === undefined
       ? []
       : [{ sort: 'heading' as const, level: 2 as const, text: 'Laying the wrap' }, rows(rollRows(rolls, show))]),
@@ -24,31 +27,31 @@ function rows(table: readonly (readonly string[])[]): Block {
 }
 
 /** A hold point on the day, not a part of the verdict: what speaks against it, and what would change that. */
-function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Block[] {
+function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, options: ChosenOptions): Block[] {
   const table: string[][] = [];
   if (site.dewPoint !== undefined && site.highestDewPoint !== undefined)
     table.push([
       site.isFrost === true ? 'Frost point' : 'Dew point',
       show('temperature', 'dewPoint', site.dewPoint),
-      `${show('temperature', 'dewPoint', site.highestDewPoint)} at the worst edge of the instruments`,
+      `${show('temperature', 'dewPoint', site.highestDewPoint, 'up')} at the worst edge of the instruments`,
     ]);
   if (site.margin !== undefined && site.steelNeeded !== undefined)
     table.push([
       'Steel above it',
-      show('temperature difference', 'margin', site.margin),
-      `at the worst edge; the steel has to read ${show('temperature', 'steelNeeded', site.steelNeeded)}`,
+      show('temperature difference', 'margin', site.margin, 'down'),
+      `at the worst edge; the steel has to read ${show('temperature', 'steelNeeded', site.steelNeeded, 'up')}`,
     ]);
   if (site.humidityAtSteel !== undefined)
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
   table.push([
     'Weather has to hold',
-    show('time', 'holdTime', leastOf(site.holdTime)),
+    show('time', 'holdTime', leastOf(site.holdTime), 'up'),
     site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
   ]);
   table.push([
     'Steel required',
     site.requiredGrade,
-    `${show('length', 'profile', site.requiredProfile)} of profile; ${site.surfaceFrom === 'qualification' ? 'as the system was qualified' : `by the ${site.surfaceFrom}: no qualification is stated`}`,
+    `${show('length', 'profile', site.requiredProfile, 'up')} of profile; ${site.surfaceFrom === 'qualification' ? 'as the system was qualified' : `by the ${site.surfaceFrom}: no qualification is stated`}`,
   ]);
   const against = reasons.filter((reason) => reason.decision !== 'go');
   return [
@@ -64,7 +67,8 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show): Blo
           {
             sort: 'list' as const,
             items: against.map(
-              (each) => `${each.decision}: ${each.check}: ${each.because}. What changes it: ${each.change}.`,
+              (each) =>
+                `${each.decision}: ${each.check}: ${lineOnSheet(each.because, options)}. What changes it: ${lineOnSheet(each.change, options)}.`,
             ),
           },
         ]),
@@ -108,27 +112,32 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
   return table;
 }
 
+/** As the instrument reads: a reading that reaches the number on paper reaches the limit. */
+function hardnessText(value: number): string {
+  return String(Number(formatToward(value, 4, 'up')));
+}
+
 function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign, show: Show): Block[] {
   const table = [
     hardness === undefined
       ? ['Hardness', 'not stated', 'nothing is accepted without that of the qualification']
       : [
           'Hardness, mean',
-          `${Number(hardness.leastMean.toPrecision(4))} ${hardness.scale}`,
-          `of ${hardness.qualified} qualified; none below ${Number(hardness.leastSingle.toPrecision(4))}${hardness.readings === undefined ? '' : `, ${hardness.readings} readings`}`,
+          `${hardnessText(hardness.leastMean)} ${hardness.scale}`,
+          `of ${hardness.qualified} qualified; none below ${hardnessText(hardness.leastSingle)}${hardness.readings === undefined ? '' : `, ${hardness.readings} readings`}`,
         ],
     [
       'Thickness, least',
-      show('length', 'thickness', rest.leastThickness),
-      `overlap ${show('length', 'leastOverlap', rest.leastOverlap)}`,
+      show('length', 'thickness', rest.leastThickness, 'up'),
+      `overlap ${show('length', 'leastOverlap', rest.leastOverlap, 'up')}`,
     ],
-    ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle)],
+    ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle, 'down')],
     [
       'Pressure test',
       show('gauge pressure', 'pressure', test.pressure),
       test.medium === 'none'
         ? 'not made'
-        : `${test.medium === 'not stated' ? 'if it is made' : `with ${test.medium}`}, held ${show('time', 'hold', test.hold)}`,
+        : `${test.medium === 'not stated' ? 'if it is made' : `with ${test.medium}`}, held ${show('time', 'hold', test.hold, 'up')}`,
     ],
   ];
   if (test.instead !== undefined) table.push(['Instead', '', test.instead]);
@@ -140,9 +149,9 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
     ]);
   if (test.pressurePerKelvin !== undefined)
     table.push([
-      'For one kelvin',
+      'Blocked line moves',
       show('gauge pressure', 'pressure', test.pressurePerKelvin),
-      'change of pressure of the blocked line',
+      `for each ${show('temperature difference', 'step', 1)} of warming`,
     ]);
   if (test.storedEnergy !== undefined)
     table.push([
@@ -150,7 +159,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
       show('energy', 'energy', test.storedEnergy),
       test.distance === undefined || test.tntEquivalent === undefined
         ? ''
-        : `as ${show('mass', 'mass', test.tntEquivalent)} of TNT; people at least ${show('length', 'sheetLength', test.distance)} away`,
+        : `as ${show('mass', 'mass', test.tntEquivalent)} of TNT; people at least ${show('length', 'sheetLength', test.distance, 'up')} away`,
     ]);
   return [
     { sort: 'heading', level: 2, text: 'Acceptance' },

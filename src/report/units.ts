@@ -78,6 +78,8 @@ const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
     si: 'm',
     us: 'ft',
   },
+  { kind: 'length', name: /profile/iu, si: 'um', us: 'mil' },
+  { kind: 'areal weight', name: /\bsalts?\b/iu, si: 'mg/m2', us: 'mg/m2' },
   { kind: 'area', name: /fabric|tape|sheet|covere?[ds]?\b|surface/iu, si: 'm2', us: 'ft2' },
   { kind: 'speed', name: /\bjet\b/iu, si: 'm/s', us: 'ft/min' },
   { kind: 'ratio', name: /overlap|waste|humidity/iu, si: '%', us: '%' },

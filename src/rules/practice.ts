@@ -95,6 +95,13 @@ export const practice = {
     tag: 'secondary',
     because: 'a figure of coating tapes',
   },
+  mostRollsLaidOut: {
+    name: 'rolls of tape or bands of sheet that a design lays out one by one',
+    kind: 'count',
+    value: 500,
+    tag: 'chosen',
+    because: 'no crew follows a longer list',
+  },
   leastSheetWidth: {
     name: 'least width of a sheet',
     kind: 'length',
@@ -150,6 +157,13 @@ export const practice = {
     value: 5,
     tag: 'practice',
     because: 'the customary number',
+  },
+  heatCapacityRatioOfTestGas: {
+    name: 'ratio of heat capacities of the test gas',
+    kind: 'ratio',
+    value: 1.4 as Ratio,
+    tag: 'secondary',
+    because: 'air or nitrogen: the case names no gas',
   },
   dewPointMargin: {
     name: 'steel above the dew point',

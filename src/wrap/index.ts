@@ -3,6 +3,7 @@ export * from './axial-tape-width.js';
 export * from './final-lap.js';
 export * from './finished-diameter.js';
 export * from './helix-length.js';
+export * from './laying/index.js';
 export * from './lead-angle.js';
 export * from './least-overlap.js';
 export * from './length-on-roll.js';

@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { absolute, energyReleaseRate, length, stress, temperature } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase } from '../../src/repair/index.js';
-import { listed, present } from './by-use.js';
+import {
+  absolute,
+  energyReleaseRate,
+  type Length,
+  length,
+  roundedUp,
+  stress,
+  temperature,
+} from '../../src/quantity/index.js';
+import { compareAsBuilt, designRepair, planWork, type RepairCase } from '../../src/repair/index.js';
+import { calculationSheet } from '../../src/report/index.js';
+import { designed, listed, present } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
 import { planned, plannedLeak } from './plan-cases.js';
 
@@ -35,6 +44,30 @@ describe('the acceptance of a design', () => {
     expect(highestWrinkle).toBeCloseTo(Math.min(0.0025, 0.2 * (design.laminate?.laidThickness ?? 0)), 12);
     expect(inspection.length).toBeGreaterThan(10);
     expect(needsSecondMethod).toBe((design.laminate?.laidThickness ?? 0) > 0.002032);
+  });
+});
+
+describe('the least thickness', () => {
+  /** Qualified with more plies than the pressure asks for. */
+  const thin: RepairCase = {
+    ...planned,
+    laminate: { ...planned.laminate, qualifiedPlies: (designRepair(planned).laminate?.plies ?? 0) + 3 },
+  };
+
+  it('is that of the fewest plies where they decide, in the design, on the plan, on the sheet and as built', () => {
+    const design = designed(thin);
+    const least = design.laminate.leastPlies * thin.laminate.plyThickness;
+    expect(least).toBeGreaterThan(design.laminate.thickness.value);
+    expect(design.acceptance.leastThickness).toBeCloseTo(least, 15);
+    const goes = planWork(design).steps.find(({ id }) => id === 'inspection')?.goes ?? [];
+    expect(goes.flatMap(({ amounts = [] }) => amounts)).toContainEqual(
+      roundedUp('thickness', 'length', design.acceptance.leastThickness),
+    );
+    expect(calculationSheet(design)).toMatch(new RegExp(`Thickness, least +${(1000 * least).toPrecision(4)} mm`));
+    const verdict = (thickness: number) =>
+      compareAsBuilt(design, { thickness: thickness as Length }).points.find(({ point }) => point === 'thickness');
+    expect(verdict(least)?.verdict).toBe('meets');
+    expect(verdict(least * 0.999)).toMatchObject({ verdict: 'does not meet', limit: { value: least } });
   });
 });
 

@@ -232,7 +232,7 @@ describe('the pressure that a short repair is good for', () => {
     const thin = (laminate.thickness.value * 0.8) as Length;
     const share = thin / laminate.laidThickness;
     expect(rated({ thickness: thin })?.pressure).toBeCloseTo(laminate.resistance.value * share, 3);
-    expect(rated({ thickness: thin })?.because).toContain(laminate.resistance.governing);
+    expect(rated({ thickness: thin })?.because.text).toContain(laminate.resistance.governing);
   });
 
   it('never goes above the design pressure', () => {
@@ -261,8 +261,8 @@ describe('the pressure that a short repair is good for', () => {
   it('has no number below the least plies and the least overlap', () => {
     const none = rated({ layers: 1, thickness: length.mm(0.8) });
     expect(none?.pressure).toBeUndefined();
-    expect(none?.because).toMatch(/fewest plies/);
-    expect(rated({ leastOverlap: length.mm(24) })?.because).toMatch(/overlap is shorter/);
+    expect(none?.because.text).toMatch(/fewest plies/);
+    expect(rated({ leastOverlap: length.mm(24) })?.because.text).toMatch(/overlap is shorter/);
   });
 
   it('over a hole is that of the bond round it, at the thickness that was laid', () => {

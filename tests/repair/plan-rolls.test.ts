@@ -97,8 +97,13 @@ describe('the rolls of a tape wrap', () => {
       },
       wrap: { ...planned.wrap, width: length.mm(20) },
     });
-    const says = short.warnings.some(({ text }) => text.includes('100 mm before the defect'));
-    expect(designRepair(planned).warnings.some(({ text }) => text.includes('100 mm before the defect'))).toBe(false);
+    const warns = ({ warnings }: RepairDesign): boolean =>
+      warnings.some(
+        ({ text, amounts }) =>
+          text.includes('less than {0} before the defect') && amounts?.[0]?.value === length.mm(100),
+      );
+    const says = warns(short);
+    expect(warns(designRepair(planned))).toBe(false);
     expect(says).toBe((short.rolls?.beforeDefect ?? 1) < 0.1);
     expect(says).toBe(true);
   });

@@ -65,7 +65,8 @@ describe('the site of a design', () => {
     expect(site.weather).toBe('stop');
     const reason = site.reasons.find(({ check }) => check === 'humidity of the air');
     expect(reason).toMatchObject({ decision: 'stop', found: { value: 0.95 }, limit: { value: 0.85 } });
-    expect(reason?.change).toMatch(/85 %/);
+    expect(reason?.change.text).toMatch(/air that reads at most \{0\}/);
+    expect(reason?.change.amounts).toMatchObject([{ kind: 'ratio', value: 0.85, toward: 'down' }]);
   });
 
   it.each([
@@ -100,7 +101,7 @@ describe('the site of a design', () => {
     expect(designRepair(broken).verdict).toBe('designed');
     expect(siteOf(broken).weather).toBe('wait');
     const beyond = withSite(leaking, { pipeTemperature: temperature.degC(20), airTemperature: temperature.degC(-60) });
-    expect(siteOf(beyond).reasons[0]?.because).toMatch(/cannot be judged/);
+    expect(siteOf(beyond).reasons[0]?.because.text).toMatch(/cannot be judged/);
   });
 
   it('goes by the forecast for the cure where no history is given: a colder night lengthens the wait', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatGiven, formatNumber, halfUnit, rounds } from '../../src/report/number.js';
+import { formatGiven, formatNumber, formatToward, halfUnit, rounds } from '../../src/report/number.js';
 
 const settings = { seed: 20261125, numRuns: 500 };
 const number = fc.double({ min: 1e-9, max: 1e12, noNaN: true }).chain((size) => fc.constantFrom(size, -size));
@@ -66,5 +66,35 @@ describe('a number on the sheet', () => {
     expect(formatGiven(2.5e6)).toBe('2.5e6');
     expect(formatGiven(0)).toBe('0');
     expect(formatGiven(-40)).toBe('-40');
+  });
+});
+
+describe('a limit on the sheet', () => {
+  it.for([
+    [0.06234, 3, 'up', '0.0624'],
+    [0.06234, 3, 'down', '0.0623'],
+    [60, 4, 'up', '60.00'],
+    [0.1 + 0.2, 4, 'up', '0.3000'],
+    [9999.1, 4, 'up', '10000'],
+    [-0.25049, 3, 'up', '-0.250'],
+    [-0.25049, 3, 'down', '-0.251'],
+    [0, 4, 'down', '0'],
+  ] as const)('%d with %d digits, %s, is %s', ([value, count, toward, text]) => {
+    expect(formatToward(value, count, toward)).toBe(text);
+  });
+
+  it('stands on the safe side of the number, and by less than one unit of its last digit', () => {
+    fc.assert(
+      fc.property(number, fc.integer({ min: 2, max: 9 }), (value, count) => {
+        const unit = 2 * halfUnit(value.toExponential(12), count);
+        const up = Number(formatToward(value, count, 'up')) - value;
+        const down = value - Number(formatToward(value, count, 'down'));
+        for (const beyond of [up, down]) {
+          expect(beyond).toBeGreaterThanOrEqual(-2e-6 * unit);
+          expect(beyond).toBeLessThan(unit * (1 + 1e-5));
+        }
+      }),
+      settings,
+    );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
-import { exactly, length, line, temperature } from '../../src/quantity/index.js';
+import { exactly, length, line, roundedDown, roundedUp, temperature } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report.js';
@@ -193,6 +193,17 @@ describe('the calculation sheet', () => {
       expect(section(calculationSheet(warned, { units }), 'CALCULATION').split(text)).toHaveLength(3);
       expect(section(calculationSheet(refused, { units }), 'ANSWER')).toContain(text);
     }
+  });
+
+  it('rounds a limit in a sentence to the safe side: up what must be reached, down what must not be passed', () => {
+    const said = line(
+      'At least {0}, at most {1}, about {2}.',
+      roundedUp('thickness', 'length', length.mm(3.94005)),
+      roundedDown('thickness', 'length', length.mm(3.94095)),
+      exactly('thickness', 'length', length.mm(3.94005)),
+    );
+    const sheet = calculationSheet({ ...inventedDesign(), warnings: [said] });
+    expect(section(sheet, 'WARNINGS')).toContain('At least 3.941 mm, at most 3.940 mm, about 3.940 mm.');
   });
 
   it('shows the case as it was typed where that is known', () => {

@@ -1,5 +1,5 @@
 import type { Evidence } from '../../formula/index.js';
-import type { Area, Length } from '../../quantity/index.js';
+import type { Amount, Area, Length, Line } from '../../quantity/index.js';
 import type { AcceptanceVerdict } from '../verdict.js';
 
 /** What an inspector may find. */
@@ -26,8 +26,8 @@ export type FindingMeasure = 'width' | 'height' | 'area' | 'radius';
 export interface FindingLimit {
   readonly feature: FindingFeature;
   readonly where: 'before wrapping' | 'resin-rich surface' | 'laminate' | 'bond line';
-  /** What passes, in words. */
-  readonly limit: string;
+  /** What passes, in words with its numbers. */
+  readonly limit: Line;
   /** Measures that must be taken of a finding, each with its greatest value; `radius` has a least. */
   readonly greatest: {
     readonly width?: Length;
@@ -48,14 +48,25 @@ export interface FindingLimit {
 const CLAUSE = 'table of defect limits (ISO 24817, 9.2; ASME PCC-2, table 401-5.2)';
 const AGREED = "cut out and lay anew there, with the owner's agreement";
 
+const LEAST_RADIUS = 0.005 as Length;
+const WIDEST = 0.01 as Length;
+const HIGHEST = 0.0025 as Length;
+const LARGEST = 0.0025 as Area;
+
+const radius: Amount = { name: 'radius', kind: 'length', value: LEAST_RADIUS, toward: 'up' };
+const width: Amount = { name: 'width', kind: 'length', value: WIDEST, toward: 'down' };
+const height: Amount = { name: 'height', kind: 'length', value: HIGHEST, toward: 'down' };
+const share: Amount = { name: 'share of the laminate', kind: 'ratio', value: 0.2, toward: 'down' };
+const area: Amount = { name: 'area', kind: 'area', value: LARGEST, toward: 'down' };
+
 /** Limits of what may be seen or heard on a repair. The limits are recalled; the remedy is this library's choice. */
 export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'sharp corner',
     where: 'before wrapping',
-    limit: 'radius of 5 mm or more',
+    limit: { text: 'radius of {0} or more', amounts: [radius] },
     greatest: {},
-    leastRadius: 0.005 as Length,
+    leastRadius: LEAST_RADIUS,
     beyond: 'hold',
     remedy: 'blend or fill the corner before wrapping; take a wrap off that lies over it',
     clause: CLAUSE,
@@ -64,8 +75,8 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'blister',
     where: 'resin-rich surface',
-    limit: 'at most 10 mm wide and 2.5 mm high',
-    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    limit: { text: 'at most {0} wide and {1} high', amounts: [width, height] },
+    greatest: { width: WIDEST, height: HIGHEST },
     beyond: 'repair the repair',
     remedy: 'grind to sound resin and coat again',
     clause: CLAUSE,
@@ -74,8 +85,8 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'pit',
     where: 'resin-rich surface',
-    limit: 'at most 10 mm wide and 2.5 mm deep',
-    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    limit: { text: 'at most {0} wide and {1} deep', amounts: [width, height] },
+    greatest: { width: WIDEST, height: HIGHEST },
     beyond: 'repair the repair',
     remedy: 'abrade and fill with resin',
     clause: CLAUSE,
@@ -84,8 +95,8 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'foreign matter on the surface',
     where: 'resin-rich surface',
-    limit: 'at most 10 mm wide and 2.5 mm high',
-    greatest: { width: 0.01 as Length, height: 0.0025 as Length },
+    limit: { text: 'at most {0} wide and {1} high', amounts: [width, height] },
+    greatest: { width: WIDEST, height: HIGHEST },
     beyond: 'repair the repair',
     remedy: 'take it out, abrade and fill with resin',
     clause: CLAUSE,
@@ -94,7 +105,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'wrinkle',
     where: 'resin-rich surface',
-    limit: 'no step in thickness above the lesser of 2.5 mm and 20 % of the laminate',
+    limit: { text: 'no step in thickness above the lesser of {0} and {1} of the laminate', amounts: [height, share] },
     greatest: { height: 'wrinkle' },
     beyond: 'repair the repair',
     remedy: `${AGREED}; the fibres of the wrinkle do not carry`,
@@ -104,7 +115,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'pinhole',
     where: 'resin-rich surface',
-    limit: 'no deeper than the resin-rich layer',
+    limit: { text: 'no deeper than the resin-rich layer' },
     greatest: { height: 'resin-rich layer' },
     beyond: 'repair the repair',
     remedy: 'abrade and fill with resin',
@@ -114,7 +125,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'crack',
     where: 'resin-rich surface',
-    limit: 'none into the laminate',
+    limit: { text: 'none into the laminate' },
     greatest: { height: 'resin-rich layer' },
     beyond: 'reject',
     remedy: 'remove the repair: the laminate is cracked',
@@ -124,7 +135,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'uneven colour',
     where: 'resin-rich surface',
-    limit: 'even colour',
+    limit: { text: 'even colour' },
     greatest: {},
     beyond: 'repair the repair',
     remedy: `measure the hardness there: it may be unmixed resin; what is soft is ${AGREED}`,
@@ -134,7 +145,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'dry spot',
     where: 'resin-rich surface',
-    limit: 'none',
+    limit: { text: 'none' },
     greatest: {},
     beyond: 'repair the repair',
     remedy: 'abrade and coat with resin',
@@ -144,7 +155,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'exposed cut edge',
     where: 'laminate',
-    limit: 'none',
+    limit: { text: 'none' },
     greatest: {},
     beyond: 'repair the repair',
     remedy: 'abrade and seal the edge with resin',
@@ -154,8 +165,8 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'delamination',
     where: 'bond line',
-    limit: 'none at the ends and none over a leak; elsewhere at most 2500 mm2',
-    greatest: { area: 0.0025 as Area },
+    limit: { text: 'none at the ends and none over a leak; elsewhere at most {0}', amounts: [area] },
+    greatest: { area: LARGEST },
     beyond: 'reject',
     remedy: 'remove the repair',
     clause: CLAUSE,
@@ -164,7 +175,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'foreign matter in the laminate',
     where: 'laminate',
-    limit: 'none',
+    limit: { text: 'none' },
     greatest: {},
     beyond: 'reject',
     remedy: 'remove the repair',
@@ -174,7 +185,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'dry fibre',
     where: 'laminate',
-    limit: 'none',
+    limit: { text: 'none' },
     greatest: {},
     beyond: 'reject',
     remedy: 'remove the repair: fibre without resin carries nothing',
@@ -184,7 +195,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'fibre direction',
     where: 'laminate',
-    limit: 'as designed',
+    limit: { text: 'as designed' },
     greatest: {},
     beyond: 'reject',
     remedy: 'remove the repair, or have it designed again for the directions as laid',
@@ -194,7 +205,7 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'beyond the prepared area',
     where: 'laminate',
-    limit: 'the laminate ends on prepared surface',
+    limit: { text: 'the laminate ends on prepared surface' },
     greatest: {},
     beyond: 'repair the repair',
     remedy: 'grind the ends back to the prepared area; what lies outside counts as no overlap',

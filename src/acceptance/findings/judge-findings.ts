@@ -1,5 +1,5 @@
 import { nonNegative, oneOf, positive, refuse } from '../../formula/index.js';
-import type { Area, Length } from '../../quantity/index.js';
+import { type Area, exactly, type Length, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { type AcceptanceReason, type AcceptanceVerdict, worstVerdict } from '../verdict.js';
 import { type FindingFeature, type FindingLimit, type FindingMeasure, findingLimits } from './finding-limits.js';
 import { wrinkleLimit } from './wrinkle-limit.js';
@@ -98,7 +98,7 @@ function missing(parameter: string, why: string): never {
 
 function stands({ feature, where, limit, beyond, remedy, clause }: FindingLimit): AcceptanceReason {
   const holdPoint = where === 'bond line' ? 'bond' : 'surface';
-  return { holdPoint, verdict: beyond, text: `${feature}: ${limit} passes; ${remedy}`, clause };
+  return { holdPoint, verdict: beyond, ...saidIn(limit, (text) => `${feature}: ${text} passes; ${remedy}`), clause };
 }
 
 function broken(limit: FindingLimit, measure: FindingMeasure, value: number, bound: number): AcceptanceReason {
@@ -106,7 +106,8 @@ function broken(limit: FindingLimit, measure: FindingMeasure, value: number, bou
   const name = `${measure} of the ${limit.feature}`;
   return {
     ...stands(limit),
-    found: { name, kind, value },
-    limit: { name: `${measure === 'radius' ? 'least' : 'greatest'} ${measure}`, kind, value: bound },
+    found: exactly(name, kind, value),
+    limit:
+      measure === 'radius' ? roundedUp('least radius', kind, bound) : roundedDown(`greatest ${measure}`, kind, bound),
   };
 }

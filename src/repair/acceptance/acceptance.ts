@@ -1,17 +1,10 @@
-import { barcolReadings, findingLimits, tapTest, wrinkleLimit } from '../../acceptance/index.js';
+import { findingLimits, leastThickness, tapTest, wrinkleLimit } from '../../acceptance/index.js';
 import { heading, step } from '../../formula/index.js';
-import type { Length } from '../../quantity/index.js';
 import type { AsFound, ExtentDesign, LaminateDesign, MissingInput } from '../design/design.js';
-import type { AcceptanceDesign, HardnessDesign, InspectionLimit } from '../design/design-work.js';
-import { trial, type Workbook } from '../job/workbook.js';
+import type { AcceptanceDesign, InspectionLimit } from '../design/design-work.js';
+import type { Workbook } from '../job/workbook.js';
+import { planHardness } from './hardness.js';
 import { planPressureTest } from './pressure-test.js';
-
-/** Parts of the qualified hardness that the mean and each single reading have to reach. */
-const LEAST_MEAN = 0.9;
-const LEAST_SINGLE = 0.8;
-
-/** Readings of a Shore durometer. */
-const SHORE_READINGS = 5;
 
 const inspection: readonly InspectionLimit[] = /* @__PURE__ */ findingLimits.map(
   ({ feature, where, limit, beyond, remedy, clause }) => ({ feature, where, limit, beyond, remedy, clause }),
@@ -22,26 +15,25 @@ export function planAcceptance(
   work: Workbook,
   { found, laminate, extent }: { found: AsFound; laminate: LaminateDesign; extent: ExtentDesign },
 ): AcceptanceDesign {
-  heading(work.recorder, 'Acceptance');
-  const hardness = hardnessToReach(work);
-  const highestWrinkle = step(work.recorder, 'acceptance/wrinkle-limit', wrinkleLimit, {
-    laminateThickness: laminate.laidThickness,
-  });
+  const { recorder, case: repairCase } = work;
+  heading(recorder, 'Acceptance');
+  const hardness = planHardness(work);
   return {
     ...(hardness === undefined ? {} : { hardness }),
     missing: missingFor(work),
-    leastThickness: leastThickness(laminate, work.case.laminate.plyThickness),
+    leastThickness: step(recorder, 'acceptance/least-thickness', leastThickness, {
+      requiredThickness: laminate.thickness.value,
+      leastPlies: laminate.leastPlies,
+      plyThickness: repairCase.laminate.plyThickness,
+    }),
     leastOverlap: extent.overlap.value,
-    highestWrinkle,
+    highestWrinkle: step(recorder, 'acceptance/wrinkle-limit', wrinkleLimit, {
+      laminateThickness: laminate.laidThickness,
+    }),
     needsSecondMethod: laminate.laidThickness > tapTest.thickestAlone,
     inspection,
     pressureTest: planPressureTest(work, found, laminate),
   };
-}
-
-/** Where the least number of plies decides, all of them have to be there: a pipe that needs no laminate still gets its plies. */
-function leastThickness({ thickness, laidThickness }: LaminateDesign, plyThickness: Length): Length {
-  return laidThickness - thickness.value >= plyThickness ? laidThickness : thickness.value;
 }
 
 /** Missing here stops the line from going back to service, not the design. */
@@ -59,24 +51,4 @@ function missingFor({ case: { acceptance } }: Workbook): MissingInput[] {
       askWhom: 'the owner of the line',
     },
   ];
-}
-
-function hardnessToReach(work: Workbook): HardnessDesign | undefined {
-  const { acceptance } = work.case;
-  if (acceptance === undefined) return undefined;
-  const { hardnessScale: scale, qualifiedHardness: qualified } = acceptance;
-  const leastMean = LEAST_MEAN * qualified;
-  const readings =
-    scale === 'Shore D'
-      ? SHORE_READINGS
-      : trial(work, 'hardness readings', () =>
-          step(work.recorder, 'acceptance/barcol-readings', barcolReadings, { hardness: leastMean }),
-        ).result;
-  return {
-    scale,
-    qualified,
-    leastMean,
-    leastSingle: LEAST_SINGLE * qualified,
-    ...(readings === undefined ? {} : { readings }),
-  };
 }

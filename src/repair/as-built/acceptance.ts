@@ -2,7 +2,8 @@ import { acceptRepair } from '../../acceptance/index.js';
 import { equivalentTime, equivalentTimeLeavesTestedSpan, historyDuration } from '../../cure/index.js';
 import { energiesOf } from '../../cure/wait/energy-bounds.js';
 import { missingTo } from '../../numeric/index.js';
-import type { ActivationEnergy, Amount } from '../../quantity/index.js';
+import { type ActivationEnergy, type Amount, joinLines } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { Designed } from '../design/design.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
 import { stepAt } from '../timeline/timeline.js';
@@ -54,7 +55,13 @@ export function acceptancePoints({ laminate, found, acceptance }: Designed, reco
     hardness:
       hardness === undefined
         ? undefined
-        : { scale: needed?.scale ?? 'Shore D', qualifiedHardness: needed?.qualified, ...hardness },
+        : {
+            scale: needed?.scale ?? 'Shore D',
+            qualifiedHardness: needed?.qualified,
+            leastMean: practice.leastMeanHardness.value,
+            leastSingle: practice.leastSingleHardness.value,
+            ...hardness,
+          },
     inspection,
     pressureTest: !tested
       ? 'not required'
@@ -71,7 +78,7 @@ export function acceptancePoints({ laminate, found, acceptance }: Designed, reco
     return {
       point,
       verdict: failed ? 'does not meet' : 'not shown',
-      text: reasons.map(({ text }) => text).join(' '),
+      ...joinLines(reasons, ' '),
       ...(numbered.found === undefined ? {} : { found: numbered.found }),
       ...(numbered.limit === undefined ? {} : { limit: numbered.limit }),
       ...shortfallOf(numbered.found, numbered.limit),

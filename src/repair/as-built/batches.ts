@@ -1,5 +1,5 @@
 import { missingTo, reaches } from '../../numeric/index.js';
-import { type Amount, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { type Amount, exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { Designed, MixDesign } from '../design/design.js';
@@ -28,7 +28,10 @@ export function batchPoint(design: Designed, { batches = [] }: AsBuiltRecord): A
   return {
     point: 'batches',
     verdict: 'meets',
-    text: `${batches.length} batches in their ratio, their working time and their date`,
+    ...line(
+      '{0} batches in their ratio, their working time and their date',
+      exactly('batches', 'count', batches.length),
+    ),
   };
 }
 
@@ -92,5 +95,7 @@ function judgeBatch(design: Designed, batch: BatchRecord, { faults, open, amount
 
 /** Puts an amount among those of the text, and gives the mark that stands for it. */
 function place(amounts: Amount[], amount: Amount): string {
-  return `{${amounts.push(amount) - 1}}`;
+  const index = amounts.length;
+  amounts.push(amount);
+  return `{${index}}`;
 }

@@ -1,10 +1,10 @@
-import { laidThickness } from '../../laminate/index.js';
+import { leastThickness } from '../../acceptance/index.js';
 import { missingTo, reaches } from '../../numeric/index.js';
-import { type Amount, type Length, line } from '../../quantity/index.js';
+import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
-import { coldestForCure } from '../site/site.js';
+import { coldestForCure } from '../site/coldest-for-cure.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
 /** What the record does not say. */
@@ -29,11 +29,12 @@ export function layerPoint({ laminate }: Designed, { layers }: AsBuiltRecord): A
 /** What is required, and the fewest plies that may be laid at the thickness that a ply of this job has. */
 export function thicknessPoint(design: Designed, { thickness, plyThickness }: AsBuiltRecord): AsBuiltPoint {
   const { laminate, case: repairCase } = design;
-  const fewest = laidThickness({
-    plies: laminate.leastPlies,
+  const least = leastThickness({
+    requiredThickness: laminate.thickness.value,
+    leastPlies: laminate.leastPlies,
     plyThickness: plyThickness ?? repairCase.laminate.plyThickness,
   });
-  return measured('thickness', thickness, Math.max(laminate.thickness.value, fewest));
+  return measured('thickness', thickness, least);
 }
 
 export function lengthPoint({ extent }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {
@@ -62,7 +63,7 @@ export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuil
   });
   const against = reasons.filter((reason) => reason.decision !== 'go').map(({ because }) => because);
   const profile = reaching('steel', { name: 'profile', kind: 'length', value: steel.profile }, site.requiredProfile);
-  if (decision !== 'go') return { ...profile, verdict: 'does not meet', text: against.join('; ') };
+  if (decision !== 'go') return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
   if (salts === undefined || salts.length === 0)
     return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
   return { ...profile, text: 'grade, profile, salts, cleanness and freshness as required' };
@@ -83,11 +84,11 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
     practice.dewPointMargin.value,
   );
   const highest = practice.highestHumidity.value;
-  const faults: string[] = point.verdict === 'meets' ? [] : [point.text];
-  if (climate.some(({ relativeHumidity }) => relativeHumidity > highest)) faults.push('the air was above {0}');
+  const faults: Line[] = point.verdict === 'meets' ? [] : [{ text: point.text }];
+  if (climate.some(({ relativeHumidity }) => relativeHumidity > highest))
+    faults.push(line('the air was above {0}', roundedDown('humidity', 'ratio', highest)));
   if (climate.some(({ steelTemperature }) => steelTemperature < coldest))
-    faults.push('the steel was colder than the resin cures');
+    faults.push({ text: 'the steel was colder than the resin cures' });
   if (faults.length === 0) return point;
-  const said = line(faults.join('; '), { name: 'humidity', kind: 'ratio', value: highest });
-  return { ...point, verdict: 'does not meet', ...said };
+  return { ...point, verdict: 'does not meet', ...joinLines(faults, '; ') };
 }

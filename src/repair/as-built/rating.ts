@@ -6,7 +6,7 @@ import {
   thicknessAtShortOverlap,
 } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
-import type { Force, GaugePressure, Length } from '../../quantity/index.js';
+import { type Force, type GaugePressure, joinLines, type Length } from '../../quantity/index.js';
 import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { open, stage } from '../job/stage.js';
@@ -32,15 +32,15 @@ interface Laid {
  */
 export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: readonly AsBuiltPoint[]): AsBuiltRating {
   if (against.length > 0)
-    return {
-      because: `no pressure can be stated while these do not meet: ${against.map(({ point }) => point).join(', ')}`,
-    };
+    return unrated(
+      `no pressure can be stated while these do not meet: ${against.map(({ point }) => point).join(', ')}`,
+    );
   const laid = laidBy(design, record);
   if (laid === undefined)
-    return { because: 'layers, thickness and overlap have to be measured before a pressure is stated' };
+    return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
   const work = openWorkbook(design.case, {});
-  const refused = tooLittle(design, work, laid);
-  if (refused !== undefined) return { because: refused };
+  const refused = tooLittle(design, work, laid, record.plyThickness);
+  if (refused !== undefined) return unrated(refused);
   const requiredOverlap = design.extent.overlap.value;
   const counted = thicknessAtShortOverlap({
     thickness: laid.thickness,
@@ -51,15 +51,20 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted));
   if (byThickness === undefined) {
     const [reason] = [...work.notCovered, ...work.reasons];
-    return { because: reason?.text ?? 'the equations do not reach this thickness' };
+    if (reason === undefined) return unrated('the equations do not reach this thickness');
+    return { because: joinLines([reason], '') };
   }
   const isShort = laid.overlap < requiredOverlap;
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
-  if (isShort && byBond === undefined) return { because: 'the bond on this overlap does not carry the axial force' };
+  if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
   const pressure = Math.min(byThickness.value, byBond ?? byThickness.value, design.case.service.designPressure);
   const governs =
     byBond !== undefined && byBond < byThickness.value ? 'the bond on the overlap' : byThickness.governing;
-  return { pressure: pressure as GaugePressure, because: `governed by ${governs}` };
+  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}` } };
+}
+
+function unrated(text: string): AsBuiltRating {
+  return { because: { text } };
 }
 
 /** What lies on the pipe, on the safe side: the thinner of what was measured and of the layers that were counted. */
@@ -77,8 +82,12 @@ function laidBy(design: Designed, record: AsBuiltRecord): Laid | undefined {
   };
 }
 
-function tooLittle({ laminate, case: repairCase }: Designed, { rules }: Workbook, laid: Laid): string | undefined {
-  const { plyThickness } = repairCase.laminate;
+function tooLittle(
+  { laminate, case: repairCase }: Designed,
+  { rules }: Workbook,
+  laid: Laid,
+  plyThickness = repairCase.laminate.plyThickness,
+): string | undefined {
   if (!reaches(laid.thickness, laidThickness({ plies: laminate.leastPlies, plyThickness })))
     return 'the laminate is thinner than the fewest plies that may be laid';
   if (laid.overlap < rules.overlap.leastAvailable.value)
@@ -98,15 +107,16 @@ function resistanceAt(
   return rateLaid(work, found, strains, laminate.method, thickness);
 }
 
-/** The bond round the pipe, over the overlap, with its factor. */
+/** The bond round the pipe, over the overlap, with its factor; a push takes as much of it as a pull. */
 function endLoadOfBond(work: Workbook, { outsideDiameter }: AsFound, overlap: Length): GaugePressure | undefined {
   const { lapShearStrength } = work.case.laminate;
   if (lapShearStrength === undefined) return undefined;
   const factor = work.rules.overlap.adhesiveFactor.value;
+  const external = externalForceOf(work.case);
   const axialForce = bondForce({ outsideDiameter, overlap, lapShearStrength, factor });
   return pressureOfEndForce({
     axialForce,
     outsideDiameter,
-    externalForce: Math.abs(externalForceOf(work.case)) as Force,
+    externalForce: Math.max(external, -external) as Force,
   });
 }

@@ -102,7 +102,7 @@ export interface AsBuiltPoint extends Line {
 export interface AsBuiltRating {
   /** Absent where the repair is good for no pressure that anybody can state. */
   readonly pressure?: GaugePressure;
-  readonly because: string;
+  readonly because: Line;
 }
 
 /** A repair as it was made, against its design. */

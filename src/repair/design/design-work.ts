@@ -4,6 +4,7 @@ import type {
   Force,
   GaugePressure,
   Length,
+  Line,
   Mass,
   MassFlow,
   Moment,
@@ -72,8 +73,8 @@ export interface SiteReason {
   readonly decision: GateDecision;
   readonly found?: Amount;
   readonly limit?: Amount;
-  readonly because: string;
-  readonly change: string;
+  readonly because: Line;
+  readonly change: Line;
 }
 
 /** Whether work may start at the pipe, as read and forecast. It never changes the verdict: the crew reads again. */
@@ -152,11 +153,11 @@ export interface RollRemedies {
   readonly coolerHour?: Time;
 }
 
-/** What the inspector may find, in words. */
+/** What the inspector may find, in words with their numbers. */
 export interface InspectionLimit {
   readonly feature: string;
   readonly where: string;
-  readonly limit: string;
+  readonly limit: Line;
   readonly beyond: string;
   readonly remedy: string;
   readonly clause: string;

@@ -1,6 +1,6 @@
 import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
@@ -16,7 +16,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepWords {
     title: 'Inspect the repair',
     does: [
       line("Measure the thickness at 12, 3, 6 and 9 o'clock, and both overlaps."),
-      line(`Tap test all over: ${tapTest.how}`),
+      saidIn(tapTest.how, (how) => `Tap test all over: ${how}`),
       ...(needsSecondMethod
         ? [line('The laminate is too thick for the tap test alone: a second method confirms the bond.')]
         : []),
@@ -29,7 +29,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepWords {
         roundedUp('length', 'length', extent.totalLength),
       ),
       line('No step or wrinkle above {0}.', roundedDown('wrinkle', 'length', highestWrinkle)),
-      ...acceptance.inspection.map(({ feature, limit }) => line(`${sentence(feature)}: ${limit}.`)),
+      ...acceptance.inspection.map(({ feature, limit }) => saidIn(limit, (text) => `${sentence(feature)}: ${text}.`)),
     ],
     stops: [...new Set(acceptance.inspection.map(({ beyond, remedy }) => `${sentence(beyond)}: ${remedy}.`))]
       .filter((text) => text.startsWith('Reject'))
@@ -104,8 +104,9 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
   if (test.pressurePerKelvin === undefined) return [];
   return [
     line(
-      'Full and shut off, the pressure moves by {0} for each kelvin: read the temperature of the pipe with each pressure.',
+      'Full and shut off, the pressure moves by {0} for each {1} of warming: read the temperature of the pipe with each pressure.',
       exactly('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
+      exactly('warming', 'temperature difference', 1),
     ),
   ];
 }

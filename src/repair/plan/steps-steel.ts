@@ -1,8 +1,8 @@
 import type { Line } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
-import { coldestForCure } from '../site/site.js';
+import { coldestForCure } from '../site/coldest-for-cure.js';
 import { leastOf } from '../timeline/duration.js';
 import { stepAt } from '../timeline/timeline.js';
 import { laidLength } from '../wrap/wrap.js';
@@ -150,12 +150,12 @@ export function gate(facts: PlanFacts): StepWords {
         'Read air, humidity and the steel at its coldest place. Read again at each batch and when the weather turns.',
       ),
       line(`By the readings and the forecast of the case: ${site.decision.toUpperCase()}.`),
-      ...against.map(({ check, because }) => line(`${sentence(check)}: ${because}.`)),
+      ...against.map(({ check, because }) => saidIn(because, (text) => `${sentence(check)}: ${text}.`)),
     ],
     goes,
     stops: [
       line('One of these not kept, rain, frost, a wet or sweating pipe.'),
-      ...against.map(({ check, change }) => line(`What changes it, ${check}: ${change}.`)),
+      ...against.map(({ check, change }) => saidIn(change, (text) => `What changes it, ${check}: ${text}.`)),
     ],
     call: 'the foreman decides; for a shelter, a heater or another hour the designer',
     signs: 'foreman',

@@ -1,3 +1,4 @@
+import { tapTest } from '../../acceptance/index.js';
 import type { Mass } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { scaleStep } from '../../resin/index.js';
@@ -91,7 +92,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
       ? []
       : [{ name: 'torque wrench, band tool', note: line('set to {0}', exactly('torque', 'moment', seal.torque)) }]),
     { name: `hardness tester${acceptance.hardness === undefined ? '' : `, ${acceptance.hardness.scale}`}` },
-    { name: 'tap hammer of at most 57 g' },
+    { name: 'tap hammer', note: line('at most {0}', tapTest.hammer) },
     ...(test.medium === 'liquid' || test.medium === 'gas'
       ? [
           {

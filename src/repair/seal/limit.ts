@@ -1,5 +1,6 @@
 import { step } from '../../formula/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import {
   assuredTension,
   backingPlatePressure,
@@ -15,9 +16,6 @@ import type { AsFound } from '../design/design.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import type { Workbook } from '../job/workbook.js';
 import type { PadPart } from './pad.js';
-
-/** Poisson's ratio of steel, for the ring under the band. */
-const STEEL_POISSON = 0.3;
 
 /** The highest line pressure of the site, the strap, the fastener, the sheet and the thinned pipe, and which is lowest. */
 export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): HighestSealPressure {
@@ -55,7 +53,7 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
     outsideDiameter: found.outsideDiameter,
     wallThickness: remainingWall,
     modulus: pipeModulus(work),
-    poissonRatio: STEEL_POISSON,
+    poissonRatio: practice.poissonRatioOfSteel.value,
     yieldStrength: repairCase.pipe.material.yieldStrength,
     factor: seal.pipeFactor,
   });

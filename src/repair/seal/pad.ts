@@ -1,11 +1,13 @@
 import { step } from '../../formula/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
+import { exactly, line, roundedUp } from '../../quantity/index.js';
 import {
   circleArea,
   padHalfAngle,
   padHalfAngleBelowPractice,
   padSize,
   padSizeBelowPractice,
+  sealPractice,
 } from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
@@ -22,15 +24,23 @@ export type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
 /** How large the pad of putty is, and what the leak acts on. */
 export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter: Length): PadPart {
   const { recorder } = work;
-  const input = { holeDiameter, ...seal.pad };
+  const { multiple, multipleOf, margin } = seal.pad;
+  const input = { holeDiameter, multiple, multipleOf, margin };
   const pad = step(recorder, 'seal/pad-size', padSize, input);
   if (padSizeBelowPractice(input))
     warn(
       work,
-      'The pad is smaller than the trade makes it: three times the size of the hole and 25 mm beyond it on every side.',
+      line(
+        'The pad is smaller than the trade makes it: {0} times the size of the hole and {1} beyond it on every side.',
+        exactly('pad over hole', 'number', sealPractice.padMultiple),
+        roundedUp('pad beyond the hole', 'length', sealPractice.padMargin),
+      ),
     );
   const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
-  if (padHalfAngleBelowPractice(half)) warn(work, 'The pipe is smaller than banded seals are used on (50 mm).');
+  if (padHalfAngleBelowPractice(half)) {
+    const least = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
+    warn(work, line('The pipe is smaller than banded seals are used on ({0}).', least));
+  }
   return {
     padDiameter: pad.diameter,
     padGovernedBy: pad.governing,

@@ -1,3 +1,4 @@
+export * from './aimed-tension.js';
 export * from './assured-tension.js';
 export * from './band-length.js';
 export * from './band-tension.js';

@@ -1,3 +1,5 @@
+import type { Line } from '../../quantity/index.js';
+
 /** Whether work may start: now, later, or not before something is done. */
 export type GateDecision = 'go' | 'wait' | 'stop';
 
@@ -9,9 +11,9 @@ export interface GateReason {
   readonly value?: number;
   readonly limit?: number;
   readonly kind?: 'temperature' | 'temperature difference' | 'ratio' | 'length' | 'time' | 'areal weight';
-  readonly because: string;
+  readonly because: Line;
   /** What would turn it to go; for a check that passes, when to look again. */
-  readonly change: string;
+  readonly change: Line;
 }
 
 const ORDER: readonly GateDecision[] = ['go', 'wait', 'stop'];

@@ -5,4 +5,4 @@ export * from './site-gate.js';
 export * from './surface-gate.js';
 export type { WeatherHour, WeatherLimits } from './weather-check.js';
 export * from './weather-gate.js';
-export { type Climate, type ClimateStretch, weatherHours } from './weather-hours.js';
+export * from './weather-hours.js';

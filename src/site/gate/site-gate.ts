@@ -33,6 +33,6 @@ export function siteGate({ weather, surface }: SiteGateInput): SiteGate {
 const notPrepared: GateReason = {
   check: 'steel prepared',
   decision: 'wait',
-  because: 'the prepared steel has not been looked at yet',
-  change: 'prepare the steel, then record grade, profile, cleanness and time',
+  because: { text: 'the prepared steel has not been looked at yet' },
+  change: { text: 'prepare the steel, then record grade, profile, cleanness and time' },
 };

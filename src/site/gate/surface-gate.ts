@@ -1,5 +1,14 @@
 import { nonNegative, oneOf, positive } from '../../formula/index.js';
-import type { ArealWeight, Length, Time } from '../../quantity/index.js';
+import {
+  type ArealWeight,
+  exactly,
+  type Length,
+  type Line,
+  line,
+  roundedDown,
+  roundedUp,
+  type Time,
+} from '../../quantity/index.js';
 import { type SurfaceGradeName, surfaceGrade, surfaceGradeMeets, surfaceGrades } from '../surface/surface-grade.js';
 import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 
@@ -27,10 +36,6 @@ export interface SurfaceGate {
   readonly reasons: readonly GateReason[];
 }
 
-const micrometres = (length: number): string => `${(length * 1e6).toFixed(0)} um`;
-const hours = (time: number): string => `${(time / 3600).toFixed(1)} h`;
-const milligrams = (weight: number): string => `${(weight * 1e6).toFixed(1)} mg/m2`;
-
 /**
  * Whether the steel is ready for the resin: as it was in qualification, clean, fresh and free of salts.
  *
@@ -56,10 +61,14 @@ function gradeReason({ grade, requiredGrade }: SurfaceGateInput): GateReason {
   return {
     check: 'preparation grade',
     decision: meets ? 'go' : 'stop',
-    because: `the steel is ${grade} (${surfaceGrade(grade)?.meaning}); ${requiredGrade} is required${otherMethod ? ', which is made by another method, and the two are not compared' : ''}`,
-    change: meets
-      ? 'look again before each layer'
-      : `prepare to ${requiredGrade}, or show that the system was qualified on ${grade}`,
+    because: {
+      text: `the steel is ${grade} (${surfaceGrade(grade)?.meaning}); ${requiredGrade} is required${otherMethod ? ', which is made by another method, and the two are not compared' : ''}`,
+    },
+    change: {
+      text: meets
+        ? 'look again before each layer'
+        : `prepare to ${requiredGrade}, or show that the system was qualified on ${grade}`,
+    },
   };
 }
 
@@ -71,10 +80,16 @@ function profileReason({ profile, requiredProfile }: SurfaceGateInput): GateReas
     value: profile,
     limit: requiredProfile,
     kind: 'length',
-    because: `the profile is ${micrometres(profile)}; at least ${micrometres(requiredProfile)} are required`,
-    change: meets
-      ? 'look again if the steel is worked on'
-      : 'blast or roughen again; measure by the same method as in qualification',
+    because: line(
+      'the profile is {0}; at least {1} are required',
+      roundedDown('profile', 'length', profile),
+      roundedUp('least profile', 'length', requiredProfile),
+    ),
+    change: {
+      text: meets
+        ? 'look again if the steel is worked on'
+        : 'blast or roughen again; measure by the same method as in qualification',
+    },
   };
 }
 
@@ -87,8 +102,8 @@ function cleanReason({ isFreeOfOil, hasRustBloom }: SurfaceGateInput): GateReaso
   return {
     check: 'clean and bright',
     decision: meets ? 'go' : 'stop',
-    because: meets ? 'no oil, no grease, no rust bloom' : faults.join(', '),
-    change: meets ? 'look again before each layer' : 'degrease first, then prepare again',
+    because: { text: meets ? 'no oil, no grease, no rust bloom' : faults.join(', ') },
+    change: { text: meets ? 'look again before each layer' : 'degrease first, then prepare again' },
   };
 }
 
@@ -100,8 +115,14 @@ function freshReason({ sincePreparation, openTime }: SurfaceGateInput): GateReas
     value: sincePreparation,
     limit: openTime,
     kind: 'time',
-    because: `prepared ${hours(sincePreparation)} ago; ${hours(openTime)} are allowed`,
-    change: meets ? `prime within ${hours(openTime - sincePreparation)}` : 'prepare again',
+    because: line(
+      'prepared {0} ago; {1} are allowed',
+      roundedUp('time since preparation', 'time', sincePreparation),
+      roundedDown('open time', 'time', openTime),
+    ),
+    change: meets
+      ? line('prime within {0}', roundedDown('time that is left', 'time', openTime - sincePreparation))
+      : { text: 'prepare again' },
   };
 }
 
@@ -116,28 +137,29 @@ function saltReason(input: SurfaceGateInput): GateReason | undefined {
   });
   const check = { check: 'soluble salts', limit: saltLimit, kind: 'areal weight' } as const;
   if (saltReadings.length === 0) {
-    return { ...check, decision: 'wait', because: 'salts are limited and were not measured', change: 'measure them' };
+    const because = { text: 'salts are limited and were not measured' };
+    return { ...check, decision: 'wait', because, change: { text: 'measure them' } };
   }
   const mean = saltReadings.reduce((sum, reading) => sum + reading, 0) / saltReadings.length;
   const reach = saltPrecision / Math.sqrt(saltReadings.length);
-  const because = `${saltReadings.length === 1 ? 'one reading is' : `${saltReadings.length} readings have a mean of`} ${milligrams(mean)}, good to ${milligrams(reach)} either way; at most ${milligrams(saltLimit)} are allowed`;
+  const because = saltsAgainst(saltReadings.length, mean, reach, saltLimit);
   if (mean + reach <= saltLimit) {
-    return { ...check, value: mean, decision: 'go', because, change: 'measure again if the steel gets wet' };
+    return { ...check, value: mean, decision: 'go', because, change: { text: 'measure again if the steel gets wet' } };
   }
   if (mean - reach > saltLimit) {
-    return {
-      ...check,
-      value: mean,
-      decision: 'stop',
-      because,
-      change: 'wash with clean water, dry, prepare and measure again',
-    };
+    const change = { text: 'wash with clean water, dry, prepare and measure again' };
+    return { ...check, value: mean, decision: 'stop', because, change };
   }
-  return {
-    ...check,
-    value: mean,
-    decision: 'wait',
-    because,
-    change: 'take more readings: so near the limit these decide nothing; or wash',
-  };
+  const change = { text: 'take more readings: so near the limit these decide nothing; or wash' };
+  return { ...check, value: mean, decision: 'wait', because, change };
+}
+
+function saltsAgainst(count: number, mean: number, reach: number, limit: ArealWeight): Line {
+  return line(
+    `${count === 1 ? 'one reading is' : '{3} readings have a mean of'} {0}, good to {1} either way; at most {2} are allowed`,
+    exactly('salts', 'areal weight', mean),
+    roundedUp('precision of the salts', 'areal weight', reach),
+    roundedDown('limit of the salts', 'areal weight', limit),
+    exactly('readings', 'count', count),
+  );
 }

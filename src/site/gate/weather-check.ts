@@ -1,5 +1,15 @@
 import { positive, within } from '../../formula/index.js';
-import type { Ratio, Temperature, TemperatureDifference, Time } from '../../quantity/index.js';
+import {
+  exactly,
+  type Line,
+  line,
+  type Ratio,
+  roundedDown,
+  roundedUp,
+  type Temperature,
+  type TemperatureDifference,
+  type Time,
+} from '../../quantity/index.js';
 import { dewPoint } from '../air/dew-point.js';
 import { humidityAtSteel } from '../air/humidity-at-steel.js';
 import { relativeHumidity } from '../air/relative-humidity.js';
@@ -46,10 +56,6 @@ export interface HourCheck {
   readonly words: () => Pick<GateReason, 'because' | 'change'>;
 }
 
-const celsius = (temperature: number): string => `${(temperature - 273.15).toFixed(1)} degC`;
-const kelvins = (difference: number): string => `${difference.toFixed(1)} K`;
-const percent = (ratio: number): string => `${(100 * ratio).toFixed(0)} %`;
-
 /** Refuses limits that cannot be. */
 export function checkWeatherLimits(limits: WeatherLimits): void {
   const { minimumTemperature, maximumTemperature } = limits;
@@ -87,11 +93,14 @@ function marginCheck(margin: SteelMargin, required: number, hour: WeatherHour, l
   const { worstMargin, highestPoint, steelNeeded, isFrost } = margin;
   const what = isFrost ? 'frost point' : 'dew point';
   const words = (): Pick<GateReason, 'because' | 'change'> => {
-    const dry = dryEnough(highestPoint + worstMargin - required, hour, limits);
-    const orDry = dry === undefined ? '' : `, or dry the air to ${percent(dry)} by the hygrometer`;
     return {
-      because: `at the worst edge of the instruments the steel is ${kelvins(worstMargin)} above the ${what} of ${celsius(highestPoint)}; ${kelvins(required)} are needed${isFrost ? '; what settles is frost' : ''}`,
-      change: `steel that reads at least ${celsius(steelNeeded)}${orDry}; look again at each batch and when the weather turns`,
+      because: line(
+        `at the worst edge of the instruments the steel is {0} above the ${what} of {1}; {2} are needed${isFrost ? '; what settles is frost' : ''}`,
+        roundedDown('margin', 'temperature difference', worstMargin),
+        roundedUp(what, 'temperature', highestPoint),
+        roundedUp('least margin', 'temperature difference', required),
+      ),
+      change: warmOrDry(steelNeeded, dryEnough(highestPoint + worstMargin - required, hour, limits)),
     };
   };
   return {
@@ -102,6 +111,17 @@ function marginCheck(margin: SteelMargin, required: number, hour: WeatherHour, l
     kind: 'temperature difference',
     words,
   };
+}
+
+function warmOrDry(steelNeeded: Temperature, dry: number | undefined): Line {
+  const again = 'look again at each batch and when the weather turns';
+  const steel = roundedUp('least reading of the steel', 'temperature', steelNeeded);
+  if (dry === undefined) return line(`steel that reads at least {0}; ${again}`, steel);
+  return line(
+    `steel that reads at least {0}, or dry the air to {1} by the hygrometer; ${again}`,
+    steel,
+    roundedDown('humidity to dry to', 'ratio', dry),
+  );
 }
 
 /** The reading of the hygrometer at which a dew point is no higher than this; none where drying cannot do it. */
@@ -122,8 +142,15 @@ function airCheck(humidity: number, limit: number): HourCheck {
     limit,
     kind: 'ratio',
     words: () => ({
-      because: `the air reads ${percent(humidity)}; at most ${percent(limit)} are allowed`,
-      change: `air that reads at most ${percent(limit)}: another hour, a tent with warm or dried air`,
+      because: line(
+        'the air reads {0}; at most {1} are allowed',
+        roundedUp('humidity', 'ratio', humidity),
+        roundedDown('highest humidity', 'ratio', limit),
+      ),
+      change: line(
+        'air that reads at most {0}: another hour, a tent with warm or dried air',
+        roundedDown('highest humidity', 'ratio', limit),
+      ),
     }),
   };
 }
@@ -145,8 +172,12 @@ function steelHumidityCheck(hour: WeatherHour, limits: WeatherLimits): HourCheck
     limit,
     kind: 'ratio',
     words: () => ({
-      because: `at the worst edge the air on the steel is at ${percent(atSteel)}; at most ${percent(limit)} are allowed`,
-      change: 'warmer steel or drier air',
+      because: line(
+        'at the worst edge the air on the steel is at {0}; at most {1} are allowed',
+        roundedUp('humidity at the steel', 'ratio', atSteel),
+        roundedDown('highest humidity', 'ratio', limit),
+      ),
+      change: { text: 'warmer steel or drier air' },
     }),
   };
 }
@@ -160,8 +191,15 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     limit: low,
     kind: 'temperature',
     words: () => ({
-      because: `the steel may be as cold as ${celsius(steel - steelError)}; the resin needs ${celsius(low)}`,
-      change: `steel that reads at least ${celsius(low + steelError)}: heat the pipe, or a warmer hour`,
+      because: line(
+        'the steel may be as cold as {0}; the resin needs {1}',
+        roundedDown('coldest steel', 'temperature', steel - steelError),
+        roundedUp('lowest temperature for the resin', 'temperature', low),
+      ),
+      change: line(
+        'steel that reads at least {0}: heat the pipe, or a warmer hour',
+        roundedUp('least reading of the steel', 'temperature', low + steelError),
+      ),
     }),
   };
   const icy: HourCheck = {
@@ -171,8 +209,12 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     limit: 273.15,
     kind: 'temperature',
     words: () => ({
-      because: `the steel may be as cold as ${celsius(steel - steelError)}; at or below 0 degC it carries frost or ice`,
-      change: 'thaw, dry and warm the steel',
+      because: line(
+        'the steel may be as cold as {0}; at or below {1} it carries frost or ice',
+        roundedDown('coldest steel', 'temperature', steel - steelError),
+        exactly('freezing', 'temperature', 273.15),
+      ),
+      change: { text: 'thaw, dry and warm the steel' },
     }),
   };
   if (high === undefined) return [cold, icy];
@@ -183,8 +225,15 @@ function temperatureChecks(steel: number, limits: WeatherLimits): HourCheck[] {
     limit: high,
     kind: 'temperature',
     words: () => ({
-      because: `the steel may be as hot as ${celsius(steel + steelError)}; the resin may be put on up to ${celsius(high)}`,
-      change: `steel that reads at most ${celsius(high - steelError)}: shade, a cooler hour, less flow of hot fluid`,
+      because: line(
+        'the steel may be as hot as {0}; the resin may be put on up to {1}',
+        roundedUp('hottest steel', 'temperature', steel + steelError),
+        roundedDown('highest temperature for the resin', 'temperature', high),
+      ),
+      change: line(
+        'steel that reads at most {0}: shade, a cooler hour, less flow of hot fluid',
+        roundedDown('highest reading of the steel', 'temperature', high - steelError),
+      ),
     }),
   };
   return [cold, icy, hot];

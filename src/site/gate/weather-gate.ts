@@ -1,5 +1,5 @@
 import { nonNegative, refuse } from '../../formula/index.js';
-import type { Time } from '../../quantity/index.js';
+import { exactly, joinLines, type Line, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
 import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 import {
   checkHour,
@@ -82,20 +82,26 @@ function worstChecks(window: readonly JudgedHour[]): { readonly worst: HourCheck
   }).filter((entry) => entry !== undefined);
 }
 
-const hoursFromNow = (time: number): string => (time === 0 ? 'now' : `in ${(time / 3600).toFixed(1)} h`);
+function fromNow(time: number): Line {
+  return time === 0 ? { text: 'now' } : line('in {0}', exactly('time from now', 'time', time));
+}
+
+function orLater(earliest: number): Line {
+  if (earliest === 0) return { text: 'or start now, when every check holds' };
+  return line('or start in {0}, when every check holds', roundedUp('time from now', 'time', earliest));
+}
 
 function asReason(worst: HourCheck, time: number, failing: GateDecision, earliest: number | undefined): GateReason {
   const { because, change } = worst.words();
   const { check, value, limit, kind } = worst;
   const passes = worst.excess <= 0;
-  const later = passes || earliest === undefined ? '' : `; or start ${hoursFromNow(earliest)}, when every check holds`;
   return {
     check,
     value,
     limit,
     kind,
-    because: `${hoursFromNow(time)}: ${because}`,
-    change: `${change}${later}`,
+    because: joinLines([fromNow(time), because], ': '),
+    change: passes || earliest === undefined ? change : joinLines([change, orLater(earliest)], '; '),
     decision: passes ? 'go' : failing,
   };
 }
@@ -107,8 +113,12 @@ function tooShort(length: number, holdTime: number): GateReason {
     value: length,
     limit: holdTime,
     kind: 'time',
-    because: `the forecast covers ${(length / 3600).toFixed(1)} h; the climate must hold for ${(holdTime / 3600).toFixed(1)} h`,
-    change: 'a forecast that reaches to the end of that time',
+    because: line(
+      'the forecast covers {0}; the climate must hold for {1}',
+      roundedDown('time that the forecast covers', 'time', length),
+      roundedUp('time that the climate has to hold', 'time', holdTime),
+    ),
+    change: { text: 'a forecast that reaches to the end of that time' },
   };
 }
 

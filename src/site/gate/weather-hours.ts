@@ -2,39 +2,40 @@ import { lengthOf, stretchesFrom } from '../../numeric/stretches.js';
 import type { Time } from '../../quantity/index.js';
 import type { WeatherHour } from './weather-check.js';
 
-/** The climate at the pipe, whenever it holds. */
-export type Climate = Omit<WeatherHour, 'time'>;
-
-/** A climate that is foreseen to hold so long. */
-export interface ClimateStretch extends Climate {
+/** A stretch of a forecast over which one climate holds. */
+export interface WeatherStretch extends Omit<WeatherHour, 'time'> {
   readonly duration: Time;
 }
 
 /**
- * The hours that a gate looks at: from the hour at which it stands, its own climate first, then what the forecast says. The
- * reading of now holds for the first stretch of the forecast; a gate that stands later sees the forecast alone, and one that
- * stands behind its end sees nothing. A stretch stands at its start and a second before its end.
+ * The hours at which a gate looks at a forecast given in stretches: the hour of the gate itself, then each stretch at its
+ * start and a second before its end, so that what holds over a stretch is judged at both of its ends. The reading of now
+ * holds for the first stretch; a gate that stands later sees the forecast alone, and one beyond its end sees nothing.
  *
- * @param now      as it is read at the start of the job
- * @param forecast in a row from the start of the job; may be empty
- * @param from     hour at which the gate stands, from the start of the job [s]
+ * @param now       what is read at the pipe
+ * @param stretches one after the other from now on
+ * @param from      hour of the gate, from now [s]
  */
-export function weatherHours(now: Climate, forecast: readonly ClimateStretch[], from: Time): WeatherHour[] {
-  const left = stretchesFrom(forecast, from);
+export function weatherHours(
+  now: Omit<WeatherHour, 'time'>,
+  stretches: readonly WeatherStretch[],
+  from = 0 as Time,
+): WeatherHour[] {
+  const left = stretchesFrom(stretches, from);
   const [first] = left;
-  if (first === undefined && forecast.length > 0) return [];
-  const isRead = from < lengthOf(forecast.slice(0, 1)) || first === undefined;
+  if (first === undefined && stretches.length > 0) return [];
+  const isRead = first === undefined || from < lengthOf(stretches.slice(0, 1));
   const hours = [hourAt(from, isRead ? now : first)];
   let start: number = from;
-  for (const each of left) {
-    const { duration } = each;
-    if (start > from) hours.push(hourAt(start, each));
-    hours.push(hourAt(start + Math.max(duration - 1, duration / 2), each));
-    start += duration;
+  for (const stretch of left) {
+    if (start > from) hours.push(hourAt(start, stretch));
+    // A stretch of less than two seconds is looked at in its middle: its end belongs to the next one.
+    hours.push(hourAt(start + Math.max(stretch.duration - 1, stretch.duration / 2), stretch));
+    start += stretch.duration;
   }
   return hours;
 }
 
-function hourAt(time: number, { airTemperature, humidity, steelTemperature }: Climate): WeatherHour {
+function hourAt(time: number, { airTemperature, humidity, steelTemperature }: Omit<WeatherHour, 'time'>): WeatherHour {
   return { time: time as Time, airTemperature, humidity, steelTemperature };
 }

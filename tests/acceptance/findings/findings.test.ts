@@ -18,7 +18,7 @@ describe('the limits of findings', () => {
   it('stand once for each feature, with what passes, what to do, a clause and a tag no better than recalled', () => {
     expect(new Set(findingLimits.map(({ feature }) => feature)).size).toBe(findingLimits.length);
     for (const { limit, remedy, clause, evidence } of findingLimits) {
-      expect(Math.min(limit.length, remedy.length, clause.length)).toBeGreaterThan(0);
+      expect(Math.min(limit.text.length, remedy.length, clause.length)).toBeGreaterThan(0);
       expect(sourceTags.indexOf(evidence.tag)).toBeGreaterThanOrEqual(sourceTags.indexOf('recalled'));
     }
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../../src/formula/index.js';
 import {
+  type Line,
   length,
   type Ratio,
   ratio,
@@ -9,6 +10,7 @@ import {
   temperature,
   temperatureDifference,
   time,
+  written,
 } from '../../../src/quantity/index.js';
 import * as site from '../../../src/site/index.js';
 
@@ -29,6 +31,13 @@ const hours = (list: readonly Hour[]): site.WeatherHour[] =>
     steelTemperature: temperature.degC(steel),
   }));
 const limits = { minimumTemperature: temperature.degC(5) };
+/** A sentence of the gate as a reader of SI has it. */
+const said = (sentence: Line | undefined): string =>
+  sentence === undefined
+    ? ''
+    : written(sentence, ({ kind, value }) =>
+        kind === 'time' ? `${value / 3600} h` : `${value.toFixed(2)} of ${kind}`,
+      );
 const gate = (list: readonly Hour[], hold = 2, more: Partial<site.WeatherGateInput> = {}): site.WeatherGate =>
   site.weatherGate({ ...limits, forecast: hours(list), holdTime: time.hour(hold), ...more });
 const fine = { air: 20, humidity: 0.5, steel: 20 };
@@ -48,8 +57,8 @@ describe('the weather gate', () => {
       'no ice on the steel',
     ]);
     for (const { because, change } of reasons) {
-      expect(because.length).toBeGreaterThan(10);
-      expect(change.length).toBeGreaterThan(5);
+      expect(because.text.length).toBeGreaterThan(10);
+      expect(change.text.length).toBeGreaterThan(5);
     }
   });
 
@@ -57,7 +66,7 @@ describe('the weather gate', () => {
     const { decision, earliestStart, reasons } = gate([damp, damp, fine, fine, fine]);
     expect(decision).toBe('wait');
     expect(earliestStart).toBe(time.hour(2));
-    expect(reasons.find(({ check }) => check === 'humidity of the air')?.change).toContain('start in 2.0 h');
+    expect(said(reasons.find(({ check }) => check === 'humidity of the air')?.change)).toContain('start in 2 h');
   });
 
   it('stops when no hour of a forecast that is long enough will do', () => {
@@ -93,13 +102,13 @@ describe('the weather gate', () => {
     const { reasons } = gate([cold], 0);
     const margin = reasons.find(({ check }) => check === 'steel above the dew point');
     expect(margin?.decision).toBe('wait');
-    expect(margin?.change).toMatch(/steel that reads at least 2\d\.\d degC/);
+    expect(said(margin?.change)).toMatch(/steel that reads at least 29\d\.\d\d of temperature/);
   });
 
   it('states frost', () => {
     const { reasons } = gate([{ air: 1, humidity: 0.7, steel: 1 }], 0);
     expect(reasons[0]?.check).toBe('steel above the frost point');
-    expect(reasons[0]?.because).toContain('what settles is frost');
+    expect(reasons[0]?.because.text).toContain('what settles is frost');
   });
 
   it('what would change it does: steel at the reading named passes the margin', () => {
@@ -214,7 +223,7 @@ describe('the surface gate', () => {
       const { decision, reasons } = site.surfaceGate({ ...surface, ...fault });
       expect(decision).toBe('stop');
       expect(reasons.filter((reason) => reason.decision === 'stop')).toHaveLength(1);
-      expect(reasons.find((reason) => reason.decision === 'stop')?.change).toMatch(/prepare|blast|degrease/);
+      expect(reasons.find((reason) => reason.decision === 'stop')?.change.text).toMatch(/prepare|blast|degrease/);
     }
   });
 
@@ -222,7 +231,7 @@ describe('the surface gate', () => {
     expect(site.surfaceGradeMeets('Sa 3', 'St 2')).toBe(false);
     expect(site.surfaceGradeMeets('St 3', 'St 2')).toBe(true);
     expect(site.surfaceGradeMeets('SP 15', 'SP 11')).toBe(false);
-    expect(site.surfaceGate({ ...surface, grade: 'St 3' }).reasons[0]?.because).toContain('not compared');
+    expect(site.surfaceGate({ ...surface, grade: 'St 3' }).reasons[0]?.because.text).toContain('not compared');
   });
 
   it('near a salt limit one reading decides nothing', () => {

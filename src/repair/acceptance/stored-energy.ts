@@ -1,0 +1,67 @@
+import {
+  gasEnergyIsentropic,
+  liquidTestEnergy,
+  testDistance,
+  testDistanceEnergyAboveRule,
+  tntEquivalent,
+} from '../../acceptance/index.js';
+import { step } from '../../formula/index.js';
+import { insideDiameter } from '../../pipe/index.js';
+import { type Energy, type GaugePressure, toAbsolute, type Volume } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import type { PressureTest } from '../case/case.js';
+import type { AsFound } from '../design/design.js';
+import type { PressureTestDesign } from '../design/design-work.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
+import { assume, assumeWord, type Workbook, warn } from '../job/workbook.js';
+
+/** What the gas of a test gives off when the line parts, and how far people stay away. */
+export function gasEnergy(
+  work: Workbook,
+  { atmosphere }: PressureTest,
+  pressure: GaugePressure,
+  volume: Volume,
+): Pick<PressureTestDesign, 'storedEnergy' | 'tntEquivalent' | 'distance'> {
+  const { recorder } = work;
+  assumeWord(work, 'gas of the pressure test', 'air or nitrogen', 'secondary', 'the case names no gas');
+  const energy = step(recorder, 'acceptance/gas-energy-isentropic', gasEnergyIsentropic, {
+    pressure: toAbsolute(pressure, atmosphere),
+    volume,
+    atmosphere,
+    heatCapacityRatio: assume(work, undefined, practice.heatCapacityRatioOfTestGas),
+  });
+  const distance = step(recorder, 'acceptance/test-distance', testDistance, { energy });
+  if (testDistanceEnergyAboveRule({ energy })) {
+    warn(
+      work,
+      'The gas of the pressure test stores more energy than the rule for the distance covers: study it first.',
+    );
+  }
+  warn(
+    work,
+    'A test with gas stores far more energy than one with liquid: test with liquid wherever that can be done.',
+  );
+  return {
+    storedEnergy: energy,
+    tntEquivalent: step(recorder, 'acceptance/tnt-equivalent', tntEquivalent, { energy }),
+    distance,
+  };
+}
+
+/** What a line full of liquid gives off, of the liquid and of the stretched wall; air in it makes it far more. */
+export function liquidEnergy(
+  work: Workbook,
+  { outsideDiameter }: AsFound,
+  pressure: GaugePressure,
+  volume: Volume,
+): Energy {
+  const { wallThickness } = work.case.pipe;
+  const bore = step(work.recorder, 'pipe/inside-diameter', insideDiameter, { outsideDiameter, wallThickness });
+  return step(work.recorder, 'acceptance/liquid-test-energy', liquidTestEnergy, {
+    pressure,
+    volume,
+    insideDiameter: bore,
+    wallThickness,
+    modulus: pipeModulus(work),
+  }).total;
+}

@@ -1,0 +1,131 @@
+import { isCalculationError, step } from '../../formula/index.js';
+import { exactly, type Ratio, roundedUp, type Time } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import {
+  dewPoint,
+  humidityAtSteel,
+  steelMargin,
+  type WeatherHour,
+  weatherGate,
+  weatherHours,
+} from '../../site/index.js';
+import type { Site } from '../case/case.js';
+import type { SiteDesign, SiteReason } from '../design/design-work.js';
+import { refusalLine } from '../job/refusal-line.js';
+import type { Workbook } from '../job/workbook.js';
+import { type Duration, leastOf } from '../timeline/duration.js';
+import { coldestForCure } from './coldest-for-cure.js';
+import { asSiteReason } from './reason.js';
+
+/** Air and steel as read, with the gate over the hours that they have to hold. */
+export interface Climate {
+  readonly reasons: readonly SiteReason[];
+  /** Absent where the readings cannot be judged. */
+  readonly read?: Pick<
+    SiteDesign,
+    'dewPoint' | 'highestDewPoint' | 'margin' | 'steelNeeded' | 'humidityAtSteel' | 'isFrost' | 'earliestStart'
+  >;
+}
+
+/** Readings that the dew-point equation does not reach are no reason to drop the design: they are read again. */
+export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration): Climate {
+  try {
+    return readClimate(work, gate, holdTime);
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    const because = refusalLine('the climate cannot be judged', error);
+    const change = { text: 'read air and steel again' };
+    return { reasons: [{ check: 'climate', decision: 'wait', because, change }] };
+  }
+}
+
+function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, holdTime: Duration): Climate {
+  const { site } = repairCase;
+  const hours = hoursFrom(site, gateAt);
+  const [atGate] = hours;
+  if (atGate === undefined) return { reasons: [gateBeyondForecast(gateAt)] };
+  const { steelTemperature, airTemperature, humidity } = atGate;
+  const { instruments } = site;
+  const [temperatureError, humidityError] = [instruments?.temperatureError, instruments?.humidityError];
+  const margin = step(recorder, 'site/steel-margin', steelMargin, {
+    steelTemperature,
+    airTemperature,
+    humidity,
+    requiredMargin: practice.dewPointMargin.value,
+    steelError: temperatureError,
+    temperatureError,
+    humidityError,
+  });
+  const dew = step(recorder, 'site/dew-point', dewPoint, { temperature: airTemperature, humidity });
+  const atSteel = step(recorder, 'site/humidity-at-steel', humidityAtSteel, { steelTemperature, dewPoint: dew });
+  const hasForecast = site.forecast !== undefined;
+  const gate = weatherGate({
+    forecast: hours,
+    holdTime: hasForecast ? leastOf(holdTime) : (0 as Time),
+    minimumTemperature: coldestForCure(repairCase),
+    requiredMargin: practice.dewPointMargin.value,
+    humidityLimit: practice.highestHumidity.value,
+    steelHumidityLimit: practice.highestHumidity.value,
+    steelError: temperatureError,
+    temperatureError,
+    humidityError,
+  });
+  const reasons = gate.reasons.map(asSiteReason);
+  if (!hasForecast) reasons.push(noForecast(leastOf(holdTime)));
+  if (!holdTime.known) reasons.push(cureBeyondForecast(holdTime.because));
+  const read = {
+    dewPoint: dew,
+    highestDewPoint: margin.highestPoint,
+    margin: margin.worstMargin,
+    steelNeeded: margin.steelNeeded,
+    humidityAtSteel: atSteel as Ratio,
+    isFrost: margin.isFrost,
+  };
+  const { earliestStart } = gate;
+  const knowsStart = earliestStart !== undefined && holdTime.known;
+  return { reasons, read: knowsStart ? { ...read, earliestStart } : read };
+}
+
+function gateBeyondForecast(gate: Time): SiteReason {
+  return {
+    check: 'forecast',
+    decision: 'wait',
+    found: exactly('hour of the gate', 'time', gate),
+    because: { text: 'the gate stands beyond the end of the forecast' },
+    change: { text: 'a forecast that reaches from the gate to the end of the cure' },
+  };
+}
+
+function cureBeyondForecast(because: string): SiteReason {
+  return {
+    check: 'forecast to the end of the cure',
+    decision: 'wait',
+    because: { text: `how long the climate has to hold is not known: ${because}` },
+    change: { text: 'a forecast that reaches further, or warmer steel' },
+  };
+}
+
+function noForecast(holdTime: Time): SiteReason {
+  return {
+    check: 'forecast',
+    decision: 'wait',
+    limit: roundedUp('time that the climate has to hold', 'time', holdTime),
+    because: { text: 'the case gives no forecast, and the climate has to hold to the end of the cure' },
+    change: { text: 'a forecast of air, humidity and steel over that time' },
+  };
+}
+
+/** The hours that the gate looks at, from where it stands on the forecast of the case. */
+function hoursFrom(site: Site, gate: Time): WeatherHour[] {
+  const { airTemperature, relativeHumidity, pipeTemperature, forecast = [] } = site;
+  return weatherHours(
+    { airTemperature, humidity: relativeHumidity, steelTemperature: pipeTemperature },
+    forecast.map((each) => ({
+      duration: each.duration,
+      airTemperature: each.airTemperature,
+      humidity: each.relativeHumidity,
+      steelTemperature: each.pipeTemperature,
+    })),
+    gate,
+  );
+}

@@ -1,0 +1,31 @@
+import { step } from '../../formula/index.js';
+import type { Length } from '../../quantity/index.js';
+import { chargeLength } from '../../wrap/index.js';
+import type { MixDesigns, SheetDesign, TapeDesign } from '../design/design.js';
+import type { RollDesign, RollsDesign } from '../design/design-work.js';
+import type { Workbook } from '../job/workbook.js';
+
+/** What has to be laid within one working time, and how long it is. */
+export type Charge = Pick<RollsDesign, 'charge' | 'chargeLength'>;
+
+/** What has to be laid before it gels: a batch of resin, else the roll or band that brings its own. */
+export function chargeOf(
+  work: Workbook,
+  wrap: TapeDesign | SheetDesign,
+  mix: MixDesigns['laminateResin'],
+  rolls: readonly RollDesign[],
+): Charge {
+  const length = lengthOf(wrap);
+  if (mix !== 'none') {
+    const toABatch = { length, charges: mix.batches };
+    return { charge: 'batch', chargeLength: step(work.recorder, 'wrap/charge-length', chargeLength, toABatch) };
+  }
+  // The first roll is a whole one, and no roll is longer; where rolls are too many to list, it is known all the same.
+  const longest = rolls[0]?.length ?? (Math.min(length, work.case.wrap.rollLength) as Length);
+  return { charge: wrap.form === 'tape' ? 'roll' : 'band', chargeLength: longest };
+}
+
+/** Tape or sheet of the whole wrap. */
+export function lengthOf(wrap: TapeDesign | SheetDesign): Length {
+  return wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
+}

@@ -1,0 +1,60 @@
+import { step } from '../../formula/index.js';
+import { practice } from '../../rules/index.js';
+import { axialTapeWidth, fullCountLength, layerDiameter, minimumLayers, rolls, tapePlan } from '../../wrap/index.js';
+import type { TapeStock } from '../case/case.js';
+import type { ExtentDesign, LaminateDesign, TapeDesign } from '../design/design.js';
+import { assume, type Workbook } from '../job/workbook.js';
+import { warnOfTape } from './tape-warnings.js';
+
+/** Passes of tape over the repair, and the rolls to order. */
+export function planTape(
+  work: Workbook,
+  tape: TapeStock,
+  laminate: LaminateDesign,
+  { totalLength, taper }: ExtentDesign,
+): TapeDesign {
+  const { recorder } = work;
+  const { plyThickness } = work.case.laminate;
+  const { wrappedDiameter, plies } = laminate;
+  const layersPerPass = step(recorder, 'wrap/minimum-layers', minimumLayers, { overlap: tape.overlap });
+  const firstLayer = step(recorder, 'wrap/layer-diameter', layerDiameter, {
+    outsideDiameter: wrappedDiameter,
+    layerThickness: plyThickness,
+    layer: 1,
+  });
+  const endBand = step(recorder, 'wrap/axial-tape-width', axialTapeWidth, {
+    tapeWidth: tape.width,
+    overlap: tape.overlap,
+    meanDiameter: firstLayer,
+  });
+  const fullCount = step(recorder, 'wrap/full-count-length', fullCountLength, {
+    totalLength,
+    taper,
+    axialTapeWidth: endBand,
+  });
+  const plan = step(recorder, 'wrap/tape-plan', tapePlan, {
+    outsideDiameter: wrappedDiameter,
+    tapeWidth: tape.width,
+    overlap: tape.overlap,
+    layerThickness: plyThickness,
+    requiredLayers: plies,
+    fullCountLength: fullCount,
+  });
+  const order = step(recorder, 'wrap/rolls', rolls, {
+    length: plan.tapeLength,
+    rollLength: tape.rollLength,
+    waste: assume(work, tape.waste, practice.tapeWaste),
+  });
+  warnOfTape(work, tape, laminate, layersPerPass);
+  return {
+    form: 'tape',
+    layersPerPass,
+    passes: plan.passes,
+    layers: plan.layers,
+    fullCountLength: fullCount,
+    overallLength: plan.overallLength,
+    tapeLength: plan.tapeLength,
+    rolls: order.rolls,
+    leftOnLastRoll: order.leftOnLastRoll,
+  };
+}

@@ -1,0 +1,53 @@
+import { step } from '../../formula/index.js';
+import type { Length, Time } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import { layingTime } from '../../wrap/index.js';
+import type { Crew } from '../case/case.js';
+import type { RollDesign } from '../design/design-work.js';
+import type { Workbook } from '../job/workbook.js';
+
+/** What the crew does to a length of tape or sheet besides laying it. */
+interface Handled {
+  readonly length: Length;
+  readonly soakings: number;
+  readonly batches: number;
+}
+
+/** How long this crew takes for a length of tape or sheet. */
+export function timeFor(work: Workbook, crew: Crew, { length, soakings, batches }: Handled, purpose: string): Time {
+  return step(
+    work.recorder,
+    'wrap/laying-time',
+    layingTime,
+    {
+      length,
+      layingSpeed: crew.layingSpeed,
+      crews: crew.crews,
+      soakings,
+      soakTime: crew.soakTime ?? (0 as Time),
+      batches,
+      mixingTime: practice.mixingTime.value,
+    },
+    purpose,
+  );
+}
+
+/** The rolls, each with the time that it takes; all but the last are of one length, and so of one time. */
+export function timedRolls(work: Workbook, crew: Crew, rolls: readonly RollDesign[]): RollDesign[] {
+  const timed: RollDesign[] = [];
+  let before: RollDesign | undefined;
+  for (const { roll, length, endsInPass, endsAt } of rolls) {
+    const time =
+      before?.length === length && before.time !== undefined
+        ? before.time
+        : timeFor(
+            work,
+            crew,
+            { length, soakings: 1, batches: 0 },
+            before === undefined ? 'one roll or band' : 'the last roll',
+          );
+    before = { roll, length, endsInPass, endsAt, time };
+    timed.push(before);
+  }
+  return timed;
+}
