@@ -92,7 +92,7 @@ describe('the timeline of a design', () => {
   });
 
   it('never brings the line back earlier for more preparation, whether the forecast reaches over the cure or not', () => {
-    const design = designed(plannedLeak);
+    const design = designed(planned);
     const stated = Object.fromEntries(planWork(design).withoutTime.map((id) => [id, (0.5 * HOUR) as Time]));
     const back = (hours: number) => planWork(design, { durations: { ...stated, surface: (hours * HOUR) as Time } });
     const reached = new Set<boolean>();
