@@ -168,6 +168,7 @@ const designKinds: KindsOf<DesignParts> = {
     highestWrinkle: 'length',
     pressureTest: {
       pressure: 'gauge pressure',
+      resistance: 'gauge pressure',
       hold: 'time',
       volume: 'volume',
       waterToAdd: 'volume',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanStep } from '../../src/repair/index.js';
 import { designOf, idsOf, linesOf, newWarnings, planOf, stepOf, verdictOf } from './answers.js';
-import { type CaseFile, emptyLeak, leak, loss, withPaths } from './cases.js';
+import { type CaseFile, emptyLeak, evenLoss, leak, loss, withPaths } from './cases.js';
 
 /** Issue 9, items 8 and 9: the order of the work, and what the design warns of. */
 
@@ -70,19 +70,39 @@ describe('the warnings of the design', () => {
     expect(newWarnings(emptyLeak, noLeak)).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: tearing open', () => {
+  it('stand in the plan: tearing open', () => {
     const known = new Set(allTexts(leaks));
     expect(allTexts(tears).filter((text) => !known.has(text))).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: a leaking line that has to be empty and dry before it is touched', () => {
+  it('stand in the plan: a leaking line that has to be empty and dry before it is touched', () => {
     const known = new Set(textsOf(stepOf(planOf(noLeak), 'permit')));
     expect(textsOf(stepOf(planOf(emptyLeak), 'permit')).filter((text) => !known.has(text))).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: no test above what the repair resists', () => {
-    // 44.0 bar of test on a laminate that resists 41.6.
+  /**
+   * The issue counts 44.0 bar against 41.6: that is what the laminate resists at the end of its life at 60 degC. By the
+   * issue's own words the test is held to the day on which it is made: 25 degC, no mismatch, the wall of today.
+   */
+  it('stand in the plan: no test above what the repair resists on the day of the test', () => {
     const { acceptance, laminate } = designOf(loss);
-    expect(acceptance?.pressureTest.pressure).toBeLessThanOrEqual(laminate?.resistance.value ?? Number.NaN);
+    const { pressure, resistance } = acceptance?.pressureTest ?? {};
+    expect(pressure).toBeGreaterThan(laminate?.resistance.value ?? Number.NaN);
+    expect(pressure).toBeLessThanOrEqual(resistance ?? Number.NaN);
+    // By hand: hoop strain 0.25 % of class 3 in place of 0.1953 %, without mismatch and at a temperature factor of 1.
+    expect((resistance ?? Number.NaN) / (laminate?.resistance.value ?? Number.NaN)).toBeCloseTo(0.0025 / 0.001953, 4);
+  });
+
+  it('put a stop in place of the pressure test where that level lies above it', () => {
+    // As warm in service as on the day, and at 45 bar the whole plies leave next to nothing: 49.5 bar against 45.6.
+    const full = withPaths(evenLoss, { 'service.designPressure': '45 bar' });
+    const { acceptance } = designOf(full);
+    const { pressure, resistance } = acceptance?.pressureTest ?? {};
+    expect(pressure).toBeGreaterThan(resistance ?? Number.NaN);
+    const step = stepOf(planOf(full), 'pressure-test');
+    expect(step.title).toMatch(/^STOP/);
+    expect(step.signs).toMatch(/nobody/);
+    expect(linesOf(step).some(({ text }) => /^(?:Raise|Fill)/u.test(text))).toBe(false);
+    expect(planOf(full).alerts.map(({ text }) => text)).toContainEqual(expect.stringMatching(/NO PRESSURE TEST/));
   });
 });

@@ -298,7 +298,7 @@ export function inventedDesign(): Designed {
       highestWrinkle: length.mm(0.8),
       needsSecondMethod: true,
       inspection: [],
-      pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: time.hour(1) },
+      pressureTest: { medium: 'none', pressure: gauge.bar(11), resistance: gauge.bar(12), hold: time.hour(1) },
     },
     timeline: {
       steps: [

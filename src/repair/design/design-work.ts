@@ -177,6 +177,8 @@ export interface HardnessDesign {
 export interface PressureTestDesign {
   readonly medium: 'liquid' | 'gas' | 'none' | 'not stated';
   readonly pressure: GaugePressure;
+  /** What the laid laminate resists on the day of the test: a test above it is not made. */
+  readonly resistance: GaugePressure;
   readonly hold: Time;
   /** Volume of the closed line: the liquid that fills it. */
   readonly volume?: Volume;

@@ -2,6 +2,7 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { elapsedTime } from '../../site/index.js';
+import { isBeyondRepair } from '../acceptance/pressure-test.js';
 import type { PlanFacts } from './facts.js';
 import type { PlanStep } from './plan.js';
 
@@ -31,6 +32,9 @@ function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): L
     alerts.push(line('The site says WAIT by the readings of the case: see the site gate.'));
   }
   if (rolls.fits === false) alerts.push(line('The wrap DOES NOT FIT its working time: see its step.'));
+  if (acceptance.pressureTest.medium !== 'none' && isBeyondRepair(acceptance.pressureTest)) {
+    alerts.push(line('NO PRESSURE TEST at the level of the design: the laminate does not resist it. See its step.'));
+  }
   if (acceptance.hardness === undefined) {
     alerts.push(line('No qualified hardness is stated: the repair cannot be accepted as the case stands.'));
   }
