@@ -158,6 +158,7 @@ const designKinds: KindsOf<DesignParts> = {
     rolls: { length: 'length', endsAt: 'length', time: 'time' },
     chargeLength: 'length',
     workingTime: 'time',
+    allowedTime: 'time',
     chargeTime: 'time',
     wrapTime: 'time',
     remedies: { longestCharge: 'length', coolerThan: 'temperature', coolerHour: 'time' },

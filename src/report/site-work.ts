@@ -99,7 +99,6 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
     ]);
   if (remedies?.longestCharge !== undefined)
     table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
-  if (remedies?.crews !== undefined) table.push(['What fits', `${remedies.crews} crews`, 'side by side']);
   if (remedies?.coolerThan !== undefined)
     table.push([
       'What fits',

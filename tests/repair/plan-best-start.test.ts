@@ -63,7 +63,7 @@ describe('the best start', () => {
     const slow = (repairCase: RepairCase): RepairCase => ({
       ...repairCase,
       resin: 'none',
-      crew: { layingSpeed: (10 / 3000) as never, crews: 1, start: '07:30' },
+      crew: { layingSpeed: (10 / 2400) as never, crews: 1, start: '07:30' },
     });
     const hotFirst = slow(withForecast(step(6, 34, 30), step(90, 18, 50)));
     const { best, tried } = bestStart(hotFirst);

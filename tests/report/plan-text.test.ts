@@ -59,9 +59,9 @@ describe('a plan as text', () => {
   it('names every roll or batch that does not fit, and what helps', () => {
     const slow: RepairCase = { ...waterTape, crew: { layingSpeed: (10 / 3600) as never, crews: 1, start: '07:30' } };
     const text = planText(planWork(designRepair(slow))).replaceAll(/\s+/gu, ' ');
-    expect(text).toMatch(/DOES NOT FIT: a roll gels before it is laid/);
+    expect(text).toMatch(/DOES NOT FIT: a roll may gel before it is laid/);
     expect(text).toMatch(/What helps: shorter: a roll of/);
-    expect(text).toMatch(/What helps: 2 crews side by side/);
+    expect(text).not.toMatch(/What helps: \d+ crews/);
   });
 
   it('marks what is common practice, apart from what the design asks', () => {

@@ -136,6 +136,8 @@ export interface RollsDesign {
   readonly charge: 'roll' | 'band' | 'batch';
   readonly chargeLength: Length;
   readonly workingTime?: Time;
+  /** From the first contact of resin and hardener to the last turn: a share of the working time. */
+  readonly allowedTime?: Time;
   readonly chargeTime?: Time;
   /** Absent where the crew is not stated. */
   readonly fits?: boolean;
@@ -146,8 +148,7 @@ export interface RollsDesign {
 /** What makes a charge fit its working time; what is absent cannot. */
 export interface RollRemedies {
   readonly longestCharge?: Length;
-  readonly crews?: number;
-  /** Steel and air at or below this give the time. */
+  /** Steel and air that read this or less this give the time. */
   readonly coolerThan?: Temperature;
   /** The first hour of the forecast that is that cool. */
   readonly coolerHour?: Time;

@@ -34,7 +34,7 @@ export function reactionCure(
 function workingTimeOf(work: Workbook, use: CureUse, material: string, cure: ReactionCureSheet): Time {
   const input = {
     time: cure.workingTime,
-    temperature: warmestForResin(work.case.site),
+    temperature: warmestForResin(work),
     mechanism: cure.mechanism,
     referenceTemperature: cure.referenceTemperature,
     activationEnergy: cure.activationEnergy,
