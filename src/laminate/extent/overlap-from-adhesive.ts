@@ -56,7 +56,10 @@ export const overlapFromAdhesiveFormula = /* @__PURE__ */ formula<OverlapFromAdh
   ],
   evidence: {
     form: { tag: 'recalled', derived: 'mean shear over the overlap' },
-    factor: { tag: 'recalled', note: '3 or 1 by recollection and set' },
+    factor: {
+      tag: 'recalled',
+      note: 'Two recollections, and no text of either set was seen: 3 or 1. The larger is the default here.',
+    },
   },
   limits: [],
 });
