@@ -81,7 +81,8 @@ const cureKinds = {
     activationEnergy: 'activation energy',
   },
 } as const;
-const durationKinds = { time: 'time' } as const;
+const durationKinds = { time: 'time', atLeast: 'time' } as const;
+const takesKinds = { time: 'time', atLeast: 'time', goodFor: 'time' } as const;
 
 const designKinds: KindsOf<DesignParts> = {
   found: {
@@ -125,8 +126,8 @@ const designKinds: KindsOf<DesignParts> = {
   mixes: { filler: mixKinds, laminateResin: mixKinds },
   cures: { putty: cureKinds, filler: cureKinds, laminate: cureKinds },
   timeline: {
-    steps: { takes: durationKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
-    earliestReturn: 'time',
+    steps: { takes: takesKinds, startsAt: 'time', endsAt: 'time', duration: durationKinds, slack: 'time' },
+    earliestReturn: durationKinds,
   },
   seal: {
     padDiameter: 'length',
@@ -147,7 +148,7 @@ const designKinds: KindsOf<DesignParts> = {
     margin: 'temperature difference',
     steelNeeded: 'temperature',
     humidityAtSteel: 'ratio',
-    holdTime: 'time',
+    holdTime: durationKinds,
     earliestStart: 'time',
     requiredProfile: 'length',
   },
@@ -160,6 +161,7 @@ const designKinds: KindsOf<DesignParts> = {
     rolls: { length: 'length', endsAt: 'length', time: 'time' },
     chargeLength: 'length',
     workingTime: 'time',
+    allowedTime: 'time',
     chargeTime: 'time',
     wrapTime: 'time',
     remedies: { longestCharge: 'length', coolerThan: 'temperature', coolerHour: 'time' },
@@ -170,6 +172,7 @@ const designKinds: KindsOf<DesignParts> = {
     highestWrinkle: 'length',
     pressureTest: {
       pressure: 'gauge pressure',
+      resistance: 'gauge pressure',
       hold: 'time',
       volume: 'volume',
       waterToAdd: 'volume',

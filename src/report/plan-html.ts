@@ -1,4 +1,5 @@
 import type { PlanStep, WorkPlan } from '../repair/plan/plan.js';
+import { leastOf } from '../repair/timeline/duration.js';
 import { lineText } from './plan-amount.js';
 import { planScript, planStyle } from './plan-page.js';
 import { type PlanTextOptions, reasonText, stepTimes, stockText, timingSentences } from './plan-text.js';
@@ -27,12 +28,12 @@ export function planHtml(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {})
 function body(plan: WorkPlan, units: UnitSystem): string[] {
   const alerts = plan.alerts.map((alert) => lineText(alert, units));
   return [
+    alerts.length === 0 ? '' : listSection('Before anything else', alerts, 'alert'),
     `<section class="timing">${timingSentences(plan, units)
       .map((text, index) =>
         index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
       )
       .join('')}</section>`,
-    alerts.length === 0 ? '' : listSection('Before anything else', alerts, 'alert'),
     listSection('Cautions', plan.cautions),
     ...plan.steps.map((step, index) => stepSection(plan, step, index + 1, units)),
     listSection(
@@ -99,11 +100,11 @@ function list(items: readonly string[], style = ''): string {
 }
 
 /** What the script needs to move the hours. No text of the case can end the element. */
-function data({ start, steps, withoutTime }: WorkPlan): string {
+function data({ start, steps, earliestReturn }: WorkPlan): string {
   const rows = steps.map(({ id, after, duration, startsAt }) => {
-    return { id, after, lasts: duration.known ? duration.time : null, at: startsAt };
+    return { id, after, lasts: leastOf(duration), known: duration.known, at: startsAt };
   });
-  return JSON.stringify({ start, steps: rows, open: withoutTime.length > 0 }).replaceAll('<', '\\u003c');
+  return JSON.stringify({ start, steps: rows, open: !earliestReturn.known }).replaceAll('<', '\\u003c');
 }
 
 function escaped(text: string): string {

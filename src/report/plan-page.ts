@@ -45,11 +45,11 @@ s.after.forEach(function(a){ready=Math.max(ready,ends[a]||0)});
 var field=document.querySelector('[data-step="'+s.id+'"]'),at=ready;
 if(field&&field.value){var r=seconds(field.value);at=r+Math.round((start+ready-r)/DAY)*DAY-start;
 if(at<ready-30)note=' (before the end of the step in front of it: the hour does not release it)'}
-begins[s.id]=at;ends[s.id]=at+(s.lasts||0);last=Math.max(last,ends[s.id]);
+begins[s.id]=at;ends[s.id]=at+s.lasts;last=Math.max(last,ends[s.id]);
 var text=(field&&field.value?'began ':'not before ')+clock(at);
-text+=s.lasts===null?'; time not stated':s.lasts===0?'':', to '+clock(ends[s.id]);
+text+=!s.known?'; time not known':s.lasts===0?'':', to '+clock(ends[s.id]);
 document.getElementById('when-'+s.id).textContent=text+note});
-document.getElementById('return').textContent='Back in service: '+(plan.open?'not before ':'')+clock(last)+'.'}
+document.getElementById('return').textContent='Back in service: '+(plan.open?'not known, not before ':'')+clock(last)+'.'}
 document.querySelectorAll('[data-step]').forEach(function(f){f.addEventListener('input',move)});
 })();
 `.trim();

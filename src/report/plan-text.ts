@@ -1,6 +1,7 @@
 import type { Reason } from '../repair/design/design.js';
 import type { PlanStep, StockItem, WorkPlan } from '../repair/plan/plan.js';
 import { hourOf } from '../repair/plan/plan-work.js';
+import { leastOf } from '../repair/timeline/duration.js';
 import { lineText, planAmountText } from './plan-amount.js';
 import { wrapText } from './text.js';
 import type { UnitSystem } from './units.js';
@@ -27,8 +28,8 @@ export function planText(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {})
 function body(plan: WorkPlan, units: UnitSystem): string[][] {
   const alerts = plan.alerts.map((alert) => lineText(alert, units));
   return [
-    timing(plan, units),
     ...(alerts.length === 0 ? [] : [block('BEFORE ANYTHING ELSE', alerts)]),
+    timing(plan, units),
     block('CAUTIONS', plan.cautions),
     ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
     block(
@@ -83,18 +84,16 @@ function timing(plan: WorkPlan, units: UnitSystem): string[] {
 
 /** When it starts and ends, what sets the end, what nobody has stated. */
 export function timingSentences(plan: WorkPlan, units: UnitSystem): string[] {
-  const { start, earliestReturn, withoutTime, criticalPath } = plan;
-  if (earliestReturn === undefined) return [];
-  const clock = hourOf(plan, earliestReturn);
-  const after = planAmountText({ name: 'time', kind: 'time', value: earliestReturn, toward: 'up' }, units);
-  const not = withoutTime.length === 0 ? '' : 'not before ';
+  const { start, earliestReturn, criticalPath } = plan;
+  const back = leastOf(earliestReturn);
+  const clock = hourOf(plan, back);
+  const after = planAmountText({ name: 'time', kind: 'time', value: back, toward: 'up' }, units);
+  const not = earliestReturn.known ? '' : 'not known, not before ';
   return [
     start === undefined ? 'Start: not stated; hours count from it.' : `Start: ${start}.`,
     `Back in service: ${not}${clock === undefined ? `${after} after the start` : `${clock}, ${after} after the start`}.`,
     `What sets it: ${criticalPath.join(', ')}.`,
-    ...(withoutTime.length === 0
-      ? []
-      : [`Counted as nothing, since nobody stated their time: ${withoutTime.join(', ')}. Enter real hours as you go.`]),
+    ...(earliestReturn.known ? [] : [`Why it is not known: ${earliestReturn.because}. Enter real hours as you go.`]),
   ];
 }
 
@@ -125,7 +124,7 @@ export function stepTimes(plan: WorkPlan, step: PlanStep, units: UnitSystem): st
     hourOf(plan, time) ??
     `${planAmountText({ name: 'time', kind: 'time', value: time, toward: 'up' }, units)} after the start`;
   const from = `${actual === undefined ? 'not before' : 'began'} ${clock(startsAt)}`;
-  if (!duration.known) return `${from}; time not stated`;
+  if (!duration.known) return `${from}; time not known: ${duration.because}`;
   if (duration.time === 0) return from;
   const takes = planAmountText({ name: 'time', kind: 'time', value: duration.time, toward: 'up' }, units);
   const spare =

@@ -1,5 +1,6 @@
 import type { Kind } from '../quantity/index.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
+import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
 import { amountOnSheet, lineOnSheet } from './line-text.js';
 import { formatToward } from './number.js';
@@ -42,12 +43,11 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
     ]);
   if (site.humidityAtSteel !== undefined)
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
-  if (site.holdTime !== undefined)
-    table.push([
-      'Weather has to hold',
-      show('time', 'holdTime', site.holdTime, 'up'),
-      'from the start to the end of the cure',
-    ]);
+  table.push([
+    'Weather has to hold',
+    show('time', 'holdTime', leastOf(site.holdTime), 'up'),
+    site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
+  ]);
   table.push([
     'Steel required',
     site.requiredGrade,
@@ -99,7 +99,6 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
     ]);
   if (remedies?.longestCharge !== undefined)
     table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
-  if (remedies?.crews !== undefined) table.push(['What fits', `${remedies.crews} crews`, 'side by side']);
   if (remedies?.coolerThan !== undefined)
     table.push([
       'What fits',

@@ -154,6 +154,13 @@ export const practice = {
     tag: 'practice',
     because: 'within the usual 10 to 25 per cent; it costs material only',
   },
+  shareOfWorkingTime: {
+    name: 'share of the working time from the first contact of resin and hardener to the last turn',
+    kind: 'ratio',
+    value: 0.8 as Ratio,
+    tag: 'chosen',
+    because: 'a crew is slowed by a turn that is taken back, and a pot grows warmer than the steel',
+  },
   leastRadiusUnderWrap: {
     name: 'radius of every edge and hump under the wrap',
     kind: 'length',

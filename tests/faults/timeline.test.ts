@@ -32,7 +32,7 @@ describe('a wait beyond the forecast', () => {
     expect(secondsOf(stepOf(short, 'cure').duration)).toBeGreaterThan(30 * HOUR);
   });
 
-  it.fails('never brings the line back earlier', () => {
+  it('never brings the line back earlier', () => {
     const [sooner, later] = [short, long].map((plan) => secondsOf(plan.earliestReturn) ?? Number.POSITIVE_INFINITY);
     expect(later).toBeGreaterThanOrEqual(sooner ?? Number.NaN);
   });
@@ -41,7 +41,7 @@ describe('a wait beyond the forecast', () => {
     expect(isSaidUnknown(stepOf(long, 'cure').duration)).toBe(true);
   });
 
-  it.fails('leaves the return to service not known either', () => {
+  it('leaves the return to service not known either', () => {
     expect(isSaidUnknown(long.earliestReturn)).toBe(true);
   });
 });
@@ -81,7 +81,7 @@ describe('the hours of design and plan', () => {
     expect(designOf(chilled('97 %')).site?.weather).not.toBe('go');
   });
 
-  it.fails('are those of the plan in its gate: a day of preparation moves it into the damp', () => {
+  it('are those of the plan in its gate: a day of preparation moves it into the damp', () => {
     // The design alone is done after 25 h; with a day of preparation it works through hours 34 to 48.
     const gate = (damp: string) => {
       const stretches = forecast(
@@ -108,16 +108,16 @@ describe('the wrap within its working time', () => {
     expect(rollsOf({ 'crew.crews': 1 }).fits).toBe(false);
   });
 
-  it.fails('never fits where it takes more than 0.8 of it', () => {
+  it('never fits where it takes more than 0.8 of it', () => {
     const { fits, charge, working } = rollsOf({ 'crew.crews': 2 });
     expect([fits, charge > 0.8 * working]).not.toEqual([true, true]);
   });
 
-  it.fails('is one helix that no second crew makes shorter', () => {
+  it('is one helix that no second crew makes shorter', () => {
     expect(rollsOf({ 'crew.crews': 2 }).charge).toBe(rollsOf({ 'crew.crews': 1 }).charge);
   });
 
-  it.fails('takes the error of the thermometer off the working time', () => {
+  it('takes the error of the thermometer off the working time', () => {
     const working = (temperatureError: string): number =>
       rollsOf({ 'site.instruments.temperatureError': temperatureError }).working;
     expect(working('5 K')).toBeLessThan(working('0.5 K'));

@@ -207,6 +207,7 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/advance-per-turn': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/axial-tape-width': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/charge-length': 'length+ charges-',
+  'wrap/time-to-lay': 'workingTime+ share+',
   'wrap/crews-for-charge': 'chargeLength+ workingTime- mixingTime+ soakTime+ layingSpeed-',
   'wrap/final-lap': 'plyThickness+ leastLap+ thicknesses+',
   'wrap/finished-diameter': 'outsideDiameter+ layers+ layerThickness+ overlap+',
@@ -327,6 +328,8 @@ export const directions: Readonly<Record<string, string>> = {
     'time+ referenceTemperature+ temperature- activationEnergy~ minimumTemperature~ testedFrom~ testedTo~ gasConstant~',
   'cure/two-branch-time':
     'temperature- conversion+ firstFactor- secondFactor- thirdFactor- firstEnergy+ secondEnergy- thirdEnergy+ switchAt~ ceiling- gasConstant~',
+  'cure/warmest-behind-reading': 'reading+ error+',
+  'cure/highest-reading': 'warmest+ error-',
   'cure/warmest-for-working-time':
     'time+ neededTime- referenceTemperature+ minimumTemperature~ activationEnergy~ lowEnergy~ typicalEnergy~ highEnergy~ testedFrom~ testedTo+ gasConstant~',
   'cure/working-time':

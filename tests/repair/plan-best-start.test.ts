@@ -8,6 +8,7 @@ import {
   planWork,
   type RepairCase,
 } from '../../src/repair/index.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { planned } from './plan-cases.js';
 
 const step = (hours: number, steel: number, humidity: number): ForecastStep => ({
@@ -38,14 +39,14 @@ describe('the best start', () => {
     const repairCase = withForecast(step(8, 12, 70), step(90, 24, 50));
     const { best, tried } = bestStart(repairCase);
     const good = tried.filter(
-      ({ verdict, weather, fits, earliestReturn }) =>
-        verdict === 'designed' && weather === 'go' && fits && earliestReturn !== undefined,
+      ({ verdict, weather, fits, notBackBefore }) =>
+        verdict === 'designed' && weather === 'go' && fits && notBackBefore !== undefined,
     );
     expect(good.length).toBeGreaterThan(1);
-    expect(best?.earliestReturn).toBe(Math.min(...good.map(({ earliestReturn }) => earliestReturn ?? 0)));
+    expect(best?.notBackBefore).toBe(Math.min(...good.map(({ notBackBefore }) => notBackBefore ?? 0)));
     // The same by the plan of the case as it stands at that hour.
     const plan = planWork(designRepair(caseStartingAt(repairCase, best?.start ?? (0 as Time))));
-    expect((best?.start ?? 0) + (plan.earliestReturn ?? 0)).toBeCloseTo(best?.earliestReturn ?? Number.NaN, 6);
+    expect((best?.start ?? 0) + leastOf(plan.earliestReturn)).toBeCloseTo(best?.notBackBefore ?? Number.NaN, 6);
   });
 
   it('is none where no hour will do', () => {
@@ -62,7 +63,7 @@ describe('the best start', () => {
     const slow = (repairCase: RepairCase): RepairCase => ({
       ...repairCase,
       resin: 'none',
-      crew: { layingSpeed: (10 / 3000) as never, crews: 1, start: '07:30' },
+      crew: { layingSpeed: (10 / 2400) as never, crews: 1, start: '07:30' },
     });
     const hotFirst = slow(withForecast(step(6, 34, 30), step(90, 18, 50)));
     const { best, tried } = bestStart(hotFirst);

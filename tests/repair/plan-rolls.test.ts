@@ -115,9 +115,10 @@ describe('a roll that brings its own resin', () => {
     crew: { layingSpeed: speed.mPerMin(metres), crews, soakTime: time.minute(0.5), start: '07:30' },
   });
 
-  it('takes soaking and laying, with the crews sharing its length', () => {
+  it('takes soaking and laying; a helix is never divided, so that a second crew makes it no shorter', () => {
     expect(rollsOf(atPace(2)).chargeTime).toBeCloseTo(30 + (10 / 2) * 60, 9);
-    expect(rollsOf(atPace(2, 2)).chargeTime).toBeCloseTo(30 + (10 / 4) * 60, 9);
+    expect(rollsOf(atPace(2, 2)).chargeTime).toBeCloseTo(30 + (10 / 2) * 60, 9);
+    expect(rollsOf(atPace(2, 2)).wrapTime).toBe(rollsOf(atPace(2)).wrapTime);
   });
 
   const slow = rollsOf(atPace(0.2));
@@ -129,27 +130,29 @@ describe('a roll that brings its own resin', () => {
     const { workingTime: allowed } = workingTime({
       ...cure,
       time: cure.workingTime,
-      temperature: temperature.degC(22),
+      // The warmest hour, and the error of the thermometer.
+      temperature: temperature.degC(22.5),
     });
     expect(slow.workingTime).toBeCloseTo(allowed, 9);
+    expect(slow.allowedTime).toBeCloseTo(0.8 * allowed, 9);
     expect(slow.chargeTime).toBeGreaterThan(allowed);
     expect(designRepair(atPace(0.2)).verdict).toBe('designed');
   });
 
-  it('fits at the shorter length, with the crews, and on the cooler steel that are named, and not beyond', () => {
-    const { longestCharge = 0 as Length, crews = 0, coolerThan } = slow.remedies ?? {};
+  it('fits at the shorter length and on the cooler steel that are named, and not beyond', () => {
+    const { longestCharge = 0 as Length, coolerThan } = slow.remedies ?? {};
     const withRoll = (rollLength: number) => ({
       ...atPace(0.2),
       wrap: { ...waterTape.wrap, rollLength: rollLength as Length },
     });
     expect(rollsOf(withRoll(longestCharge * 0.999)).fits).toBe(true);
     expect(rollsOf(withRoll(longestCharge * 1.001)).fits).toBe(false);
-    expect(rollsOf(atPace(0.2, crews)).fits).toBe(true);
-    expect(rollsOf(atPace(0.2, crews - 1)).fits).toBe(false);
+    expect(rollsOf(atPace(0.2, 9)).fits).toBe(false);
     const { cure } = waterTape.laminate;
     if (cure.mechanism !== 'two-part reaction' || coolerThan === undefined) throw new Error('expected a temperature');
-    const at = workingTime({ ...cure, time: cure.workingTime, temperature: coolerThan }).workingTime;
-    expect(at / (slow.chargeTime ?? 0)).toBeCloseTo(1, 9);
+    const behind = temperature.degC(temperature.inDegC(coolerThan) + 0.5);
+    const at = workingTime({ ...cure, time: cure.workingTime, temperature: behind }).workingTime;
+    expect((0.8 * at) / (slow.chargeTime ?? 0)).toBeCloseTo(1, 9);
   });
 
   it('names the first hour of the forecast that is cool enough, or none', () => {

@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { arealWeight, length, ratio, temperature, time } from '../../src/quantity/index.js';
-import { designRepair, type ForecastStep, type RepairCase, type SiteDesign } from '../../src/repair/index.js';
+import { arealWeight, length, ratio, type Time, temperature, time } from '../../src/quantity/index.js';
+import {
+  designRepair,
+  type ForecastStep,
+  type PlanOptions,
+  planWork,
+  type RepairCase,
+  type SiteDesign,
+} from '../../src/repair/index.js';
 import { openWorkbook } from '../../src/repair/job/workbook.js';
 import { judgeSite } from '../../src/repair/site/site.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { dewPoint } from '../../src/site/index.js';
 import { designed, present, timeOf } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
@@ -47,7 +55,7 @@ describe('the site of a design', () => {
     const placing = mix.batches * 300 + mix.mass / filler.rate;
     const waits = timeOf(timeline, 'filler-wait') + timeOf(timeline, 'cure');
     const sum = waits + placing + (rolls.wrapTime ?? Number.NaN);
-    expect(site.holdTime).toBeCloseTo(sum, 6);
+    expect(site.holdTime).toEqual({ known: true, time: expect.closeTo(sum, 6) });
   });
 
   it('waits where the case has no forecast, and says for how long one is needed', () => {
@@ -55,7 +63,7 @@ describe('the site of a design', () => {
     const site = siteOf({ ...planned, site: without });
     const reason = site.reasons.find(({ check }) => check === 'forecast');
     expect(site.weather).toBe('wait');
-    expect(reason?.limit?.value).toBe(site.holdTime);
+    expect(reason?.limit?.value).toBe(leastOf(site.holdTime));
   });
 
   it('stops when no hour of the forecast is dry enough, with the number and what would change it', () => {
@@ -116,6 +124,24 @@ describe('the site of a design', () => {
         'cure',
       );
     expect(waits(11)).toBeGreaterThan(waits(16));
+  });
+});
+
+describe('the gate of a plan', () => {
+  const gateOf = (options: PlanOptions) => {
+    const step = planWork(designed(planned), options).steps.find(({ id }) => id === 'gate');
+    return [...(step?.does ?? []), ...(step?.goes ?? [])].map(({ text }) => text).join(' ');
+  };
+
+  it('waits where the hours to which the plan moves it lie beyond the forecast', () => {
+    expect(gateOf({})).toMatch(/forecast of the case: GO/);
+    expect(gateOf({ durations: { surface: time.hour(500) } })).toMatch(/WAIT.*beyond the end of the forecast/);
+  });
+
+  it('waits where the forecast ends before the cure', () => {
+    const length = (planned.site.forecast ?? []).reduce((sum, { duration }) => sum + duration, 0);
+    const late = gateOf({ durations: { surface: (length - 3600) as Time } });
+    expect(late).toMatch(/WAIT.*not known: the temperature history ends before it has cured/);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
 import { type Time, temperature, time } from '../../src/quantity/index.js';
 import { designRepair, hourOf, planWork, type RepairCase, type WorkPlan } from '../../src/repair/index.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { designed, listed, present, timeOf } from './by-use.js';
 import { partWall } from './example-case.js';
 import { planned, plannedLeak, waterTape } from './plan-cases.js';
@@ -26,6 +27,7 @@ describe('a plan', () => {
       'gate',
       'filler',
       'filler-wait',
+      'surface-again',
       'wrap',
       'cure',
       'inspection',
@@ -37,14 +39,18 @@ describe('a plan', () => {
     }
   });
 
-  it('seals a leak and waits for its putty before the filler', () => {
+  it('seals a leak and waits for its putty before the steel is prepared', () => {
     const ids = planWork(designRepair(plannedLeak)).steps.map(({ id }) => id);
-    expect(ids.slice(ids.indexOf('gate'))).toEqual([
-      'gate',
+    expect(ids.slice(ids.indexOf('survey'))).toEqual([
+      'survey',
+      'rough-cleaning',
       'seal',
       'putty',
+      'surface',
+      'gate',
       'filler',
       'filler-wait',
+      'surface-again',
       'wrap',
       'cure',
       'inspection',
@@ -101,8 +107,8 @@ describe('a plan', () => {
     expect(timeOf(own, 'wrap')).toBe(design.rolls.wrapTime);
   });
 
-  it('counts nothing for what nobody stated, and says so', () => {
-    expect(plan.withoutTime).toEqual(['permit', 'stock', 'survey', 'surface', 'inspection', 'return']);
+  it('knows no return while a step has no time, and says why', () => {
+    expect(plan.withoutTime).toEqual(['permit', 'stock', 'survey', 'surface', 'surface-again', 'inspection', 'return']);
     const told = planWork(designRepair(constant), {
       durations: {
         permit: time.minute(30),
@@ -113,8 +119,11 @@ describe('a plan', () => {
       },
     });
     const bare = planWork(designRepair(constant));
-    expect(told.withoutTime).toEqual(['stock']);
-    expect((told.earliestReturn ?? 0) - (bare.earliestReturn ?? 0)).toBeCloseTo(
+    expect(told.withoutTime).toEqual(['stock', 'surface-again']);
+    expect(told.earliestReturn).toMatchObject({ known: false, because: 'stock, surface-again: nobody has stated it' });
+    const all = Object.fromEntries(bare.withoutTime.map((id) => [id, time.minute(30)]));
+    expect(planWork(designRepair(constant), { durations: all }).earliestReturn.known).toBe(true);
+    expect(leastOf(told.earliestReturn) - leastOf(bare.earliestReturn)).toBeCloseTo(
       30 * 60 + 45 * 60 + 7200 + 3600 + 1200,
       6,
     );
@@ -146,10 +155,12 @@ describe('a plan', () => {
 
   it('says no hour of a wait that runs out of the forecast', () => {
     const short = planWork(designRepair(planned), { durations: { surface: time.hour(80) } });
-    expect(stepOf(short, 'cure').duration).toEqual({
-      known: false,
-      because: 'the temperature history ends before it has cured',
-    });
+    // 84 h of forecast, and laid at its 81st hour or later.
+    const { duration, startsAt } = stepOf(short, 'cure');
+    const forecast = (planned.site.forecast ?? []).reduce((sum, each) => sum + each.duration, 0);
+    const because = 'the temperature history ends before it has cured';
+    expect(duration).toEqual({ known: false, because, atLeast: expect.closeTo(forecast - startsAt, 6) });
+    expect(short.earliestReturn).toMatchObject({ known: false, because: expect.stringContaining(`cure: ${because}`) });
     expect(short.withoutTime).toContain('cure');
   });
 
@@ -274,7 +285,7 @@ describe('the hours of a plan', () => {
         const back = (minutes: number): number => {
           const clock = 7 * 60 + 30 + minutes;
           const text = `${String(Math.floor(clock / 60)).padStart(2, '0')}:${String(clock % 60).padStart(2, '0')}`;
-          return planWork(design, { actual: { filler: text } }).earliestReturn ?? 0;
+          return leastOf(planWork(design, { actual: { filler: text } }).earliestReturn);
         };
         expect(back(Math.max(a, b))).toBeGreaterThanOrEqual(back(Math.min(a, b)));
       }),

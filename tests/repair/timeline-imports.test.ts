@@ -33,6 +33,7 @@ describe('the timeline on its own', () => {
     ]);
     expect(modules.filter((file) => file.startsWith('src/repair/')).sort()).toEqual([
       'src/repair/timeline/cure-law.ts',
+      'src/repair/timeline/duration.ts',
       'src/repair/timeline/timeline.ts',
     ]);
     expect(modules.length).toBeLessThan(25);

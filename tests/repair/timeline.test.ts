@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cureWaitOverHistory, type TemperatureStep } from '../../src/cure/index.js';
 import type { Time } from '../../src/quantity/index.js';
 import { designRepair, planWork, type RepairCase, stepAt, timeline } from '../../src/repair/index.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { planText } from '../../src/report/index.js';
 import { designed, timeOf } from './by-use.js';
 import { partWall } from './example-case.js';
@@ -54,7 +55,7 @@ describe('the timeline of a design', () => {
     for (const repairCase of [planned, plannedLeak]) {
       const { timeline: hours, site } = designed(repairCase);
       const [gate, cure] = [stepAt(hours, 'gate')?.endsAt ?? Number.NaN, stepAt(hours, 'cure')?.endsAt ?? Number.NaN];
-      expect(site.holdTime).toBeCloseTo(cure - gate, 9);
+      expect(site.holdTime).toEqual({ known: true, time: expect.closeTo(cure - gate, 6) });
     }
   });
 
@@ -88,6 +89,35 @@ describe('the timeline of a design', () => {
       wrap: 'the case states no crew',
       'pressure-test': 'the case does not say whether the line is tested',
     });
+  });
+
+  it('never brings the line back earlier for more preparation, whether the forecast reaches over the cure or not', () => {
+    const design = designed(planned);
+    const stated = Object.fromEntries(planWork(design).withoutTime.map((id) => [id, (0.5 * HOUR) as Time]));
+    const back = (hours: number) => planWork(design, { durations: { ...stated, surface: (hours * HOUR) as Time } });
+    const reached = new Set<boolean>();
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 120, noNaN: true }),
+        fc.double({ min: 0, max: 120, noNaN: true }),
+        (a, b) => {
+          const [sooner, later] = [Math.min(a, b), Math.max(a, b)].map((hours) => back(hours).earliestReturn);
+          if (sooner === undefined || later === undefined) throw new Error('no return');
+          reached.add(sooner.known);
+          expect(leastOf(later)).toBeGreaterThanOrEqual(leastOf(sooner) - 1e-6);
+          if (!sooner.known) expect(later.known).toBe(false);
+        },
+      ),
+      { seed: 20261128, numRuns: 100 },
+    );
+    expect(reached).toEqual(new Set([true, false]));
+  });
+
+  it('lets no stated time stand for a wait that runs past the forecast', () => {
+    const durations = { surface: (200 * HOUR) as Time, cure: HOUR as Time };
+    const plan = planWork(designed(planned), { durations });
+    expect(plan.steps.find(({ id }) => id === 'cure')?.duration).toMatchObject({ known: false, atLeast: HOUR });
+    expect(plan.earliestReturn.known).toBe(false);
   });
 
   it('never lets a step begin before what it waits for has ended, whatever is entered for one step', () => {

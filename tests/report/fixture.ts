@@ -288,6 +288,7 @@ export function inventedDesign(): Designed {
       weather: 'wait',
       steel: 'go',
       reasons: [],
+      holdTime: { known: true, time: time.hour(51.4) },
       requiredGrade: 'Sa 2 1/2',
       requiredProfile: length.mm(0.06),
       surfaceFrom: 'class',
@@ -299,7 +300,7 @@ export function inventedDesign(): Designed {
       highestWrinkle: length.mm(0.8),
       needsSecondMethod: true,
       inspection: [],
-      pressureTest: { medium: 'none', pressure: gauge.bar(11), hold: time.hour(1) },
+      pressureTest: { medium: 'none', pressure: gauge.bar(11), resistance: gauge.bar(12), hold: time.hour(1) },
     },
     timeline: {
       steps: [
@@ -315,7 +316,7 @@ export function inventedDesign(): Designed {
           critical: true,
         },
       ],
-      earliestReturn: time.hour(51.4),
+      earliestReturn: { known: true, time: time.hour(51.4) },
     },
     assumed: [
       {

@@ -1,6 +1,7 @@
 import { createContext, runInContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
 import { designRepair, hourOf, planWork, type RepairCase } from '../../src/repair/index.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { planHtml, planText } from '../../src/report/index.js';
 import { partWall } from '../repair/example-case.js';
 import { planned, plannedLeak } from '../repair/plan-cases.js';
@@ -85,7 +86,7 @@ describe('a plan as a page', () => {
     for (const step of moved.steps) {
       expect(browser.shown(`when-${step.id}`)).toContain(hourOf(moved, step.startsAt));
     }
-    expect(browser.shown('return')).toContain(hourOf(moved, moved.earliestReturn ?? (0 as never)));
+    expect(browser.shown('return')).toContain(hourOf(moved, leastOf(moved.earliestReturn)));
     browser.enter('wrap', '09:30');
     expect(browser.shown('when-wrap')).toMatch(/began 09:30.*does not release it/);
     browser.enter('wrap', '');

@@ -1,30 +1,41 @@
 import { lineVolume, testPressure } from '../../acceptance/index.js';
 import { step } from '../../formula/index.js';
+import { reaches } from '../../numeric/index.js';
 import { hoopStress } from '../../pipe/index.js';
-import type { GaugePressure } from '../../quantity/index.js';
+import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
 import type { AsFound, LaminateDesign } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
+import { use, type Workbook, warnCrew } from '../job/workbook.js';
+import { resistanceOnDayOfTest } from './day-of-test.js';
 import { gasEnergy, liquidEnergy } from './stored-energy.js';
 import { waterOf } from './test-water.js';
 
 const INSTEAD =
   'no pressure test: raise the line in steps to its working pressure, people away, and look for leaks at each step; thickness, overlap, hardness and bond are checked over the whole repair and signed';
 
-/** How the finished repair is tested under pressure, and with how much energy. */
-export function planPressureTest(work: Workbook, found: AsFound, { resistance }: LaminateDesign): PressureTestDesign {
-  const test = pressureTestOf(work, found);
-  // Plies are whole and the design strain is a long-term one: a test may lie above it, and the reader has to know.
-  if (test.medium !== 'none' && test.pressure > resistance.value) {
-    warn(
+/** How the finished repair is tested under pressure, and with how much energy; never above what it resists that day. */
+export function planPressureTest(work: Workbook, found: AsFound, laminate: LaminateDesign): PressureTestDesign {
+  const test = pressureTestOf(work, found, resistanceOnDayOfTest(work, laminate));
+  if (test.medium !== 'none' && isBeyondRepair(test)) {
+    warnCrew(
       work,
-      'The test pressure lies above what the laid thickness resists by its long-term allowables: agree the level with the competent person, or lay one ply more.',
+      'pressure-test',
+      line(
+        'The test pressure {0} lies above what the laid laminate resists on the day of the test, {1}: no test is made at that level. The designer lays down another ply, or agrees a lower level with the owner.',
+        exactly('test pressure', 'gauge pressure', test.pressure),
+        roundedDown('resistance on the day', 'gauge pressure', test.resistance),
+      ),
     );
   }
   return test;
 }
 
-function pressureTestOf(work: Workbook, found: AsFound): PressureTestDesign {
+/** Whether the level of the rule set lies above what the repair resists on the day of the test. */
+export function isBeyondRepair({ pressure, resistance }: PressureTestDesign): boolean {
+  return !reaches(resistance, pressure);
+}
+
+function pressureTestOf(work: Workbook, found: AsFound, resistance: GaugePressure): PressureTestDesign {
   const { recorder, rules, case: repairCase } = work;
   const { service, acceptance } = repairCase;
   const hold = use(work, 'hold of the pressure test', rules.systemTest.hold);
@@ -34,8 +45,8 @@ function pressureTestOf(work: Workbook, found: AsFound): PressureTestDesign {
     factor,
   });
   const test = acceptance?.pressureTest;
-  if (test === undefined) return { medium: 'not stated', pressure, hold };
-  if (test === 'none') return { medium: 'none', pressure, hold, instead: INSTEAD };
+  if (test === undefined) return { medium: 'not stated', pressure, resistance, hold };
+  if (test === 'none') return { medium: 'none', pressure, resistance, hold, instead: INSTEAD };
   checkSoundPipe(work, found, pressure);
   const { medium } = test;
   const volume = step(recorder, 'acceptance/line-volume', lineVolume, {
@@ -43,15 +54,25 @@ function pressureTestOf(work: Workbook, found: AsFound): PressureTestDesign {
     wallThickness: repairCase.pipe.wallThickness,
     length: test.length,
   });
-  if (pressure === 0) return { medium, pressure, hold, volume };
-  if (medium === 'gas') return { medium, pressure, hold, volume, ...gasEnergy(work, test, pressure, volume) };
+  if (pressure === 0) return { medium, pressure, resistance, hold, volume };
+  if (medium === 'gas')
+    return { medium, pressure, resistance, hold, volume, ...gasEnergy(work, test, pressure, volume) };
   const water = waterOf(work, found, pressure, volume);
-  return { medium, pressure, hold, volume, ...water, storedEnergy: liquidEnergy(work, found, pressure, volume) };
+  return {
+    medium,
+    pressure,
+    resistance,
+    hold,
+    volume,
+    ...water,
+    storedEnergy: liquidEnergy(work, found, pressure, volume),
+  };
 }
 
 function checkSoundPipe(work: Workbook, { outsideDiameter }: AsFound, pressure: GaugePressure): void {
   const { wallThickness, material } = work.case.pipe;
   const input = { pressure, outsideDiameter, wallThickness };
   const stress = step(work.recorder, 'pipe/hoop-stress', hoopStress, input, 'sound pipe under test');
-  if (stress > material.yieldStrength) warn(work, 'The sound pipe would yield at the test pressure: lower it.');
+  if (stress > material.yieldStrength)
+    warnCrew(work, 'pressure-test', 'The sound pipe would yield at the test pressure: lower it.');
 }

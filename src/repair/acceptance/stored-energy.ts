@@ -13,7 +13,7 @@ import type { PressureTest } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
-import { assume, assumeWord, type Workbook, warn } from '../job/workbook.js';
+import { assume, assumeWord, type Workbook, warnCrew } from '../job/workbook.js';
 
 /** What the gas of a test gives off when the line parts, and how far people stay away. */
 export function gasEnergy(
@@ -32,13 +32,15 @@ export function gasEnergy(
   });
   const distance = step(recorder, 'acceptance/test-distance', testDistance, { energy });
   if (testDistanceEnergyAboveRule({ energy })) {
-    warn(
+    warnCrew(
       work,
+      'pressure-test',
       'The gas of the pressure test stores more energy than the rule for the distance covers: study it first.',
     );
   }
-  warn(
+  warnCrew(
     work,
+    'pressure-test',
     'A test with gas stores far more energy than one with liquid: test with liquid wherever that can be done.',
   );
   return {

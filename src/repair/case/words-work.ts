@@ -120,7 +120,11 @@ export const workWords = {
   'seal.fluid.atmosphere': ['Pressure of the air', 'Pressure of the surrounding air', '1.013 bar'],
   crew: ['Crew', 'The people who lay the wrap'],
   'crew.start': ['Start of the work', 'Start of the work on the clock of the site', '07:30'],
-  'crew.crews': ['Crews side by side', 'Crews that work side by side', 1],
+  'crew.crews': [
+    'Crews side by side',
+    'Crews that work side by side on bands of sheet; a helix of tape is laid by one',
+    1,
+  ],
   'crew.layingSpeed': ['Laid by one crew', 'Tape or sheet laid per time by one crew', '0.6 m/min'],
   'crew.soakTime': [
     'Soaking of a roll',

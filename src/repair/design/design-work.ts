@@ -21,6 +21,7 @@ import type { SealLimit } from '../../seal/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { LineAtWork, PreparationGrade } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
+import type { Duration } from '../timeline/duration.js';
 import type { LineLimit } from './criteria.js';
 
 /** The line while people work on it, and the highest pressure at which they may. */
@@ -91,9 +92,9 @@ export interface SiteDesign {
   readonly steelNeeded?: Temperature;
   readonly humidityAtSteel?: Ratio;
   readonly isFrost?: boolean;
-  /** How long the climate has to hold: from the start to the end of the last cure. */
-  readonly holdTime?: Time;
-  /** The earliest hour of the forecast from which every check of the weather holds. */
+  /** How long the climate has to hold: from the gate to the end of the last cure. */
+  readonly holdTime: Duration;
+  /** The earliest hour, from the start of the job as the case gives it, from which every check of the weather holds. */
   readonly earliestStart?: Time;
   /** What the steel has to show, and where that comes from. */
   readonly requiredGrade: PreparationGrade;
@@ -135,6 +136,8 @@ export interface RollsDesign {
   readonly charge: 'roll' | 'band' | 'batch';
   readonly chargeLength: Length;
   readonly workingTime?: Time;
+  /** From the first contact of resin and hardener to the last turn: a share of the working time. */
+  readonly allowedTime?: Time;
   readonly chargeTime?: Time;
   /** Absent where the crew is not stated. */
   readonly fits?: boolean;
@@ -145,8 +148,7 @@ export interface RollsDesign {
 /** What makes a charge fit its working time; what is absent cannot. */
 export interface RollRemedies {
   readonly longestCharge?: Length;
-  readonly crews?: number;
-  /** Steel and air at or below this give the time. */
+  /** Steel and air that read this or less this give the time. */
   readonly coolerThan?: Temperature;
   /** The first hour of the forecast that is that cool. */
   readonly coolerHour?: Time;
@@ -176,6 +178,8 @@ export interface HardnessDesign {
 export interface PressureTestDesign {
   readonly medium: 'liquid' | 'gas' | 'none' | 'not stated';
   readonly pressure: GaugePressure;
+  /** What the laid laminate resists on the day of the test: a test above it is not made. */
+  readonly resistance: GaugePressure;
   readonly hold: Time;
   /** Volume of the closed line: the liquid that fills it. */
   readonly volume?: Volume;

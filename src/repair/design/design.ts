@@ -16,7 +16,7 @@ import type {
 import type { RepairCase, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
-import type { Timeline } from '../timeline/timeline.js';
+import type { StepId, Timeline } from '../timeline/timeline.js';
 import type { LaminateCriterion } from './criteria.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from './design-work.js';
 
@@ -38,6 +38,8 @@ export interface Assumption {
 
 export interface Warning extends Line {
   readonly clause?: string;
+  /** The step of the plan at which the crew is told. */
+  readonly step?: StepId;
 }
 
 /** A value of the rule set that this design used. */

@@ -1,7 +1,7 @@
 import { step } from '../../formula/index.js';
 import { flowStressMultiple, leakOrRupture } from '../../pipe/index.js';
 import type { AsFound } from '../design/design.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warnCrew } from '../job/workbook.js';
 
 /** Would the whole thinned length tear open if it were cut through? Then it is no leak that waits to be repaired. */
 export function checkRupture(
@@ -21,8 +21,9 @@ export function checkRupture(
     pressure: service.designPressure,
   });
   if (outcome === 'leak') return;
-  warn(
+  warnCrew(
     work,
+    'permit',
     'If the whole thinned length broke through, the pipe would tear open at the design pressure instead of leaking: lower the pressure and keep people away until it is repaired.',
   );
 }

@@ -1,7 +1,7 @@
 import { step } from '../../formula/index.js';
 import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warn, warnCrew } from '../job/workbook.js';
 import { type StrengthFactors, statedFactors } from './strength-factors.js';
 
 /** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
@@ -17,8 +17,9 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
       limit: roundedDown('yield strength', 'stress', yieldStrength),
     });
   } else if (allowableStress !== undefined && stress > allowableStress) {
-    warn(
+    warnCrew(
       work,
+      'permit',
       'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
     );
   } else if (allowableStress === undefined) {

@@ -1,8 +1,9 @@
 import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
-import type { Kind, Line, Quantity } from '../../quantity/index.js';
+import { type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
 import { asmePcc2, iso24817, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { Basis, RepairCase } from '../case/case.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
 
 /** What a design gathers on its way through the stages. */
@@ -21,12 +22,12 @@ export interface Workbook {
 
 const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
 
-/** An empty workbook for a case, with the rule set that it names. */
-export function openWorkbook(repairCase: RepairCase, options: DesignOptions): Workbook {
+/** An empty workbook for a case, with the rule set that it names; it may write its steps into a recorder that there is. */
+export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
   return {
     case: repairCase,
     rules: RULE_SETS[repairCase.basis],
-    recorder: options.record === true ? createRecorder() : undefined,
+    recorder: options.record === true ? createRecorder() : recorder,
     reasons: [],
     notCovered: [],
     missing: [],
@@ -89,11 +90,18 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
   return undefined;
 }
 
-/** Adds a warning, once. */
+/** Adds a warning, once. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
 export function warn(work: Workbook, what: string | Line, clause?: string): void {
   const said = typeof what === 'string' ? { text: what } : what;
   if (work.warnings.some(({ text }) => text === said.text)) return;
   work.warnings.push(clause === undefined ? said : { ...said, clause });
+}
+
+/** Adds a warning that the crew has to know of, once: the plan says it at that step before anything else. */
+export function warnCrew(work: Workbook, step: StepId, what: string | Line): void {
+  const { text, amounts } = typeof what === 'string' ? line(what) : what;
+  if (work.warnings.some((each) => each.text === text && each.step === step)) return;
+  work.warnings.push(amounts === undefined ? { text, step } : { text, amounts, step });
 }
 
 /**

@@ -4,6 +4,7 @@ import type { CureDesign, CureDesigns } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
+import type { CureUse } from '../timeline/duration.js';
 import { moistureCure } from './moisture-cure.js';
 import { reactionCure } from './reaction-cure.js';
 
@@ -14,14 +15,14 @@ import { reactionCure } from './reaction-cure.js';
 export function planCures(work: Workbook, { seal }: { seal: SealDesign | 'none' }): CureDesigns | Open {
   const { seal: asked, filler, laminate } = work.case;
   const puttyCure =
-    seal === 'none' || asked === undefined ? 'none' : planCure(work, asked.putty.name, asked.putty.cure);
-  const fillerCure = filler === 'none' ? 'none' : planCure(work, filler.name, filler.cure);
-  const laminateCure = planCure(work, laminate.name, laminate.cure);
+    seal === 'none' || asked === undefined ? 'none' : planCure(work, 'putty', asked.putty.name, asked.putty.cure);
+  const fillerCure = filler === 'none' ? 'none' : planCure(work, 'filler', filler.name, filler.cure);
+  const laminateCure = planCure(work, 'laminate', laminate.name, laminate.cure);
   if (puttyCure === undefined || fillerCure === undefined || laminateCure === undefined) return open;
   return { putty: puttyCure, filler: fillerCure, laminate: laminateCure };
 }
 
-function planCure(work: Workbook, material: string, cure: CureSheet): CureDesign | undefined {
+function planCure(work: Workbook, use: CureUse, material: string, cure: CureSheet): CureDesign | undefined {
   heading(work.recorder, `Times of ${material}`);
-  return cure.mechanism === 'moisture' ? moistureCure(work, material, cure) : reactionCure(work, material, cure);
+  return cure.mechanism === 'moisture' ? moistureCure(work, material, cure) : reactionCure(work, use, material, cure);
 }

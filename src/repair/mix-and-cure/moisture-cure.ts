@@ -3,7 +3,7 @@ import { decide, step } from '../../formula/index.js';
 import type { MoistureCureSheet } from '../case/case.js';
 import type { CureDesign } from '../design/design.js';
 import { attempt, type Workbook } from '../job/workbook.js';
-import { coldestSteel, warmestForResin } from './steel-temperatures.js';
+import { coldestSteel, warmestReading } from './steel-temperatures.js';
 
 /** Cured by moisture: the maker's own rows in the climate of the site, and nothing else. */
 export function moistureCure(work: Workbook, material: string, cure: MoistureCureSheet): CureDesign | undefined {
@@ -23,7 +23,7 @@ export function moistureCure(work: Workbook, material: string, cure: MoistureCur
       purpose: 'wait',
     });
     const working = step(recorder, 'cure/makers-time', makersTime, {
-      temperature: warmestForResin(site),
+      temperature: warmestReading(site),
       humidity,
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.workingTime })),
       purpose: 'working time',

@@ -3,13 +3,20 @@ import { step } from '../../formula/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import type { ReactionCureSheet } from '../case/case.js';
 import type { CureDesign } from '../design/design.js';
-import { assumeWord, type Workbook, warn } from '../job/workbook.js';
+import { assumeWord, type Workbook, warnCrew } from '../job/workbook.js';
 import type { CureLaw } from '../timeline/cure-law.js';
+import type { CureUse } from '../timeline/duration.js';
+import { stepsOf } from '../timeline/steps-of.js';
 import { outsideTestedSpan } from './cure-warnings.js';
 import { steelIsForeseen, warmestForResin } from './steel-temperatures.js';
 
 /** Two parts that react: its working time at the warmest that it may meet, and the law of its wait. */
-export function reactionCure(work: Workbook, material: string, cure: ReactionCureSheet): CureDesign | undefined {
+export function reactionCure(
+  work: Workbook,
+  use: CureUse,
+  material: string,
+  cure: ReactionCureSheet,
+): CureDesign | undefined {
   if (cure.activationEnergy === undefined) {
     assumeWord(
       work,
@@ -19,27 +26,28 @@ export function reactionCure(work: Workbook, material: string, cure: ReactionCur
       'the maker gives none: the longest wait and the shortest working time of the three are taken',
     );
   }
-  const usable = workingTimeOf(work, material, cure);
-  const law = lawOf(work, material, cure);
+  const usable = workingTimeOf(work, use, material, cure);
+  const law = lawOf(work, use, material, cure);
   return law === undefined ? undefined : { material, workingTime: usable, law };
 }
 
-function workingTimeOf(work: Workbook, material: string, cure: ReactionCureSheet): Time {
+function workingTimeOf(work: Workbook, use: CureUse, material: string, cure: ReactionCureSheet): Time {
   const input = {
     time: cure.workingTime,
-    temperature: warmestForResin(work.case.site),
+    temperature: warmestForResin(work),
     mechanism: cure.mechanism,
     referenceTemperature: cure.referenceTemperature,
     activationEnergy: cure.activationEnergy,
     testedFrom: cure.testedFrom,
     testedTo: cure.testedTo,
   };
-  if (workingTimeLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`working time of ${material}`));
+  if (workingTimeLeavesTestedSpan(input))
+    warnCrew(work, stepsOf[use].laid, outsideTestedSpan(`working time of ${material}`));
   return step(work.recorder, 'cure/working-time', workingTime, input).workingTime;
 }
 
 /** Where the hours to come are foreseen, the wait hangs on the hour at which it is laid: that is the timeline's. */
-function lawOf(work: Workbook, material: string, cure: ReactionCureSheet): CureLaw | undefined {
+function lawOf(work: Workbook, use: CureUse, material: string, cure: ReactionCureSheet): CureLaw | undefined {
   const { mechanism, referenceTemperature, activationEnergy, testedFrom, testedTo, minimumTemperature } = cure;
   const { site } = work.case;
   if (steelIsForeseen(site)) {
@@ -66,7 +74,7 @@ function lawOf(work: Workbook, material: string, cure: ReactionCureSheet): CureL
     testedFrom,
     testedTo,
   };
-  if (cureWaitLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  if (cureWaitLeavesTestedSpan(input)) warnCrew(work, stepsOf[use].wait, outsideTestedSpan(`cure of ${material}`));
   return { sort: 'same at every hour', wait: step(work.recorder, 'cure/cure-wait', cureWait, input).wait };
 }
 

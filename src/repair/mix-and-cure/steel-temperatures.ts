@@ -1,6 +1,9 @@
-import type { TemperatureStep } from '../../cure/index.js';
-import type { Temperature } from '../../quantity/index.js';
+import { type TemperatureStep, warmestBehindReading } from '../../cure/index.js';
+import { step } from '../../formula/index.js';
+import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { Site } from '../case/case.js';
+import type { Workbook } from '../job/workbook.js';
 
 /** The steel over the hours of the work: as the case foresees it, else as the forecast does. */
 export function steelOverTime({ history, forecast }: Site): readonly TemperatureStep[] | undefined {
@@ -19,8 +22,20 @@ export function coldestSteel(site: Site): Temperature {
   return coldest as Temperature;
 }
 
-/** The warmest that a resin may meet, on the steel or in the air. */
-export function warmestForResin({ pipeTemperature, airTemperature, history = [], forecast = [] }: Site): Temperature {
+/** The warmest that a resin may meet, on the steel or in the air, behind readings that have their error. */
+export function warmestForResin({ recorder, case: { site } }: Workbook): Temperature {
+  const error = thermometerErrorOf(site);
+  const reading = warmestReading(site);
+  return step(recorder, 'cure/warmest-behind-reading', warmestBehindReading, { reading, error });
+}
+
+/** Error of the thermometer, as the case states it. */
+export function thermometerErrorOf({ instruments }: Site): TemperatureDifference {
+  return instruments?.temperatureError ?? practice.thermometerError.value;
+}
+
+/** The warmest that is read or foreseen: a maker's own rows are rows of readings. */
+export function warmestReading({ pipeTemperature, airTemperature, history = [], forecast = [] }: Site): Temperature {
   let warmest: number = Math.max(pipeTemperature, airTemperature);
   for (const { temperature } of history) warmest = Math.max(warmest, temperature);
   for (const step of forecast) warmest = Math.max(warmest, step.pipeTemperature, step.airTemperature);

@@ -2,12 +2,19 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { elapsedTime } from '../../site/index.js';
+import { isBeyondRepair } from '../acceptance/pressure-test.js';
 import type { PlanFacts } from './facts.js';
 import type { PlanStep } from './plan.js';
 
 /** What a foreman has to know before anything else. */
 export function alertsFor(facts: PlanFacts, steps: readonly PlanStep[]): Line[] {
-  return [...aboutToday(facts), ...bareTooLong(steps), ...enteredTooEarly(steps)];
+  return [...livePressure(facts), ...aboutToday(facts), ...bareTooLong(steps), ...enteredTooEarly(steps)];
+}
+
+/** Before anything else: nobody takes a live line for an empty one. */
+function livePressure({ line: { pressure } }: PlanFacts): Line[] {
+  if (pressure === 0) return [];
+  return [line('LINE STAYS UNDER PRESSURE, {0}.', exactly('line pressure', 'gauge pressure', pressure))];
 }
 
 function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): Line[] {
@@ -16,12 +23,18 @@ function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): L
     alerts.push(line('The site says STOP by the readings and the forecast of the case: see the site gate.'));
   } else if (site.weather === 'wait' && site.earliestStart !== undefined && site.earliestStart > 0) {
     alerts.push(
-      line('The weather says WAIT; it first allows a start {0} later.', exactly('later', 'time', site.earliestStart)),
+      line(
+        'The weather says WAIT; the forecast first lets the gate open {0} after its first hour.',
+        exactly('hour of the gate', 'time', site.earliestStart),
+      ),
     );
   } else if (site.decision === 'wait') {
     alerts.push(line('The site says WAIT by the readings of the case: see the site gate.'));
   }
   if (rolls.fits === false) alerts.push(line('The wrap DOES NOT FIT its working time: see its step.'));
+  if (acceptance.pressureTest.medium !== 'none' && isBeyondRepair(acceptance.pressureTest)) {
+    alerts.push(line('NO PRESSURE TEST at the level of the design: the laminate does not resist it. See its step.'));
+  }
   if (acceptance.hardness === undefined) {
     alerts.push(line('No qualified hardness is stated: the repair cannot be accepted as the case stands.'));
   }
@@ -40,7 +53,7 @@ function bareTooLong(steps: readonly PlanStep[]): Line[] {
   if (bare <= openTime) return [];
   return [
     line(
-      'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel on both sides again just before.',
+      'The wrap starts {0} after the steel was prepared; the trade allows {1} at most. Prepare the bare steel again just before: a step with its own signature.',
       roundedUp('bare', 'time', bare),
       roundedDown('open time', 'time', openTime),
     ),

@@ -6,6 +6,7 @@ import type { GateDecision } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
 import type { Verdict } from '../design/design.js';
 import { designRepair } from '../design-repair.js';
+import { leastOf } from '../timeline/duration.js';
 import { readHour } from './clock.js';
 
 /** An hour of the forecast that was tried as the start of the job. */
@@ -18,8 +19,8 @@ export interface StartTried {
   readonly weather: GateDecision;
   /** Whether each charge is laid within its working time; `true` where no crew is stated. */
   readonly fits: boolean;
-  /** From the first hour of the forecast; absent where a wait runs out of the forecast. */
-  readonly earliestReturn?: Time;
+  /** From the first hour of the forecast, as far as times are known; absent where a wait runs out of the forecast. */
+  readonly notBackBefore?: Time;
 }
 
 /** The start that brings the line back first, and all that were tried. */
@@ -45,12 +46,12 @@ export function bestStart(repairCase: RepairCase): BestStart {
   return best === undefined ? { tried } : { best, tried };
 }
 
-function canStart({ verdict, weather, fits, earliestReturn }: StartTried): boolean {
-  return verdict === 'designed' && weather === 'go' && fits && earliestReturn !== undefined;
+function canStart({ verdict, weather, fits, notBackBefore }: StartTried): boolean {
+  return verdict === 'designed' && weather === 'go' && fits && notBackBefore !== undefined;
 }
 
-function endOf({ earliestReturn }: StartTried): number {
-  return earliestReturn ?? Number.POSITIVE_INFINITY;
+function endOf({ notBackBefore }: StartTried): number {
+  return notBackBefore ?? Number.POSITIVE_INFINITY;
 }
 
 function tryStart(repairCase: RepairCase, start: Time): StartTried {
@@ -62,7 +63,7 @@ function tryStart(repairCase: RepairCase, start: Time): StartTried {
     verdict,
     weather: site?.weather ?? 'wait',
     fits: rolls?.fits ?? true,
-    ...(timeline === undefined ? {} : { earliestReturn: fromFirstStart(start, timeline.earliestReturn) }),
+    ...(timeline === undefined ? {} : { notBackBefore: fromFirstStart(start, leastOf(timeline.earliestReturn)) }),
   };
 }
 

@@ -2,28 +2,40 @@ import { nonNegative, refuse } from '../../formula/index.js';
 import { type ClockTime, laterThan } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
+import type { SiteDesign } from '../design/design-work.js';
+import { openWorkbook } from '../job/workbook.js';
 import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { judgeSite } from '../site/site.js';
 import { historyLeft } from '../timeline/cure-law.js';
 import { type Timeline, timeline } from '../timeline/timeline.js';
 import { readHour } from './clock.js';
 import type { PlanOptions } from './plan.js';
 
 /**
- * The timeline of a design with what is known better by now: another start, real hours, times of steps.
+ * The timeline of a design with what is known better by now (another start, real hours, times of steps), and its gate.
  *
  * @throws CalculationError `invalid-input` for an hour or a time of a step that the job does not have, or an hour without
  *   a start
  */
-export function timelineWith(design: Designed, start: string | undefined, options: PlanOptions): Timeline {
+export function hoursWith(design: Designed, start: string | undefined, options: PlanOptions): Hours {
   checkNames(design, options);
   const { actual, durations } = options;
   const began = start === undefined ? undefined : readHour(start, 'start');
   const late = lateness(design, began);
-  if (late === 0 && actual === undefined && durations === undefined) return design.timeline;
+  const { timeline: planned, site } = design;
+  if (late === 0 && actual === undefined && durations === undefined) return { timeline: planned, site };
   for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
   const history = historyLeft(steelOverTime(design.case.site), late);
-  const job = { steps: design.timeline.steps, laws: design.cures, history };
-  return timeline(job, { start: began, began: hoursOf(actual, began), durations });
+  const job = { steps: planned.steps, laws: design.cures, history };
+  const moved = timeline(job, { start: began, began: hoursOf(actual, began), durations });
+  const gate = judgeSite(openWorkbook(design.case, {}), { found: design.found, timeline: moved, late });
+  return { timeline: moved, site: gate };
+}
+
+/** The hours of a plan, and the gate of the site at the hour to which they move it. */
+interface Hours {
+  readonly timeline: Timeline;
+  readonly site: SiteDesign;
 }
 
 /** How much later than in the case the job starts, on the hours of its forecast. */

@@ -10,6 +10,7 @@ import type {
   TapeDesign,
 } from '../design/design.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from '../design/design-work.js';
+import type { Timeline } from '../timeline/timeline.js';
 
 /** The parts of a design that its plan puts into words; what the job has no use for is `undefined`. */
 export interface PlanFacts {
@@ -20,6 +21,8 @@ export interface PlanFacts {
   readonly extent: ExtentDesign;
   readonly wrap: TapeDesign | SheetDesign;
   readonly cures: CureDesigns;
+  /** With the hours that were entered, and the gate at the hour to which they move it. */
+  readonly timeline: Timeline;
   readonly site: SiteDesign;
   readonly rolls: RollsDesign;
   readonly acceptance: AcceptanceDesign;
@@ -29,8 +32,8 @@ export interface PlanFacts {
 }
 
 /** The parts of a design that was made. */
-export function factsOf(design: Designed): PlanFacts {
-  const { found, line, laminate, extent, wrap, cures, site, rolls, acceptance, seal, mixes } = design;
+export function factsOf(design: Designed, { timeline, site }: Pick<Designed, 'timeline' | 'site'>): PlanFacts {
+  const { found, line, laminate, extent, wrap, cures, rolls, acceptance, seal, mixes } = design;
   return {
     case: design.case,
     found,
@@ -39,6 +42,7 @@ export function factsOf(design: Designed): PlanFacts {
     extent,
     wrap,
     cures,
+    timeline,
     site,
     rolls,
     acceptance,

@@ -1,10 +1,10 @@
 import { onClock } from '../../quantity/clock.js';
-import type { Time } from '../../quantity/index.js';
-import type { RepairDesign } from '../design/design.js';
-import type { TimelineStep } from '../timeline/timeline.js';
+import { type Line, saidIn, type Time } from '../../quantity/index.js';
+import type { RepairDesign, Warning } from '../design/design.js';
+import type { StepId, Timeline, TimelineStep } from '../timeline/timeline.js';
 import { alertsFor } from './alerts.js';
 import { readHour } from './clock.js';
-import { timelineWith } from './entered-hours.js';
+import { hoursWith } from './entered-hours.js';
 import { factsOf, type PlanFacts } from './facts.js';
 import type { PlanOptions, PlanStep, WorkPlan } from './plan.js';
 import { cureStep } from './step-cure.js';
@@ -39,12 +39,17 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
     cautions,
   };
   if (design.verdict !== 'designed') {
-    return { ...base, steps: [], criticalPath: [], withoutTime: [], alerts: [], materials: [], tools: [], removal: [] };
+    const earliestReturn = { known: false, because: 'there is no design' } as const;
+    const nothing = { steps: [], criticalPath: [], withoutTime: [], alerts: [], materials: [], tools: [], removal: [] };
+    return { ...base, ...nothing, earliestReturn };
   }
-  const hours = timelineWith(design, start, options);
-  const facts = factsOf(design);
+  const moved = hoursWith(design, start, options);
+  const { timeline: hours } = moved;
+  const facts = factsOf(design, moved);
   const words = wordsOf(facts);
-  const steps = hours.steps.map((step) => inWords(step, words, options.actual?.[step.id]));
+  const steps = hours.steps.map((step) =>
+    inWords(step, words, warnedAt(step.id, hours, design.warnings), options.actual?.[step.id]),
+  );
   return {
     ...base,
     steps,
@@ -68,11 +73,33 @@ function wordsOf(facts: PlanFacts): StepWords[] {
   ];
 }
 
-function inWords(step: TimelineStep, words: readonly StepWords[], actual: string | undefined): PlanStep {
+/** What the design warns the crew of at a step; a warning of a step that this job does not have stands at the first. */
+function warnedAt(id: StepId, { steps }: Timeline, warnings: readonly Warning[]): Line[] {
+  const [first] = steps;
+  return warnings.flatMap((warning) => {
+    if (warning.step === undefined) return [];
+    const at = steps.some((each) => each.id === warning.step) ? warning.step : first?.id;
+    return at === id ? [saidIn(warning, (text) => `WARNING: ${text}`)] : [];
+  });
+}
+
+function inWords(
+  step: TimelineStep,
+  words: readonly StepWords[],
+  warned: readonly Line[],
+  actual: string | undefined,
+): PlanStep {
   const own = words.find(({ id }) => id === step.id);
   if (own === undefined) throw new Error(`the plan has no words for the step "${step.id}": a fault of this library`);
   const { uses = [], practice = [] } = own;
-  return { ...step, ...own, uses, practice, ...(actual === undefined ? {} : { actual }) };
+  return {
+    ...step,
+    ...own,
+    does: [...warned, ...own.does],
+    uses,
+    practice,
+    ...(actual === undefined ? {} : { actual }),
+  };
 }
 
 /** A time of the job as people write it: on the clock where the start is known. */

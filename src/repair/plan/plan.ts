@@ -1,5 +1,6 @@
 import type { Amount, Line, Time } from '../../quantity/index.js';
 import type { Reason, Verdict } from '../design/design.js';
+import type { Duration } from '../timeline/duration.js';
 import type { TimelineStep } from '../timeline/timeline.js';
 
 /** One step of the timeline in words: what to do, with what, the number that lets the crew go on and the one that stops it. */
@@ -38,10 +39,10 @@ export interface WorkPlan {
   readonly steps: readonly PlanStep[];
   /** Ids of the steps that set the return to service, in order. */
   readonly criticalPath: readonly string[];
-  /** Steps whose time nobody has stated. */
+  /** Steps whose time is not known; each says why. */
   readonly withoutTime: readonly string[];
-  /** From the start of the job; not before, as long as a step has no time. */
-  readonly earliestReturn?: Time;
+  /** From the start of the job; not known as long as the time of a step is not, or where there is no design. */
+  readonly earliestReturn: Duration;
   /** Entered hours and waits that contradict each other, and what the design says about today. */
   readonly alerts: readonly Line[];
   readonly materials: readonly StockItem[];

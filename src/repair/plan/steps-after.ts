@@ -1,6 +1,7 @@
 import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
+import { isBeyondRepair } from '../acceptance/pressure-test.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
@@ -44,7 +45,7 @@ function pressureTest(facts: PlanFacts): StepWords {
   const { pressureTest: test } = acceptance;
   const pressure = exactly('test pressure', 'gauge pressure', test.pressure);
   const hold = roundedUp('hold', 'time', test.hold);
-  if (test.medium === 'none' || test.medium === 'not stated') {
+  if (test.medium === 'none' || (test.medium === 'not stated' && !isBeyondRepair(test))) {
     const why =
       test.instead ??
       'The case does not say whether the line is tested: the owner decides. The level would be {0} for {1}.';
@@ -61,6 +62,19 @@ function pressureTest(facts: PlanFacts): StepWords {
       stops: [line('Any leak at the repair: release the pressure.')],
       call: 'the owner of the line',
       signs: 'owner and inspector',
+    };
+  }
+  if (isBeyondRepair(test)) {
+    return {
+      id: 'pressure-test',
+      title: 'STOP: no pressure test at the level of the design',
+      does: [line('Nobody raises the line to {0}.', pressure)],
+      goes: [line('The designer has laid down another ply or a lower level, in writing, and the plan is made anew.')],
+      stops: [
+        line('More than {0} in the line at any time.', roundedDown('resistance', 'gauge pressure', test.resistance)),
+      ],
+      call: 'the designer and the owner of the line',
+      signs: 'nobody may sign yet',
     };
   }
   return {
@@ -141,7 +155,9 @@ function handBack({ acceptance, case: repairCase }: PlanFacts): StepWords {
       line('Put the record into the file of the line; the owner sets the day of the next inspection.'),
     ],
     goes: [
-      line('Every hold point above is signed: steel, gate, no print, hardness, inspection, pressure test.'),
+      line(
+        'Every hold point above is signed: steel, gate, no print, steel before the wrap, hardness, inspection, pressure test.',
+      ),
       line(
         'At most {0} and {1}.',
         roundedDown('design pressure', 'gauge pressure', service.designPressure),

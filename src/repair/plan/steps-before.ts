@@ -3,21 +3,23 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { PlanFacts } from './facts.js';
 import type { StepWords } from './step-words.js';
-import { gate, steel } from './steps-steel.js';
+import { gate, steel, steelAgain } from './steps-steel.js';
 
 /** What comes before any resin: permit, things to bring, survey, steel, gate. */
 export function stepsBefore(facts: PlanFacts): StepWords[] {
-  return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts)];
+  return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts), steelAgain(facts)];
 }
 
 function permit(facts: PlanFacts): StepWords {
   const { case: repairCase, seal } = facts;
   const { service } = repairCase;
   const { line: state } = facts;
-  const live = roundedDown('line pressure', 'gauge pressure', state.pressure);
+  const live = exactly('line pressure', 'gauge pressure', state.pressure);
   const jet = seal?.jet;
   const does: Line[] = [
-    line('Hold the permit. Isolate the line, lock and tag it, lower the pressure, drain or vent to a safe place.'),
+    state.pressure === 0
+      ? line('Hold the permit. Isolate the line, lock and tag it, lower the pressure, drain or vent to a safe place.')
+      : line('LINE STAYS UNDER PRESSURE, {0}. Hold the permit for work on a live line.', live),
     line(`Contents: ${service.contents}, ${service.phase}; hazards: ${service.hazards.join(', ') || 'none found'}.`),
     line('Gloves, long sleeves, eye protection; keep others out of the area.'),
   ];

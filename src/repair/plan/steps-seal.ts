@@ -13,12 +13,13 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
+  const pad = roundedUp('pad', 'length', seal.padDiameter);
   const does: Line[] = [
     line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
     line(
       `Knead the putty (${putty.name}) and press a pad {0} across over the hole, sheet on it, ${band.count === 1 ? 'band over it' : `${band.count} bands side by side`}.`,
-      roundedUp('pad', 'length', seal.padDiameter),
+      pad,
     ),
   ];
   if (seal.torque !== undefined)
@@ -28,6 +29,21 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
       ? []
       : [line('Press it on within {0} of kneading.', roundedDown('working time', 'time', times.workingTime))];
   return [
+    {
+      id: 'rough-cleaning',
+      title: 'Clean roughly for the seal',
+      does: [
+        line(
+          'By hand, with scraper and brush, take off loose rust, paint, oil and dirt where pad, sheet and bands will lie.',
+        ),
+        line('At least {0} across at the hole: no hammer, no power tool, nothing pushed into it.', pad),
+        line('Dry it with cloths as far as the leak lets you.'),
+      ],
+      goes: [line('Pad, sheet and bands will lie on firm metal, without flakes.')],
+      stops: [line('Wall that gives under the scraper, a hole that grows, a second leak.')],
+      call: 'the designer; on a leak that grows the area authority',
+      signs: 'foreman',
+    },
     {
       id: 'seal',
       title: 'Seal the leak',

@@ -3,13 +3,15 @@ import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/in
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
 import { coldestForCure } from '../site/coldest-for-cure.js';
+import { leastOf } from '../timeline/duration.js';
+import { stepAt } from '../timeline/timeline.js';
 import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepWords {
-  const { site, wrap, extent, case: repairCase } = facts;
+  const { site, wrap, extent, seal, case: repairCase } = facts;
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const from = {
     qualification: 'as the system was qualified',
@@ -29,6 +31,9 @@ export function steel(facts: PlanFacts): StepWords {
         profile,
       ),
       line('At thin wall and at the hole work by hand and gently: blasting can break through.'),
+      ...(seal === undefined
+        ? []
+        : [line('Work round the seal: putty, sheet and bands hold the pressure, nobody touches them.')]),
     ],
     practice: [
       line('Hand and power tools reach St 2 or St 3 and leave no profile by themselves: roughen and measure.'),
@@ -54,6 +59,59 @@ export function steel(facts: PlanFacts): StepWords {
   };
 }
 
+/** Bare steel that stood while the filler cured: prepared anew, or looked at once more. */
+export function steelAgain(facts: PlanFacts): StepWords {
+  const { site, timeline } = facts;
+  const age = practice.openTime.value;
+  const isOrdered = stepAt(timeline, 'surface-again')?.duration.known !== true;
+  const profile = roundedUp('profile', 'length', site.requiredProfile);
+  const open = roundedDown('open time', 'time', age);
+  return {
+    id: 'surface-again',
+    title: isOrdered ? 'Prepare the bare steel again' : 'Look at the bare steel again',
+    does: [
+      isOrdered
+        ? line(
+            `The bare steel on both sides of the filler is older than {0}: prepare it again, ${site.requiredGrade}, profile {1} or more.`,
+            open,
+            profile,
+          )
+        : line('Bare steel older than {0}, or with any bloom of rust, is prepared again.', open),
+      line('Blow off the dust, wipe the filler with it; touch both with clean gloves only.'),
+      line('Read air, humidity and the steel at its coldest place again, as at the gate.'),
+    ],
+    goes: [
+      line(
+        `${site.requiredGrade} by the comparison pictures, profile {0} or more, no rust bloom, no dust, no oil.`,
+        profile,
+      ),
+      line('The readings keep what the gate asks for.'),
+    ],
+    stops: [line('Rust bloom, a wet or sweating pipe, a reading that the gate would not let pass.')],
+    call: 'the inspector; for a shelter or another hour the designer',
+    signs: 'surface inspector',
+  };
+}
+
+/** How long the forecast keeps what the gate asks for, and what is not counted in that. */
+function forecastLines({ site: { holdTime }, timeline: { steps } }: PlanFacts): Line[] {
+  const time = roundedUp('time', 'time', leastOf(holdTime));
+  const lines = [
+    holdTime.known
+      ? line('The forecast keeps all this for {0}, to the end of the cure.', time)
+      : line(`The forecast keeps all this to the end of the cure, longer than {0}: ${holdTime.because}.`, time),
+  ];
+  const counted = steps.slice(
+    steps.findIndex(({ id }) => id === 'gate'),
+    steps.findIndex(({ id }) => id === 'cure'),
+  );
+  for (const { id, duration } of counted) {
+    if (!duration.known && duration.atLeast === undefined)
+      lines.push(line(`Not counted in it, and to be added: the time of "${id}"; ${duration.because}.`));
+  }
+  return lines;
+}
+
 /** Whether resin may be opened now. */
 export function gate(facts: PlanFacts): StepWords {
   const { site, case: repairCase } = facts;
@@ -65,7 +123,7 @@ export function gate(facts: PlanFacts): StepWords {
   if (site.steelNeeded !== undefined && site.dewPoint !== undefined) {
     goes.push(
       line(
-        `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point after the errors of the instruments. With the air of the case (dew point {1}) it has to read {2} or more.`,
+        `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point after the errors of the instruments. With the air of that hour (dew point {1}) it has to read {2} or more.`,
         exactly('margin', 'temperature difference', practice.dewPointMargin.value),
         exactly('dew point', 'temperature', site.dewPoint),
         roundedUp('steel', 'temperature', site.steelNeeded),
@@ -82,8 +140,7 @@ export function gate(facts: PlanFacts): StepWords {
       roundedUp('steel', 'temperature', leastReading),
     ),
   );
-  if (site.holdTime !== undefined)
-    goes.push(line('The forecast keeps all this for {0}.', roundedUp('time', 'time', site.holdTime)));
+  goes.push(...forecastLines(facts));
   const against = site.reasons.filter(({ decision }) => decision !== 'go');
   return {
     id: 'gate',
@@ -92,7 +149,7 @@ export function gate(facts: PlanFacts): StepWords {
       line(
         'Read air, humidity and the steel at its coldest place. Read again at each batch and when the weather turns.',
       ),
-      line(`The case as given says: ${site.decision.toUpperCase()}.`),
+      line(`By the readings and the forecast of the case: ${site.decision.toUpperCase()}.`),
       ...against.map(({ check, because }) => saidIn(because, (text) => `${sentence(check)}: ${text}.`)),
     ],
     goes,

@@ -10,7 +10,7 @@ import { remedyLines, timeLines } from './wrap-times.js';
 
 /** Passes, rolls and batches of the wrap. */
 export function wrapStep(facts: PlanFacts): StepWords {
-  const { wrap, resinMix, cures, found, laminate } = facts;
+  const { wrap, resinMix, found, laminate } = facts;
   const length = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
   return {
     id: 'wrap',
@@ -19,7 +19,7 @@ export function wrapStep(facts: PlanFacts): StepWords {
     uses:
       resinMix === undefined
         ? [line(`{0} of ${wrap.form}.`, exactly(`${wrap.form} length`, 'length', length))]
-        : batchLines(resinMix, cures.laminate.workingTime),
+        : batchLines(resinMix, facts.rolls.allowedTime),
     practice: practiceLines(facts),
     goes: [
       ...timeLines(facts),

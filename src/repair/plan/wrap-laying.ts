@@ -19,7 +19,13 @@ export function layingLines(facts: PlanFacts): Line[] {
   ];
   const { crew, resin } = repairCase;
   if (crew !== undefined && crew.crews > 1) {
-    lines.push(line(`${crew.crews} crews side by side: each roll is cut to as many lengths.`));
+    lines.push(
+      line(
+        wrap.form === 'tape'
+          ? 'One crew lays the tape: a helix is never divided. The others mix, soak and hand on.'
+          : `${crew.crews} crews side by side, each on bands of its own.`,
+      ),
+    );
   }
   if (crew?.soakTime !== undefined && crew.soakTime > 0) {
     lines.push(line('Soak each roll for {0}.', exactly('soaking', 'time', crew.soakTime)));

@@ -4,17 +4,21 @@ import type { PlanFacts } from './facts.js';
 
 /** What has to be laid within one working time, and how long this crew takes for it. */
 export function timeLines({ rolls }: PlanFacts): Line[] {
-  const { charge, chargeTime, workingTime, chargeLength } = rolls;
-  if (workingTime === undefined) return [];
-  const limit = roundedDown('working time', 'time', workingTime);
+  const { charge, chargeTime, allowedTime, chargeLength } = rolls;
+  if (allowedTime === undefined) return [];
+  const limit = roundedDown('time to lay', 'time', allowedTime);
   const length = exactly(`${charge} length`, 'length', chargeLength);
   if (chargeTime === undefined)
     return [
-      line(`Each ${charge}, {0} long, laid within {1}. The case states no crew: try how long it takes.`, length, limit),
+      line(
+        `Each ${charge}, {0} long, laid within {1}, from the first contact of resin and hardener to the last turn. The case states no crew: try how long it takes.`,
+        length,
+        limit,
+      ),
     ];
   return [
     line(
-      `Each ${charge}, {0} long, laid within {1}; this crew takes {2}.`,
+      `Each ${charge}, {0} long, laid within {1}, from the first contact of resin and hardener to the last turn; this crew takes {2}.`,
       length,
       limit,
       roundedUp('laying', 'time', chargeTime),
@@ -34,8 +38,6 @@ export function remedyLines({ rolls }: PlanFacts): Line[] {
         roundedDown(`${charge} length`, 'length', remedies.longestCharge),
       ),
     );
-  if (remedies?.crews !== undefined)
-    ways.push(line('What helps: {0} crews side by side.', exactly('crews', 'count', remedies.crews)));
   if (remedies?.coolerThan !== undefined)
     ways.push(
       line('What helps: steel and air at {0} or cooler.', roundedDown('steel', 'temperature', remedies.coolerThan)),
@@ -45,5 +47,5 @@ export function remedyLines({ rolls }: PlanFacts): Line[] {
       line('What helps: which the forecast has {0} after the start.', exactly('hour', 'time', remedies.coolerHour)),
     );
   const none = ways.length === 0 ? ' nothing that can be computed helps: ask the maker for a slower system.' : '';
-  return [line(`DOES NOT FIT: a ${charge} gels before it is laid.${none}`), ...ways];
+  return [line(`DOES NOT FIT: a ${charge} may gel before it is laid.${none}`), ...ways];
 }

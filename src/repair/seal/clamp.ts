@@ -13,7 +13,7 @@ import {
 import type { Seal } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warnCrew } from '../job/workbook.js';
 import { type Fastened, tighten } from './fastener.js';
 import type { PadPart } from './pad.js';
 
@@ -52,8 +52,9 @@ export function clampPad(
   const { forming } = step(recorder, 'seal/backing-sheet', backingSheet, bent);
   if (backingSheetOutsidePractice(bent)) {
     const [thinnest, thickest] = sealPractice.sheetThickness;
-    warn(
+    warnCrew(
       work,
+      'seal',
       line(
         'The backing sheet is thinner or thicker than the trade uses ({0} to {1} of stainless steel).',
         exactly('thinnest sheet thickness', 'length', thinnest),

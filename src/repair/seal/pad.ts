@@ -12,7 +12,7 @@ import {
 import type { Seal } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warnCrew } from '../job/workbook.js';
 
 /** The pad, with what both the clamping and its limits rest on. */
 export type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
@@ -28,8 +28,9 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
   const input = { holeDiameter, multiple, multipleOf, margin };
   const pad = step(recorder, 'seal/pad-size', padSize, input);
   if (padSizeBelowPractice(input))
-    warn(
+    warnCrew(
       work,
+      'seal',
       line(
         'The pad is smaller than the trade makes it: {0} times the size of the hole and {1} beyond it on every side.',
         exactly('pad over hole', 'number', sealPractice.padMultiple),
@@ -39,7 +40,7 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
   const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
   if (padHalfAngleBelowPractice(half)) {
     const least = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
-    warn(work, line('The pipe is smaller than banded seals are used on ({0}).', least));
+    warnCrew(work, 'seal', line('The pipe is smaller than banded seals are used on ({0}).', least));
   }
   return {
     padDiameter: pad.diameter,

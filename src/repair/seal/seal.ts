@@ -4,7 +4,7 @@ import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { checkByHand } from './by-hand.js';
 import { clampPad } from './clamp.js';
 import { describeJet } from './jet.js';
@@ -18,7 +18,15 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   heading(work.recorder, 'Leak seal');
   const linePressure = pressureAtWork(line);
   if (seal === undefined) {
-    if (linePressure === 0 || defect.kind !== 'through-wall hole') return 'none';
+    if (defect.kind !== 'through-wall hole') return 'none';
+    if (linePressure === 0) {
+      warnCrew(
+        work,
+        'permit',
+        'Nothing seals the leak: the line has to be empty, dry, isolated and vented before anyone touches it, and stays so until the laminate has cured.',
+      );
+      return 'none';
+    }
     need(
       work,
       'seal',

@@ -1,5 +1,5 @@
 import { isCalculationError, step } from '../../formula/index.js';
-import { type Ratio, roundedUp, type Time } from '../../quantity/index.js';
+import { exactly, type Ratio, roundedUp, type Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import {
   dewPoint,
@@ -13,6 +13,7 @@ import type { Site } from '../case/case.js';
 import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import { refusalLine } from '../job/refusal-line.js';
 import type { Workbook } from '../job/workbook.js';
+import { type Duration, leastOf } from '../timeline/duration.js';
 import { coldestForCure } from './coldest-for-cure.js';
 import { asSiteReason } from './reason.js';
 
@@ -27,9 +28,9 @@ export interface Climate {
 }
 
 /** Readings that the dew-point equation does not reach are no reason to drop the design: they are read again. */
-export function judgeClimate(work: Workbook, holdTime: Time): Climate {
+export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration): Climate {
   try {
-    return readClimate(work, holdTime);
+    return readClimate(work, gate, holdTime);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const because = refusalLine('the climate cannot be judged', error);
@@ -38,9 +39,13 @@ export function judgeClimate(work: Workbook, holdTime: Time): Climate {
   }
 }
 
-function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time): Climate {
+function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, holdTime: Duration): Climate {
   const { site } = repairCase;
-  const { pipeTemperature: steelTemperature, airTemperature, relativeHumidity: humidity, instruments } = site;
+  const hours = hoursFrom(site, gateAt);
+  const [atGate] = hours;
+  if (atGate === undefined) return { reasons: [gateBeyondForecast(gateAt)] };
+  const { steelTemperature, airTemperature, humidity } = atGate;
+  const { instruments } = site;
   const [temperatureError, humidityError] = [instruments?.temperatureError, instruments?.humidityError];
   const margin = step(recorder, 'site/steel-margin', steelMargin, {
     steelTemperature,
@@ -55,8 +60,8 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time): 
   const atSteel = step(recorder, 'site/humidity-at-steel', humidityAtSteel, { steelTemperature, dewPoint: dew });
   const hasForecast = site.forecast !== undefined;
   const gate = weatherGate({
-    forecast: hoursOf(site),
-    holdTime: hasForecast ? holdTime : (0 as Time),
+    forecast: hours,
+    holdTime: hasForecast ? leastOf(holdTime) : (0 as Time),
     minimumTemperature: coldestForCure(repairCase),
     requiredMargin: practice.dewPointMargin.value,
     humidityLimit: practice.highestHumidity.value,
@@ -66,7 +71,8 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time): 
     humidityError,
   });
   const reasons = gate.reasons.map(asSiteReason);
-  if (!hasForecast) reasons.push(noForecast(holdTime));
+  if (!hasForecast) reasons.push(noForecast(leastOf(holdTime)));
+  if (!holdTime.known) reasons.push(cureBeyondForecast(holdTime.because));
   const read = {
     dewPoint: dew,
     highestDewPoint: margin.highestPoint,
@@ -76,7 +82,27 @@ function readClimate({ recorder, case: repairCase }: Workbook, holdTime: Time): 
     isFrost: margin.isFrost,
   };
   const { earliestStart } = gate;
-  return { reasons, read: earliestStart === undefined ? read : { ...read, earliestStart } };
+  const knowsStart = earliestStart !== undefined && holdTime.known;
+  return { reasons, read: knowsStart ? { ...read, earliestStart } : read };
+}
+
+function gateBeyondForecast(gate: Time): SiteReason {
+  return {
+    check: 'forecast',
+    decision: 'wait',
+    found: exactly('hour of the gate', 'time', gate),
+    because: { text: 'the gate stands beyond the end of the forecast' },
+    change: { text: 'a forecast that reaches from the gate to the end of the cure' },
+  };
+}
+
+function cureBeyondForecast(because: string): SiteReason {
+  return {
+    check: 'forecast to the end of the cure',
+    decision: 'wait',
+    because: { text: `how long the climate has to hold is not known: ${because}` },
+    change: { text: 'a forecast that reaches further, or warmer steel' },
+  };
 }
 
 function noForecast(holdTime: Time): SiteReason {
@@ -89,7 +115,9 @@ function noForecast(holdTime: Time): SiteReason {
   };
 }
 
-function hoursOf({ airTemperature, relativeHumidity, pipeTemperature, forecast = [] }: Site): WeatherHour[] {
+/** The hours that the gate looks at, from where it stands on the forecast of the case. */
+function hoursFrom(site: Site, gate: Time): WeatherHour[] {
+  const { airTemperature, relativeHumidity, pipeTemperature, forecast = [] } = site;
   return weatherHours(
     { airTemperature, humidity: relativeHumidity, steelTemperature: pipeTemperature },
     forecast.map((each) => ({
@@ -98,5 +126,6 @@ function hoursOf({ airTemperature, relativeHumidity, pipeTemperature, forecast =
       humidity: each.relativeHumidity,
       steelTemperature: each.pipeTemperature,
     })),
+    gate,
   );
 }

@@ -1,9 +1,11 @@
 import { heading, step } from '../../formula/index.js';
+import { fromFirstStart } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import { elapsedTime, hardest } from '../../site/index.js';
 import type { AsFound } from '../design/design.js';
 import type { SiteDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
+import type { Duration } from '../timeline/duration.js';
 import { endOf, type Timeline } from '../timeline/timeline.js';
 import { judgeClimate } from './climate.js';
 import { decisionOf } from './reason.js';
@@ -13,12 +15,13 @@ import { requiredSurface, steelReasons } from './surface.js';
  * Whether work may start at the pipe, by the readings and the forecast of the case. The crew reads again on the day: the
  * answer is a hold point of the plan and changes nothing in the design.
  */
-export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound; timeline: Timeline }): SiteDesign {
+export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }: SiteDemand): SiteDesign {
   heading(work.recorder, 'Site');
   const holdTime = holdTimeOf(work, timeline);
+  const gate = fromFirstStart(late, endOf(timeline, 'gate'));
   const required = requiredSurface(work.case, found.throughWall);
   const steelAgainst = steelReasons(work.case.site, required);
-  const climate = judgeClimate(work, holdTime);
+  const climate = judgeClimate(work, gate, holdTime);
   const [weather, steel] = [decisionOf(climate.reasons), decisionOf(steelAgainst)];
   return {
     decision: hardest([weather, steel]),
@@ -31,9 +34,22 @@ export function judgeSite(work: Workbook, { found, timeline }: { found: AsFound;
   };
 }
 
+/** What stands on the hours: when the gate stands, and how long what follows it takes. */
+export interface SiteDemand {
+  readonly found: AsFound;
+  readonly timeline: Timeline;
+  /** How much later than the forecast the timeline starts. */
+  readonly late?: Time | undefined;
+}
+
 /** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
-function holdTimeOf({ recorder }: Workbook, hours: Timeline): Time {
+function holdTimeOf({ recorder }: Workbook, hours: Timeline): Duration {
   const from = endOf(hours, 'gate');
-  const to = endOf(hours, 'cure');
-  return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
+  // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
+  const to = Math.max(from, endOf(hours, 'cure')) as Time;
+  const time = step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
+  for (const { takes, duration } of hours.steps) {
+    if ('cure' in takes && !duration.known) return { known: false, because: duration.because, atLeast: time };
+  }
+  return { known: true, time };
 }

@@ -1,4 +1,10 @@
-import { type CureMechanism, cureWaitOverHistory, historyFrom, type TemperatureStep } from '../../cure/index.js';
+import {
+  type CureMechanism,
+  cureWaitOverHistory,
+  historyDuration,
+  historyFrom,
+  type TemperatureStep,
+} from '../../cure/index.js';
 import { isCalculationError, type Recorder, step } from '../../formula/index.js';
 import type { ActivationEnergy, Temperature, Time } from '../../quantity/index.js';
 import type { CureUse, Duration } from './duration.js';
@@ -58,8 +64,10 @@ export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, rec
     const { wait } = step(recorder, 'cure/cure-wait-over-history', cureWaitOverHistory, input, use);
     return { known: true, time: wait };
   } catch (error) {
-    if (isCalculationError(error) && error.code === 'no-solution') return { known: false, because: HISTORY_ENDS };
-    throw error;
+    if (!isCalculationError(error) || error.code !== 'no-solution') throw error;
+    // It surely outlasts the history: counting nothing would bring back earlier what is laid later.
+    const atLeast = step(recorder, 'cure/history-duration', historyDuration, { steps }, use);
+    return { known: false, because: HISTORY_ENDS, atLeast };
   }
 }
 

@@ -1,7 +1,8 @@
 import type { Time } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { CureDesigns } from '../design/design.js';
 import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
-import type { Duration } from './duration.js';
+import { type Duration, notStated } from './duration.js';
 import type { JobStep, StepId } from './timeline.js';
 
 /** What sets the steps of a job and their times. */
@@ -20,22 +21,32 @@ export function jobSteps({ seal, cures, rolls, acceptance, placing }: JobParts):
     { id: 'permit', sort: 'hold point', after: [], takes: notStated },
     { id: 'stock', sort: 'work', after: [], takes: notStated },
     { id: 'survey', sort: 'hold point', after: ['permit'], takes: notStated },
-    { id: 'surface', sort: 'hold point', after: ['survey'], takes: notStated },
-    { id: 'gate', sort: 'hold point', after: ['surface', 'stock'], takes: lasting(0 as Time) },
   ];
-  let ready: StepId = 'gate';
+  let ready: StepId = 'survey';
+  // No steel is prepared beside an open leak: it is sealed first, on metal that is only roughly cleaned.
   if (seal !== 'none' && cures.putty !== 'none') {
-    steps.push({ id: 'seal', sort: 'hold point', after: [ready], takes: notStated });
+    steps.push({ id: 'rough-cleaning', sort: 'work', after: [ready], takes: notStated });
+    steps.push({ id: 'seal', sort: 'hold point', after: ['rough-cleaning', 'stock'], takes: notStated });
     steps.push({ id: 'putty', sort: 'hold point', after: ['seal'], takes: { cure: 'putty' } });
     ready = 'putty';
   }
+  steps.push({ id: 'surface', sort: 'hold point', after: [ready], takes: notStated });
+  steps.push({ id: 'gate', sort: 'hold point', after: ['surface', 'stock'], takes: lasting(0 as Time) });
+  ready = 'gate';
   if (cures.filler !== 'none' && placing !== 'none') {
     steps.push({ id: 'filler', sort: 'work', after: [ready], takes: lasting(placing) });
     steps.push({ id: 'filler-wait', sort: 'hold point', after: ['filler'], takes: { cure: 'filler' } });
     ready = 'filler-wait';
   }
+  const again: JobStep['takes'] = { since: 'surface', goodFor: practice.openTime.value };
+  steps.push({ id: 'surface-again', sort: 'hold point', after: [ready], takes: again });
   const { wrapTime } = rolls;
-  steps.push({ id: 'wrap', sort: 'work', after: [ready], takes: wrapTime === undefined ? noCrew : lasting(wrapTime) });
+  steps.push({
+    id: 'wrap',
+    sort: 'work',
+    after: [ready, 'surface-again'],
+    takes: wrapTime === undefined ? noCrew : lasting(wrapTime),
+  });
   steps.push({ id: 'cure', sort: 'hold point', after: ['wrap'], takes: { cure: 'laminate' } });
   steps.push({ id: 'inspection', sort: 'hold point', after: ['cure'], takes: notStated });
   steps.push({ id: 'pressure-test', sort: 'hold point', after: ['inspection'], takes: testTime(acceptance) });
@@ -43,7 +54,6 @@ export function jobSteps({ seal, cures, rolls, acceptance, placing }: JobParts):
   return steps;
 }
 
-const notStated: Duration = { known: false, because: 'nobody has stated it' };
 const noCrew: Duration = { known: false, because: 'the case states no crew' };
 
 function lasting(time: Time): Duration {

@@ -10,11 +10,13 @@ import { practice } from '../../rules/index.js';
 import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
 import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
-import { need, type Workbook, warn } from '../job/workbook.js';
+import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
 import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
+import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
+import { stepsOf } from './steps-of.js';
 import { type Timeline, timeline } from './timeline.js';
 
 /** What the earlier stages say about the hours of the work. */
@@ -39,7 +41,7 @@ export function planTimeline(
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
-    warnOfHistory(work, cures[takes.cure], historyLeft(history, startsAt));
+    warnOfHistory(work, takes.cure, cures[takes.cure], historyLeft(history, startsAt));
     if (!duration.known) {
       historyTooShort(work, cures[takes.cure]);
       complete = false;
@@ -60,7 +62,12 @@ function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {
 }
 
 /** What a cure rests on over the hours that it really gets. */
-function warnOfHistory(work: Workbook, cure: CureDesign | 'none', steps: readonly TemperatureStep[]): void {
+function warnOfHistory(
+  work: Workbook,
+  use: CureUse,
+  cure: CureDesign | 'none',
+  steps: readonly TemperatureStep[],
+): void {
   if (cure === 'none' || cure.law.sort !== 'over the history' || steps.length === 0) return;
   const { material, law } = cure;
   const input = {
@@ -72,9 +79,14 @@ function warnOfHistory(work: Workbook, cure: CureDesign | 'none', steps: readonl
     testedFrom: law.testedFrom,
     testedTo: law.testedTo,
   };
-  if (cureWaitOverHistoryLeavesTestedSpan(input)) warn(work, outsideTestedSpan(`cure of ${material}`));
+  if (cureWaitOverHistoryLeavesTestedSpan(input))
+    warnCrew(work, stepsOf[use].wait, outsideTestedSpan(`cure of ${material}`));
   if (cureWaitOverHistoryHasUncreditedTime(input)) {
-    warn(work, `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`);
+    warnCrew(
+      work,
+      stepsOf[use].wait,
+      `Part of the temperature history is too cold for ${material} to cure: it counts nothing.`,
+    );
   }
 }
 

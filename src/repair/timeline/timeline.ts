@@ -1,21 +1,23 @@
 import { type Recorder, step } from '../../formula/index.js';
 import { type ClockTime, sinceStart } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
-import { type EnteredHour, type ScheduledStep, type StepLink, schedule } from '../../site/index.js';
+import { type EnteredHour, elapsedTime, type ScheduledStep, type StepLink, schedule } from '../../site/index.js';
 import { type Cures, waitOf } from './cure-law.js';
-import type { CureUse, Duration } from './duration.js';
+import { type CureUse, type Duration, leastOf, notStated } from './duration.js';
 
 /** The steps of a job; a job without a leak or a filler leaves some out. */
 export type StepId =
   | 'permit'
   | 'stock'
   | 'survey'
-  | 'surface'
-  | 'gate'
+  | 'rough-cleaning'
   | 'seal'
   | 'putty'
+  | 'surface'
+  | 'gate'
   | 'filler'
   | 'filler-wait'
+  | 'surface-again'
   | 'wrap'
   | 'cure'
   | 'inspection'
@@ -28,7 +30,13 @@ export interface JobStep {
   readonly sort: 'work' | 'hold point';
   /** Steps that have to be finished first. */
   readonly after: readonly StepId[];
-  readonly takes: Duration | { readonly cure: CureUse };
+  readonly takes: Duration | { readonly cure: CureUse } | Renewal;
+}
+
+/** What an earlier step leaves is good for so long; after that it is done again, and nobody knows how long that takes. */
+export interface Renewal {
+  readonly since: StepId;
+  readonly goodFor: Time;
 }
 
 /** A step in its place. */
@@ -36,7 +44,7 @@ export interface TimelineStep extends JobStep {
   /** From the start of the job. */
   readonly startsAt: Time;
   readonly endsAt: Time;
-  /** What is not known counts nothing, and what follows is then `not before`. */
+  /** What is not known counts as long as it surely takes, and what follows is then `not before`. */
   readonly duration: Duration;
   /** How much later the step may end without moving the return to service. */
   readonly slack: Time;
@@ -46,8 +54,8 @@ export interface TimelineStep extends JobStep {
 
 export interface Timeline {
   readonly steps: readonly TimelineStep[];
-  /** From the start of the job; not before, as long as a step has no time. */
-  readonly earliestReturn: Time;
+  /** From the start of the job; not known as long as the time of a step is not. */
+  readonly earliestReturn: Duration;
 }
 
 /** A job as it is planned: its steps, and what cures in them. */
@@ -80,43 +88,74 @@ export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): 
   const durations: Duration[] = [];
   for (const { id, after, takes } of steps) {
     for (const before of after) links.push({ step: id, after: before });
+    const rowsUntil = (): readonly Row[] => rowsOf([...timed, { name: id, duration: 0 as Time }], links, hours);
     const began = entered.began?.[id];
-    const startOf = (): Time => startOfLast([...timed, { name: id, duration: 0 as Time }], links, hours);
     if (began !== undefined && entered.start !== undefined) {
-      hours.push({ step: id, at: sinceStart(began, entered.start, startOf()) });
+      hours.push({ step: id, at: sinceStart(began, entered.start, startOfLast(rowsUntil())) });
     }
-    const own = 'cure' in takes ? waitOf(job, takes.cure, startOf(), recorder) : takes;
-    const duration = notShorter(own, entered.durations?.[id]);
+    const duration = withStated(takes, durationOf(job, takes, rowsUntil(), recorder), entered.durations?.[id]);
     durations.push(duration);
-    timed.push({ name: id, duration: duration.known ? duration.time : (0 as Time) });
+    timed.push({ name: id, duration: leastOf(duration) });
   }
   const entries = hours.length === 0 ? undefined : hours;
   const { end, rows } = step(recorder, 'site/schedule', schedule, { steps: timed, links, entered: entries });
   return {
     steps: rows.map((row, index) => placed(steps[index] as JobStep, row, durations[index] as Duration)),
-    earliestReturn: end,
+    earliestReturn: returnAt(end, steps, durations),
   };
 }
 
-type Row = Pick<TimelineStep, 'startsAt' | 'endsAt' | 'slack' | 'critical'>;
+type Row = Pick<TimelineStep, 'startsAt' | 'endsAt' | 'slack' | 'critical'> & { readonly name: string };
 
 function placed({ id, sort, after, takes }: JobStep, row: Row, duration: Duration): TimelineStep {
   const { startsAt, endsAt, slack, critical } = row;
   return { id, sort, after, takes, startsAt, endsAt, duration, slack, critical };
 }
 
-/** When the last step begins, by all that stand before it. */
-function startOfLast(
-  steps: readonly ScheduledStep[],
-  links: readonly StepLink[],
-  entered: readonly EnteredHour[],
-): Time {
-  return schedule({ steps, links, entered }).rows.at(-1)?.startsAt ?? (0 as Time);
+function rowsOf(steps: readonly ScheduledStep[], links: readonly StepLink[], entered: readonly EnteredHour[]) {
+  return schedule({ steps, links, entered }).rows;
 }
 
-function notShorter(own: Duration, stated: Time | undefined): Duration {
+/** When the last step begins, by all that stand before it. */
+function startOfLast(rows: readonly Row[]): Time {
+  return rows.at(-1)?.startsAt ?? (0 as Time);
+}
+
+/** How long the last step takes, by the hour at which it begins. */
+function durationOf(cures: Cures, takes: JobStep['takes'], rows: readonly Row[], recorder?: Recorder): Duration {
+  if ('cure' in takes) return waitOf(cures, takes.cure, startOfLast(rows), recorder);
+  return 'since' in takes ? renewalAt(takes, rows, recorder) : takes;
+}
+
+/** Nothing while what the earlier step left is still good. */
+function renewalAt({ since, goodFor }: Renewal, rows: readonly Row[], recorder?: Recorder): Duration {
+  const nothing: Duration = { known: true, time: 0 as Time };
+  const from = rows.find(({ name }) => name === since)?.endsAt;
+  const to = startOfLast(rows);
+  if (from === undefined || to < from) return nothing;
+  return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, since) > goodFor ? notStated : nothing;
+}
+
+/** A stated time fills a gap or adds to a wait; it tells nobody how long a wait is that runs past the forecast. */
+function withStated(takes: JobStep['takes'], own: Duration, stated: Time | undefined): Duration {
   if (stated === undefined) return own;
-  return { known: true, time: own.known ? (Math.max(stated, own.time) as Time) : stated };
+  const least = Math.max(stated, leastOf(own)) as Time;
+  if (own.known || !('cure' in takes)) return { known: true, time: least };
+  return { known: false, because: own.because, atLeast: least };
+}
+
+/** Known when every step is; else for each reason the steps that it holds of. */
+function returnAt(end: Time, steps: readonly JobStep[], durations: readonly Duration[]): Duration {
+  const open = new Map<string, string[]>();
+  for (const [index, duration] of durations.entries()) {
+    if (duration.known) continue;
+    const ids = open.get(duration.because) ?? [];
+    ids.push(steps[index]?.id ?? '');
+    open.set(duration.because, ids);
+  }
+  if (open.size === 0) return { known: true, time: end };
+  const because = [...open].map(([reason, ids]) => `${ids.join(', ')}: ${reason}`).join('; ');
+  return { known: false, because, atLeast: end };
 }
 
 /** A step of a timeline; a job without a seal or a filler has no steps of theirs. */
@@ -125,7 +164,7 @@ export function stepAt({ steps }: Timeline, id: StepId): TimelineStep | undefine
 }
 
 /** When a step that every job has ends. */
-export function endOf(hours: Timeline, id: 'gate' | 'cure'): Time {
+export function endOf(hours: Timeline, id: 'surface' | 'gate' | 'cure'): Time {
   const step = stepAt(hours, id);
   if (step === undefined) throw new Error(`the timeline has no step "${id}": a fault of this library`);
   return step.endsAt;

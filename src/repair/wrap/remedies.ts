@@ -1,19 +1,20 @@
-import { firstCoolHour, warmestForWorkingTime } from '../../cure/index.js';
+import { firstCoolHour, highestReading, warmestForWorkingTime } from '../../cure/index.js';
 import { step } from '../../formula/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { crewsForCharge, longestCharge } from '../../wrap/index.js';
+import { longestCharge, timeToLay } from '../../wrap/index.js';
 import type { Crew } from '../case/case.js';
 import type { RollRemedies } from '../design/design-work.js';
 import { trial, type Workbook } from '../job/workbook.js';
+import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import type { Charge } from './charge.js';
 
 /** What makes a charge fit its working time; what cannot is left out. */
 export function remediesFor(
   work: Workbook,
   crew: Crew,
-  { charge, chargeLength }: Charge,
-  { chargeTime, workingTime }: { readonly chargeTime: Time; readonly workingTime: Time },
+  { charge }: Charge,
+  { chargeTime, allowedTime }: { readonly chargeTime: Time; readonly allowedTime: Time },
 ): RollRemedies {
   const { recorder } = work;
   const soakTime = crew.soakTime ?? (0 as Time);
@@ -22,24 +23,14 @@ export function remediesFor(
   const remedies: { -readonly [K in keyof RollRemedies]: RollRemedies[K] } = {};
   const shorter = trial(work, 'shorter charge', () =>
     step(recorder, 'wrap/longest-charge', longestCharge, {
-      workingTime,
+      workingTime: allowedTime,
       mixingTime,
       soakTime,
       layingSpeed,
-      crews: crew.crews,
+      crews: 1,
     }),
   ).result;
   if (shorter !== undefined) remedies.longestCharge = shorter;
-  const crews = trial(work, 'more crews', () =>
-    step(recorder, 'wrap/crews-for-charge', crewsForCharge, {
-      chargeLength,
-      workingTime,
-      mixingTime,
-      soakTime,
-      layingSpeed,
-    }),
-  ).result;
-  if (crews !== undefined) remedies.crews = crews;
   const coolerThan = coolEnough(work, chargeTime);
   if (coolerThan === undefined) return remedies;
   remedies.coolerThan = coolerThan;
@@ -52,9 +43,13 @@ export function remediesFor(
 function coolEnough(work: Workbook, needed: Time): Temperature | undefined {
   const { cure } = work.case.laminate;
   if (cure.mechanism === 'moisture') return undefined;
-  return trial(work, 'cooler steel', () =>
+  // Of each working time only its share counts, of the maker's at the reference temperature as of every other.
+  const share = practice.shareOfWorkingTime.value;
+  const byMaker = { workingTime: cure.workingTime, share };
+  const time = step(work.recorder, 'wrap/time-to-lay', timeToLay, byMaker, 'at the reference temperature');
+  const warmest = trial(work, 'cooler steel', () =>
     step(work.recorder, 'cure/warmest-for-working-time', warmestForWorkingTime, {
-      time: cure.workingTime,
+      time,
       neededTime: needed,
       minimumTemperature: cure.minimumTemperature,
       mechanism: cure.mechanism,
@@ -64,6 +59,9 @@ function coolEnough(work: Workbook, needed: Time): Temperature | undefined {
       testedTo: cure.testedTo,
     }),
   ).result?.temperature;
+  if (warmest === undefined) return undefined;
+  const error = thermometerErrorOf(work.case.site);
+  return step(work.recorder, 'cure/highest-reading', highestReading, { warmest, error });
 }
 
 function firstHourAt(work: Workbook, limit: Temperature): Time | undefined {

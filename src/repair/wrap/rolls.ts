@@ -1,7 +1,7 @@
 import { heading, step } from '../../formula/index.js';
-import { line, roundedDown } from '../../quantity/index.js';
+import { exactly, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { wrapEnds } from '../../wrap/index.js';
+import { timeToLay, wrapEnds } from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
 import type {
   CureDesigns,
@@ -12,7 +12,7 @@ import type {
   TapeDesign,
 } from '../design/design.js';
 import type { RollsDesign } from '../design/design-work.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warn, warnCrew } from '../job/workbook.js';
 import { chargeOf, lengthOf } from './charge.js';
 import type { Laid } from './laid.js';
 import { layBands } from './lay-bands.js';
@@ -49,6 +49,8 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
   }
   const charge = chargeOf(work, wrap, mixes.laminateResin, laid.rolls);
   const { workingTime } = cures.laminate;
+  const share = practice.shareOfWorkingTime.value;
+  const allowedTime = step(work.recorder, 'wrap/time-to-lay', timeToLay, { workingTime, share }, 'laying');
   const rolls: { -readonly [K in keyof RollsDesign]: RollsDesign[K] } = {
     start: ends.start,
     end: ends.end,
@@ -59,6 +61,7 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
     charge: charge.charge,
     chargeLength: charge.chargeLength,
     workingTime,
+    allowedTime,
   };
   const { crew } = work.case;
   if (crew === undefined) return rolls;
@@ -67,23 +70,32 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
   const chargeTime = timeFor(
     work,
     crew,
-    { length: charge.chargeLength, soakings: 1, batches: charge.charge === 'batch' ? 1 : 0 },
+    { length: charge.chargeLength, soakings: 1, batches: charge.charge === 'batch' ? 1 : 0, crews: 1 },
     `one ${charge.charge}`,
   );
   rolls.chargeTime = chargeTime;
   rolls.wrapTime = timeFor(
     work,
     crew,
-    { length: lengthOf(wrap), soakings: Math.max(1, laid.rolls.length), batches },
+    {
+      length: lengthOf(wrap),
+      soakings: Math.max(1, laid.rolls.length),
+      batches,
+      crews: wrap.form === 'tape' ? 1 : crew.crews,
+    },
     'the whole wrap',
   );
-  rolls.fits = chargeTime <= workingTime;
+  rolls.fits = chargeTime <= allowedTime;
   if (rolls.fits) return rolls;
-  warn(
+  warnCrew(
     work,
-    `A ${charge.charge} takes longer to lay than its working time at this temperature: it gels before it lies. See the remedies in the plan.`,
+    'wrap',
+    line(
+      `A ${charge.charge} takes longer to lay than {0} of its working time at this temperature: it may gel before it lies. See the remedies in the plan.`,
+      exactly('share', 'ratio', share),
+    ),
   );
-  rolls.remedies = remediesFor(work, crew, charge, { chargeTime, workingTime });
+  rolls.remedies = remediesFor(work, crew, charge, { chargeTime, allowedTime });
   return rolls;
 }
 

@@ -11,10 +11,17 @@ interface Handled {
   readonly length: Length;
   readonly soakings: number;
   readonly batches: number;
+  /** One for a helix of tape and for every charge: neither is ever divided. */
+  readonly crews: number;
 }
 
 /** How long this crew takes for a length of tape or sheet. */
-export function timeFor(work: Workbook, crew: Crew, { length, soakings, batches }: Handled, purpose: string): Time {
+export function timeFor(
+  work: Workbook,
+  crew: Crew,
+  { length, soakings, batches, crews }: Handled,
+  purpose: string,
+): Time {
   return step(
     work.recorder,
     'wrap/laying-time',
@@ -22,7 +29,7 @@ export function timeFor(work: Workbook, crew: Crew, { length, soakings, batches 
     {
       length,
       layingSpeed: crew.layingSpeed,
-      crews: crew.crews,
+      crews,
       soakings,
       soakTime: crew.soakTime ?? (0 as Time),
       batches,
@@ -43,7 +50,7 @@ export function timedRolls(work: Workbook, crew: Crew, rolls: readonly RollDesig
         : timeFor(
             work,
             crew,
-            { length, soakings: 1, batches: 0 },
+            { length, soakings: 1, batches: 0, crews: 1 },
             before === undefined ? 'one roll or band' : 'the last roll',
           );
     before = { roll, length, endsInPass, endsAt, time };

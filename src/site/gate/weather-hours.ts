@@ -1,3 +1,4 @@
+import { lengthOf, stretchesFrom } from '../../numeric/stretches.js';
 import type { Time } from '../../quantity/index.js';
 import type { WeatherHour } from './weather-check.js';
 
@@ -7,17 +8,27 @@ export interface WeatherStretch extends Omit<WeatherHour, 'time'> {
 }
 
 /**
- * The hours at which a gate looks at a forecast given in stretches: the reading of now, then each stretch at its start and
- * a second before its end, so that what holds over a stretch is judged at both of its ends.
+ * The hours at which a gate looks at a forecast given in stretches: the hour of the gate itself, then each stretch at its
+ * start and a second before its end, so that what holds over a stretch is judged at both of its ends. The reading of now
+ * holds for the first stretch; a gate that stands later sees the forecast alone, and one beyond its end sees nothing.
  *
  * @param now       what is read at the pipe
  * @param stretches one after the other from now on
+ * @param from      hour of the gate, from now [s]
  */
-export function weatherHours(now: Omit<WeatherHour, 'time'>, stretches: readonly WeatherStretch[]): WeatherHour[] {
-  const hours: WeatherHour[] = [hourAt(0, now)];
-  let start = 0;
-  for (const stretch of stretches) {
-    if (start > 0) hours.push(hourAt(start, stretch));
+export function weatherHours(
+  now: Omit<WeatherHour, 'time'>,
+  stretches: readonly WeatherStretch[],
+  from = 0 as Time,
+): WeatherHour[] {
+  const left = stretchesFrom(stretches, from);
+  const [first] = left;
+  if (first === undefined && stretches.length > 0) return [];
+  const isRead = first === undefined || from < lengthOf(stretches.slice(0, 1));
+  const hours = [hourAt(from, isRead ? now : first)];
+  let start: number = from;
+  for (const stretch of left) {
+    if (start > from) hours.push(hourAt(start, stretch));
     // A stretch of less than two seconds is looked at in its middle: its end belongs to the next one.
     hours.push(hourAt(start + Math.max(stretch.duration - 1, stretch.duration / 2), stretch));
     start += stretch.duration;

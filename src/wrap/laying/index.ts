@@ -10,4 +10,5 @@ export * from './rolls-along-tape.js';
 export * from './sheet-bands.js';
 export * from './stagger.js';
 export * from './staggered-passes.js';
+export * from './time-to-lay.js';
 export * from './wrap-ends.js';

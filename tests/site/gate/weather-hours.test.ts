@@ -59,4 +59,24 @@ describe('the hours at which a gate looks at a forecast', () => {
       { seed: 20261128, numRuns: 300 },
     );
   });
+
+  it('begin at a later gate with the climate that is foreseen for it, and leave out what is past', () => {
+    fc.assert(
+      fc.property(stretches, fc.integer({ min: 0, max: 300_000 }), (list, from) => {
+        const [first, ...later] = weatherHours(now, list, from as Time);
+        const held = holding(list, from);
+        if (held === undefined && list.length > 0) {
+          expect(first).toBeUndefined();
+          return;
+        }
+        expect(first?.time).toBe(from);
+        expect(first?.steelTemperature).toBe((held === list[0] ? now : held)?.steelTemperature);
+        for (const { time, steelTemperature } of later) {
+          expect(time).toBeGreaterThan(from);
+          expect(steelTemperature).toBe(holding(list, time)?.steelTemperature);
+        }
+      }),
+      { seed: 20261128, numRuns: 300 },
+    );
+  });
 });

@@ -1,0 +1,51 @@
+import { decide, heading } from '../../formula/index.js';
+import type { CorrosionRate, GaugePressure } from '../../quantity/index.js';
+import type { RepairCase } from '../case/case.js';
+import type { LaminateDesign } from '../design/design.js';
+import { assessPipe } from '../found/as-found.js';
+import { open, stage } from '../job/stage.js';
+import { openWorkbook, type Workbook } from '../job/workbook.js';
+import { rateLaid } from '../laminate/rate-laid.js';
+import { checkLimits } from '../limits/limits.js';
+import { allowStrains } from '../limits/strains.js';
+
+/**
+ * The pressure that the laid laminate resists on the day of the test, by the lines that made the design: temperature
+ * factor and mismatch at the temperature of the test, the wall and the hole of today. Where they do not reach that day,
+ * what it resists at the end of its life is all that is known.
+ */
+export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign): GaugePressure {
+  const atEnd = laminate.resistance.value;
+  const today = caseOfToday(work.case);
+  // What the day says of its own, warnings and missing inputs, the design has said: only the pressure is asked for.
+  const silent = openWorkbook(today, {});
+  const found = stage(silent, 'pipe as found', {}, assessPipe);
+  const limits = stage(silent, 'limits of the repair', { found }, checkLimits);
+  heading(work.recorder, 'Pressure test: what the laid laminate resists on that day');
+  decide(
+    work.recorder,
+    'the lines of the design at the temperature of the pipe, with the wall and the hole of today',
+    'on the day of the test nothing has grown yet, and the pipe is as warm as it is read',
+  );
+  const shown = openWorkbook(today, {}, work.recorder);
+  const strains = stage(shown, 'allowable strain', { limits }, allowStrains);
+  if (found === open || strains === open) return atEnd;
+  const resistance = stage(shown, 'rating', {}, () =>
+    rateLaid(shown, found, strains, laminate.method, laminate.footprint, laminate.laidThickness),
+  );
+  return resistance === open ? atEnd : (resistance?.value ?? atEnd);
+}
+
+/** The case as it stands on the day: as warm as it is read, and nothing grown. */
+function caseOfToday(repairCase: RepairCase): RepairCase {
+  const { service, defect, site } = repairCase;
+  return {
+    ...repairCase,
+    service: { ...service, designTemperature: site.pipeTemperature, lowestTemperature: undefined },
+    defect: {
+      ...defect,
+      growth: { depth: 0 as CorrosionRate, length: 0 as CorrosionRate },
+      holeAtEndOfLife: undefined,
+    },
+  };
+}
