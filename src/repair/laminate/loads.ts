@@ -30,15 +30,10 @@ export interface AxialSection {
 /**
  * What every thickness method works on: the two free bodies, and what lies under the laminate.
  *
- * Diameter, force and strength of one equation should be of one section. Today some are not:
- * - sharing load, along the pipe: the force and P_s are of the pipe's diameter, the thickness is that of the diameter over
- *   the filler, and the resistance of the laid thickness goes back to the pipe's diameter: the thickness comes out too low;
- * - sharing load, round the pipe: P_s is that of the wall on the pipe's diameter, taken off a pressure that acts on the
- *   diameter over the filler: the wall counts for more than it carries there;
- * - substrate ignored, round the pipe: a push, and the end load where its relief is asked for, is the force of the pipe's
- *   diameter, spread over the circumference over the filler;
+ * Diameter, force and strength of one equation are of one section. Two lines stay on the circle of the pipe on purpose:
  * - substrate ignored and yielded, along the pipe: the laminate counts with the circumference of the pipe, though over the
- *   defect it lies on the filler: it is asked for more than that section needs.
+ *   defect it lies on the filler: it is asked for more than that section needs;
+ * - every line along the pipe: the end load is that of the outside diameter of the pipe, which closes it.
  */
 export interface ThicknessJob {
   readonly found: AsFound;
