@@ -145,6 +145,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',
   'laminate/relieving-force': 'pressure+ outsideDiameter+ axialForce+',
   'laminate/wrapped-diameter': 'outsideDiameter+ fillerThickness+',
+  'laminate/minor-poisson-ratio': 'hoopModulus- axialModulus+ poissonRatio+',
   'laminate/off-axis-modulus': 'alongModulus+ acrossModulus+ shearModulus+ poissonRatio+ angle~',
   'laminate/pipe-stress-at-strain': 'limitStress+ substrateModulus+ allowableStrain+',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',

@@ -5,6 +5,7 @@ import type { RepairCase } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
+import { pliesAsLaid } from './ply-moduli.js';
 
 /**
  * Half a ring of the wrapped pipe, cut along its axis: the pressure on the circle over the filler pulls it apart, the
@@ -42,23 +43,31 @@ export interface ThicknessJob {
   readonly axial: AxialSection;
 }
 
-/** Sets up the two sections. The moduli are the lower ones of test and design temperature, where both are given. */
-export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob {
+/**
+ * Sets up the two sections. The moduli are the lower ones of test and design temperature, where both are given, at the angle
+ * at which the ply lies; none where that angle or what it takes to judge it forbids the laminate.
+ */
+export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob | undefined {
   heading(work.recorder, 'Loads on the laminate');
   const { service, laminate } = work.case;
   const { hoopModulus, axialModulus, atDesignTemperature: hot } = laminate;
   const { outsideDiameter } = found;
+  const plies = pliesAsLaid(work, outsideDiameter, {
+    hoop: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+    axial: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+  });
+  if (plies === undefined) return undefined;
   return {
     found,
     strains,
     hoop: {
       diameter: overFiller(work, outsideDiameter),
-      modulus: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+      modulus: plies.hoop,
       strain: strains.hoop,
     },
     axial: {
       diameter: outsideDiameter,
-      modulus: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+      modulus: plies.axial,
       strain: strains.axial,
       force: forceAlong(work, outsideDiameter, service.designPressure, 'with the design pressure'),
       forceWithoutPressure: forceAlong(work, outsideDiameter, 0 as GaugePressure, 'while the line is without pressure'),
