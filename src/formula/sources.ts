@@ -148,6 +148,13 @@ export const sources = {
     year: 1989,
     reached: 'recalled',
   },
+  'kastner-1981': {
+    author: 'Kastner, W.; Röhrich, E.; Schmitt, W.; Steinbuch, R.',
+    title: 'Critical crack sizes in ductile piping',
+    year: 1981,
+    reached: 'recalled',
+    note: 'No page of it was seen; equation and attribution are recalled.',
+  },
   hearn: {
     author: 'Hearn, E. J.',
     title: 'Mechanics of Materials 1',

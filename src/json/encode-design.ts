@@ -91,6 +91,7 @@ const designKinds: KindsOf<DesignParts> = {
     wallAtEndOfLife: 'length',
     depthAtEndOfLife: 'length',
     lengthAtEndOfLife: 'length',
+    widthAtEndOfLife: 'length',
     holeAtEndOfLife: 'length',
     designHole: 'length',
     strength: { safePressure: 'gauge pressure', methods: { value: 'gauge pressure' } },

@@ -8,6 +8,7 @@ import * as resin from '../resin/index.js';
 import * as seal from '../seal/index.js';
 import * as site from '../site/index.js';
 import * as wrap from '../wrap/index.js';
+import { withKnownInputs } from './known-inputs.js';
 
 const rooms: readonly object[] = [mechanics, pipe, laminate, wrap, resin, cure, site, seal, acceptance];
 
@@ -18,10 +19,10 @@ function isFormula(value: unknown): value is AnyFormula {
 /** Every declared formula, room by room. A formula is listed by exporting its file from the index of its room. */
 export const formulas: readonly AnyFormula[] = rooms.flatMap((room) => Object.values(room).filter(isFormula));
 
-const byId = new Map(formulas.map((formula) => [formula.id, formula]));
+const byId = new Map(formulas.map((formula) => [formula.id, withKnownInputs(formula)]));
 const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown, formula]));
 
-/** The formula with this id, such as `pipe/hoop-stress`. */
+/** The formula with this id, such as `pipe/hoop-stress`; its function refuses inputs that are not declared. */
 export function formulaById(id: string): AnyFormula | undefined {
   return byId.get(id);
 }

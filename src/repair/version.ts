@@ -1,2 +1,2 @@
 /** Version of this library; a test holds it to package.json. */
-export const version = '0.1.0';
+export const version = '0.2.0';

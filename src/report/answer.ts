@@ -1,4 +1,4 @@
-import type { Amount, Kind } from '../quantity/index.js';
+import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
 import type { RepairCase } from '../repair/case/case.js';
 import type {
   AsFound,
@@ -10,6 +10,7 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import type { LineDesign } from '../repair/design/design-work.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
@@ -40,6 +41,21 @@ function wallState({ throughWall }: AsFound, { defect }: RepairCase): string {
 function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): string {
   if (method.startsWith('API 579')) return `by ${method}, by RSF against the pressure of the sound pipe`;
   return `by ${method}, safety factor ${show('number', 'safetyFactor', safetyFactor)}`;
+}
+
+/** The line while people work on it, and how much it may carry then. */
+function lineRows(line: LineDesign | undefined, show: Show, options: ChosenOptions): Row[] {
+  if (line === undefined) return [];
+  const { state, pressure, highestPressure, limitedBy } = line;
+  if (highestPressure === undefined) return [['Line during the work', state]];
+  const limit = roundedDown('highest pressure', 'gauge pressure', highestPressure);
+  return [
+    [
+      'Line during the work',
+      show('gauge pressure', 'pressure', pressure),
+      `${state}; at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`,
+    ],
+  ];
 }
 
 function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
@@ -186,6 +202,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
     ...cureRows(cures?.filler, waitAt('filler-wait'), show),
     ...cureRows(cures?.laminate, waitAt('cure'), show),
     ...cureRows(cures?.putty, waitAt('putty'), show),
+    ...lineRows(design.line, show, options),
     ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [

@@ -1,5 +1,6 @@
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';
+export { lineText } from './plan-amount.js';
 export { planHtml } from './plan-html.js';
 export { type PlanTextOptions, planText } from './plan-text.js';
 export { renderStep } from './render.js';

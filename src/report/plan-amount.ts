@@ -66,7 +66,7 @@ const UNITS: Readonly<Record<UnitSystem, Partial<Record<Kind, readonly (readonly
   },
 };
 
-/** A sentence of the plan with its amounts in units. */
+/** A sentence with its amounts in the units of packs and tools: of the plan, or a reason of the site, of acceptance, as built. */
 export function lineText(said: Line, system: UnitSystem): string {
   return written(said, (amount) => planAmountText(amount, system));
 }

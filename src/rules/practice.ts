@@ -201,6 +201,13 @@ export const practice = {
     tag: 'practice',
     because: 'what a checked contact thermometer reaches',
   },
+  leastSafetyFactor: {
+    name: 'safety factor on the failure pressure that is taken unasked',
+    kind: 'number',
+    value: 1.25,
+    tag: 'chosen',
+    because: 'what a damaged pipe keeps where the code of its line asks for less',
+  },
   wallReadingsApart: {
     name: 'how far two readings of one wall may lie apart',
     kind: 'length',

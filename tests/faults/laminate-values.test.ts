@@ -24,20 +24,23 @@ describe('the long-term strength', () => {
     expect(asked[0]).toBeCloseTo(thickness(60), 2);
   });
 
-  it.fails('is never the same at 60 degC as at 25, whatever the tests were', () => {
-    expect(millimetresAsked(at('60 degC'))).toBeGreaterThan(millimetresAsked(at('25 degC')) * 1.01);
+  it('is never the same at 60 degC as at 25, whatever the tests were', () => {
+    // Without the temperature of the tests nothing is designed at either.
+    expect([at('25 degC'), at('60 degC')].map(verdictOf)).toEqual(['needs input', 'needs input']);
+    for (const tests of [one, two])
+      expect(millimetresAsked(at('60 degC', tests))).toBeGreaterThan(millimetresAsked(at('25 degC', tests)) * 1.01);
   });
 
-  it.fails('carries the temperature of its tests', () => {
+  it('carries the temperature of its tests', () => {
     expect(asksFor(at('25 degC'), proposed.longTermTemperature)).toBe(true);
   });
 
-  it.fails('holds at the temperature of its tests, and is refused above it', () => {
+  it('holds at the temperature of its tests, and is refused above it', () => {
     const [inside, above] = [at('25 degC', one), at('60 degC', one)].map(verdictOf);
     expect([inside, above !== 'designed']).toEqual(['designed', true]);
   });
 
-  it.fails('is interpolated between two temperatures, and refused beyond', () => {
+  it('is interpolated between two temperatures, and refused beyond', () => {
     expect(millimetresAsked(at('45 degC', two))).toBeCloseTo(thickness(50), 2);
     expect(verdictOf(at('70 degC', two))).not.toBe('designed');
   });
@@ -55,12 +58,12 @@ describe('the column of the soft axial strain', () => {
     expect(axialStrain({ 'laminate.axialModulus': '12 GPa' })).toBeCloseTo(0.001, 12);
   });
 
-  it.fails('is taken where the axial modulus is at most half of the other once it is warm', () => {
+  it('is taken where the axial modulus is at most half of the other once it is warm', () => {
     // 14/24 cold, 8/20 warm.
     expect(axialStrain(warm('8 GPa'))).toBeCloseTo(0.001, 12);
   });
 
-  it.fails('is warned of within 5 per cent of the step', () => {
+  it('is warned of within 5 per cent of the step', () => {
     const near = withPaths(evenLoss, { 'laminate.axialModulus': '12.3 GPa' });
     expect(newWarnings(near, withPaths(evenLoss, { 'laminate.axialModulus': '14 GPa' }))).not.toEqual([]);
   });
@@ -111,13 +114,13 @@ describe('what is said of limits', () => {
     expect(verdicts).toEqual(['not repairable', 'not repairable']);
   });
 
-  it.fails('names the class that covers the pressure: class 2 to 20 bar, class 3 above', () => {
+  it('names the class that covers the pressure: class 2 to 20 bar, class 3 above', () => {
     expect(reasons('15 bar')).toContain('class 2');
     expect(reasons('60 bar')).toContain('class 3');
     expect(reasons('60 bar')).not.toContain('class 2');
   });
 
-  it.fails('gives the error of the plate modulus over a hole in its evidence: -2.5 to +6.2 %', () => {
+  it('gives the error of the plate modulus over a hole in its evidence: -2.5 to +6.2 %', () => {
     const evidence = JSON.stringify(formulaById('laminate/plate-modulus')?.evidence);
     expect(evidence).toContain('2.5');
     expect(evidence).toContain('6.2');

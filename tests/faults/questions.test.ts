@@ -119,7 +119,7 @@ describe('a live leak that is sealed by hand', () => {
 describe('a less conservative option', () => {
   const longTerm = { strength: '110 MPa', test: '1000 h survival' };
 
-  it.fails.each<[string, Paths]>([
+  it.each<[string, Paths]>([
     ['load shared with the pipe', { 'repair.method': 'substrate sharing load' }],
     ['a safety factor of 1', { assessment: { safetyFactor: 1 } }],
     ['the effective area', { 'assessment.method': 'effective area' }],

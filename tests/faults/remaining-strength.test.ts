@@ -24,21 +24,21 @@ describe('the safe pressure of a deep loss', () => {
     expect(bar('1.92 mm')).toBeLessThan(25);
   });
 
-  it.fails('is never higher where less wall is left', () => {
+  it('is never higher where less wall is left', () => {
     const walls = ['3', '2.5', '2', '1.95', '1.92', '1.91', '1.9', '1.85', '1.7', '1.5', '1.4', '1.31', '1.2', '1.1'];
     const pressures = walls.map((wall) => bar(`${wall} mm`));
     expect(pressures).toEqual(pressures.toSorted((a, b) => b - a));
   });
 
-  it.fails('does not carry the design pressure at 1.90 mm where it does not at 1.92', () => {
+  it('does not carry the design pressure at 1.90 mm where it does not at 1.92', () => {
     expect(strengthOf(deep('1.9 mm'))?.fitAsItIs).toBe(false);
   });
 
-  it.fails('beyond 0.80 of the wall is that of the least wall all round: 2 F SMYS t/D', () => {
+  it('beyond 0.80 of the wall is that of the least wall all round: 2 F SMYS t/D', () => {
     expect(bar('1.6 mm')).toBeLessThanOrEqual(((2 * 0.72 * 241 * 1.6) / 323.9) * 10 * (1 + 1e-9));
   });
 
-  it.fails('is zero below 1.3 mm, and the pipe is not fit', () => {
+  it('is zero below 1.3 mm, and the pipe is not fit', () => {
     const strength = strengthOf(deep('1.2 mm'));
     expect([strength?.safePressure, strength?.fitAsItIs]).toEqual([0, false]);
   });
@@ -55,7 +55,7 @@ describe('the safe pressure of a deep loss', () => {
       expect(strengthOf(named('1.6 mm'))?.method).toBe('DNV-RP-F101');
     });
 
-    it.fails('has the modelling factor 0.9 in it', () => {
+    it('has the modelling factor 0.9 in it', () => {
       const pressure = (strengthOf(named('1.6 mm'))?.safePressure ?? Number.NaN) / 1e6;
       expect(pressure).toBeLessThanOrEqual(0.9 * 0.72 * failure * (1 + 1e-9));
     });
@@ -67,7 +67,7 @@ describe('a profile that misses the defect', () => {
   const defect = {
     ...{ outsideDiameter: 0.1683, wallThickness: 0.0095, defectDepth: 0.0075, defectLength: 0.2 },
     ...{ yieldStrength: 241e6, tensileStrength: 414e6, maximumPressure: 20e6, designFactor: 0.72 },
-    method: 'effective-area',
+    method: 'effective area',
   };
   const outcome = (profile: object): string => {
     try {
@@ -87,11 +87,11 @@ describe('a profile that misses the defect', () => {
     expect(outcome(over(0, 0.2, 0.0075))).toContain('MPa');
   });
 
-  it.fails('is refused where it is 1 mm deep', () => {
+  it('is refused where it is 1 mm deep', () => {
     expect(outcome(over(0, 0.2, 0.001))).toBe('invalid-input');
   });
 
-  it.fails('is refused where it is 2 mm long', () => {
+  it('is refused where it is 2 mm long', () => {
     expect(outcome(over(0.099, 0.101, 0.0075))).toBe('invalid-input');
   });
 });

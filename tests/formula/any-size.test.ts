@@ -11,6 +11,8 @@ import { drawList } from './samplers.js';
 /** Inputs that may lie below zero; every other one is refused there. */
 const SIGNED: Readonly<Record<string, string>> = {
   'pipe/axial-force-stress': 'axialForce',
+  // A push counts as none.
+  'pipe/axial-loss-pressure': 'axialForce',
   'pipe/combined-tresca-stress': 'hoopStress longitudinalStress torsionStress',
   'pipe/combined-von-mises-stress': 'hoopStress longitudinalStress torsionStress',
   'pipe/dnv-axial-compression': 'axialStress',

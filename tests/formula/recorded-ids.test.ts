@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { formulaById } from '../../src/registry/index.js';
+import { formulaOf } from '../../src/registry/index.js';
 
 /**
  * A step is recorded under an id that stands beside its function in the source, and nothing but this file knows whether
@@ -81,8 +81,7 @@ describe('every recorded step in the source', () => {
     const [, id, compute] = call.arguments;
     if (id === undefined || !ts.isStringLiteral(id)) throw new Error('the id is not written out');
     if (compute === undefined || !ts.isIdentifier(compute)) throw new Error('the function is not named');
-    const formula = formulaById(id.text);
-    expect(formula, `${id.text} is not in the registry`).toBeDefined();
-    expect(await functionOf(call.file, call.imports, compute.text)).toBe(formula?.compute);
+    const formula = formulaOf(await functionOf(call.file, call.imports, compute.text));
+    expect(formula?.id, `${compute.text} is not in the registry`).toBe(id.text);
   });
 });

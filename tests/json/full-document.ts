@@ -25,6 +25,8 @@ export interface Shapes {
 export function fullDocument(shapes: Shapes = {}): Loose {
   const document = filled(documentTable, '', shapes);
   delete (document['pipe'] as Loose).circumference;
+  // What leaves through the hole is what the line carries.
+  if (shapes.phase !== undefined) (document['service'] as Loose).phase = shapes.phase;
   (document['pipe'] as Loose).material = filled(caseTable.pipe.fields.material.fields, 'pipe.material', shapes);
   return document;
 }

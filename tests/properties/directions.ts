@@ -21,7 +21,9 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/anchor-force':
     'outsideDiameter~ wallThickness~ hoopStress+ modulus~ expansion~ tieInTemperature- operatingTemperature+ poissonRatio-',
   'pipe/api579-length-parameter': 'insideDiameter- correctedWall- defectLength+',
+  'pipe/axial-failure-stress': 'outsideDiameter+ wallThickness+ defectDepth- defectWidth- flowStress+',
   'pipe/axial-force-stress': 'axialForce+ outsideDiameter~ wallThickness~',
+  'pipe/axial-loss-pressure': 'failureStress+ safetyFactor- outsideDiameter~ wallThickness+ axialForce- bendingMoment-',
   'pipe/b31g-1991-allowable-depth': 'designPressure+ operatingPressure- wallThickness+ lengthFactor-',
   'pipe/b31g-1991-allowable-length': 'designPressure+ operatingPressure- outsideDiameter+ wallThickness+ defectDepth-',
   'pipe/b31g-1991-design-pressure':
@@ -43,6 +45,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/defect-circle-diameter': 'defectLength+ defectWidth+',
   'pipe/defect-depth-at-end-of-life': 'defectDepth+ rate+ life+',
   'pipe/defect-length-at-end-of-life': 'defectLength+ rate+ life+',
+  'pipe/defect-width-at-end-of-life': 'defectWidth+ rate+ life+ outsideDiameter+',
   'pipe/design-thickness-inside':
     'pressure+ insideDiameter+ allowance+ allowableStress- jointFactor- weldStrengthFactor- temperatureCoefficient-',
   'pipe/design-thickness-outside':
@@ -68,6 +71,8 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
   'pipe/inside-diameter-hoop-stress': 'pressure+ insideDiameter+ wallThickness-',
   'pipe/inspection-interval': 'remainingLife+ classLimit+',
+  'pipe/least-wall-pressure':
+    'outsideDiameter- wallThickness- remainingWall+ yieldStrength+ safetyFactor- maximumPressure+ leastWall-',
   'pipe/leak-or-rupture': 'outsideDiameter~ wallThickness~ flowStress~ defectLength~ pressure~',
   'pipe/inside-diameter': 'outsideDiameter+ wallThickness-',
   'pipe/liquid-design-pressure': 'outsideDiameter- wallThickness+ yieldStrength+ designFactor+ jointFactor+',
@@ -94,7 +99,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/remaining-life': 'presentWall+ requiredWall- rate-',
   'pipe/restrained-pressure-stress': 'hoopStress+ poissonRatio+',
   'pipe/restrained-thermal-stress': 'modulus~ expansion~ tieInTemperature+ operatingTemperature-',
-  'pipe/safe-pressure': 'failurePressure+ safetyFactor- maximumPressure+',
+  'pipe/safe-pressure': 'failurePressure+ safetyFactor- maximumPressure+ modellingFactor+',
   'pipe/thick-wall-axial-stress': 'pressure+ externalPressure- outsideDiameter~ wallThickness~ poissonRatio~',
   'pipe/thick-wall-coefficient': 'insideDiameter+ outsideDiameter- allowance+',
   'pipe/thick-wall-hoop-stress': 'pressure+ externalPressure- outsideDiameter~ wallThickness~ radius~',
@@ -110,7 +115,8 @@ export const directions: Readonly<Record<string, string>> = {
     'defaultStrain+ temperatureFactor+ cyclicFactor+ designTemperature~ installationTemperature~ substrateExpansion~ laminateExpansion~',
   'laminate/axial-extent': 'overlap+ defectLength+ taperLength+',
   'laminate/cyclic-factor': 'cycles- pressureRatio+ slope- intercept+ freeCycles+ lastCycles-',
-  'laminate/default-strains': 'designLife~ hoopModulus~ axialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
+  'laminate/default-strains':
+    'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
@@ -140,6 +146,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/performance-factor': 'designLife~',
   'laminate/farthest-temperature': 'installationTemperature~ designTemperature~ lowestTemperature~',
   'laminate/hole-over-diameter': 'holeDiameter+ outsideDiameter-',
+  'laminate/long-term-strength-at': 'coolStrength+ coolTemperature~ warmStrength+ warmTemperature~ designTemperature~',
   'laminate/mean-modulus': 'hoopModulus+ axialModulus+',
   'laminate/performance-under-cycles': 'performanceFactor+ cyclicFactor+',
   'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',

@@ -80,7 +80,7 @@ describe('more pressure', () => {
 describe('a thinner wall that still counts as part-wall', () => {
   const strong = {
     ...partWall.laminate,
-    longTermStrength: { strength: stress.MPa(120), test: '1000 h survival' },
+    longTermStrength: { strength: stress.MPa(120), test: '1000 h survival', testTemperature: temperature.degC(90) },
   } as const;
   const withWall = (method: NonNullable<RepairCase['repair']['method']>, MPa: number, wall: number): RepairCase => ({
     ...atPressure(partWall, MPa),

@@ -110,16 +110,19 @@ describe('the namespace of a kind', () => {
       'difference',
       'exactly',
       'exampleOf',
+      'joinLines',
       'line',
       'readQuantity',
       'roundedDown',
       'roundedUp',
+      'saidIn',
       'shift',
       'siSymbol',
       'toAbsolute',
       'toGauge',
       'unitOf',
       'writeQuantity',
+      'written',
     ]);
     const objects = Object.keys(quantity).filter((name) => typeof spaces[name] === 'object' && name !== 'units');
     expect(objects.sort()).toEqual(kinds.map(nameOf).sort());

@@ -184,6 +184,7 @@ export function inventedDesign(): Designed {
       wallAtEndOfLife: length.mm(3.6),
       depthAtEndOfLife: length.mm(4.78),
       lengthAtEndOfLife: length.mm(122),
+      widthAtEndOfLife: length.mm(62),
       throughWall: false,
       strength: {
         method: 'original B31G',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  axialFailureStress,
   b31g1991AllowableDepth,
   b31g1991AllowableLength,
   criticalThroughWallLength,
@@ -22,6 +23,7 @@ import {
   slotPressureBySearch,
   slotTears,
   threeTermBulging,
+  weakestWidthBySearch,
 } from './remaining-strength.js';
 
 const runs = { seed: 20261125, numRuns: 300 } as const;
@@ -48,6 +50,28 @@ function pointsOf({ start, spans, wall }: Drawn): { readonly at: number; readonl
     return { at, loss: share * wall };
   });
 }
+
+describe("'pipe/axial-failure-stress' against a search of every narrower width", () => {
+  it('finds the same least stress', () => {
+    fc.assert(
+      fc.property(real(0.1, 1.2), real(12, 90), real(0, 0.99), real(0.001, 1), (diameter, slenderness, x, share) => {
+        const wall = diameter / slenderness;
+        const expected = weakestWidthBySearch(1 - x, share * Math.PI);
+        const { failureStress } = axialFailureStress({
+          outsideDiameter: length.m(diameter),
+          wallThickness: length.m(wall),
+          defectDepth: length.m(x * wall),
+          defectWidth: length.m(share * Math.PI * diameter),
+          flowStress: stress.MPa(300),
+        });
+        // The search stands on 20 000 angles, so it may lie above the least by a little, never below.
+        expect(failureStress / 300e6).toBeLessThanOrEqual(expected * (1 + 1e-12));
+        near(failureStress / 300e6, expected, 1e-6);
+      }),
+      { seed: 20261128, numRuns: 60 },
+    );
+  });
+});
 
 describe("'pipe/effective-area' against a search of every sub-length", () => {
   it('finds the same failure pressure, and a sub-length that gives it', () => {

@@ -163,3 +163,18 @@ export function slotPressureBySearch(job: Omit<SlotJob, 'pressure'>, length: num
 export function criticalLengthBySearch(job: SlotJob): number {
   return lastThatPasses((length) => !slotTears(job, length), 0, 1e4 * job.diameter);
 }
+
+/**
+ * Axial failure stress over the flow stress of a pipe with the share `left` of its wall over a half angle up to `widest` of
+ * the recalled form: the least over 20 000 half angles.
+ */
+export function weakestWidthBySearch(left: number, widest: number): number {
+  const lost = 1 - left;
+  let least = 1;
+  for (let part = 0; part <= 20_000; part++) {
+    const b = (widest * part) / 20_000;
+    const sound = Math.PI - lost * b;
+    least = Math.min(least, sound / (Math.PI + (2 * lost * Math.sin(b)) / left));
+  }
+  return least;
+}

@@ -60,6 +60,12 @@ export const plateModulusFormula = /* @__PURE__ */ formula<PlateModulusInput, Mo
     { key: 'iso-24817', locator: '7.5.7, as recalled' },
     { key: 'asme-pcc-2', locator: '401-3.4, Eq. 12, as recalled' },
   ],
-  evidence: { form: { tag: 'recalled', derived: 'isotropic plate theory in the isotropic limit' } },
+  evidence: {
+    form: {
+      tag: 'recalled',
+      derived: 'isotropic plate theory in the isotropic limit',
+      note: 'The one modulus sqrt(E_a E_c) in place of the orthotropic plate is off by -2.5 to +6.2 %.',
+    },
+  },
   limits: [],
 });

@@ -7,6 +7,9 @@ export interface DefaultStrainsInput {
   readonly designLife: Time;
   readonly hoopModulus: Modulus;
   readonly axialModulus: Modulus;
+  /** The same two at the design temperature, where they are known. */
+  readonly warmHoopModulus?: Modulus;
+  readonly warmAxialModulus?: Modulus;
   readonly failureStrain: Strain;
   readonly modulusShare?: number;
   readonly leastFailureStrain?: Strain;
@@ -26,8 +29,10 @@ export interface DefaultStrains {
  * @param input.designLife          L [s], > 0, at most the longest life of the table
  * @param input.hoopModulus         E_c [Pa], > 0
  * @param input.axialModulus        E_a [Pa], > 0
+ * @param input.warmHoopModulus     E_c at the design temperature [Pa], > 0; with the next one, or neither
+ * @param input.warmAxialModulus    E_a at the design temperature [Pa], > 0
  * @param input.failureStrain       short-term strain to failure of the laminate, at least that which the defaults require
- * @param input.modulusShare        E_a/E_c above which the larger axial strain holds, 0.5 unless given; at the share itself the smaller one is taken, since the recollections differ
+ * @param input.modulusShare        E_a/E_c above which the larger axial strain holds, cold and warm, 0.5 unless given; at the share itself the smaller one is taken, since the recollections differ
  * @param input.leastFailureStrain  0.01 unless given
  * @returns hoop and axial default strain, and the life of their column
  * @throws CalculationError `invalid-input`; `outside-validity` for a longer life or a more brittle laminate
@@ -40,6 +45,7 @@ export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
   positive(L, 'designLife', 's');
   positive(Ec, 'hoopModulus', 'Pa');
   positive(Ea, 'axialModulus', 'Pa');
+  const share = lowerShare(input);
   positive(failureStrain, 'failureStrain', '');
   positive(modulusShare, 'modulusShare', '');
   positive(leastFailureStrain, 'leastFailureStrain', '');
@@ -74,7 +80,27 @@ export function defaultStrains(input: DefaultStrainsInput): DefaultStrains {
       limit: longest,
     });
   }
-  return { hoop: row.hoop, axial: Ea > modulusShare * Ec ? row.axial : row.softAxial, lifeColumn: row.life };
+  return { hoop: row.hoop, axial: share > modulusShare ? row.axial : row.softAxial, lifeColumn: row.life };
+}
+
+/** E_a/E_c, the lower of cold and warm: resin softens, and with it the laminate along the pipe more than round it. */
+function lowerShare(input: DefaultStrainsInput): number {
+  const { hoopModulus: Ec, axialModulus: Ea, warmHoopModulus: warmEc, warmAxialModulus: warmEa } = input;
+  if (warmEc === undefined && warmEa === undefined) return Ea / Ec;
+  if (warmEc === undefined || warmEa === undefined) {
+    const parameter = warmEc === undefined ? 'warmHoopModulus' : 'warmAxialModulus';
+    const constraint = 'must be given as well, or neither of the warm moduli';
+    return refuse({ code: 'invalid-input', parameter, value: 'missing', unit: '', constraint });
+  }
+  positive(warmEc, 'warmHoopModulus', 'Pa');
+  positive(warmEa, 'warmAxialModulus', 'Pa');
+  return Math.min(Ea / Ec, warmEa / warmEc);
+}
+
+/** Whether the share lies within 5 per cent of the one at which the axial strain steps: the scatter of a modulus decides it. */
+export function defaultStrainsNearStep(input: DefaultStrainsInput): boolean {
+  const { modulusShare = 0.5 } = input;
+  return Math.abs(lowerShare(input) / modulusShare - 1) <= 0.05;
 }
 
 export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput, DefaultStrains>({
@@ -83,7 +109,7 @@ export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput
   compute: defaultStrains,
   equation: {
     algorithm:
-      'the row of the shortest tabulated life that is not below the design life; the larger axial strain when E_a/E_c exceeds the stated share',
+      'the row of the shortest tabulated life that is not below the design life; the larger axial strain when E_a/E_c exceeds the stated share, cold and at the design temperature',
   },
   inputs: {
     table: {
@@ -95,6 +121,20 @@ export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput
     designLife: { symbol: 'L', kind: 'time', name: 'design life', sample: [1e7, 6e8] },
     hoopModulus: { symbol: 'E_c', kind: 'modulus', name: 'hoop modulus of the laminate', sample: [8e9, 80e9] },
     axialModulus: { symbol: 'E_a', kind: 'modulus', name: 'axial modulus of the laminate', sample: [4e9, 40e9] },
+    warmHoopModulus: {
+      symbol: 'E_c_w',
+      kind: 'modulus',
+      name: 'hoop modulus at the design temperature',
+      sample: [8e9, 80e9],
+      optional: true,
+    },
+    warmAxialModulus: {
+      symbol: 'E_a_w',
+      kind: 'modulus',
+      name: 'axial modulus at the design temperature',
+      sample: [4e9, 40e9],
+      optional: true,
+    },
     failureStrain: {
       symbol: 'eps_u',
       kind: 'strain',
@@ -128,6 +168,11 @@ export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput
   evidence: { form: { tag: 'recalled' }, modulusShare: { tag: 'recalled' }, leastFailureStrain: { tag: 'recalled' } },
   limits: [
     { sort: 'stop', text: 'the table ends at its longest life' },
+    {
+      sort: 'note',
+      text: 'the axial modulus lies within 5 per cent of the share at which the axial strain steps',
+      beyond: defaultStrainsNearStep,
+    },
     { sort: 'stop', text: 'default strains need a short-term strain to failure of at least 1 %' },
   ],
 });

@@ -2,6 +2,7 @@ export * from './allowable-strain.js';
 export * from './cyclic-factor.js';
 export * from './default-strains.js';
 export * from './farthest-temperature.js';
+export * from './long-term-strength-at.js';
 export * from './performance-factor.js';
 export * from './performance-under-cycles.js';
 export * from './pressure-ratio.js';

@@ -1,4 +1,4 @@
-import { positive } from '../../formula/index.js';
+import { atMost, positive } from '../../formula/index.js';
 import type { Stress } from '../../quantity/index.js';
 import { checkSurvey, type MetalLossSurvey, refuseRow } from '../remaining-strength/metal-loss-survey.js';
 
@@ -21,6 +21,7 @@ export function dnvAll(survey: DnvSurvey, out: Float64Array): Float64Array {
   checkSurvey(survey, out);
   positive(S, 'tensileStrength', 'Pa');
   positive(k, 'editionFactor', '');
+  atMost(k, 1.05, 'that of the editions from 2017 on', 'editionFactor', '');
   const sound = k * S * ((2 * t) / (D - t));
   const deepest = 0.85 * t;
   for (let row = 0; row < out.length; row++) {

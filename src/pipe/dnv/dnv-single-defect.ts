@@ -1,4 +1,4 @@
-import { finite, formula, positive } from '../../formula/index.js';
+import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { GaugePressure, Stress } from '../../quantity/index.js';
 import { checkPartWallDefect, type PartWallDefect } from '../remaining-strength/part-wall-defect.js';
 
@@ -17,7 +17,7 @@ export interface DnvSingleDefectInput extends PartWallDefect {
  * @param input.defectDepth      d, deepest point [m], >= 0 and at most 0.85 t
  * @param input.defectLength     L, along the pipe [m], > 0
  * @param input.tensileStrength  s_u, specified minimum tensile strength [Pa], > 0
- * @param input.editionFactor    k, > 0: 1 by default; the editions from 2017 on have 1.05
+ * @param input.editionFactor    k, > 0 and at most 1.05: 1 by default; the editions from 2017 on have 1.05
  * @returns failure pressure [Pa]
  * @throws CalculationError `invalid-input`; `outside-validity` for a depth over 0.85 of the wall
  * @remarks For ductile pipe. Not for cracks, dents or gouges.
@@ -29,6 +29,7 @@ export function dnvSingleDefect(input: DnvSingleDefectInput): GaugePressure {
   checkPartWallDefect(input, 0.85, 'DNV-RP-F101');
   positive(S, 'tensileStrength', 'Pa');
   positive(k, 'editionFactor', '');
+  atMost(k, 1.05, 'that of the editions from 2017 on', 'editionFactor', '');
   const x = d / t;
   const Q = Math.sqrt(1 + 0.31 * ((L / D) * (L / t)));
   const pressure = (k * S * ((2 * t) / (D - t)) * (1 - x)) / (1 - x / Q);

@@ -1,5 +1,6 @@
 export * from './defect-depth-at-end-of-life.js';
 export * from './defect-length-at-end-of-life.js';
+export * from './defect-width-at-end-of-life.js';
 export * from './governing-wall-loss-rate.js';
 export * from './inspection-interval.js';
 export * from './profile-at-end-of-life.js';

@@ -6,6 +6,7 @@ import { effectiveArea } from '../b31g/effective-area.js';
 import { modifiedB31g } from '../b31g/modified-b31g.js';
 import { dnvSingleDefect } from '../dnv/dnv-single-defect.js';
 import { assessedFlowStress, flowStressNotes } from './assessed-flow-stress.js';
+import { leastWallPressureAlone } from './least-wall-pressure.js';
 import type {
   MethodInside,
   MethodOutside,
@@ -73,8 +74,15 @@ function byDnv(job: RemainingStrengthJob): MethodResult {
   if (tensileStrength === undefined) return outside('DNV-RP-F101', 'needs the tensile strength');
   const input = { outsideDiameter, wallThickness, defectDepth, defectLength, tensileStrength };
   const failure = step(job.recorder, 'pipe/dnv-single-defect', dnvSingleDefect, input);
-  const note = 'DNV-RP-F101 takes a further modelling factor of 0.9, as recalled, which is not in this safe pressure';
-  return inside(job, 'DNV-RP-F101', failure, [note]);
+  const { maximumPressure } = job.input;
+  const factors = { failurePressure: failure, safetyFactor: job.safetyFactor, maximumPressure, modellingFactor: 0.9 };
+  const safe = step(job.recorder, 'pipe/safe-pressure', safePressure, factors, 'DNV-RP-F101');
+  const notes = ['the modelling factor of 0.9, as recalled, is in this safe pressure'];
+  if (leastWallPressureAlone(wallThickness, defectDepth))
+    notes.push(
+      'the depth is above 0.80 of the wall, where no other method answers and this one does to 0.85 because the case names it: less conservative than the least wall all round',
+    );
+  return { method: 'DNV-RP-F101', inside: true, failurePressure: failure, safePressure: safe, notes };
 }
 
 function inside(
@@ -89,6 +97,6 @@ function inside(
   return { method, inside: true, failurePressure, safePressure: safe, notes };
 }
 
-function outside(method: RemainingStrengthMethod, because: string): MethodOutside {
+export function outside(method: RemainingStrengthMethod, because: string): MethodOutside {
   return { method, inside: false, because };
 }

@@ -1,3 +1,5 @@
+export * from './axial-failure-stress.js';
+export * from './axial-loss-pressure.js';
 export * from './damage-safety-factor.js';
 export * from './defect-aspect-ratio.js';
 export * from './defect-circle-diameter.js';
@@ -6,6 +8,7 @@ export * from './design-factor-of-safety-factor.js';
 export * from './flow-stress-mean.js';
 export * from './flow-stress-multiple.js';
 export * from './flow-stress-offset.js';
+export * from './least-wall-pressure.js';
 export * from './metal-loss-depth.js';
 export type { FlowStressSurvey, MetalLossSurvey } from './metal-loss-survey.js';
 export type { PartWallDefect } from './part-wall-defect.js';
@@ -18,8 +21,10 @@ export {
   type MethodInside,
   type MethodOutside,
   type MethodResult,
+  type RemainingStrengthCriterion,
   type RemainingStrengthInput,
   type RemainingStrengthMethod,
+  remainingStrengthCriteria,
   remainingStrengthMethods,
 } from './remaining-strength-methods.js';
 export * from './remaining-wall.js';

@@ -1,5 +1,5 @@
 import type { Recorder } from '../../formula/index.js';
-import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
+import type { Force, GaugePressure, Length, Moment, Stress } from '../../quantity/index.js';
 import type { DepthPoint } from './depth-profile.js';
 import type { PartWallDefect } from './part-wall-defect.js';
 
@@ -15,6 +15,15 @@ export const remainingStrengthMethods = [
 
 export type RemainingStrengthMethod = (typeof remainingStrengthMethods)[number];
 
+/** What counts beside the methods, whatever a case names. */
+export const ACROSS = 'axial stress over the width';
+export const LEAST_WALL_ALL_ROUND = 'least wall all round';
+
+/** Everything that a safe pressure may come from: no case names or leaves out the last two. */
+export const remainingStrengthCriteria = [...remainingStrengthMethods, ACROSS, LEAST_WALL_ALL_ROUND] as const;
+
+export type RemainingStrengthCriterion = (typeof remainingStrengthCriteria)[number];
+
 /** How the flow stress of modified B31G and of the effective area is made; original B31G has 1.1 SMYS as its own. */
 export const flowStressChoices = ['1.1 SMYS', 'SMYS + 69 MPa', '(SMYS + SMTS) / 2'] as const;
 
@@ -25,7 +34,12 @@ export interface RemainingStrengthInput extends PartWallDefect {
   readonly tensileStrength?: Stress | undefined;
   /** MAOP or MAWP of the sound pipe; no safe pressure is above it. */
   readonly maximumPressure: GaugePressure;
-  /** Depths along the pipe, none above `defectDepth`: opens the methods that search a profile. */
+  /** Round the pipe; all round where it is left out. */
+  readonly defectWidth?: Length | undefined;
+  /** Tension along the pipe beside that of the pressure; none where it is left out. */
+  readonly axialForce?: Force | undefined;
+  readonly bendingMoment?: Moment | undefined;
+  /** Depths along the pipe, over the whole defect and down to `defectDepth`: opens the methods that search a profile. */
   readonly profile?: readonly DepthPoint[] | undefined;
   readonly distanceToDiscontinuity?: Length | undefined;
   /** The method to be used; by default the lowest of those inside their limits. */
@@ -39,7 +53,7 @@ export interface RemainingStrengthInput extends PartWallDefect {
 
 /** A method inside its limits. The API 579-1 methods reduce the working pressure and know no failure pressure. */
 export interface MethodInside {
-  readonly method: RemainingStrengthMethod;
+  readonly method: RemainingStrengthCriterion;
   readonly inside: true;
   readonly failurePressure?: GaugePressure;
   readonly safePressure: GaugePressure;
@@ -48,7 +62,7 @@ export interface MethodInside {
 
 /** A method that cannot be used here, and why. */
 export interface MethodOutside {
-  readonly method: RemainingStrengthMethod;
+  readonly method: RemainingStrengthCriterion;
   readonly inside: false;
   readonly because: string;
 }

@@ -1,6 +1,9 @@
 import { decide, nonNegative, oneOf, positive, type Recorder, refuse, step } from '../../formula/index.js';
 import type { GaugePressure } from '../../quantity/index.js';
+import { assessAcross } from './assess-across.js';
 import { assessByMethod } from './assess-by-method.js';
+import { assessLeastWall, tooDeep } from './assess-least-wall.js';
+import { checkProfile } from './check-profile.js';
 import { damageSafetyFactor } from './damage-safety-factor.js';
 import { checkPartWallDefect } from './part-wall-defect.js';
 import {
@@ -8,6 +11,7 @@ import {
   flowStressChoices,
   type MethodInside,
   type MethodResult,
+  type RemainingStrengthCriterion,
   type RemainingStrengthInput,
   type RemainingStrengthJob,
   type RemainingStrengthMethod,
@@ -16,22 +20,30 @@ import {
 import { checkSafetyFactor } from './safe-pressure.js';
 
 export interface RemainingStrength {
-  /** The method behind `safePressure`. */
-  readonly method: RemainingStrengthMethod;
+  /** What `safePressure` comes from. */
+  readonly method: RemainingStrengthCriterion;
   readonly safePressure: GaugePressure;
+  /**
+   * The least that is predicted by what counts, or by any method where the named one predicts none; none for a loss so deep
+   * that no method counts unasked.
+   */
   readonly failurePressure?: GaugePressure;
   readonly safetyFactor: number;
   readonly flowStress: FlowStressChoice;
   readonly notes: readonly string[];
-  /** Every method, in the order of `remainingStrengthMethods`. */
+  /** Every method, in the order of `remainingStrengthCriteria`; the last only where the loss is too deep for them. */
   readonly methods: readonly MethodResult[];
 }
 
 /**
- * Safe pressure of a pipe with one axial metal loss by every method that is inside its limits: the named one, or the lowest.
+ * Safe pressure of a pipe with one axial metal loss: by the named method, or the lowest of those inside their limits, and
+ * never above what the pipe carries along itself over the width of the loss.
  *
- * Depth, length and profile are those at the end of life. Not for cracks, dents, gouges, selective seam corrosion or brittle
- * pipe; the caller has refused those.
+ * Over 0.8 of the wall, or with less than 1.3 mm left, no method counts: the pipe is as thin all round as at its thinnest, and
+ * below 1.3 mm it carries nothing. Only a named DNV-RP-F101 answers there, to 0.85.
+ *
+ * Depth, length, width and profile are those at the end of life. Not for cracks, dents, gouges, selective seam corrosion or
+ * brittle pipe; the caller has refused those.
  *
  * @param input     pipe, loss, strengths, maximum pressure; method, flow stress and safety factor where the case names them
  * @param recorder  takes the steps of every method and the decision between them
@@ -43,13 +55,40 @@ export function remainingStrength(input: RemainingStrengthInput, recorder?: Reco
   const flowStress = input.flowStress ?? '1.1 SMYS';
   const safetyFactor = settleSafetyFactor(input, recorder);
   const job: RemainingStrengthJob = { input, recorder, flowStress, safetyFactor };
-  const methods = remainingStrengthMethods.map((method) => assessByMethod(job, method));
-  const chosen = input.method === undefined ? lowest(methods) : named(input.method, methods);
+  const leastWall = assessLeastWall(job);
+  const byMethod = remainingStrengthMethods.map((each) => tooDeep(job, each) ?? assessByMethod(job, each));
+  const hoop = leastWall === undefined ? byMethod : [...byMethod, leastWall];
+  const across = assessAcross(job);
+  const methods = leastWall === undefined ? [...byMethod, across] : [...byMethod, across, leastWall];
+  const hoopChosen = input.method === undefined ? lowest(hoop) : named(input.method, byMethod);
+  const chosen = across.safePressure < hoopChosen.safePressure ? across : hoopChosen;
   explain(recorder, input.method, chosen, methods);
-  const { method, safePressure, failurePressure, notes } = chosen;
+  const { method, safePressure } = chosen;
+  const notes = chosen === across ? [...across.notes, ...hoopChosen.notes] : chosen.notes;
+  const failurePressure =
+    leastWall === undefined ? leastFailure(hoopChosen, across, input.method, byMethod) : undefined;
   return failurePressure === undefined
     ? { method, safePressure, safetyFactor, flowStress, notes, methods }
     : { method, safePressure, failurePressure, safetyFactor, flowStress, notes, methods };
+}
+
+/** Of the named method and along the pipe; of every method where none is named, or the named one predicts none. */
+function leastFailure(
+  hoopChosen: MethodInside,
+  across: MethodInside,
+  asked: RemainingStrengthMethod | undefined,
+  byMethod: readonly MethodResult[],
+): GaugePressure | undefined {
+  const alone = asked !== undefined && hoopChosen.failurePressure !== undefined;
+  const hoop = alone ? [hoopChosen] : byMethod;
+  let least: GaugePressure | undefined;
+  for (const result of hoop) {
+    if (!result.inside || result.failurePressure === undefined) continue;
+    if (least === undefined || result.failurePressure < least) least = result.failurePressure;
+  }
+  // The axial direction alone says nothing of the hoop one.
+  if (least === undefined || across.failurePressure === undefined) return undefined;
+  return across.failurePressure < least ? across.failurePressure : least;
 }
 
 function lowest(methods: readonly MethodResult[]): MethodInside {
@@ -84,7 +123,10 @@ function explain(
 ): void {
   if (recorder === undefined) return;
   for (const result of methods) if (!result.inside) decide(recorder, `${result.method} left out`, result.because);
-  const because = asked === undefined ? 'lowest safe pressure of the methods inside their limits' : 'named by the case';
+  const because =
+    asked === undefined || chosen.method !== asked
+      ? 'lowest safe pressure of what counts here'
+      : 'named by the case, and not above what the pipe carries along itself';
   decide(recorder, `Remaining strength by ${chosen.method}`, because);
 }
 
@@ -96,17 +138,8 @@ function check(input: RemainingStrengthInput): void {
   if (input.method !== undefined) oneOf(input.method, remainingStrengthMethods, 'method');
   if (input.flowStress !== undefined) oneOf(input.flowStress, flowStressChoices, 'flowStress');
   if (input.safetyFactor !== undefined) checkSafetyFactor(input.safetyFactor);
-  checkProfileAgainstDepth(input);
-}
-
-/** A profile that is deeper than the stated depth would make the methods answer for two different defects. */
-function checkProfileAgainstDepth({ profile, defectDepth }: RemainingStrengthInput): void {
-  const deeper = profile?.findIndex((point) => point.depth > defectDepth * (1 + 1e-9)) ?? -1;
-  const point = profile?.[deeper];
-  if (point === undefined) return;
-  const constraint = `must be at most the depth of the defect, ${defectDepth} m`;
-  const parameter = `profile[${deeper}].depth`;
-  refuse({ code: 'invalid-input', parameter, value: point.depth, unit: 'm', constraint });
+  if (input.defectWidth !== undefined) positive(input.defectWidth, 'defectWidth', 'm');
+  checkProfile(input);
 }
 
 /** The stated factor, never below 1/F; without one the larger of 1/F and the least factor. */

@@ -39,7 +39,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
   const work = openWorkbook(design.case, {});
-  const refused = tooLittle(design, work, laid);
+  const refused = tooLittle(design, work, laid, record.plyThickness);
   if (refused !== undefined) return unrated(refused);
   const requiredOverlap = design.extent.overlap.value;
   const counted = thicknessAtShortOverlap({
@@ -82,8 +82,12 @@ function laidBy(design: Designed, record: AsBuiltRecord): Laid | undefined {
   };
 }
 
-function tooLittle({ laminate, case: repairCase }: Designed, { rules }: Workbook, laid: Laid): string | undefined {
-  const { plyThickness } = repairCase.laminate;
+function tooLittle(
+  { laminate, case: repairCase }: Designed,
+  { rules }: Workbook,
+  laid: Laid,
+  plyThickness = repairCase.laminate.plyThickness,
+): string | undefined {
   if (!reaches(laid.thickness, laidThickness({ plies: laminate.leastPlies, plyThickness })))
     return 'the laminate is thinner than the fewest plies that may be laid';
   if (laid.overlap < rules.overlap.leastAvailable.value)

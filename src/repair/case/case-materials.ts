@@ -46,7 +46,14 @@ export interface LaminateSystem {
   readonly lapShearStrength?: Stress | undefined;
   /** Lower confidence limit of the long-term strength, and what kind of test gave it. */
   readonly longTermStrength?:
-    | { readonly strength: Stress; readonly test: '1000 h survival' | 'design life regression' }
+    | {
+        readonly strength: Stress;
+        readonly test: '1000 h survival' | 'design life regression';
+        /** Of the tests: above it their strength says nothing. */
+        readonly testTemperature?: Temperature | undefined;
+        /** A second series at another temperature: between the two the strength is interpolated. */
+        readonly second?: { readonly testTemperature: Temperature; readonly strength: Stress } | undefined;
+      }
     | undefined;
   readonly cure: CureSheet;
 }

@@ -2,7 +2,7 @@ import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
 import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase } from './case.js';
+import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
 import { inDefect } from './contradictions-defect.js';
 
@@ -12,6 +12,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inPipe(pipe, note);
   inDefect(defect, pipe, note);
   inService(repairCase, note);
+  inFluid(repairCase, note);
   inLaminate(laminate, note);
   inWrap(repairCase.wrap, note);
   if (filler !== 'none') {
@@ -46,8 +47,8 @@ function diameterBy(circumference: Length): Length {
   return outsideDiameterFromCircumference({ circumference });
 }
 
-function inService({ service, loads: { cycles }, line: atWork }: RepairCase, note: Note): void {
-  const { designTemperature, lowestTemperature, designPressure } = service;
+function inService({ service, date, loads: { cycles }, line: atWork }: RepairCase, note: Note): void {
+  const { designTemperature, lowestTemperature, designPressure, phase } = service;
   if (lowestTemperature !== undefined && lowestTemperature > designTemperature) {
     const design = ['the design temperature', 'temperature', designTemperature, 'service.designTemperature'] as const;
     atMost(note, 'service.lowestTemperature', design);
@@ -64,6 +65,27 @@ function inService({ service, loads: { cycles }, line: atWork }: RepairCase, not
   }
   if (atWork.state !== 'empty, dry, isolated, vented' && atWork.pressure > designPressure)
     atMost(note, 'line.pressure', pressure);
+  if (atWork.state === 'static head' && phase === 'gas')
+    note({ path: 'line.state', must: line('be "under pressure": gas has no static head') });
+  inRecentPressure(service, date, note);
+}
+
+const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u;
+
+/** A pressure that lifts a limit has to be one that the line has carried: on a day, before the survey. */
+function inRecentPressure({ recentPressure: recent }: Service, date: string | undefined, note: Note): void {
+  if (recent === undefined) return;
+  const path = 'service.recentPressure.date';
+  if (!DAY.test(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
+  else if (date !== undefined && DAY.test(date) && recent.date > date)
+    note({ path, must: line('be no later than the survey, or it is no reading'), limit: 'date' });
+}
+
+/** What leaves through the hole is what the line carries. */
+function inFluid({ service: { phase }, seal }: RepairCase, note: Note): void {
+  const fluid = seal?.fluid?.phase;
+  if (fluid === undefined || phase === 'two-phase' || fluid === phase) return;
+  note({ path: 'seal.fluid.phase', must: line('be the phase of the contents'), limit: 'service.phase' });
 }
 
 function inLaminate({ poissonRatio, hoopModulus, axialModulus, cure }: LaminateSystem, note: Note): void {

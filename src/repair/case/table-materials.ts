@@ -76,6 +76,15 @@ export const laminate = {
     fields: {
       strength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
       test: { kind: 'choice', words: ['1000 h survival', 'design life regression'] },
+      testTemperature: { kind: 'temperature', optional: true, above: 0, usual: [273, 393] },
+      second: {
+        kind: 'block',
+        optional: true,
+        fields: {
+          testTemperature: { kind: 'temperature', above: 0, usual: [273, 393] },
+          strength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
+        },
+      },
     },
   },
   cure,

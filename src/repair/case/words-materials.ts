@@ -68,6 +68,25 @@ export const materialWords = {
     '90 MPa',
   ],
   'laminate.longTermStrength.test': ['Long-term test', 'Kind of the test', '1000 h survival'],
+  'laminate.longTermStrength.testTemperature': [
+    'Temperature of the tests',
+    'Temperature of the long-term tests: above it their strength says nothing; the method by long-term strength asks for it',
+    '60 degC',
+  ],
+  'laminate.longTermStrength.second': [
+    'Second series',
+    'Long-term tests at another temperature: between the two the strength is interpolated',
+  ],
+  'laminate.longTermStrength.second.testTemperature': [
+    'Temperature of the second series',
+    'Temperature of the second series',
+    '23 degC',
+  ],
+  'laminate.longTermStrength.second.strength': [
+    'Strength of the second series',
+    'Lower confidence limit of the long-term strength in the second series',
+    '110 MPa',
+  ],
   wrap: ['Tape or sheet', 'What the pipe is wrapped with'],
   'wrap.form': ['Stock', 'Tape, wound as a helix, or sheet', 'tape'],
   'wrap.width': ['Width', 'Width; a sheet is at least twice as wide as the lap of neighbouring sheets', '100 mm'],

@@ -1,5 +1,6 @@
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
 import type { OverlapCriterion } from '../../laminate/index.js';
+import type { RemainingStrengthCriterion } from '../../pipe/index.js';
 import type {
   Amount,
   Area,
@@ -12,7 +13,7 @@ import type {
   Time,
   Volume,
 } from '../../quantity/index.js';
-import type { RepairCase, StrengthMethod, ThicknessMethod } from '../case/case.js';
+import type { RepairCase, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
 import type { Timeline } from '../timeline/timeline.js';
@@ -69,7 +70,8 @@ export interface Governed<Q extends number = number, C extends string = string> 
 
 /** Remaining strength of the thinned pipe at the end of life. */
 export interface StrengthOutcome {
-  readonly method: StrengthMethod;
+  /** What the safe pressure comes from: a method, or what counts beside every one. */
+  readonly method: RemainingStrengthCriterion;
   /** Never above what the sound pipe carries. */
   readonly safePressure: GaugePressure;
   readonly safetyFactor: number;
@@ -86,6 +88,7 @@ export interface AsFound {
   readonly wallAtEndOfLife: Length;
   readonly depthAtEndOfLife: Length;
   readonly lengthAtEndOfLife: Length;
+  readonly widthAtEndOfLife: Length;
   /** Through-wall now, or within the life of the repair by the 1 mm rule. */
   readonly throughWall: boolean;
   /** Hole at the end of life, and the one that the design takes: never less than the least of the rule set. */

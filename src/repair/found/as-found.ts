@@ -2,6 +2,7 @@ import { decide, heading, step } from '../../formula/index.js';
 import {
   defectDepthAtEndOfLife,
   defectLengthAtEndOfLife,
+  defectWidthAtEndOfLife,
   hoopStress,
   metalLossDepth,
   outsideDiameterFromCircumference,
@@ -37,6 +38,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
     wallAtEndOfLife: wall,
     depthAtEndOfLife: depthThen(work, growth),
     lengthAtEndOfLife: lengthThen(work, growth),
+    widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
   };
   if (found.throughWall) {
@@ -98,6 +100,15 @@ function lengthThen(work: Workbook, growth: GrowthRates): Length {
     defectLength: work.case.defect.axialLength,
     rate: growth.length,
     life: work.case.repair.life,
+  });
+}
+
+function widthThen(work: Workbook, growth: GrowthRates, outsideDiameter: Length): Length {
+  return step(work.recorder, 'pipe/defect-width-at-end-of-life', defectWidthAtEndOfLife, {
+    defectWidth: work.case.defect.circumferentialWidth,
+    rate: growth.length,
+    life: work.case.repair.life,
+    outsideDiameter,
   });
 }
 

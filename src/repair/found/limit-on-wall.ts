@@ -1,10 +1,11 @@
-import { step } from '../../formula/index.js';
+import { decide, step } from '../../formula/index.js';
 import { metalLossDepth, type RemainingStrength, recentPressureLimit } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
 import { factorAtWork, leastWallToday, noWallLeft, type PressureLimit } from './wall-today.js';
 
@@ -29,7 +30,15 @@ export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Ope
     );
     return open;
   }
+  warnOfChoices(work, strength);
   const { safePressure, failurePressure } = strength;
+  if (recentPressure !== undefined && failurePressure === undefined) {
+    decide(
+      work.recorder,
+      'the pressure that the line carried lately does not count',
+      'no method predicts a failure pressure of the wall as it is today',
+    );
+  }
   if (recentPressure !== undefined && failurePressure !== undefined) {
     const recent = step(work.recorder, 'pipe/recent-pressure-limit', recentPressureLimit, {
       recentPressure: recentPressure.pressure,
@@ -52,6 +61,7 @@ function strengthToday(
     outsideDiameter: found.outsideDiameter,
     depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls),
     length: defect.axialLength,
+    width: defect.circumferentialWidth,
     // A profile does not say where its readings may be off: the methods that need one judge the end of life only.
     profile: undefined,
   };

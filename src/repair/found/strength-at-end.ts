@@ -4,10 +4,11 @@ import { type GaugePressure, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
+import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
 import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
-type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife'>;
+type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtEndOfLife' | 'widthAtEndOfLife'>;
 
 /** Safe pressure of the thinned pipe at the end of life, by the method the case names or the lowest inside its limits. */
 export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthRates): StrengthOutcome | undefined {
@@ -20,6 +21,7 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     outsideDiameter: found.outsideDiameter,
     depth: found.depthAtEndOfLife,
     length: found.lengthAtEndOfLife,
+    width: found.widthAtEndOfLife,
     profile: profileThen(work, found, growth),
   };
   const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
@@ -29,7 +31,7 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     else warn(work, notComputed(refusal));
     return undefined;
   }
-  for (const note of result.notes) warn(work, `Remaining strength by ${result.method}: ${note}.`);
+  warnOfChoices(work, result);
   return {
     method: result.method,
     safePressure: result.safePressure,

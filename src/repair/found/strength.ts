@@ -11,6 +11,7 @@ export interface MetalLoss {
   readonly outsideDiameter: Length;
   readonly depth: Length;
   readonly length: Length;
+  readonly width: Length;
   readonly profile: readonly DepthPoint[] | undefined;
 }
 
@@ -25,7 +26,7 @@ export function strengthWith(
   factors: StrengthFactors,
   method: StrengthMethod | undefined,
 ): { readonly result: RemainingStrength | undefined; readonly refusals: readonly Reason[] } {
-  const { pipe, assessment } = work.case;
+  const { pipe, loads, assessment } = work.case;
   return trial(work, what, () =>
     remainingStrength(
       {
@@ -33,6 +34,8 @@ export function strengthWith(
         wallThickness: pipe.wallThickness,
         defectDepth: loss.depth,
         defectLength: loss.length,
+        defectWidth: loss.width,
+        axialForce: loads.axialForce === 'none' ? undefined : loads.axialForce,
         yieldStrength: pipe.material.yieldStrength,
         tensileStrength: pipe.material.tensileStrength,
         maximumPressure: pressureOfSoundPipe(work, loss.outsideDiameter, factors),

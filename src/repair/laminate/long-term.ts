@@ -1,14 +1,16 @@
 import { decide, step } from '../../formula/index.js';
 import {
+  longTermStrengthAt,
   performanceFactor,
   performanceUnderCycles,
   pressureLongTerm,
   thicknessLongTerm,
 } from '../../laminate/index.js';
-import type { Stress } from '../../quantity/index.js';
+import type { Stress, Temperature } from '../../quantity/index.js';
 import type { LaminateSystem } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import { use, type Workbook } from '../job/workbook.js';
+import { hottestOf } from '../limits/temperature.js';
 import { substrateIgnored } from './ignored.js';
 import { axialResistances, axialThicknesses } from './ignored-axial.js';
 import type { ThicknessJob } from './loads.js';
@@ -25,10 +27,12 @@ type LongTermStrength = NonNullable<LaminateSystem['longTermStrength']>;
  */
 export const longTermStrength: ThicknessRecord = {
   countsOnMetal: false,
-  needs: ({ laminate }) =>
-    laminate.longTermStrength === undefined
-      ? { field: 'laminate.longTermStrength', what: 'the long-term strength of the laminate' }
-      : undefined,
+  needs: ({ laminate: { longTermStrength: given } }) => {
+    if (given === undefined)
+      return { field: 'laminate.longTermStrength', what: 'the long-term strength of the laminate' };
+    if (given.testTemperature !== undefined) return undefined;
+    return { field: 'laminate.longTermStrength.testTemperature', what: 'the temperature of the long-term tests' };
+  },
   thickness: (work, job) => {
     const { strength, test } = strengthOf(work);
     const factor = factorOf(work, job, test);
@@ -61,9 +65,20 @@ export const longTermStrength: ThicknessRecord = {
   },
 };
 
-/** The case gives it: `needs` has seen to that. */
+/** At the hottest steel, from one series of tests or two. The case gives it: `needs` has seen to that. */
 function strengthOf(work: Workbook): { readonly strength: Stress; readonly test: LongTermStrength['test'] } {
-  return work.case.laminate.longTermStrength as LongTermStrength;
+  const given = work.case.laminate.longTermStrength as LongTermStrength;
+  const first = { strength: given.strength, testTemperature: given.testTemperature as Temperature };
+  const { second = first } = given;
+  const [cool, warm] = second.testTemperature < first.testTemperature ? [second, first] : [first, second];
+  const strength = step(work.recorder, 'laminate/long-term-strength-at', longTermStrengthAt, {
+    coolStrength: cool.strength,
+    coolTemperature: cool.testTemperature,
+    warmStrength: warm.strength,
+    warmTemperature: warm.testTemperature,
+    designTemperature: hottestOf(work.case),
+  });
+  return { strength, test: given.test };
 }
 
 /** By class, life and kind of test, lowered for cycles as the strains are. */

@@ -3,7 +3,7 @@ import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
 import { substrateIgnored } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
 import { longTermStrength } from './long-term.js';
@@ -17,6 +17,12 @@ export const thicknessMethods: Readonly<Record<ThicknessMethod, ThicknessRecord>
   'substrate sharing load': substrateSharingLoad,
   'substrate yielded': substrateYielded,
   'long-term strength': longTermStrength,
+};
+
+/** What a method counts on that the one which ignores the pipe does not; the yielded form warns by itself. */
+const COUNTS_ON: Readonly<Partial<Record<ThicknessMethod, string>>> = {
+  'substrate sharing load': 'the load that the thinned pipe carries',
+  'long-term strength': 'the long-term strength of the laminate in place of the strains of the rule set',
 };
 
 /** The method the case names, or the one that needs neither the remaining wall nor the pressure during the work. */
@@ -38,6 +44,9 @@ export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMet
     return undefined;
   }
   decide(recorder, `thickness by ${named}`, 'named by the case');
+  const countsOn = COUNTS_ON[named];
+  if (countsOn !== undefined)
+    warn(work, `The thickness counts on ${countsOn}, as the case asks: less conservative than ignoring the pipe.`);
   return named;
 }
 

@@ -1,4 +1,5 @@
 import { type Amount, exactly, roundedDown } from '../../quantity/index.js';
+import type { ClassLimits } from '../../rules/index.js';
 import { use, type Workbook } from '../job/workbook.js';
 
 /** Pressure, temperature, duty and contents that the class of the repair covers (ISO 24817, repair classes). */
@@ -7,17 +8,24 @@ export function checkClass(work: Workbook): void {
   const { service, repair } = repairCase;
   const limits = use(work, `limits of class ${repair.class}`, rules.classes[repair.class]);
   const { clause } = rules.classes[repair.class];
-  const beyond = (what: string, kind: Amount['kind'], value: number, highest: number | null): void => {
+  const beyond = (
+    what: string,
+    kind: Amount['kind'],
+    value: number,
+    highestOf: (covered: ClassLimits) => number | null,
+  ): void => {
+    const highest = highestOf(limits);
     if (highest === null || value <= highest) return;
+    const [enough] = Object.entries(rules.classes).find(([, each]) => covers(highestOf(each.value), value)) ?? [];
     work.reasons.push({
-      text: `the design ${what} is above what class ${repair.class} covers (${limits.service}): a higher class is needed`,
+      text: `the design ${what} is above what class ${repair.class} covers (${limits.service}): ${enough === undefined ? 'no class covers it' : `class ${enough} is needed`}`,
       found: exactly(`design ${what}`, kind, value),
       limit: roundedDown(`highest ${what} of class ${repair.class}`, kind, highest),
       clause,
     });
   };
-  beyond('pressure', 'gauge pressure', service.designPressure, limits.highestPressure);
-  beyond('temperature', 'temperature', service.designTemperature, limits.highestTemperature);
+  beyond('pressure', 'gauge pressure', service.designPressure, (covered) => covered.highestPressure);
+  beyond('temperature', 'temperature', service.designTemperature, (covered) => covered.highestTemperature);
   if (service.safetyCritical && !limits.safetyCritical) {
     work.reasons.push({
       text: 'the line is safety-critical: class 1 covers low-hazard utilities only; class 2 or 3 is needed',
@@ -30,6 +38,10 @@ export function checkClass(work: Workbook): void {
       clause,
     });
   }
+}
+
+function covers(highest: number | null, value: number): boolean {
+  return highest === null || value <= highest;
 }
 
 /** The longest life for which the rule set says anything. */

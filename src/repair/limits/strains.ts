@@ -2,7 +2,9 @@ import { heading, step } from '../../formula/index.js';
 import {
   allowableStrain,
   type DefaultStrains,
+  type DefaultStrainsInput,
   defaultStrains,
+  defaultStrainsNearStep,
   farthestTemperature,
   temperatureFactor,
 } from '../../laminate/index.js';
@@ -84,16 +86,29 @@ function defaultsOf(work: Workbook, failureStrain: Strain): DefaultStrains | und
       'The design load is taken as rare, as the case states: less conservative where the rule set asks for it.',
     );
   const table = use(work, `default strains of class ${repair.class}`, rules.defaultStrains[loading][repair.class]);
-  return attempt(work, 'default strains', () =>
-    step(work.recorder, 'laminate/default-strains', defaultStrains, {
-      table,
-      designLife: repair.life,
-      hoopModulus: laminate.hoopModulus,
-      axialModulus: laminate.axialModulus,
-      failureStrain,
-      modulusShare: use(work, 'share of the axial modulus', rules.modulusShare),
-      leastFailureStrain: use(work, 'least strain to failure', rules.leastFailureStrain),
-    }),
+  const { atDesignTemperature: warm } = laminate;
+  const input: { -readonly [K in keyof DefaultStrainsInput]: DefaultStrainsInput[K] } = {
+    table,
+    designLife: repair.life,
+    hoopModulus: laminate.hoopModulus,
+    axialModulus: laminate.axialModulus,
+    failureStrain,
+    modulusShare: use(work, 'share of the axial modulus', rules.modulusShare),
+    leastFailureStrain: use(work, 'least strain to failure', rules.leastFailureStrain),
+  };
+  if (warm !== undefined) {
+    input.warmHoopModulus = warm.hoopModulus;
+    input.warmAxialModulus = warm.axialModulus;
+  }
+  if (defaultStrainsNearStep(input)) warnOfStep(work);
+  return attempt(work, 'default strains', () => step(work.recorder, 'laminate/default-strains', defaultStrains, input));
+}
+
+function warnOfStep(work: Workbook): void {
+  warn(
+    work,
+    'The axial modulus of the laminate lies within 5 per cent of the share of its hoop modulus at which the axial strain steps down: the scatter of either decides which strain holds. Confirm both moduli, or take the smaller strain.',
+    work.rules.modulusShare.clause,
   );
 }
 

@@ -18,7 +18,13 @@ import type { Workbook } from '../job/workbook.js';
 import type { PadPart } from './pad.js';
 
 /** The highest line pressure of the site, the strap, the fastener, the sheet and the thinned pipe, and which is lowest. */
-export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: PadPart): HighestSealPressure {
+export function limitPressure(
+  work: Workbook,
+  seal: Seal,
+  found: AsFound,
+  pad: PadPart,
+  wall: Length,
+): HighestSealPressure {
   const { recorder, case: repairCase } = work;
   const { band, fastener, sheet } = seal;
   const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
@@ -48,10 +54,9 @@ export function limitPressure(work: Workbook, seal: Seal, found: AsFound, pad: P
     bandThickness: band.thickness,
     factor: band.factor,
   });
-  const { remainingWall } = repairCase.defect;
   const ring = step(recorder, 'seal/pipe-under-band', pipeUnderBand, {
     outsideDiameter: found.outsideDiameter,
-    wallThickness: remainingWall,
+    wallThickness: wall,
     modulus: pipeModulus(work),
     poissonRatio: practice.poissonRatioOfSteel.value,
     yieldStrength: repairCase.pipe.material.yieldStrength,

@@ -3,6 +3,7 @@ import { attempt, endLoad } from '../../seal/index.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
+import { leastWallToday } from '../found/wall-today.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { clampPad } from './clamp.js';
@@ -28,18 +29,19 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   }
   const { holeDiameter } = defect;
   if (holeDiameter === undefined) return 'none';
-  if (defect.remainingWall === 0) {
+  const wall = leastWallToday(work);
+  if (wall === 0) {
     need(
       work,
       'defect.remainingWall',
-      'the band presses on the thinned pipe: the least wall round the hole decides how hard',
+      'the band presses on the thinned pipe: the least wall round the hole, less the error of its reading, decides how hard',
       'the inspector at the pipe',
     );
     return open;
   }
   const pad = sizePad(work, seal, found, holeDiameter);
   const clamp = clampPad(work, seal, found, pad, linePressure);
-  const limit = limitPressure(work, seal, found, pad);
+  const limit = limitPressure(work, seal, found, pad, wall);
   const answer = step(work.recorder, 'seal/attempt', attempt, {
     linePressure,
     highestPressure: limit.pressure,

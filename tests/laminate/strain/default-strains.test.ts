@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultStrains, performanceFactor } from '../../../src/laminate/index.js';
+import { defaultStrains, defaultStrainsNearStep, performanceFactor } from '../../../src/laminate/index.js';
 import { modulus, strain, time } from '../../../src/quantity/index.js';
 import { asmePcc2, iso24817 } from '../../../src/rules/index.js';
 
@@ -31,6 +31,24 @@ describe('the default strains of the rule sets', () => {
     const at = (GPa: number) =>
       defaultStrains({ ...laminate, table, axialModulus: modulus.GPa(GPa), designLife: time.year(10) }).axial;
     expect([at(12.01), at(12), at(11.99)]).toEqual([0.0025, 0.001, 0.001]);
+  });
+
+  it('along the pipe are the small ones when it is softer than that cold or warm, and a share near the step is told', () => {
+    const table = asmePcc2.defaultStrains.continuous[3].value;
+    const at = (cold: number, warm: number) => ({
+      ...laminate,
+      table,
+      axialModulus: modulus.GPa(cold),
+      warmHoopModulus: modulus.GPa(20),
+      warmAxialModulus: modulus.GPa(warm),
+      designLife: time.year(10),
+    });
+    const axial = [at(14, 11), at(14, 8), at(11, 14)].map((given) => defaultStrains(given).axial);
+    expect(axial).toEqual([0.0025, 0.001, 0.001]);
+    const near = [at(14, 11), at(14, 10.4), at(14, 9.6), at(14, 9.4), at(12.4, 14)].map(defaultStrainsNearStep);
+    expect(near).toEqual([false, true, true, false, true]);
+    const { warmHoopModulus: _, ...half } = at(14, 11);
+    expect(() => defaultStrains(half)).toThrow('given as well');
   });
 
   it('are refused to a brittle laminate', () => {

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRecorder, isCalculationError } from '../../../src/formula/index.js';
 import {
+  axialFailureStress,
+  axialLossPressure,
   b31gOriginal,
   type DepthPoint,
   dnvSingleDefect,
@@ -22,6 +24,7 @@ const base: RemainingStrengthInput = {
   tensileStrength: stress.MPa(455),
   defectDepth: length.mm(6),
   defectLength: length.mm(250),
+  defectWidth: length.mm(60),
   maximumPressure: gauge.MPa(9),
   designFactor: 0.72,
 };
@@ -43,7 +46,10 @@ const refusalOf = (input: RemainingStrengthInput) => {
 describe('the choice of a remaining-strength method', () => {
   it('reports every method, each with its pressure or the reason why it is out', () => {
     const found = remainingStrength(base);
-    expect(found.methods.map(({ method }) => method)).toEqual(remainingStrengthMethods);
+    expect(found.methods.map(({ method }) => method)).toEqual([
+      ...remainingStrengthMethods,
+      'axial stress over the width',
+    ]);
     const out = found.methods.filter((result) => !result.inside);
     expect(out).toEqual([
       { method: 'effective area', inside: false, because: 'needs a depth profile' },
@@ -64,6 +70,16 @@ describe('the choice of a remaining-strength method', () => {
       'DNV-RP-F101': dnvSingleDefect({ ...base, tensileStrength: stress.MPa(455) }),
       'API 579-1 Level 1': undefined,
       'API 579-1 Level 2': undefined,
+      'axial stress over the width': axialLossPressure({
+        ...pipe,
+        failureStress: axialFailureStress({
+          ...pipe,
+          defectDepth: base.defectDepth,
+          defectWidth: length.mm(60),
+          flowStress,
+        }).failureStress,
+        safetyFactor: 1,
+      }),
     });
     expect(safetyFactor).toBeCloseTo(1 / 0.72, 15);
     const level1 = methods.find(({ method }) => method === 'API 579-1 Level 1');
@@ -126,21 +142,31 @@ describe('the choice of a remaining-strength method', () => {
     });
   });
 
-  it('leaves out a method beyond its depth and keeps those that reach deeper', () => {
+  it('counts no method beyond 0.8 of the wall, where the least wall all round answers', () => {
     const deep = { ...base, defectDepth: length.mm(0.82 * 9.53) };
     const found = remainingStrength(deep);
-    expect(found.method).toBe('DNV-RP-F101');
-    const reasons = found.methods.flatMap((result) => (result.inside ? [] : [`${result.method}: ${result.because}`]));
-    expect(reasons.find((reason) => reason.startsWith('modified B31G'))).toMatch(/at most 0\.8 of the wall/u);
-    expect(reasons.find((reason) => reason.startsWith('API 579-1 Level 1:'))).toMatch(
-      /at least 0\.2 of the corrected/u,
-    );
+    expect(found.method).toBe('least wall all round');
+    const byYield = 0.72 * 2 * 359e6 * ((0.18 * 9.53) / 508);
+    expect(found.safePressure / Math.min(byYield, 0.18 * 9e6)).toBeCloseTo(1, 12);
+    const strong = remainingStrength({ ...deep, maximumPressure: gauge.MPa(20) });
+    expect(strong.safePressure / byYield).toBeCloseTo(1, 12);
+    expect(found.failurePressure).toBeUndefined();
+    for (const result of found.methods.slice(0, remainingStrengthMethods.length))
+      expect(result.inside ? '' : result.because).toMatch(/at most 0\.8 of the wall/u);
   });
 
-  it('is refused where no method, or not the named one, is inside its limits', () => {
-    const every = refusalOf({ ...base, defectDepth: length.mm(0.86 * 9.53) });
-    expect(every.code).toBe('outside-validity');
-    expect(every.message).toMatch(/original B31G: .*DNV-RP-F101: .*0\.85/u);
+  it('lets a named DNV-RP-F101 answer to 0.85 of the wall, with its factor and a warning', () => {
+    const deep = { ...base, defectDepth: length.mm(0.82 * 9.53), method: 'DNV-RP-F101' } as const;
+    const failure = dnvSingleDefect({ ...deep, tensileStrength: stress.MPa(455) });
+    const found = remainingStrength(deep);
+    expect(found.safePressure / (0.9 * 0.72 * failure)).toBeCloseTo(1, 12);
+    expect(found.notes.join('; ')).toMatch(/less conservative/u);
+    expect(refusalOf({ ...deep, defectDepth: length.mm(0.86 * 9.53) }).message).toMatch(/0\.85/u);
+    const thin = { ...deep, wallThickness: length.mm(7), defectDepth: length.mm(5.75) };
+    expect(refusalOf(thin).message).toMatch(/1\.3 mm or more/u);
+  });
+
+  it('is refused where not the named one, or none, is inside its limits', () => {
     const named = refusalOf({ ...base, defectDepth: length.mm(0.82 * 9.53), method: 'modified B31G' });
     expect(named).toMatchObject({ code: 'outside-validity', value: 'modified B31G' });
     expect(refusalOf({ ...base, method: 'effective area' }).message).toMatch(/needs a depth profile/u);
@@ -149,6 +175,16 @@ describe('the choice of a remaining-strength method', () => {
     expect(refusalOf({ ...unknown, method: 'modified B31G', flowStress: '(SMYS + SMTS) / 2' }).code).toBe(
       'outside-validity',
     );
+    // Along the pipe alone is no answer: here no method of the hoop direction holds.
+    const close = { ...unknown, yieldStrength: stress.MPa(359), tensileStrength: stress.MPa(360) };
+    const { defectDepth: __, ...at } = close;
+    const near = {
+      ...at,
+      defectDepth: length.mm(6),
+      distanceToDiscontinuity: length.mm(1),
+      method: 'original B31G',
+    } as const;
+    expect(refusalOf(near).code).toBe('outside-validity');
   });
 
   it('never works with a flow stress above the tensile strength', () => {
