@@ -90,7 +90,8 @@ describe('sharing load with the pipe', () => {
     const high = change(sharing, 'service', { designPressure: gauge.MPa(5) });
     const [still, cycled] = [high, change(high, 'loads', { cycles })].map((each) => designRepair(each));
     expect(cycled?.verdict).toBe('designed');
-    const hoop = (design: RepairDesign | undefined): number => design?.laminate?.thickness.candidates[0]?.value as number;
+    const hoop = (design: RepairDesign | undefined): number =>
+      design?.laminate?.thickness.candidates[0]?.value as number;
     expect(hoop(cycled)).toBeGreaterThan(hoop(still));
   });
 
