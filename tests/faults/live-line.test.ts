@@ -175,6 +175,7 @@ describe('work under pressure at a hole', () => {
     'wrap.width': '50 mm',
     'pipe.wallThickness': '3.91 mm',
     'defect.remainingWall': '1.2 mm',
+    'defect.readingError': 'none',
     'defect.axialLength': '400 mm',
     'defect.growth': { depth: '0.01 mm/year', length: '0.2 mm/year' },
     'filler.thicknessOverDefect': '4 mm',
