@@ -254,6 +254,13 @@ export const sources = {
     reached: 'secondary',
     note: 'Only the abstract was seen; the title is recalled.',
   },
+  'web-wound-cylinder-example': {
+    author: 'not named',
+    title: 'Worked example of a closed thin cylinder wound with wire, on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Seen as an excerpt. The year is that of reading.',
+  },
   'web-mixing-examples': {
     author: 'several',
     title: 'Worked examples of resin mixing, coverage and laminate fractions on public web pages',

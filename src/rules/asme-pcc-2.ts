@@ -144,11 +144,18 @@ export const asmePcc2: RuleSet = {
     },
     minimum: { value: 0.05 as Length, clause: '401-3.4, axial extent', evidence: { tag: 'recalled' } },
     hole: { value: null, clause: '401-3.4, axial extent', evidence: { tag: 'recalled' } },
-    adhesiveFactor: { value: 1, clause: '401-3.4, axial extent', evidence: { tag: 'recalled' } },
-    adhesiveFactorOption: {
+    adhesiveFactor: {
       value: 3,
       clause: '401-3.4, axial extent',
-      evidence: { tag: 'recalled', note: 'of one edition, or of ISO 24817' },
+      evidence: { tag: 'recalled', note: '1 in one recollection: the larger is taken' },
+    },
+    bondStrains: {
+      value: { life: (20 * YEAR) as Time, table: rareStrains.value },
+      clause: '401-3.4, axial extent, with Table 401-3.4.4, rarely occurring',
+      evidence: {
+        tag: 'chosen',
+        note: 'the largest strain of the column, which is also that of class 1 and two years of ISO 24817',
+      },
     },
     leastAvailable: {
       value: 0.025 as Length,

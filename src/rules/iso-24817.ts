@@ -205,9 +205,16 @@ export const iso24817: RuleSet = {
     adhesiveFactor: {
       value: 3,
       clause: '7.5.8, axial extent',
-      evidence: { tag: 'recalled', note: '1 in one recollection' },
+      evidence: { tag: 'recalled', note: '1 in one recollection: the larger is taken' },
     },
-    adhesiveFactorOption: { value: 1, clause: '7.5.8, axial extent', evidence: { tag: 'recalled' } },
+    bondStrains: {
+      value: { life: (2 * YEAR) as Time, table: strainsOfClass1.value },
+      clause: '7.5.8, axial extent, with 7.5.5, class 1, two years',
+      evidence: {
+        tag: 'chosen',
+        note: 'the recollections do not say which strain; the largest of the column, so that a longer life or a higher class never shortens the overlap',
+      },
+    },
     leastAvailable: {
       value: 0.025 as Length,
       clause: '7.5.8, restricted extent',

@@ -1,5 +1,6 @@
 import type { SourceTag } from '../formula/index.js';
 import type {
+  Angle,
   ArealWeight,
   Force,
   GaugePressure,
@@ -251,6 +252,13 @@ export const practice = {
     value: 1e-4 as Length,
     tag: 'chosen',
     because: 'a tenth of a millimetre',
+  },
+  steepestTape: {
+    name: 'steepest lead angle of a tape',
+    kind: 'angle',
+    value: (Math.PI / 12) as Angle,
+    tag: 'chosen',
+    because: 'beyond 15 degrees a ply of glass has lost a quarter of its stiffness round the pipe',
   },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',

@@ -130,8 +130,8 @@ export interface RuleSet {
     /** l = multiple d, for d below share sqrt(D t). */
     readonly hole: Rule<{ readonly multiple: number; readonly share: number } | null>;
     readonly adhesiveFactor: Rule<number>;
-    /** The factor of another edition or set, shown beside. */
-    readonly adhesiveFactorOption: Rule<number>;
+    /** Strain that the bond has to follow, whatever the life and the class: the largest default of the column. */
+    readonly bondStrains: Rule<{ readonly life: Time; readonly table: readonly DefaultStrainRow[] }>;
     readonly leastAvailable: Rule<Length>;
     readonly taper: Rule<number>;
   };

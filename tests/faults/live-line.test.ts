@@ -172,6 +172,7 @@ describe('work under pressure at a hole', () => {
   const long = withPaths(leak, {
     'pipe.size': undefined,
     'pipe.outsideDiameter': '60.3 mm',
+    'wrap.width': '50 mm',
     'pipe.wallThickness': '3.91 mm',
     'defect.remainingWall': '1.2 mm',
     'defect.readingError': 'none',

@@ -59,7 +59,7 @@ describe('the stress of the sound pipe', () => {
   });
 
   it('is warned of above the design stress of its code', () => {
-    expect(newWarnings(above, below)).not.toEqual([]);
+    expect(newWarnings(above, below).filter((text) => /stress/u.test(text))).not.toEqual([]);
   });
 });
 

@@ -60,15 +60,15 @@ describe('shared load along the pipe', () => {
     expect(wantedSoft).toBeCloseTo(4.85, 2);
   });
 
-  it.fails('takes force and pipe on the pipe, the laminate on the diameter over the filler', () => {
+  it('takes force and pipe on the pipe, the laminate on the diameter over the filler', () => {
     expect(millimetresAsked(pulled)).toBeGreaterThanOrEqual(wanted * (1 - 1e-9));
   });
 
-  it.fails('never resists less than the design pressure', () => {
+  it('never resists less than the design pressure', () => {
     expect(laminateOf(pulled).resistance.value).toBeGreaterThanOrEqual(40e5 * (1 - 1e-9));
   });
 
-  it.fails('keeps the axial strain of the laminate', () => {
+  it('keeps the axial strain of the laminate', () => {
     expect(millimetresAsked(soft)).toBeGreaterThanOrEqual(wantedSoft * (1 - 1e-9));
   });
 });
@@ -86,15 +86,15 @@ describe('shared load round the pipe', () => {
     expect([wanted, wantedClosed].map((t) => Number(t.toFixed(3)))).toEqual([4.045, 3.645]);
   });
 
-  it.fails('with too much strain asks for more plies', () => {
+  it('with too much strain asks for more plies', () => {
     expect(laminateOf(cycled).thickness.value * 1000).toBeGreaterThanOrEqual(wanted * (1 - 1e-9));
   });
 
-  it.fails('with too much strain is not refused', () => {
+  it('with too much strain is not refused', () => {
     expect(verdictOf(cycled)).toBe('designed');
   });
 
-  it.fails('under closed ends keeps the hoop stress of the pipe at its allowable', () => {
+  it('under closed ends keeps the hoop stress of the pipe at its allowable', () => {
     expect(millimetresAsked(sharing)).toBeGreaterThanOrEqual(wantedClosed * (1 - 1e-6));
   });
 });
@@ -136,17 +136,19 @@ describe('the yielded pipe', () => {
     expect(wanted).toBeCloseTo(10.48, 2);
   });
 
-  it.fails('counts only with what it carries where the laminate reaches its strain first', () => {
+  it('counts only with what it carries where the laminate reaches its strain first', () => {
     expect(millimetresAsked(yielded)).toBeGreaterThanOrEqual(wanted * (1 - 1e-9));
   });
 
-  it.fails('strains the laminate no less than it would if nothing had yielded', () => {
+  it('strains the laminate no less than it would if nothing had yielded', () => {
     const formula = formulaById('laminate/strain-yielded-hoop');
     if (formula === undefined) throw new Error('no such formula');
     const given = {
       ...{ pressure: '45 bar', outsideDiameter: '617.6 mm', yieldStrength: '359 MPa', remainingWall: '3.812 mm' },
-      ...{ hoopModulus: '24 GPa', laminateThickness: '5 mm' },
+      ...{ substrateModulus: '207 GPa', hoopModulus: '24 GPa', laminateThickness: '5 mm' },
     };
-    expect(formula.compute(decodeFormulaInput(formula, given).input as never)).toBeGreaterThanOrEqual(elastic);
+    expect(formula.compute(decodeFormulaInput(formula, given).input as never)).toBeGreaterThanOrEqual(
+      elastic * (1 - 1e-12),
+    );
   });
 });

@@ -24,8 +24,10 @@ const SIGNED: Readonly<Record<string, string>> = {
   // Forms in which a push along the pipe is a load that adds; the others carry a pull and take no push.
   'laminate/equivalent-axial-force': 'axialForce',
   'laminate/pressure-ignored-hoop': 'axialForce',
+  'laminate/pressure-sharing-biaxial': 'leastAxialForce',
   'laminate/relieving-force': 'axialForce',
   'laminate/thickness-ignored-hoop': 'axialForce',
+  'laminate/thickness-sharing-biaxial': 'leastAxialForce',
   'laminate/allowable-strain': 'substrateExpansion laminateExpansion',
   // Fits of a measured cure: a threshold and a factor that have no meaning of their own.
   'cure/autocatalytic-conversion': 'criticalConversion',

@@ -133,8 +133,6 @@ const demanded: fc.Arbitrary<(document: Holder) => void> = fc
     strength: fc.option(fc.constantFrom(...STRENGTHS)),
     flowStress: fc.option(fc.constantFrom('SMYS + 69 MPa', '1.1 SMYS', '(SMYS + SMTS) / 2')),
     longTerm: fc.option(fc.constantFrom('1000 h survival', 'design life regression')),
-    credit: fc.option(fc.boolean()),
-    relief: fc.option(fc.boolean()),
     overlap: fc.option(fc.constantFrom('20 mm', '40 mm', '200 mm')),
     hot: fc.boolean(),
   })
@@ -143,8 +141,6 @@ const demanded: fc.Arbitrary<(document: Holder) => void> = fc
     const laminate = document['laminate'] as Holder | undefined;
     if (typeof repair !== 'object' || typeof laminate !== 'object') return;
     if (wish.method !== null) repair['method'] = wish.method;
-    if (wish.credit !== null) repair['creditPressureDuringApplication'] = wish.credit;
-    if (wish.relief !== null) repair['axialRelief'] = wish.relief;
     if (wish.overlap !== null) repair['availableOverlap'] = wish.overlap;
     if (wish.longTerm !== null) laminate['longTermStrength'] = { strength: '90 MPa', test: wish.longTerm };
     if (wish.hot) {

@@ -124,9 +124,9 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/force-ignored-axial':
     'laminateThickness+ pressure+ outsideDiameter+ hoopModulus- axialModulus+ poissonRatio+ allowableStrain+',
   'laminate/force-sharing-axial':
-    'laminateThickness+ outsideDiameter+ allowableStress+ substrateModulus- axialModulus+ substratePressure+',
+    'laminateThickness+ outsideDiameter+ wrappedDiameter+ allowableStress+ substrateModulus- axialModulus+ remainingWall+',
   'laminate/force-yielded-axial':
-    'laminateThickness+ outsideDiameter+ yieldStrength+ remainingWall+ axialModulus+ allowableStrain+',
+    'laminateThickness+ outsideDiameter+ pipeStress+ remainingWall+ axialModulus+ allowableStrain+',
   'laminate/governing-overlap': 'geometry+ adhesive+ minimum+ hole+',
   'laminate/governing-thickness': 'hoop+ axial+ leak+',
   'laminate/hole-at-end-of-life': 'holeDiameter+ corrosionRate+ designLife+',
@@ -153,6 +153,9 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/pressure-ratio': 'lowestPressure+ highestPressure-',
   'laminate/relieving-force': 'pressure+ outsideDiameter+ axialForce+',
   'laminate/wrapped-diameter': 'outsideDiameter+ fillerThickness+',
+  'laminate/minor-poisson-ratio': 'hoopModulus- axialModulus+ poissonRatio+',
+  'laminate/off-axis-modulus': 'alongModulus+ acrossModulus+ shearModulus+ poissonRatio+ angle~',
+  'laminate/pipe-stress-at-strain': 'limitStress+ substrateModulus+ allowableStrain+',
   'laminate/plate-modulus': 'hoopModulus~ axialModulus+ poissonRatio+',
   'laminate/ply-count': 'requiredThickness+ plyThickness- leastPlies+',
   'laminate/poisson-ratio-limit': 'hoopModulus+ axialModulus-',
@@ -163,15 +166,19 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/pressure-long-term':
     'laminateThickness+ outsideDiameter- longTermStrength+ performanceFactor+ yieldStrength+ remainingWall+',
   'laminate/pressure-of-end-force': 'axialForce+ outsideDiameter- externalForce-',
+  'laminate/pressure-sharing-biaxial':
+    'laminateThickness+ externalForce~ leastAxialForce~ outsideDiameter~ wrappedDiameter~ allowableStress+ substrateWall~ substrateModulus~ substratePoisson~ hoopModulus~ axialModulus~ poissonRatio~ hoopStrain+ axialStrain+',
   'laminate/pressure-sharing-hoop':
     'laminateThickness+ outsideDiameter- allowableStress+ substrateModulus- hoopModulus+ substratePressure+',
   'laminate/pressure-sharing-live':
     'laminateThickness+ livePressure- outsideDiameter- allowableStress+ remainingWall+ substrateModulus- hoopModulus+',
   'laminate/pressure-yielded-hoop':
-    'laminateThickness+ outsideDiameter- yieldStrength+ remainingWall+ hoopModulus+ allowableStrain+',
+    'laminateThickness+ outsideDiameter- pipeStress+ remainingWall+ hoopModulus+ allowableStrain+',
   'laminate/strain-yielded-hoop':
-    'pressure+ outsideDiameter+ yieldStrength- remainingWall- hoopModulus- laminateThickness-',
+    'pressure+ outsideDiameter+ yieldStrength- remainingWall- substrateModulus- hoopModulus- laminateThickness-',
   'laminate/substrate-pressure': 'allowableStress+ remainingWall+ outsideDiameter-',
+  'laminate/substrate-pressure-shared':
+    'substratePressure+ allowableStress- pipeStress+ outsideDiameter+ wrappedDiameter-',
   'laminate/taper-length': 'laminateThickness+ ratio+ leastRatio~',
   'laminate/temperature-factor':
     'upperTemperatureLimit+ designTemperature- quadratic+ linear+ constant+ coefficientUnit-',
@@ -191,18 +198,21 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/thickness-long-term':
     'pressure+ outsideDiameter+ longTermStrength- performanceFactor- yieldStrength- remainingWall-',
   'laminate/thickness-sharing-axial':
-    'axialForce+ outsideDiameter- allowableStress- substrateModulus+ axialModulus- substratePressure-',
+    'axialForce+ outsideDiameter- wrappedDiameter- allowableStress- substrateModulus+ axialModulus- remainingWall-',
+  'laminate/thickness-sharing-biaxial':
+    'pressure~ axialForce~ leastAxialForce~ outsideDiameter~ wrappedDiameter~ allowableStress- substrateWall~ substrateModulus~ substratePoisson~ hoopModulus~ axialModulus~ poissonRatio~ hoopStrain- axialStrain-',
   'laminate/thickness-sharing-hoop':
     'pressure+ outsideDiameter+ allowableStress- substrateModulus+ hoopModulus- substratePressure-',
   'laminate/thickness-sharing-live':
     'pressure+ livePressure+ outsideDiameter+ allowableStress- remainingWall- substrateModulus+ hoopModulus-',
   'laminate/thickness-yielded-axial':
-    'axialForce+ outsideDiameter- yieldStrength- remainingWall- axialModulus- allowableStrain-',
+    'axialForce+ outsideDiameter- pipeStress- remainingWall- axialModulus- allowableStrain-',
   'laminate/thickness-yielded-hoop':
-    'pressure+ outsideDiameter+ yieldStrength- remainingWall- hoopModulus- allowableStrain-',
+    'pressure+ outsideDiameter+ pipeStress- remainingWall- hoopModulus- allowableStrain-',
   'laminate/thickness-yielded-live':
     'pressure+ livePressure- outsideDiameter+ yieldStrength- remainingWall- substrateModulus+ hoopModulus- allowableStrain-',
   'laminate/thin-laminate-limit': 'outsideDiameter+ ratio-',
+  'laminate/wall-of-substrate-pressure': 'substratePressure+ allowableStress- outsideDiameter+',
   'laminate/upper-temperature-limit': 'transitionTemperature+ margin-',
   'wrap/advance-per-turn': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/axial-tape-width': 'tapeWidth+ overlap- meanDiameter-',

@@ -102,23 +102,6 @@ describe('a thinner wall that still counts as part-wall', () => {
       );
     },
   );
-
-  it('never lowers the laminate that takes credit for pressure during application', () => {
-    fc.assert(
-      fc.property(rising(2, 8), span(4, 20), span(0, 4), ([thin, thick], MPa, live) => {
-        const at = (wall: number): number => {
-          const plain = withWall('substrate yielded', MPa, wall);
-          return thickness({
-            ...plain,
-            line: atWork(gauge.MPa(Math.min(live, MPa))),
-            repair: { ...plain.repair, creditPressureDuringApplication: true },
-          });
-        };
-        expect(at(thin)).toBeGreaterThanOrEqual(at(thick) * (1 - 1e-12));
-      }),
-      runs,
-    );
-  });
 });
 
 describe('a worse defect', () => {

@@ -108,8 +108,12 @@ describe('the two rule sets', () => {
     expect(asmePcc2.hole.leastDiameter.evidence.tag).toBe('chosen');
     expect(throughWallBelow.value).toBe(length.mm(1));
     expect(overlap.minimum.value).toBe(length.mm(50));
-    expect([overlap.adhesiveFactor.value, asmePcc2.overlap.adhesiveFactor.value]).toEqual([3, 1]);
-    expect([overlap.adhesiveFactorOption.value, asmePcc2.overlap.adhesiveFactorOption.value]).toEqual([1, 3]);
+    expect([overlap.adhesiveFactor.value, asmePcc2.overlap.adhesiveFactor.value]).toEqual([3, 3]);
+    const bond = [overlap, asmePcc2.overlap].map(({ bondStrains: { value } }) =>
+      value.table.find(({ life }) => life === value.life),
+    );
+    expect(bond.map((row) => row?.axial)).toEqual([strain.percent(0.4), strain.percent(0.4)]);
+    expect(bond.map((row) => row?.softAxial)).toEqual([strain.percent(0.25), strain.percent(0.25)]);
     expect(temperatureMargin.glassTransition.notLeaking.value).toBe(20);
     expect(temperatureMargin.glassTransition.leaking.value).toBe(30);
     expect(temperatureMargin.heatDeflection.notLeaking.value).toBe(15);

@@ -4,20 +4,20 @@ import type { Force, Length, Modulus, Strain, Stress } from '../../quantity/inde
 export interface ForceYieldedAxialInput {
   readonly laminateThickness: Length;
   readonly outsideDiameter: Length;
-  readonly yieldStrength: Stress;
+  readonly pipeStress: Stress;
   readonly remainingWall: Length;
   readonly axialModulus: Modulus;
   readonly allowableStrain: Strain;
 }
 
 /**
- * Axial force that a yielded pipe and its laminate carry at the allowable strain: the inverse of `thicknessYieldedAxial`.
+ * Axial force that a pipe that may yield and its laminate carry at the allowable strain: the inverse of `thicknessYieldedAxial`.
  *
- * $$F = \pi D \left(s t_s + \varepsilon_a E_a t\right)$$
+ * $$F = \pi D \left(s_h t_s + \varepsilon_a E_a t\right)$$
  *
  * @param input.laminateThickness  t [m], >= 0
  * @param input.outsideDiameter    D [m], > 0
- * @param input.yieldStrength      s, specified least yield strength of the pipe [Pa], > 0
+ * @param input.pipeStress         s_h, of the pipe at that strain [Pa], > 0: `pipeStressAtStrain`, its yield strength at most
  * @param input.remainingWall      t_s, least wall at the end of life [m], >= 0 and < D/2
  * @param input.axialModulus       E_a, of the laminate [Pa], > 0
  * @param input.allowableStrain    eps_a, along the pipe, > 0
@@ -26,11 +26,11 @@ export interface ForceYieldedAxialInput {
  * @see ISO 24817:2017, 7.5.4; ASME PCC-2, Eq. 7, as recalled
  */
 export function forceYieldedAxial(input: ForceYieldedAxialInput): Force {
-  const { laminateThickness: t, outsideDiameter: D, yieldStrength: s, remainingWall: ts, axialModulus: Ea } = input;
+  const { laminateThickness: t, outsideDiameter: D, pipeStress: s, remainingWall: ts, axialModulus: Ea } = input;
   const { allowableStrain: eps } = input;
   nonNegative(t, 'laminateThickness', 'm');
   positive(D, 'outsideDiameter', 'm');
-  positive(s, 'yieldStrength', 'Pa');
+  positive(s, 'pipeStress', 'Pa');
   nonNegative(ts, 'remainingWall', 'm');
   below(ts, D / 2, 'half the outside diameter', 'remainingWall', 'm');
   positive(Ea, 'axialModulus', 'Pa');
@@ -44,11 +44,11 @@ export const forceYieldedAxialFormula = /* @__PURE__ */ formula<ForceYieldedAxia
   id: 'laminate/force-yielded-axial',
   title: 'Axial force held, pipe may yield',
   compute: forceYieldedAxial,
-  equation: { expression: 'pi * D * (s * t_s + eps_a * E_a * t)' },
+  equation: { expression: 'pi * D * (s_h * t_s + eps_a * E_a * t)' },
   inputs: {
     laminateThickness: { symbol: 't', kind: 'length', name: 'laminate thickness', sample: [0, 0.05] },
     outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.05, 1.2] },
-    yieldStrength: { symbol: 's', kind: 'stress', name: 'yield strength of the pipe', sample: [2e8, 5.5e8] },
+    pipeStress: { symbol: 's_h', kind: 'stress', name: 'stress of the pipe at that strain', sample: [1e8, 5.5e8] },
     remainingWall: { symbol: 't_s', kind: 'length', name: 'remaining wall at the end of life', sample: [0, 0.02] },
     axialModulus: { symbol: 'E_a', kind: 'modulus', name: 'axial modulus of the laminate', sample: [4e9, 40e9] },
     allowableStrain: { symbol: 'eps_a', kind: 'strain', name: 'allowable axial strain', sample: [0.0005, 0.004] },

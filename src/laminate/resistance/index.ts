@@ -5,6 +5,7 @@ export * from './pressure-ignored-axial.js';
 export * from './pressure-ignored-hoop.js';
 export * from './pressure-long-term.js';
 export * from './pressure-of-end-force.js';
+export * from './pressure-sharing-biaxial.js';
 export * from './pressure-sharing-hoop.js';
 export * from './pressure-sharing-live.js';
 export * from './pressure-yielded-hoop.js';

@@ -221,10 +221,6 @@ export interface Demands {
    * How often the design load acts, for the rule set that asks it; `continuous` unless given. `rare` is less conservative.
    */
   readonly loading?: 'rare' | 'continuous' | undefined;
-  /** Credit for that pressure in the yielded form: less conservative, see the warning it brings. */
-  readonly creditPressureDuringApplication?: boolean | undefined;
-  /** Poisson relief of the hoop line by the end load: only while that load is surely there. Less conservative. */
-  readonly axialRelief?: boolean | undefined;
   /** Class 3 only: take the leak service factor by formula instead of the fixed 0.333. Less conservative. */
   readonly leakFactorByFormula?: boolean | undefined;
   /** Length of sound pipe free for the overlap on the shorter side, where something is in the way. */

@@ -14,8 +14,6 @@ const repair = {
     words: ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength'],
   },
   loading: { kind: 'choice', optional: true, words: ['rare', 'continuous'] },
-  creditPressureDuringApplication: { kind: 'flag', optional: true },
-  axialRelief: { kind: 'flag', optional: true },
   leakFactorByFormula: { kind: 'flag', optional: true },
   availableOverlap: { kind: 'length', optional: true, above: 0, usual: [0.01, 5] },
 } as const satisfies Fields;

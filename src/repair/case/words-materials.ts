@@ -23,7 +23,11 @@ export const materialWords = {
   'laminate.hoopModulus': ['Hoop modulus', 'Modulus round the pipe', '24 GPa'],
   'laminate.axialModulus': ['Axial modulus', 'Modulus along the pipe', '14 GPa'],
   'laminate.poissonRatio': ["Poisson's ratio", "Poisson's ratio, load round the pipe, contraction along it", 0.12],
-  'laminate.shearModulus': ['Shear modulus', 'Shear modulus', '3 GPa'],
+  'laminate.shearModulus': [
+    'Shear modulus',
+    'Shear modulus in the plane of the ply; needed for a tape and over a leak',
+    '3 GPa',
+  ],
   'laminate.plyThickness': ['Ply thickness', 'Thickness of one cured ply', '0.8 mm'],
   'laminate.qualifiedPlies': ['Plies as qualified', 'Plies of the qualification test, the least that may be laid', 2],
   'laminate.strainToFailure': ['Strain to failure', 'Short-term strain to failure round the pipe', '1.6 %'],

@@ -133,12 +133,6 @@ export const pipeWords = {
     'How often the design load acts; left out, continuous; rare is less conservative',
     'continuous',
   ],
-  'repair.creditPressureDuringApplication': [
-    'Credit for that pressure',
-    'Credit, in the yielded form, for the pressure in the line during the work; less conservative',
-    false,
-  ],
-  'repair.axialRelief': ['Axial relief', 'Poisson relief of the hoop line by the end load; less conservative', false],
   'repair.leakFactorByFormula': [
     'Leak factor by formula',
     'Class 3: leak service factor by formula; less conservative',

@@ -1,6 +1,7 @@
 import { cautionsFor } from '../cautions.js';
 import type { DesignOptions, DesignParts, DesignRecord, NotDesigned, RepairDesign } from '../design/design.js';
 import { version } from '../version.js';
+import { holdPressure } from './hold-pressure.js';
 import { type Open, open } from './stage.js';
 import type { Workbook } from './workbook.js';
 
@@ -25,7 +26,9 @@ export function conclude(work: Workbook, options: DesignOptions, parts: PartsSoF
   };
   const verdict = verdictOf(work);
   if (verdict !== 'designed') return { verdict, ...record, ...reached(parts) };
-  return { ...record, verdict, reasons: [], missing: [], ...whole(parts) };
+  const made = whole(parts);
+  holdPressure(repairCase, made.laminate);
+  return { ...record, verdict, reasons: [], missing: [], ...made };
 }
 
 function verdictOf({ notCovered, reasons, missing }: Workbook): RepairDesign['verdict'] {

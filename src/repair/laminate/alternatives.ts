@@ -1,13 +1,18 @@
 import { decide } from '../../formula/index.js';
-import { type Length, type Line, line } from '../../quantity/index.js';
+import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
-import type { Candidate, Reason, Unavailable } from '../design/design.js';
+import type { Candidate, Unavailable } from '../design/design.js';
 import { trial, type Workbook } from '../job/workbook.js';
 import { largest } from './candidates.js';
 import type { ThicknessJob } from './loads.js';
 import { isMissing, thicknessBy, thicknessMethods } from './methods.js';
+import { withCredit, withRelief } from './saved-plies.js';
+import { whyNot } from './why-not.js';
 
-/** The methods beside the chosen one, each as its largest candidate, for comparison: none of them decides anything. */
+/**
+ * The methods beside the chosen one, each as its largest candidate, and the two lines that would save plies: for
+ * comparison, none of them decides anything.
+ */
 export function alternativesTo(
   work: Workbook,
   chosen: ThicknessMethod,
@@ -17,6 +22,7 @@ export function alternativesTo(
   for (const method of Object.keys(thicknessMethods) as ThicknessMethod[]) {
     if (method !== chosen) alternatives.push(alternative(work, method, job));
   }
+  alternatives.push(withRelief(work, job), withCredit(work, job));
   return alternatives;
 }
 
@@ -35,8 +41,4 @@ function alternative(work: Workbook, method: ThicknessMethod, job: ThicknessJob)
     return { criterion: method, needs: { text: result.what } };
   }
   return { criterion: method, value: largest(result).value };
-}
-
-function whyNot([refusal]: readonly Reason[]): Line {
-  return refusal === undefined ? { text: 'another case' } : line(refusal.text, ...(refusal.amounts ?? []));
 }

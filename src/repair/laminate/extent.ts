@@ -4,12 +4,10 @@ import type { Length } from '../../quantity/index.js';
 import type { AsFound, Candidate, ExtentDesign, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
-import type { Strains } from '../limits/strains.js';
 import { overlapOfBond, overlapOfGeometry, overlapOfHole } from './overlap.js';
 
 interface Parts {
   readonly found: AsFound;
-  readonly strains: Strains;
   readonly laminate: LaminateDesign;
 }
 
@@ -17,7 +15,7 @@ interface Parts {
  * How far along the pipe the laminate reaches: every candidate for the overlap, the taper, the total (ISO 24817, 7.5.8;
  * PCC-2, 401-3.4, axial extent).
  */
-export function planExtent(work: Workbook, { found, strains, laminate }: Parts): ExtentDesign | Open {
+export function planExtent(work: Workbook, { found, laminate }: Parts): ExtentDesign | Open {
   const { recorder, rules, case: repairCase } = work;
   const laminateThickness = laminate.laidThickness;
   heading(recorder, 'Axial extent');
@@ -25,7 +23,7 @@ export function planExtent(work: Workbook, { found, strains, laminate }: Parts):
   const minimum = use(work, 'least overlap', rules.overlap.minimum);
   const { lapShearStrength } = repairCase.laminate;
   if (lapShearStrength === undefined) return open;
-  const adhesive = overlapOfBond(work, strains, laminateThickness, lapShearStrength);
+  const adhesive = overlapOfBond(work, laminateThickness, lapShearStrength);
   const hole = overlapOfHole(work, found);
   const candidates: Candidate<Length, OverlapCriterion>[] = [
     { criterion: 'geometry', value: geometry },

@@ -1,9 +1,9 @@
 import { step } from '../../formula/index.js';
-import { pressureIgnoredHoop, relievingForce, thicknessIgnoredHoop } from '../../laminate/index.js';
+import { type EndLoadRelief, pressureIgnoredHoop, relievingForce, thicknessIgnoredHoop } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import type { Workbook } from '../job/workbook.js';
 import { axialResistances, axialThicknesses } from './ignored-axial.js';
 import { externalForceOf, type ThicknessJob } from './loads.js';
 import type { ThicknessRecord } from './method.js';
@@ -30,25 +30,21 @@ export const substrateIgnored: ThicknessRecord = {
 };
 
 function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
-  const { service, laminate, repair } = work.case;
-  if (repair.axialRelief === true) {
-    warn(
-      work,
-      'The hoop thickness counts on the relief by the end load, as the case asks: it holds only while that end load is surely there.',
-    );
-  }
-  const value = step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
-    pressure: service.designPressure,
-    outsideDiameter: job.hoop.diameter,
-    hoopModulus: job.hoop.modulus,
-    poissonRatio: laminate.poissonRatio,
-    allowableStrain: job.hoop.strain,
-    axialForce: relief(work, job, service.designPressure, repair.axialRelief === true),
-  });
-  return { criterion: HOOP, value };
+  return { criterion: HOOP, value: thicknessWithRelief(work, job, pushAlong(work, job, 'left out')) };
 }
 
-/** The relief by the end load grows with the pressure that is sought, so none is counted: the safe reading. */
+/** The hoop line with a force along the pipe: a pull relieves it, a push adds to it. */
+export function thicknessWithRelief(work: Workbook, job: ThicknessJob, axialForce: Force): Length {
+  return step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
+    pressure: work.case.service.designPressure,
+    outsideDiameter: job.hoop.diameter,
+    hoopModulus: job.hoop.modulus,
+    poissonRatio: work.case.laminate.poissonRatio,
+    allowableStrain: job.hoop.strain,
+    axialForce,
+  });
+}
+
 function hoopResistance(
   work: Workbook,
   job: ThicknessJob,
@@ -60,17 +56,17 @@ function hoopResistance(
     poissonRatio: work.case.laminate.poissonRatio,
     outsideDiameter: job.hoop.diameter,
     allowableStrain: job.hoop.strain,
-    axialForce: relief(work, job, 0 as GaugePressure, false),
+    axialForce: pushAlong(work, job, 'left out'),
   });
   return { criterion: HOOP, value };
 }
 
-/** A push along the pipe bulges the laminate and always counts; a pull counts only where the case asks for its relief. */
-function relief(work: Workbook, job: ThicknessJob, pressure: GaugePressure, counted: boolean): Force {
+/** A push along the pipe bulges the laminate and always counts; a pull never saves a ply of a design. */
+export function pushAlong(work: Workbook, job: ThicknessJob, endLoad: EndLoadRelief): Force {
   return step(work.recorder, 'laminate/relieving-force', relievingForce, {
-    pressure,
+    pressure: work.case.service.designPressure,
     outsideDiameter: job.axial.diameter,
     axialForce: externalForceOf(work.case),
-    endLoad: counted ? 'counted' : 'left out',
+    endLoad,
   });
 }

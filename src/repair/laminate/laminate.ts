@@ -25,11 +25,11 @@ export function designLaminate(
 ): LaminateDesign | Open {
   const method = chooseMethod(work, found.throughWall);
   const job = prepareThickness(work, found, strains);
-  const candidates = method === undefined ? undefined : thicknessByChosen(work, method, job);
+  const candidates = method === undefined || job === undefined ? undefined : thicknessByChosen(work, method, job);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
   const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
   const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
-  if (method === undefined || candidates === undefined) return open;
+  if (method === undefined || job === undefined || candidates === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
   if (leak !== undefined) {

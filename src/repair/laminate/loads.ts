@@ -5,6 +5,7 @@ import type { RepairCase } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
+import { pliesAsLaid } from './ply-moduli.js';
 
 /**
  * Half a ring of the wrapped pipe, cut along its axis: the pressure on the circle over the filler pulls it apart, the
@@ -30,15 +31,10 @@ export interface AxialSection {
 /**
  * What every thickness method works on: the two free bodies, and what lies under the laminate.
  *
- * Diameter, force and strength of one equation should be of one section. Today some are not:
- * - sharing load, along the pipe: the force and P_s are of the pipe's diameter, the thickness is that of the diameter over
- *   the filler, and the resistance of the laid thickness goes back to the pipe's diameter: the thickness comes out too low;
- * - sharing load, round the pipe: P_s is that of the wall on the pipe's diameter, taken off a pressure that acts on the
- *   diameter over the filler: the wall counts for more than it carries there;
- * - substrate ignored, round the pipe: a push, and the end load where its relief is asked for, is the force of the pipe's
- *   diameter, spread over the circumference over the filler;
+ * Diameter, force and strength of one equation are of one section. Two lines stay on the circle of the pipe on purpose:
  * - substrate ignored and yielded, along the pipe: the laminate counts with the circumference of the pipe, though over the
- *   defect it lies on the filler: it is asked for more than that section needs.
+ *   defect it lies on the filler: it is asked for more than that section needs;
+ * - every line along the pipe: the end load is that of the outside diameter of the pipe, which closes it.
  */
 export interface ThicknessJob {
   readonly found: AsFound;
@@ -47,23 +43,31 @@ export interface ThicknessJob {
   readonly axial: AxialSection;
 }
 
-/** Sets up the two sections. The moduli are the lower ones of test and design temperature, where both are given. */
-export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob {
+/**
+ * Sets up the two sections. The moduli are the lower ones of test and design temperature, where both are given, at the angle
+ * at which the ply lies; none where that angle or what it takes to judge it forbids the laminate.
+ */
+export function prepareThickness(work: Workbook, found: AsFound, strains: Strains): ThicknessJob | undefined {
   heading(work.recorder, 'Loads on the laminate');
   const { service, laminate } = work.case;
   const { hoopModulus, axialModulus, atDesignTemperature: hot } = laminate;
   const { outsideDiameter } = found;
+  const plies = pliesAsLaid(work, outsideDiameter, {
+    hoop: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+    axial: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+  });
+  if (plies === undefined) return undefined;
   return {
     found,
     strains,
     hoop: {
       diameter: overFiller(work, outsideDiameter),
-      modulus: Math.min(hoopModulus, hot?.hoopModulus ?? hoopModulus) as Modulus,
+      modulus: plies.hoop,
       strain: strains.hoop,
     },
     axial: {
       diameter: outsideDiameter,
-      modulus: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
+      modulus: plies.axial,
       strain: strains.axial,
       force: forceAlong(work, outsideDiameter, service.designPressure, 'with the design pressure'),
       forceWithoutPressure: forceAlong(work, outsideDiameter, 0 as GaugePressure, 'while the line is without pressure'),

@@ -1,14 +1,14 @@
 import { decide, step } from '../../formula/index.js';
 import {
+  defaultStrains,
   overlapFromAdhesive,
   overlapFromGeometry,
   overlapFromHole,
   overlapFromHoleBeyondShare,
 } from '../../laminate/index.js';
-import { exactly, type Length, line, type Stress } from '../../quantity/index.js';
+import type { Length, Strain, Stress } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { use, type Workbook } from '../job/workbook.js';
-import type { Strains } from '../limits/strains.js';
 
 /** By the geometry of the pipe: the length over which a ring load dies away (ISO 24817, 7.5.8). */
 export function overlapOfGeometry(work: Workbook, { outsideDiameter }: AsFound): Length {
@@ -19,32 +19,41 @@ export function overlapOfGeometry(work: Workbook, { outsideDiameter }: AsFound):
 }
 
 /** By the bond, which carries the end load of the laminate into the pipe (ISO 24817, 7.5.8; PCC-2, axial extent). */
-export function overlapOfBond(
-  work: Workbook,
-  { axialDefault: axialStrain }: Strains,
-  laminateThickness: Length,
-  lapShearStrength: Stress,
-): Length {
+export function overlapOfBond(work: Workbook, laminateThickness: Length, lapShearStrength: Stress): Length {
   const { recorder, rules, case: repairCase } = work;
   const { axialModulus } = repairCase.laminate;
   const factor = use(work, 'factor on the overlap of the bond', rules.overlap.adhesiveFactor);
+  const axialStrain = strainOfBond(work);
   const bond = { axialModulus, axialStrain, laminateThickness, lapShearStrength, factor };
-  const overlap = step(recorder, 'laminate/overlap-from-adhesive', overlapFromAdhesive, bond);
-  const other = rules.overlap.adhesiveFactorOption.value;
-  const compared = { axialModulus, axialStrain, laminateThickness, lapShearStrength, factor: other };
-  const purpose = 'with the factor of another edition, for comparison';
-  step(recorder, 'laminate/overlap-from-adhesive', overlapFromAdhesive, compared, purpose);
+  return step(recorder, 'laminate/overlap-from-adhesive', overlapFromAdhesive, bond);
+}
+
+/** A laminate that may strain less for its life, class, temperature or cycles pulls on the bond no less. */
+function strainOfBond(work: Workbook): Strain {
+  const { recorder, rules, case: repairCase } = work;
+  const { hoopModulus, axialModulus, strainToFailure } = repairCase.laminate;
+  const { table, life } = use(work, 'strain that the bond has to follow', rules.overlap.bondStrains);
   decide(
     recorder,
-    'the bond has to follow the default axial strain, before temperature and cycles',
-    'a laminate that may strain less for its own sake pulls on the bond no less',
+    'the bond has to follow the largest default strain of the column',
+    'so that a longer life or a higher class never shortens the overlap',
   );
-  decide(
+  const largest = step(
     recorder,
-    line('bond overlap with factor {0}', exactly('factor', 'number', factor)),
-    line('the recollections differ: another edition has {0}', exactly('factor', 'number', other)),
+    'laminate/default-strains',
+    defaultStrains,
+    {
+      table,
+      designLife: life,
+      hoopModulus,
+      axialModulus,
+      failureStrain: strainToFailure as Strain,
+      modulusShare: use(work, 'share of the axial modulus', rules.modulusShare),
+      leastFailureStrain: use(work, 'least strain to failure', rules.leastFailureStrain),
+    },
+    'for the bond',
   );
-  return overlap;
+  return largest.axial;
 }
 
 /** Four hole diameters, where the hole is small enough for that rule; a larger one goes by the geometry (ISO 24817, 7.5.8). */

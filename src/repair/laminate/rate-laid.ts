@@ -20,6 +20,7 @@ export function rateLaid(
   const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
-  if (work.notCovered.length > 0) return undefined;
-  return resistanceOf(work, method, prepareThickness(work, found, strains), leak?.resistance, laid);
+  const job = prepareThickness(work, found, strains);
+  if (job === undefined || work.notCovered.length > 0) return undefined;
+  return resistanceOf(work, method, job, leak?.resistance, laid);
 }

@@ -12,13 +12,14 @@ import { pipeModulus } from '../found/pipe-modulus.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import type { Workbook } from '../job/workbook.js';
 import type { ThicknessJob } from './loads.js';
-import { allowableStressOf, pressureOfPlainWall, pressureOfThinnedPipe } from './thinned-pipe.js';
+import { biaxialResistance } from './sharing-biaxial.js';
+import { allowableStressOf, pressureUnderLaminate, stressOfPipe } from './thinned-pipe.js';
 
 export const HOOP: LaminateCriterion = 'hoop stress of the pipe, load shared';
 export const HOOP_LIVE: LaminateCriterion = 'hoop stress of the pipe, with pressure during application';
 export const AXIAL: LaminateCriterion = 'axial stress of the pipe, load shared';
 
-/** Pressures at which the pipe under a laid thickness reaches its allowable stress. */
+/** Pressures at which the pipe under a laid thickness reaches its allowable stress, or the laminate its allowable strain. */
 export function sharingResistances(
   work: Workbook,
   job: ThicknessJob,
@@ -26,13 +27,14 @@ export function sharingResistances(
 ): Candidate<GaugePressure, LaminateCriterion>[] {
   const { recorder } = work;
   const [allowableStress, substrateModulus] = [allowableStressOf(work), pipeModulus(work)];
+  const pipeStress = stressOfPipe(work, allowableStress, job.hoop.strain, 'round the pipe');
   const hoop = step(recorder, 'laminate/pressure-sharing-hoop', pressureSharingHoop, {
     laminateThickness,
-    allowableStress,
+    allowableStress: pipeStress,
     substrateModulus,
     outsideDiameter: job.hoop.diameter,
     hoopModulus: job.hoop.modulus,
-    substratePressure: pressureOfThinnedPipe(work, job),
+    substratePressure: pressureUnderLaminate(work, job, pipeStress),
   });
   const live = step(recorder, 'laminate/pressure-sharing-live', pressureSharingLive, {
     laminateThickness,
@@ -47,6 +49,7 @@ export function sharingResistances(
     { criterion: HOOP, value: hoop },
     { criterion: HOOP_LIVE, value: live },
     { criterion: AXIAL, value: axialResistance(work, job, laminateThickness) },
+    biaxialResistance(work, job, laminateThickness),
   ];
 }
 
@@ -54,11 +57,12 @@ function axialResistance(work: Workbook, job: ThicknessJob, laminateThickness: L
   const { diameter: outsideDiameter, modulus: axialModulus, forceWithoutPressure } = job.axial;
   const held = step(work.recorder, 'laminate/force-sharing-axial', forceSharingAxial, {
     laminateThickness,
-    allowableStress: allowableStressOf(work),
+    allowableStress: stressOfPipe(work, allowableStressOf(work), job.axial.strain, 'along the pipe'),
     substrateModulus: pipeModulus(work),
     outsideDiameter,
+    wrappedDiameter: job.hoop.diameter,
     axialModulus,
-    substratePressure: pressureOfPlainWall(work, job),
+    remainingWall: job.found.wallAtEndOfLife,
   });
   const ends = { axialForce: held, outsideDiameter, externalForce: forceWithoutPressure };
   return step(work.recorder, 'laminate/pressure-of-end-force', pressureOfEndForce, ends);

@@ -1,6 +1,7 @@
 import { decide, step } from '../../formula/index.js';
-import { substratePressure } from '../../laminate/index.js';
-import { exactly, type GaugePressure, line, type Stress } from '../../quantity/index.js';
+import { pipeStressAtStrain, substratePressure, substratePressureShared } from '../../laminate/index.js';
+import { exactly, type GaugePressure, line, type Strain, type Stress } from '../../quantity/index.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
 import type { Workbook } from '../job/workbook.js';
 import type { ThicknessJob } from './loads.js';
 
@@ -31,4 +32,21 @@ export function pressureOfPlainWall(work: Workbook, { found }: ThicknessJob): Ga
     remainingWall: found.wallAtEndOfLife,
     outsideDiameter: found.outsideDiameter,
   });
+}
+
+/** P_s at the stress that the pipe comes to round itself, on the circle that the pressure acts on under the laminate. */
+export function pressureUnderLaminate(work: Workbook, job: ThicknessJob, pipeStress: Stress): GaugePressure {
+  return step(work.recorder, 'laminate/substrate-pressure-shared', substratePressureShared, {
+    substratePressure: pressureOfThinnedPipe(work, job),
+    allowableStress: allowableStressOf(work),
+    pipeStress,
+    outsideDiameter: job.axial.diameter,
+    wrappedDiameter: job.hoop.diameter,
+  });
+}
+
+/** What the pipe comes to before it or the laminate is at its limit: one rule for sharing load and for a pipe that may yield. */
+export function stressOfPipe(work: Workbook, limitStress: Stress, allowableStrain: Strain, way: string): Stress {
+  const limits = { limitStress, substrateModulus: pipeModulus(work), allowableStrain };
+  return step(work.recorder, 'laminate/pipe-stress-at-strain', pipeStressAtStrain, limits, way);
 }

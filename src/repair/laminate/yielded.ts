@@ -5,24 +5,21 @@ import {
   pressureYieldedHoop,
   thicknessYieldedAxial,
   thicknessYieldedHoop,
-  thicknessYieldedLive,
 } from '../../laminate/index.js';
-import type { GaugePressure, Length } from '../../quantity/index.js';
+import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { pipeModulus } from '../found/pipe-modulus.js';
-import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { ThicknessJob } from './loads.js';
 import type { ThicknessRecord } from './method.js';
+import { stressOfPipe } from './thinned-pipe.js';
 
 const HOOP: LaminateCriterion = 'hoop strain, substrate yielded';
-const HOOP_CREDITED: LaminateCriterion = 'hoop strain, substrate yielded, with credit for pressure during application';
 const AXIAL: LaminateCriterion = 'axial strain, substrate yielded';
 
 /**
- * The pipe has yielded and holds its yield strength (ISO 24817, 7.5.5; PCC-2, Eq. 6 and 7). Credit for pressure during the
- * work only on request.
+ * The pipe may yield: it holds what it carries at the allowable strain of the laminate, its yield strength at most (ISO
+ * 24817, 7.5.5; PCC-2, Eq. 6 and 7). Pressure during the work is no credit: see `savedPlies`.
  */
 export const substrateYielded: ThicknessRecord = {
   countsOnMetal: true,
@@ -30,7 +27,7 @@ export const substrateYielded: ThicknessRecord = {
   thickness: (work, job) => {
     warn(
       work,
-      'The yielded form counts on the thinned pipe up to its full yield strength, without a safety factor; where that is enough by itself it asks for no laminate. Less conservative than ignoring the pipe.',
+      'The yielded form counts on the thinned pipe up to its yield strength, without a safety factor; where that is enough by itself it asks for no laminate. Less conservative than ignoring the pipe.',
     );
     return [hoopThickness(work, job), axialThickness(work, job)];
   },
@@ -41,12 +38,8 @@ export const substrateYielded: ThicknessRecord = {
 };
 
 function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
-  const { line, repair } = work.case;
-  const livePressure = pressureAtWork(line);
-  if (repair.creditPressureDuringApplication === true && livePressure > 0)
-    return creditedThickness(work, job, livePressure);
   const value = step(work.recorder, 'laminate/thickness-yielded-hoop', thicknessYieldedHoop, {
-    yieldStrength: work.case.pipe.material.yieldStrength,
+    pipeStress: stressRound(work, job),
     remainingWall: job.found.wallAtEndOfLife,
     outsideDiameter: job.hoop.diameter,
     pressure: work.case.service.designPressure,
@@ -56,31 +49,9 @@ function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, Lam
   return { criterion: HOOP, value };
 }
 
-function creditedThickness(
-  work: Workbook,
-  job: ThicknessJob,
-  livePressure: GaugePressure,
-): Candidate<Length, LaminateCriterion> {
-  warn(
-    work,
-    'The yielded form takes credit for the pressure during application, as the case asks: once the pipe has yielded, equilibrium gives the laminate more strain than that formula admits (a third more in the check case). Less conservative.',
-  );
-  const value = step(work.recorder, 'laminate/thickness-yielded-live', thicknessYieldedLive, {
-    yieldStrength: work.case.pipe.material.yieldStrength,
-    remainingWall: job.found.wallAtEndOfLife,
-    outsideDiameter: job.hoop.diameter,
-    pressure: work.case.service.designPressure,
-    hoopModulus: job.hoop.modulus,
-    allowableStrain: job.hoop.strain,
-    livePressure,
-    substrateModulus: pipeModulus(work),
-  });
-  return { criterion: HOOP_CREDITED, value };
-}
-
 function axialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
   const value = step(work.recorder, 'laminate/thickness-yielded-axial', thicknessYieldedAxial, {
-    yieldStrength: work.case.pipe.material.yieldStrength,
+    pipeStress: stressAlong(work, job),
     remainingWall: job.found.wallAtEndOfLife,
     outsideDiameter: job.axial.diameter,
     axialForce: job.axial.force,
@@ -93,7 +64,7 @@ function axialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, La
 function hoopResistance(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {
   return step(work.recorder, 'laminate/pressure-yielded-hoop', pressureYieldedHoop, {
     laminateThickness,
-    yieldStrength: work.case.pipe.material.yieldStrength,
+    pipeStress: stressRound(work, job),
     remainingWall: job.found.wallAtEndOfLife,
     outsideDiameter: job.hoop.diameter,
     hoopModulus: job.hoop.modulus,
@@ -104,7 +75,7 @@ function hoopResistance(work: Workbook, job: ThicknessJob, laminateThickness: Le
 function axialResistance(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {
   const held = step(work.recorder, 'laminate/force-yielded-axial', forceYieldedAxial, {
     laminateThickness,
-    yieldStrength: work.case.pipe.material.yieldStrength,
+    pipeStress: stressAlong(work, job),
     remainingWall: job.found.wallAtEndOfLife,
     outsideDiameter: job.axial.diameter,
     axialModulus: job.axial.modulus,
@@ -116,4 +87,13 @@ function axialResistance(work: Workbook, job: ThicknessJob, laminateThickness: L
     externalForce: job.axial.forceWithoutPressure,
   };
   return step(work.recorder, 'laminate/pressure-of-end-force', pressureOfEndForce, ends);
+}
+
+/** The yield strength, or less where the laminate comes to its strain before the pipe yields. */
+function stressRound(work: Workbook, job: ThicknessJob): Stress {
+  return stressOfPipe(work, work.case.pipe.material.yieldStrength, job.hoop.strain, 'round the pipe');
+}
+
+function stressAlong(work: Workbook, job: ThicknessJob): Stress {
+  return stressOfPipe(work, work.case.pipe.material.yieldStrength, job.axial.strain, 'along the pipe');
 }

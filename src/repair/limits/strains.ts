@@ -21,8 +21,6 @@ import { hottestOf } from './temperature.js';
 export interface Strains {
   readonly hoop: Strain;
   readonly axial: Strain;
-  /** Axial strain before temperature and cycles: the one that the bond has to follow. */
-  readonly axialDefault: Strain;
   readonly temperatureFactor: number;
   readonly cyclicFactor: number;
 }
@@ -60,7 +58,7 @@ export function allowStrains(work: Workbook, { limits }: { limits: Limits }): St
   const hoop = allow(defaults.hoop, expansions.hoop, 'hoop');
   const axial = allow(defaults.axial, expansions.axial, 'axial');
   if (hoop === undefined || axial === undefined) return open;
-  return { hoop, axial, axialDefault: defaults.axial, temperatureFactor: fT, cyclicFactor: fc };
+  return { hoop, axial, temperatureFactor: fT, cyclicFactor: fc };
 }
 
 function failureStrainOf(work: Workbook): Strain | undefined {

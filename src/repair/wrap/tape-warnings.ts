@@ -45,7 +45,7 @@ export function warnOfTape(
   if (leadAngleSteep({ tapeWidth: width, overlap, meanDiameter: wrappedDiameter })) {
     warn(
       work,
-      'The tape is so wide for this pipe that it runs steeply: its stiffness round the pipe is no longer that of the ply. Take a narrower tape.',
+      'The tape is so wide for this pipe that it runs steeply: its stiffness round the pipe is no longer that of the ply, and the laminate is thicker for it. A narrower tape saves plies.',
     );
   }
 }

@@ -1,0 +1,50 @@
+import { heading, step } from '../../formula/index.js';
+import { thicknessYieldedLive } from '../../laminate/index.js';
+import type { Length } from '../../quantity/index.js';
+import type { Candidate, Unavailable } from '../design/design.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
+import { trial, type Workbook } from '../job/workbook.js';
+import { pushAlong, thicknessWithRelief } from './ignored.js';
+import type { ThicknessJob } from './loads.js';
+import { whyNot } from './why-not.js';
+
+/**
+ * Hoop lines that the rule sets know and no design here takes: a design that saved plies by them would resist less than its
+ * design pressure once the end load is gone, or once the pipe has yielded.
+ */
+const RELIEVED = 'hoop line of substrate ignored, with relief by the end load';
+const CREDITED = 'hoop line of substrate yielded, with credit for pressure during application';
+
+/** Poisson relief of the hoop line by the end load: only while that load is surely there. */
+export function withRelief(work: Workbook, job: ThicknessJob): Candidate<Length> | Unavailable {
+  heading(work.recorder, `For comparison: ${RELIEVED}`);
+  const { result, refusals } = trial(work, RELIEVED, () =>
+    thicknessWithRelief(work, job, pushAlong(work, job, 'counted')),
+  );
+  if (result === undefined) return { criterion: RELIEVED, needs: whyNot(refusals) };
+  return { criterion: RELIEVED, value: result };
+}
+
+/** Once the pipe has yielded, equilibrium gives the laminate more strain than this line admits, a third more in the check case. */
+export function withCredit(work: Workbook, job: ThicknessJob): Candidate<Length> | Unavailable {
+  if (job.found.throughWall)
+    return { criterion: CREDITED, needs: { text: 'metal that carries load; the defect goes through the wall' } };
+  const livePressure = pressureAtWork(work.case.line);
+  if (livePressure === 0) return { criterion: CREDITED, needs: { text: 'pressure in the line during the work' } };
+  heading(work.recorder, `For comparison: ${CREDITED}`);
+  const { result, refusals } = trial(work, CREDITED, () =>
+    step(work.recorder, 'laminate/thickness-yielded-live', thicknessYieldedLive, {
+      yieldStrength: work.case.pipe.material.yieldStrength,
+      remainingWall: job.found.wallAtEndOfLife,
+      outsideDiameter: job.hoop.diameter,
+      pressure: work.case.service.designPressure,
+      hoopModulus: job.hoop.modulus,
+      allowableStrain: job.hoop.strain,
+      livePressure,
+      substrateModulus: pipeModulus(work),
+    }),
+  );
+  if (result === undefined) return { criterion: CREDITED, needs: whyNot(refusals) };
+  return { criterion: CREDITED, value: result };
+}

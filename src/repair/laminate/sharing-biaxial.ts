@@ -1,0 +1,69 @@
+import { step } from '../../formula/index.js';
+import { pressureSharingBiaxial, thicknessSharingBiaxial, wallOfSubstratePressure } from '../../laminate/index.js';
+import type { GaugePressure, Length } from '../../quantity/index.js';
+import type { LaminateCriterion } from '../design/criteria.js';
+import type { Candidate } from '../design/design.js';
+import { pipeModulus } from '../found/pipe-modulus.js';
+import { pipePoissonRatio } from '../found/pipe-poisson-ratio.js';
+import type { Workbook } from '../job/workbook.js';
+import { pushAlong } from './ignored.js';
+import type { ThicknessJob } from './loads.js';
+import { allowableStressOf, pressureOfThinnedPipe } from './thinned-pipe.js';
+
+const BIAXIAL: LaminateCriterion = 'both stresses of the pipe and both strains, closed ends, load shared';
+
+/**
+ * The form of one direction takes the hoop stress of a pipe with closed ends past its allowable: beside it stands the
+ * thickness that keeps it, and the thicker governs.
+ */
+export function biaxialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
+  const value = step(work.recorder, 'laminate/thickness-sharing-biaxial', thicknessSharingBiaxial, {
+    pressure: work.case.service.designPressure,
+    axialForce: job.axial.force,
+    leastAxialForce: pushAlong(work, job, 'left out'),
+    outsideDiameter: job.axial.diameter,
+    wrappedDiameter: job.hoop.diameter,
+    allowableStress: allowableStressOf(work),
+    substrateWall: wallThatStandsForThePipe(work, job),
+    substrateModulus: pipeModulus(work),
+    substratePoisson: pipePoissonRatio(work),
+    hoopModulus: job.hoop.modulus,
+    axialModulus: job.axial.modulus,
+    poissonRatio: work.case.laminate.poissonRatio,
+    hoopStrain: job.hoop.strain,
+    axialStrain: job.axial.strain,
+  });
+  return { criterion: BIAXIAL, value };
+}
+
+export function biaxialResistance(
+  work: Workbook,
+  job: ThicknessJob,
+  laminateThickness: Length,
+): Candidate<GaugePressure, LaminateCriterion> {
+  const value = step(work.recorder, 'laminate/pressure-sharing-biaxial', pressureSharingBiaxial, {
+    laminateThickness,
+    externalForce: job.axial.forceWithoutPressure,
+    leastAxialForce: pushAlong(work, job, 'left out'),
+    outsideDiameter: job.axial.diameter,
+    wrappedDiameter: job.hoop.diameter,
+    allowableStress: allowableStressOf(work),
+    substrateWall: wallThatStandsForThePipe(work, job),
+    substrateModulus: pipeModulus(work),
+    substratePoisson: pipePoissonRatio(work),
+    hoopModulus: job.hoop.modulus,
+    axialModulus: job.axial.modulus,
+    poissonRatio: work.case.laminate.poissonRatio,
+    hoopStrain: job.hoop.strain,
+    axialStrain: job.axial.strain,
+  });
+  return { criterion: BIAXIAL, value };
+}
+
+function wallThatStandsForThePipe(work: Workbook, job: ThicknessJob): Length {
+  return step(work.recorder, 'laminate/wall-of-substrate-pressure', wallOfSubstratePressure, {
+    substratePressure: pressureOfThinnedPipe(work, job),
+    allowableStress: allowableStressOf(work),
+    outsideDiameter: job.axial.diameter,
+  });
+}
