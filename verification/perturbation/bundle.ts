@@ -34,8 +34,8 @@ export interface Bundle {
   readonly results: readonly string[];
   /** The formulas of the source files that import a file, directly or through others, and its own. */
   readonly formulasOver: (file: string) => ReadonlySet<string>;
-  /** The test files that import a file themselves. */
-  readonly testsOf: (file: string) => ReadonlySet<string>;
+  /** The test files that import a file of a folder themselves. */
+  readonly testsOf: (folder: string) => ReadonlySet<string>;
   /** Evaluates everything anew, with these hooks. */
   readonly load: (hooks: Hooks) => Loaded;
 }
@@ -50,11 +50,14 @@ export function filesIn(folder: string, ending: string): string[] {
     .sort();
 }
 
+let found: readonly Constant[] | undefined;
+
 /** Constants of all perturbed files, in the order of the files. */
-export function allConstants(): Constant[] {
-  return filesIn('src', '.ts')
+export function allConstants(): readonly Constant[] {
+  found ??= filesIn('src', '.ts')
     .filter(isPerturbed)
     .flatMap((file) => constantsOf(file, readFileSync(join(root, file), 'utf8')));
+  return found;
 }
 
 /** The text of a source file with its constants and results as calls. */
@@ -169,8 +172,10 @@ export async function bundle(tests: readonly string[]): Promise<Bundle> {
       }
     return new Set([...seen].flatMap((each) => declared.get(each) ?? []));
   };
-  const testsOf = (file: string): ReadonlySet<string> =>
-    new Set([...(importers.get(file) ?? [])].filter((importer) => importer.endsWith('.test.ts')));
+  const testsOf = (folder: string): ReadonlySet<string> => {
+    const own = [...importers].filter(([file]) => file.startsWith(`${folder}/`));
+    return new Set(own.flatMap(([, by]) => [...by].filter((importer) => importer.endsWith('.test.ts'))));
+  };
   const code = outputFiles[0]?.text ?? '';
   const script = new Script(`(function (require, module, exports, __constant, __result) {${code}\n})`, {
     filename: 'perturbed.cjs',

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import ts from 'typescript';
 
 /**
@@ -10,6 +11,8 @@ type ConstantSort = 'coefficient' | 'default' | 'limit' | 'rule' | 'unit';
 
 export interface Constant {
   readonly file: string;
+  /** Whose it is, wherever its file stands: the first formula that the file declares, or the bare name of the file. */
+  readonly of: string;
   readonly line: number;
   /** As written. */
   readonly text: string;
@@ -48,6 +51,17 @@ export function isPerturbed(file: string): boolean {
   )
     return false;
   return ROOM.test(file);
+}
+
+const parsed = new Map<string, ts.SourceFile>();
+
+/** The syntax tree of a file, made once. */
+function treeOf(file: string, text: string): ts.SourceFile {
+  const known = parsed.get(file);
+  if (known?.text === text) return known;
+  const tree = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  parsed.set(file, tree);
+  return tree;
 }
 
 const ancestorsOf = (node: ts.Node): ts.Node[] => {
@@ -171,7 +185,8 @@ function sortOf(file: string, node: ts.Node, above: readonly ts.Node[]): Constan
 
 /** Every constant of a file, in the order in which they stand there. */
 export function constantsOf(file: string, text: string): Constant[] {
-  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const source = treeOf(file, text);
+  const of = returnsOf(file, text)[0]?.id ?? basename(file, '.ts');
   const refusals = refusalsOf(source);
   const found: Constant[] = [];
   const declared = new Map<string, (readonly [number, number])[]>();
@@ -182,6 +197,7 @@ export function constantsOf(file: string, text: string): Constant[] {
     const atLoad = !ancestorsOf(node).some(isFunction);
     found.push({
       file,
+      of,
       line: line + 1,
       text: node.getText(),
       value,
@@ -225,7 +241,7 @@ export function constantsOf(file: string, text: string): Constant[] {
 
 /** The function that each formula of a file declares, by its id, and the values that it returns. */
 export function returnsOf(file: string, text: string): { readonly id: string; readonly places: Constant['places'] }[] {
-  const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+  const source = treeOf(file, text);
   const functions = new Map<string, ts.FunctionDeclaration>();
   const declarations: { id: string; compute: string }[] = [];
   const visit = (node: ts.Node): void => {

@@ -1,6 +1,6 @@
 import { leftOut } from './constants.js';
 
-/** The list that `npm run perturb` writes: what notices a change of each constant, and of each result. */
+/** The list that `npm run perturb` makes: what notices a change of each constant, and of each result. */
 
 export interface PerturbedConstant {
   readonly file: string;

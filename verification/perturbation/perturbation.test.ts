@@ -1,27 +1,75 @@
 import { describe, expect, it } from 'vitest';
 import { formulas } from '../../src/registry/index.js';
-import { readPerturbations } from '../report/perturbation.js';
 import { allConstants } from './bundle.js';
-import { constantsOf, returnsOf } from './constants.js';
-import { caughtBy } from './list.js';
+import { type Constant, constantsOf, returnsOf } from './constants.js';
+import { caughtBy, type PerturbationList } from './list.js';
+import { constantAt, constantHashes, readSummary, summaryOf } from './summary.js';
 
-/** The committed list is one of the constants that the code has, and the search for constants finds them. */
+/** The committed summary is of the constants that the code has, and the search for constants finds them. */
 
-const list = readPerturbations();
+const summary = readSummary();
+const constants = allConstants();
 
-describe('the list of perturbed constants', () => {
-  it('has the constants of the code, in their order (else run npm run perturb)', () => {
-    const here = allConstants().map(({ file, text, code, sort }) => [file, text, code, sort]);
-    expect(list?.constants.map(({ file, constant, code, sort }) => [file, constant, code, sort])).toEqual(here);
+describe('the summary of the perturbation', () => {
+  it('is of the constants of the code; of these formulas and files it is not (else run npm run perturb)', () => {
+    const here = constantHashes(constants);
+    const owners = [...new Set([...Object.keys(here), ...Object.keys(summary.constants)])];
+    expect(owners.filter((of) => here[of] !== summary.constants[of])).toEqual([]);
+    expect(summary.count).toBe(constants.length);
   });
 
   it('has the result of every formula', () => {
-    expect(Object.keys(list?.results ?? {}).toSorted()).toEqual(formulas.map(({ id }) => id).toSorted());
+    expect(Object.keys(summary.derivations).toSorted()).toEqual(formulas.map(({ id }) => id).toSorted());
   });
 
-  it('says of each what noticed it', () => {
-    for (const each of [...(list?.constants ?? []), ...Object.values(list?.results ?? {})])
-      expect(caughtBy).toContain(each.caughtBy);
+  it('counts every constant once, by what noticed it', () => {
+    expect(summary.catchers).toEqual(caughtBy);
+    for (const [sort, counts] of Object.entries(summary.bySort)) {
+      expect(counts).toHaveLength(caughtBy.length);
+      expect(
+        counts.reduce((sum, count) => sum + count, 0),
+        sort,
+      ).toBe(constants.filter((each) => each.sort === sort).length);
+    }
+    const unseen = Object.entries(summary.bySort).map(([sort, counts]) =>
+      sort === 'limit' ? 0 : (counts.at(-1) ?? 0),
+    );
+    expect(summary.unnoticed).toHaveLength(unseen.reduce((sum, count) => sum + count, 0));
+  });
+
+  it('finds what goes unnoticed where it stands today', () => {
+    expect(summary.unnoticed.filter((place) => constantAt(place, constants) === undefined)).toEqual([]);
+  });
+});
+
+describe('the identity of the constants', () => {
+  const inFile = (file: string, text: string): readonly Constant[] => constantsOf(file, text);
+  const text = "export function f(a) { return 0.85 * a; }\nformula({ id: 'pipe/f', compute: f });";
+  const hash = constantHashes(inFile('src/pipe/f.ts', text));
+
+  it('does not change when a file moves, or when a word or another line does', () => {
+    const reworded = `/** Other words, 7 of them. */\n${text.replace('a) { return 0.85 * a', 'area) { return area * 0.85')}`;
+    expect(constantHashes(inFile('src/pipe/b31g/other.ts', reworded))).toEqual(hash);
+  });
+
+  it('changes when a constant is another, is gone or is added', () => {
+    for (const other of ['0.86 * a', 'a', '0.85 * a * 2'])
+      expect(constantHashes(inFile('src/pipe/f.ts', text.replace('0.85 * a', other)))).not.toEqual(hash);
+  });
+
+  it('tells apart constants that look alike, and finds each again', () => {
+    const twice = inFile('src/pipe/f.ts', text.replace('0.85 * a', '2 * a + 2 ** a'));
+    const list: PerturbationList = {
+      change: 0.001,
+      constants: twice.map(({ file, text: constant, code, sort }, index) => {
+        const by = index === 1 ? 'nothing' : 'derivation';
+        return { file, constant, code, sort, caughtBy: by, by: '', oneWay: false, smallest: 'not up to 100 %' };
+      }),
+      results: {},
+    };
+    const { unnoticed } = summaryOf(list, twice);
+    expect(unnoticed).toMatchObject([{ of: 'pipe/f', constant: '2', which: 2 }]);
+    expect(unnoticed.map((place) => constantAt(place, twice))).toEqual([twice[1]]);
   });
 });
 

@@ -90,7 +90,7 @@ export class Perturber {
     if (constant.sort === 'unit')
       return this.checks.filter(({ file }) => file === undefined || file === 'tests/quantity/units.test.ts');
     if (constant.sort === 'rule') {
-      const importers = new Set(['rules', 'repair'].flatMap((room) => [...this.built.testsOf(`src/${room}/index.ts`)]));
+      const importers = new Set(['rules', 'repair'].flatMap((room) => [...this.built.testsOf(`src/${room}`)]));
       return this.checks.filter(({ file }) => file !== undefined && importers.has(file));
     }
     const over = this.built.formulasOver(constant.file);
@@ -99,15 +99,30 @@ export class Perturber {
 
   private readonly allow = (calls: number): void => this.probe.allow(calls);
 
+  /** The library with a changed constant that is read at load, by the change: each is asked for more than once. */
+  private readonly changed = new Map<number, Loaded>();
+
+  /** The library in which a constant is changed as the probe says: loaded anew only for one that is read at load. */
+  private with(index: number, change: number): Loaded {
+    if (!this.atLoad.has(index)) return this.standing;
+    const known = this.changed.get(change);
+    if (known !== undefined) return known;
+    // What a check before it was allowed, and may have used up, is no limit for loading.
+    this.probe.allow(Number.POSITIVE_INFINITY);
+    const loaded = this.built.load(this.probe);
+    this.changed.set(change, loaded);
+    return loaded;
+  }
+
   private try(index: number, change: number, checks: readonly Check[], upTo?: readonly Catcher[]): Found | undefined {
-    const atLoad = this.atLoad.has(index);
     this.probe.set({ constant: index, factor: 1 + change });
-    const found = firstCatch(checks, () => (atLoad ? this.built.load(this.probe) : this.standing), this.allow, upTo);
+    const found = firstCatch(checks, () => this.with(index, change), this.allow, upTo);
     this.probe.set(undefined);
     return found;
   }
 
   constant(index: number): PerturbedConstant {
+    this.changed.clear();
     const { file, text, code, sort } = this.built.constants[index] as Bundle['constants'][number];
     const checks = this.concerned(index);
     const both = [CHANGE, -CHANGE].map((change) => this.try(index, change, checks));
@@ -147,16 +162,14 @@ export class Perturber {
   /** Whether no drawn call of any formula over the constant gives another result, though at least one reads it. */
   private isIdle(index: number): boolean {
     const { file } = this.built.constants[index] as Bundle['constants'][number];
-    const atLoad = this.atLoad.has(index);
-    let reads = atLoad;
+    let reads = this.atLoad.has(index);
     for (const id of this.built.formulasOver(file)) {
       for (const { input, result } of this.drawn(id)) {
         this.probe.forget();
         const changed = [CHANGE, -CHANGE].map((change) => {
           this.probe.set({ constant: index, factor: 1 + change });
-          const formula = this.formula(atLoad ? this.built.load(this.probe) : this.standing, id);
           try {
-            return farthest(result, formula.compute(input));
+            return farthest(result, this.formula(this.with(index, change), id).compute(input));
           } catch {
             return Number.POSITIVE_INFINITY;
           }

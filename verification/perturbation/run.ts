@@ -1,40 +1,46 @@
-import { writeFileSync } from 'node:fs';
-import { bundle, filesIn } from './bundle.js';
+import { fork } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { allConstants } from './bundle.js';
 import { type PerturbationList, type PerturbedConstant, type PerturbedResult, perturbationText } from './list.js';
-import { CHANGE, Perturber } from './perturber.js';
+import { CHANGE } from './perturber.js';
+import type { Share } from './share.js';
+import { summaryOf, summaryPath, summaryText } from './summary.js';
 
 /**
- * Changes every numeric constant by one part in a thousand, and the result of every formula, and says what notices. The check
- * of the declared text against the code is not run: that comes to the same as changing the text along with the code.
+ * Changes every numeric constant by one part in a thousand, and the result of every formula, and says what notices: only the
+ * checks that reach it are run, over as many processes as there are cores. The check of the declared text against the code is
+ * not run: that comes to the same as changing the text along with the code.
  */
 
-const derivations = [
-  ...filesIn('verification/derivations', '.test.ts'),
-  ...filesIn('verification/datasets', '.test.ts'),
-  'verification/oracles/psychrometrics.test.ts',
-  'tests/quantity/units.test.ts',
-];
-/** The rooms that hold formulas, and the whole job; the sheet, the JSON door and the command line only pass values on. */
-const own = filesIn('tests', '.test.ts').filter((file) =>
-  /^tests\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|acceptance|rules|repair)\//u.test(file),
-);
+/** `npm run perturb -- 4` runs in four processes; otherwise there is one for each core. */
+const processes = Number(process.argv[2] ?? availableParallelism());
+
+function shareOf(first: number): Promise<Share> {
+  return new Promise((resolve, reject) => {
+    const child = fork(new URL('share.ts', import.meta.url), [String(first), String(processes)]);
+    child.once('message', resolve);
+    child.once('error', reject);
+    child.once('exit', (code) => reject(new Error(`process ${first + 1} ended with ${code} and without its share`)));
+  });
+}
 
 const started = Date.now();
-const built = await bundle([...derivations, ...own]);
-const perturber = new Perturber(built, [...derivations, ...own]);
-const formulas = built.results;
-console.log(
-  `${built.constants.length} constants, ${formulas.length} results, ${perturber.checks.length} checks, ${Math.round((Date.now() - started) / 1000)} s to start`,
-);
-const results: Record<string, PerturbedResult> = {};
-for (const id of [...formulas].sort()) results[id] = perturber.result(id);
-console.log(`results done after ${Math.round((Date.now() - started) / 1000)} s`);
+const shares = await Promise.all(Array.from({ length: processes }, (_, first) => shareOf(first)));
 const constants: PerturbedConstant[] = [];
-built.constants.forEach((_, index) => {
-  constants.push(perturber.constant(index));
-  if (index % 25 === 24) console.log(`${index + 1} constants after ${Math.round((Date.now() - started) / 1000)} s`);
-});
+const results: Record<string, PerturbedResult> = {};
+for (const share of shares) for (const [place, found] of share.constants) constants[place] = found;
+for (const [id, found] of shares.flatMap((share) => share.results).sort(([a], [b]) => (a < b ? -1 : 1)))
+  results[id] = found;
 const list: PerturbationList = { change: CHANGE, constants, results };
-writeFileSync(new URL('survivors.json', import.meta.url), `${JSON.stringify(list, undefined, 1)}\n`);
-writeFileSync(new URL('survivors.md', import.meta.url), perturbationText(list));
-console.log(perturbationText(list).split('\n').slice(0, 30).join('\n'));
+
+const folder = new URL('../../build/perturbation/', import.meta.url);
+mkdirSync(folder, { recursive: true });
+writeFileSync(new URL('survivors.json', folder), `${JSON.stringify(list, undefined, 1)}\n`);
+writeFileSync(new URL('survivors.md', folder), perturbationText(list));
+writeFileSync(summaryPath, summaryText(summaryOf(list, allConstants())));
+console.log(perturbationText(list).split('\n').slice(0, 17).join('\n'));
+const minutes = ((Date.now() - started) / 60_000).toFixed(1);
+console.log(
+  `${constants.length} constants and ${Object.keys(results).length} results against ${shares[0]?.checks} checks in ${minutes} min by ${processes} processes; every one of them in build/perturbation/survivors.md`,
+);

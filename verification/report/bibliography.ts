@@ -1,59 +1,40 @@
-import { readFileSync } from 'node:fs';
-import type { AnyFormula } from '../../src/formula/index.js';
+import { type AnyFormula, type Source, sources } from '../../src/formula/index.js';
 import type { CaseResult } from '../runner/judge.js';
+import { programs } from './programs.js';
 import type { BibliographyEntry } from './shape.js';
 
-/** A name in CSL-JSON. */
-interface Name {
-  readonly family?: string;
-  readonly given?: string;
-  readonly literal?: string;
+/** The sources of the library and the programs that are run against it, as a reader finds them. */
+
+const REACHED: Readonly<Record<Source['reached'], string>> = {
+  published: 'seen in its own open text',
+  secondary: 'seen in a secondary copy',
+  recalled: 'recalled, not seen',
+};
+
+/** A source of either list, with how it was reached in words. */
+export interface ListedSource extends Omit<Source, 'reached'> {
+  readonly key: string;
+  readonly reached: string;
 }
 
-/** A record of verification/sources.json: CSL-JSON, with how the source was reached under `custom`. */
-export interface CslSource {
-  readonly id: string;
-  readonly type: string;
-  readonly author?: readonly Name[];
-  readonly editor?: readonly Name[];
-  readonly title: string;
-  readonly edition?: string;
-  readonly issued: { readonly 'date-parts': readonly [readonly [number]] };
-  readonly DOI?: string;
-  readonly note?: string;
-  readonly custom: { readonly reached: string };
-}
+export const listedSources: readonly ListedSource[] = [
+  ...Object.entries<Source>(sources).map(([key, source]) => ({ key, ...source, reached: REACHED[source.reached] })),
+  ...Object.entries(programs).map(([key, program]) => ({ key, ...program, reached: 'run' })),
+];
 
-export function readSources(): readonly CslSource[] {
-  return JSON.parse(readFileSync(new URL('../sources.json', import.meta.url), 'utf8'));
-}
-
-export function cslYear({ issued }: CslSource): number {
-  return issued['date-parts'][0][0];
-}
-
-function namesText(names: readonly Name[] | undefined): string {
-  return (names ?? [])
-    .map(({ family, given, literal }) => literal ?? [family, given].filter((part) => part !== undefined).join(', '))
-    .join('; ')
-    .replace('; et al.', ' et al.');
-}
-
-function entryText(source: CslSource): string {
-  const { author, editor, title, edition, DOI, note } = source;
-  const who = author === undefined ? `${namesText(editor)} (ed.)` : namesText(author);
-  const parts = [`${who}: ${title}`, edition === undefined ? '' : `${edition} edition`, String(cslYear(source))];
-  const doi = DOI === undefined ? '' : ` https://doi.org/${DOI}`;
-  return `${parts.filter((part) => part !== '').join(', ')}.${doi}${note === undefined ? '' : ` ${note}`}`;
+function entryText({ author, title, edition, year, doi, note }: ListedSource): string {
+  const parts = [`${author}: ${title}`, edition === undefined ? '' : `${edition} edition`, String(year)];
+  const link = doi === undefined ? '' : ` https://doi.org/${doi}`;
+  return `${parts.filter((part) => part !== '').join(', ')}.${link}${note === undefined ? '' : ` ${note}`}`;
 }
 
 /** Every source with how often cases and formulas name it. */
 export function bibliography(formulas: readonly AnyFormula[], results: readonly CaseResult[]): BibliographyEntry[] {
-  return readSources().map((source) => ({
-    key: source.id,
+  return listedSources.map((source) => ({
+    key: source.key,
     text: entryText(source),
-    reached: source.custom.reached,
-    cases: results.filter(({ record }) => record.source?.key === source.id).length,
-    formulas: formulas.filter((formula) => formula.sources.some(({ key }) => key === source.id)).length,
+    reached: source.reached,
+    cases: results.filter(({ record }) => record.source?.key === source.key).length,
+    formulas: formulas.filter((formula) => formula.sources.some(({ key }) => key === source.key)).length,
   }));
 }

@@ -7,7 +7,7 @@ import { bibliography } from './bibliography.js';
 import { formulaEntry } from './formula-entry.js';
 import { bibtex, identity, machine } from './identity.js';
 import { ancestors, type Comparison, linesOf } from './lines.js';
-import { derivationsOf, perturbationSummary } from './perturbation.js';
+import { derivationsOf, perturbationReport } from './perturbation.js';
 import { sortedProperties } from './properties.js';
 import type { AccuracyRow, Report } from './shape.js';
 import { classMeaning, coverage, errata, exceptions, summary, tolerances } from './summary.js';
@@ -92,7 +92,7 @@ export function collect(): Report {
     coverage: coverage(entries, results),
     formulas: entries,
     accuracy: accuracyRows(),
-    perturbation: perturbationSummary(),
+    perturbation: perturbationReport(),
     units: unitRows(),
     burst: burstReport(),
     dewPoint: dewPointReport(),

@@ -15,7 +15,7 @@ import {
 import { accuracyPlot, burstPlot, coveragePlot } from './plots.js';
 import type { BurstReport, CaseRow, FormulaEntry, Report, SymbolRow } from './shape.js';
 
-/** The report as a document: what is said, in which order. It reads report.json and nothing else. */
+/** The report as a document: what is said, in which order. It reads the data of the report and nothing else. */
 
 const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`;
 
@@ -25,6 +25,9 @@ const table = (head: readonly Text[], rows: readonly (readonly Text[])[], rest: 
   rows,
   ...rest,
 });
+
+/** Kept in the repository, without what differs from run to run, or built by a run. */
+export type Form = 'kept' | 'built';
 
 const formulaLink = (id: string): Run => link(id, anchor(id));
 
@@ -86,7 +89,17 @@ function firstPage(report: Report): Block[] {
   ];
 }
 
-function identityBlocks({ identity, volatile }: Report): Block[] {
+function identityBlocks({ identity, volatile }: Report, form: Form): Block[] {
+  const run: readonly Text[][] = [
+    [
+      'made from commit',
+      [
+        code(volatile.commit),
+        volatile.changed.length === 0 ? '' : ` with changes in ${count(volatile.changed.length, 'file')}`,
+      ],
+    ],
+    ['made with', `Node ${volatile.node}, V8 ${volatile.v8}, ${volatile.platform}`],
+  ];
   return [
     heading(2, 'Identity', 'identity'),
     table(
@@ -95,19 +108,15 @@ function identityBlocks({ identity, volatile }: Report): Block[] {
         ['version', `${identity.name} ${identity.version}, released ${identity.released}, licence ${identity.licence}`],
         ['lock file', [code(`sha256 ${identity.lockHash}`)]],
         ['seed of every random draw', code(String(identity.seed))],
-        [
-          'made from commit',
-          [
-            code(volatile.commit),
-            volatile.changed.length === 0 ? '' : ` with changes in ${count(volatile.changed.length, 'file')}`,
-          ],
-        ],
-        ['made with', `Node ${volatile.node}, V8 ${volatile.v8}, ${volatile.platform}`],
+        ...(form === 'built' ? run : []),
       ],
       { widths: [24, 76] },
     ),
     paragraph(
-      `The last two rows belong to the volatile block. The rest equals a fresh report, or the tests fail; accuracy numbers are compared on Node ${identity.nodeMajor} only.`,
+      form === 'built'
+        ? 'The last two rows are those of this run.'
+        : 'The commit is the one that this file is read at: its verdicts, counts and values equal those of a fresh run at every commit, or the tests fail. Commit, changed files and machine of a run stand in the forms that the run builds.',
+      ` Accuracy numbers are compared on Node ${identity.nodeMajor} only.`,
     ),
   ];
 }
@@ -291,7 +300,8 @@ function formulaBlocks(entry: FormulaEntry, report: Report): Block[] {
       : [
           [
             strong('Accuracy: '),
-            `largest error ${accuracy.maxUlp} ulp, root mean square ${accuracy.rmsUlp} ulp in ${accuracy.draws} draws; condition number ${accuracy.condition} at the worst, ${accuracy.worst}`,
+            link(`largest error ${accuracy.maxUlp} ulp`, 'accuracy'),
+            `, at ${accuracy.worst}`,
           ] as Text,
         ]),
   ];
@@ -398,13 +408,14 @@ function accuracyBlocks({ accuracy }: Report): Block[] {
 }
 
 function perturbationBlocks({ perturbation }: Report): Block[] {
-  if (perturbation === null) return [];
   const { change, constants, catchers, bySort, survivors } = perturbation;
   return [
     heading(2, 'What would notice a wrong constant', 'perturbation'),
     paragraph(
-      `Each of ${constants} numeric constants of the formulas, rule sets and units was changed by ${change * 100} per cent, up and down, a default together with its declaration, and all cases, datasets and derivations were run again, without the check of the declared text, which holds a copy of every constant. Counted is the strongest kind of check that turned red. “Own tests only” are properties and examples of this project: they show that a change would be noticed, not that the value is right. “No effect”: no drawn call gives a result that differs by more than 1e-9, as with the steps of a march. The whole list, with the smallest change that would be seen, is `,
-      code('verification/perturbation/survivors.md'),
+      `Each of ${constants} numeric constants of the formulas, rule sets and units was changed by ${change * 100} per cent, up and down, a default together with its declaration, and all cases, datasets and derivations were run again, without the check of the declared text, which holds a copy of every constant. Counted is the strongest kind of check that turned red. “Own tests only” are properties and examples of this project: they show that a change would be noticed, not that the value is right. “No effect”: no drawn call gives a result that differs by more than 1e-9, as with the steps of a march. The whole list, with the smallest change that would be seen, is what `,
+      code('npm run perturb'),
+      ' writes to ',
+      code('build/perturbation/survivors.md'),
       '.',
     ),
     table(
@@ -505,7 +516,7 @@ function ending({ bibtex, identity }: Report): Block[] {
     paragraph(`On a clean clone with Node ${identity.nodeMajor}:`),
     {
       sort: 'code',
-      text: 'npm ci\nnpm run verify    # writes verification/report/, prints the counts, fails if a case fails\nnpm test          # compares the committed report with a fresh one\nnpm run perturb   # what would notice a wrong constant',
+      text: 'npm ci\nnpm run verify    # writes report.md, and report.html and report.json under build/report/; fails if a case fails\nnpm test          # holds the verdicts, counts and values of report.md to a fresh run\nnpm run perturb   # what would notice a wrong constant, in minutes',
     },
     heading(2, 'How to cite', 'cite'),
     { sort: 'code', text: bibtex },
@@ -514,12 +525,12 @@ function ending({ bibtex, identity }: Report): Block[] {
 }
 
 /** The whole report in blocks. */
-export function documentBlocks(report: Report): Block[] {
+export function documentBlocks(report: Report, form: Form): Block[] {
   const rooms = [...new Set(report.formulas.map(({ id }) => id.split('/')[0] ?? ''))];
   return [
     ...firstPage(report),
     ...exceptionBlocks(report),
-    ...identityBlocks(report),
+    ...identityBlocks(report, form),
     { sort: 'contents' },
     ...method(),
     ...evidenceLines(report),

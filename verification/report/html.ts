@@ -77,7 +77,7 @@ function contents(blocks: readonly Block[]): string {
 
 export function html(report: Report): string {
   const { name, version } = report.identity;
-  const blocks = documentBlocks(report);
+  const blocks = documentBlocks(report, 'built');
   const title = `${name} ${version}: verification report`;
   const style = readFileSync(new URL('report.css', import.meta.url), 'utf8').replaceAll('{running-title}', title);
   return `<!doctype html>

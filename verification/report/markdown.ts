@@ -2,7 +2,7 @@ import { type Block, type Run, runs, type Table, type Text } from './blocks.js';
 import { documentBlocks } from './document.js';
 import type { Report } from './shape.js';
 
-/** The report as Markdown, for reading in the repository. Plots stand in the HTML form only. */
+/** The report as Markdown, the form that is kept, for reading in the repository. Plots stand in the HTML form only. */
 
 const escaped = (text: string): string =>
   text
@@ -49,7 +49,7 @@ function blockText(block: Block, all: readonly Block[]): string {
     case 'code':
       return `\`\`\`\n${block.text}\n\`\`\``;
     case 'plot':
-      return `*${escaped(block.title)}* (plot in report.html)`;
+      return `*${escaped(block.title)}* (plot in the HTML form)`;
     case 'figures':
       return block.items.map(({ value, label }) => `**${value}** ${escaped(label)}`).join(', ');
     case 'table':
@@ -58,6 +58,6 @@ function blockText(block: Block, all: readonly Block[]): string {
 }
 
 export function markdown(report: Report): string {
-  const blocks = documentBlocks(report);
+  const blocks = documentBlocks(report, 'kept');
   return `${blocks.map((block) => blockText(block, blocks)).join('\n\n')}\n`;
 }

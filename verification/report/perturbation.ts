@@ -1,23 +1,18 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { formulaById } from '../../src/registry/index.js';
-import { caughtBy, countsBySort, type PerturbationList } from '../perturbation/list.js';
+import { allConstants } from '../perturbation/bundle.js';
+import { constantAt, readSummary } from '../perturbation/summary.js';
 import type { DerivationsOf } from './lines.js';
-import type { PerturbationSummary } from './shape.js';
+import type { PerturbationReport } from './shape.js';
 
-/** What `npm run perturb` found, as it was committed. */
-
-const path = new URL('../perturbation/survivors.json', import.meta.url);
-
-export function readPerturbations(): PerturbationList | undefined {
-  return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : undefined;
-}
+/** What `npm run perturb` found, from the summary that is committed. */
 
 /**
  * The derivations in code of each formula: test files that notice a change of its result and call its function themselves. One
  * that only reaches it through another formula re-derives that other one.
  */
 export function derivationsOf(): DerivationsOf {
-  const list = readPerturbations();
+  const { derivations } = readSummary();
   const texts = new Map<string, string>();
   const textOf = (file: string): string => {
     const text = texts.get(file) ?? readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
@@ -27,21 +22,21 @@ export function derivationsOf(): DerivationsOf {
   return (id) => {
     const name = formulaById(id)?.compute.name ?? '';
     const calls = new RegExp(`\\b${name}\\b`, 'u');
-    return (list?.results[id]?.derivations ?? []).filter((file) => name !== '' && calls.test(textOf(file)));
+    return (derivations[id] ?? []).filter((file) => name !== '' && calls.test(textOf(file)));
   };
 }
 
-export function perturbationSummary(): PerturbationSummary | null {
-  const list = readPerturbations();
-  if (list === undefined) return null;
-  const { change, constants } = list;
+export function perturbationReport(): PerturbationReport {
+  const { change, count, catchers, bySort, unnoticed } = readSummary();
+  const constants = allConstants();
   return {
     change,
-    constants: constants.length,
-    catchers: [...caughtBy],
-    bySort: countsBySort(list).map(([sort, ...counts]) => ({ sort, counts })),
-    survivors: constants
-      .filter((each) => each.caughtBy === 'nothing' && each.sort !== 'limit')
-      .map(({ file, constant, code, smallest }) => ({ file, constant, code, smallest })),
+    constants: count,
+    catchers,
+    bySort: Object.entries(bySort).map(([sort, counts]) => ({ sort, counts })),
+    survivors: unnoticed.map((each) => {
+      const { file, code } = constantAt(each, constants) ?? { file: each.of, code: 'no longer in the code' };
+      return { file, constant: each.constant, code, smallest: each.smallest };
+    }),
   };
 }

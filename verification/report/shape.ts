@@ -2,9 +2,9 @@ import type { SourceTag } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
 import type { Verdict } from '../runner/judge.js';
 
-/** What report.json holds. Both readable forms are rendered from this and from nothing else. */
+/** The data of the report, as report.json holds it. Both readable forms are rendered from this and from nothing else. */
 export interface Report {
-  /** Differs from machine to machine and from commit to commit; left out when two reports are compared. */
+  /** Differs from machine to machine and from commit to commit; left out of the form that is kept. */
   readonly volatile: {
     readonly commit: string;
     /** Files under version control that differed from that commit, outside the report itself. */
@@ -44,7 +44,7 @@ export interface Report {
   readonly coverage: readonly CoverageRoom[];
   readonly formulas: readonly FormulaEntry[];
   readonly accuracy: readonly AccuracyRow[];
-  readonly perturbation: PerturbationSummary | null;
+  readonly perturbation: PerturbationReport;
   readonly units: readonly UnitRow[];
   readonly burst: BurstReport;
   readonly dewPoint: DewPointReport;
@@ -176,7 +176,7 @@ export interface AccuracyRow {
   readonly worst: string;
 }
 
-export interface PerturbationSummary {
+export interface PerturbationReport {
   readonly change: number;
   readonly constants: number;
   /** The kinds of check, the strongest first; the last is nothing. */

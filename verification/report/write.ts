@@ -1,14 +1,18 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { verdicts } from '../runner/judge.js';
 import { collect } from './collect.js';
+import { cslSources } from './csl.js';
 import { oneLine } from './document.js';
 import { html } from './html.js';
 import { markdown } from './markdown.js';
 import type { Report } from './shape.js';
 
-/** Writes report.json, and report.md and report.html from it; prints the counts; fails when a case fails. */
+/**
+ * Writes report.md, which is kept in the repository, and into build/report/ the same as report.html, its data as report.json
+ * and the sources as CSL-JSON; prints the counts; fails when a case fails.
+ */
 
-const put = (name: string, text: string): void => writeFileSync(new URL(name, import.meta.url), text);
+const built = new URL('../../build/report/', import.meta.url);
 
 function counts(report: Report): string {
   const { summary } = report;
@@ -31,12 +35,13 @@ function counts(report: Report): string {
   ].join('\n');
 }
 
-const collected = collect();
-const text = `${JSON.stringify(collected, undefined, 1)}\n`;
+const text = `${JSON.stringify(collect(), undefined, 1)}\n`;
 const report: Report = JSON.parse(text);
-put('report.json', text);
-put('report.md', markdown(report));
-put('report.html', html(report));
+mkdirSync(built, { recursive: true });
+writeFileSync(new URL('report.md', import.meta.url), markdown(report));
+writeFileSync(new URL('report.html', built), html(report));
+writeFileSync(new URL('report.json', built), text);
+writeFileSync(new URL('sources.json', built), `${JSON.stringify(cslSources(), undefined, 1)}\n`);
 console.log(oneLine(report));
 console.log(counts(report));
 for (const { id, formula, because } of report.exceptions.filter(({ verdict }) => verdict === 'fails'))

@@ -1,0 +1,17 @@
+import { filesIn } from './bundle.js';
+
+/** The tests that are asked whether they notice. */
+
+const derivations = [
+  ...filesIn('verification/derivations', '.test.ts'),
+  ...filesIn('verification/datasets', '.test.ts'),
+  'verification/oracles/psychrometrics.test.ts',
+  'tests/quantity/units.test.ts',
+];
+
+/** The rooms that hold formulas, and the whole job; the sheet, the JSON door and the command line only pass values on. */
+const own = filesIn('tests', '.test.ts').filter((file) =>
+  /^tests\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|acceptance|rules|repair)\//u.test(file),
+);
+
+export const askedTests: readonly string[] = [...derivations, ...own];
