@@ -4,7 +4,7 @@ import { pressureSharingBiaxial, thicknessSharingBiaxial } from '../../src/lamin
 import type { Force, GaugePressure, Length, Modulus, Strain, Stress } from '../../src/quantity/index.js';
 import { greatestPressure, leastThickness, type TwoLayers } from './two-layers-biaxial.js';
 
-const seeded = { seed: 20261128, numRuns: 60 };
+const seeded = { seed: 20261125, numRuns: 60 };
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const drawn = fc
