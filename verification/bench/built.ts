@@ -48,3 +48,11 @@ export const functions: ReadonlyMap<string, { readonly entry: string; readonly c
     .flat()
     .filter(([, { compute }]) => typeof compute === 'function'),
 );
+
+/** The function of a formula as users import it: `formulaById(id).compute` asks for misspelt inputs besides. */
+export function functionOf(id: string): (input: unknown) => unknown {
+  const name = id.replace(/^.*\//u, '').replaceAll(/-(\w)/gu, (_, letter: string) => letter.toUpperCase());
+  const compute = functions.get(name)?.compute;
+  if (typeof compute !== 'function') throw new Error(`no entry of the package exports ${name}, the function of ${id}`);
+  return compute as (input: unknown) => unknown;
+}

@@ -1,5 +1,5 @@
 import { budgets } from './budgets.js';
-import { built } from './built.js';
+import { built, functionOf } from './built.js';
 import { type Example, examples } from './examples.js';
 import { leastInFreshProcesses, type Times } from './fresh-process.js';
 import { leastTimes, type Work } from './interleaved.js';
@@ -50,9 +50,7 @@ function replayOf({ name, case: repairCase }: Example): Work {
   const steps = record.flatMap((entry) => {
     if (entry.sort !== 'step') return [];
     const { formula: id, input, result } = entry;
-    const compute = built.formulas.formulaById(id)?.compute as ((input: unknown) => unknown) | undefined;
-    if (compute === undefined) throw new Error(`the design of ${name} recorded ${id}, which is no formula`);
-    return [{ id, compute, input, result }];
+    return [{ id, compute: functionOf(id), input, result }];
   });
   if (steps.length === 0) throw new Error(`the design of ${name} recorded no step`);
   for (const { id, compute, input, result } of steps) {

@@ -1,4 +1,5 @@
 import type { AnyFormula, Definition } from '../../src/formula/index.js';
+import { functionOf } from './built.js';
 import { column, type Inputs } from './drawn-rows.js';
 import type { Work } from './interleaved.js';
 
@@ -13,7 +14,7 @@ type Columns = Readonly<Record<string, Float64Array>>;
 export function guardedLoop(formula: AnyFormula, rows: readonly Inputs[]): Work {
   const names = Object.keys(formula.inputs);
   const literal = names.map((name) => `${name}: columns_${name}[row]`).join(', ');
-  return loop(names, rows, `sum += compute({ ${literal} })${memberOf(formula)};`, formula.compute);
+  return loop(names, rows, `sum += compute({ ${literal} })${memberOf(formula)};`, functionOf(formula.id));
 }
 
 /** The declared equation as bare arithmetic: no guards, no call. */
