@@ -80,12 +80,27 @@ function isReturned(node: ts.Node): boolean {
   return ts.isArrowFunction(parent) && parent.body === node;
 }
 
-/** The first words in a guard. */
+/** What a guard is called: by the field or the words that it is about, else by the function that it stands in. */
+function labelOf(node: ts.Node, called: string): string {
+  if (ts.isStringLiteral(node)) {
+    const holder = ancestorsOf(node).find(ts.isFunctionDeclaration);
+    return `${holder?.name?.text ?? ''}: ${called}`;
+  }
+  const [first, second, third] = ts.isCallExpression(node) ? node.arguments : [];
+  const [own] = [first, second].filter(
+    (each) => each !== undefined && !(ts.isIdentifier(each) && LISTS.test(each.text)),
+  );
+  const about = { need: second, warn: second, warnCrew: third, atMost: second, atLeast: second }[called] ?? own ?? node;
+  return `${called} ${wordsOf(about)}`;
+}
+
+/** The first words in a guard that are no code word of a refusal. */
 function wordsOf(node: ts.Node): string {
   let words = '';
   const visit = (at: ts.Node): void => {
     if (words !== '') return;
-    if (ts.isStringLiteral(at) || ts.isNoSubstitutionTemplateLiteral(at)) words = at.text;
+    if (ts.isStringLiteral(at) || ts.isNoSubstitutionTemplateLiteral(at))
+      words = at.text === 'invalid-input' ? '' : at.text;
     else if (ts.isTemplateExpression(at)) words = at.getText().slice(1, -1);
     else ts.forEachChild(at, visit);
   };
@@ -164,8 +179,7 @@ export function guardsOf(file: string, text: string): Guard[] {
   const visit = (node: ts.Node): void => {
     const removal = removalOf(node, file);
     if (removal !== undefined) {
-      const asked = removal.called === 'need' && ts.isCallExpression(node) ? node.arguments[1] : undefined;
-      add(node, `${removal.called} ${wordsOf(asked ?? node)}`, removal.instead);
+      add(node, labelOf(node, removal.called), removal.instead);
       for (const [operand, instead] of conditionsOver(node)) halves.set(operand, instead);
     }
     ts.forEachChild(node, visit);

@@ -1,0 +1,7 @@
+import type { Hazard } from './hazard.js';
+import { liveLine } from './log/live-line.js';
+
+/** The hazard log: part by part, in the order of the job. */
+export const hazardLog: readonly { readonly part: string; readonly hazards: readonly Hazard[] }[] = [
+  { part: 'People on a live line', hazards: liveLine },
+];
