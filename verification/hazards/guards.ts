@@ -108,7 +108,14 @@ function wordsOf(node: ts.Node): string {
   return short(words === '' ? node.getText() : words);
 }
 
-const short = (text: string): string => text.replace(/\s+/gu, ' ').trim().slice(0, 64).trim();
+/** What stands in for an expression is written `<expression>`. */
+const short = (text: string): string =>
+  text
+    .replace(/\s+/gu, ' ')
+    .replace(/\$\{([^}]*)\}/gu, '<$1>')
+    .trim()
+    .slice(0, 64)
+    .trim();
 
 /** The operands of a chain of one operator. */
 function operandsOf(node: ts.Expression, operator: ts.SyntaxKind): ts.Expression[] {

@@ -12,3 +12,9 @@ export interface Hazard {
    */
   readonly tests: readonly string[];
 }
+
+/** Tests of one group of one file, by their own names. */
+export const shownIn =
+  (group: string) =>
+  (...names: readonly string[]): string[] =>
+    names.map((name) => `${group}: ${name}`);
