@@ -117,22 +117,23 @@ const short = (text: string): string =>
     .slice(0, 64)
     .trim();
 
-/** The operands of a chain of one operator. */
-function operandsOf(node: ts.Expression, operator: ts.SyntaxKind): ts.Expression[] {
-  if (ts.isParenthesizedExpression(node)) return operandsOf(node.expression, operator);
-  if (!ts.isBinaryExpression(node) || node.operatorToken.kind !== operator) return [node];
-  return [...operandsOf(node.left, operator), ...operandsOf(node.right, operator)];
-}
-
 type Half = readonly [operand: ts.Expression, instead: string];
 
 /** The parts of a condition that each let a guard speak: of `a || b` where it must hold, of `a && b` where it must not. */
 function halvesOf(condition: ts.Expression, mustHold: boolean): Half[] {
-  const [operator, instead] = mustHold
-    ? ([ts.SyntaxKind.BarBarToken, 'false'] as const)
-    : ([ts.SyntaxKind.AmpersandAmpersandToken, 'true'] as const);
-  const operands = operandsOf(condition, operator);
-  return operands.length < 2 ? [] : operands.map((operand) => [operand, instead] as const);
+  if (ts.isParenthesizedExpression(condition)) return halvesOf(condition.expression, mustHold);
+  if (ts.isPrefixUnaryExpression(condition) && condition.operator === ts.SyntaxKind.ExclamationToken)
+    return halvesOf(condition.operand, !mustHold);
+  if (!ts.isBinaryExpression(condition)) return [];
+  const { kind } = condition.operatorToken;
+  const isOr = kind === ts.SyntaxKind.BarBarToken;
+  if (!isOr && kind !== ts.SyntaxKind.AmpersandAmpersandToken) return [];
+  const operands = [condition.left, condition.right];
+  const inner = operands.flatMap((operand) => halvesOf(operand, mustHold));
+  if (isOr !== mustHold) return inner;
+  // Of a chain `(a || b) || c` the left side is no half of its own.
+  const own = operands.filter((operand) => !ts.isBinaryExpression(operand) || operand.operatorToken.kind !== kind);
+  return [...inner, ...own.map((operand): Half => [operand, String(!mustHold)])];
 }
 
 /** The conditions above a guard within its function, and those that leave the function before it. */
