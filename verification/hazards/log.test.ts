@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { hazardLog } from './log.js';
+import { hazardPage } from './page.js';
 import { type Asked, allGuards, switchedTests } from './switched.js';
 
 /** The hazard log is executed: each guard is switched off in turn, and a test that its row names goes red. */
@@ -56,5 +58,9 @@ describe('the hazard log', () => {
         could,
       ).toBe(true);
     }
+  });
+
+  it('is the page of the documentation: npm run hazards', () => {
+    expect(readFileSync(new URL('../../docs/hazards.md', import.meta.url), 'utf8')).toBe(hazardPage());
   });
 });
