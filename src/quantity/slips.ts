@@ -17,7 +17,7 @@ const CONFUSED: Partial<Readonly<Record<Kind, string>>> = {
   moment: 'N m~kN m,N mm~N m,lbf ft~N m,lbf in~lbf ft',
   'gauge pressure': 'Pa~MPa,kPa~MPa,kPa~bar,bar~MPa,psi~bar,psi~MPa',
   'absolute pressure': 'Pa~kPa,Pa~mbar,kPa~bar,mbar~bar,psi~kPa,psi~bar',
-  stress: 'Pa~MPa,kPa~MPa,GPa~MPa,psi~ksi,ksi~MPa,psi~MPa',
+  stress: 'Pa~MPa,kPa~MPa,psi~ksi,ksi~MPa,psi~MPa',
   modulus: 'MPa~GPa,Pa~GPa,psi~Msi,ksi~Msi,Msi~GPa,ksi~GPa',
   density: 'g/cm3~kg/m3,lb/ft3~kg/m3,lb/ft3~lb/gal',
   'areal weight': 'g/m2~kg/m2,oz/yd2~g/m2,mg/m2~g/m2',
