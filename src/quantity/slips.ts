@@ -34,11 +34,16 @@ const CONFUSED: Partial<Readonly<Record<Kind, string>>> = {
   'molar mass': 'kg/mol~g/mol',
 };
 
-/** The slips that would bring a number from outside the usual span of its field into it. */
+/**
+ * The slips that would bring a number from outside the usual span of its field into it.
+ *
+ * @param unit in which it was written, where that is known
+ */
 export function slipsInto(
   kind: Kind | 'number' | 'count',
   value: number,
   [least, most]: readonly [least: number, most: number],
+  unit?: string,
 ): Slip[] {
   const slips: { value: number; ways: string[] }[] = [];
   const propose = (corrected: number, way: string): void => {
@@ -50,8 +55,13 @@ export function slipsInto(
   if (kind === 'number' || kind === 'count') return slips;
   for (const pair of CONFUSED[kind]?.split(',') ?? []) {
     const [one, other] = pair.split('~') as [string, string];
-    propose(reread(kind, value, one, other), `${inWords(one)} for ${inWords(other)}`);
-    propose(reread(kind, value, other, one), `${inWords(other)} for ${inWords(one)}`);
+    for (const [written, meant] of [
+      [one, other],
+      [other, one],
+    ] as const) {
+      if (unit !== undefined && unit !== written) continue;
+      propose(reread(kind, value, written, meant), `${inWords(written)} for ${inWords(meant)}`);
+    }
   }
   const atmosphere = toSi(1, unitOf('absolute pressure', 'atm') as Unit);
   if (kind === 'gauge pressure') propose(value - atmosphere, 'an absolute pressure for a gauge pressure');
