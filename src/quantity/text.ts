@@ -78,7 +78,7 @@ const OF_ANY_CASE = /^(?:psi[ag]?|ksi|bar[ag]?|in|ft|lbs?|lbf)$/iu;
 
 function respelt(written: string): string {
   const spelt = OF_ANY_CASE.test(written) ? written.toLowerCase() : written;
-  return SPELLINGS[spelt] ?? spelt;
+  return Object.hasOwn(SPELLINGS, spelt) ? (SPELLINGS[spelt] ?? spelt) : spelt;
 }
 
 function numberOf(groups: Record<string, string | undefined>): number {
