@@ -59,7 +59,8 @@ export function slipsInto(
       [one, other],
       [other, one],
     ] as const) {
-      if (unit !== undefined && unit !== written) continue;
+      // Two symbols of one unit, as psi and psig, are one slip.
+      if (unit !== undefined && !isSame(reread(kind, value, unit, written), value)) continue;
       propose(reread(kind, value, written, meant), `${inWords(written)} for ${inWords(meant)}`);
     }
   }

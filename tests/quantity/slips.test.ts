@@ -70,6 +70,10 @@ describe('a slip of the pen', () => {
       slipsInto('stress', read('stress', '38.5 psi'), span, unit).flatMap((slip) => slip.ways);
     expect(ways()).toEqual(['kPa for MPa', 'psi for ksi', 'psi for MPa']);
     expect(ways('psi')).toEqual(['psi for ksi', 'psi for MPa']);
+    expect(slipsInto('gauge pressure', 1, [6e5, 8e6], 'psig')).toEqual([]);
+    expect(slipsInto('gauge pressure', read('gauge pressure', '1 psig'), [6e4, 2e5], 'psig')).toEqual([
+      { value: 1e5, ways: ['psi for bar'] },
+    ]);
   });
 
   it('is none of a plain number', () => {

@@ -5,7 +5,7 @@ import { type Slip, slipsInto, slipsInWords } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
 import type { Unusual } from '../case/check-case.js';
 import type { DesignOptions } from '../design/design.js';
-import type { Workbook } from './workbook.js';
+import { type Workbook, warn } from './workbook.js';
 
 /** What the case holds that may be right and is more often a slip: each is warned of by its field, or refused. */
 export function warnOfSlips(work: Workbook, unusual: readonly Unusual[], { strict }: DesignOptions): void {
@@ -36,7 +36,7 @@ function say(work: Workbook, field: string, what: string, amounts: Amount[], sli
   const text = `${field} ${what}${slipsInWords(slips, amounts.length)}.`;
   const kind = amounts[0]?.kind ?? 'number';
   for (const { value } of slips) amounts.push(exactly(field, kind, value));
-  work.warnings.push({ text, amounts, field });
+  warn(work, { text, amounts, field });
 }
 
 function refuseUnusual(parameter: string, kind: Unusual['kind'], value: number, constraint: string): never {
