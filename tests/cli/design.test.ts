@@ -56,6 +56,17 @@ describe('design', () => {
       expect(await run(['design', name, '--strict'], files)).toEqual(await run(['design', name], files));
   });
 
+  test('quotes a circumference as typed, and the diameter that it gives', async () => {
+    const document = exampleDocument('cooling-water-leak.json');
+    delete document.pipe.outsideDiameter;
+    delete document.pipe.size;
+    document.pipe.circumference = '581 mm';
+    document.pipe.wallThickness = '8.18 mm';
+    const { code, err } = await run(['design', '-', '--strict'], {}, JSON.stringify(document));
+    expect(code).toBe(2);
+    expect(err).toMatch(/^pipe\.circumference is 581 mm, a diameter of 184\.9 mm, not near a size of ASME B36\.10M/u);
+  });
+
   test('reads standard input', async () => {
     const fromFile = await run(['design', 'leak.json'], files);
     const fromInput = await run(['design', '-'], {}, files['leak.json']);

@@ -214,7 +214,7 @@ describe('a diameter near no size', () => {
     expect(warningOf({ outsideDiameter: length.mm(185) })?.field).toBe('pipe.outsideDiameter');
     const measured = warningOf({ circumference: length.mm(185 * Math.PI) });
     expect(measured?.field).toBe('pipe.circumference');
-    expect(measured?.text).toContain('gives a diameter of {0}');
+    expect(measured?.text).toContain('is {0}, a diameter of {1}, not near');
   });
 
   it('is none where the circumference is that of a size', () => {

@@ -1,6 +1,6 @@
 import { refuse } from '../../formula/index.js';
 import { strangeDiameter } from '../../pipe/tables/strange-diameter.js';
-import { type Amount, exactly, roundedDown, roundedUp, siSymbol } from '../../quantity/index.js';
+import { type Amount, exactly, type Length, roundedDown, roundedUp, siSymbol } from '../../quantity/index.js';
 import { type Slip, slipsInto, slipsInWords } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
 import type { Unusual } from '../case/check-case.js';
@@ -26,10 +26,24 @@ function warnOfDiameter(work: Workbook, path: string, strict: boolean): void {
   const strange = strangeDiameter({ outsideDiameter, circumference, wallThickness, tolerance });
   if (strange === undefined) return;
   const size = `a size of ASME B36.10M, of which NPS ${strange.nps} is the nearest`;
-  if (strict) refuseUnusual(path, 'length', strange.outsideDiameter, `must be near ${size}, ${strange.nearest} m`);
-  const amounts = [exactly(path, 'length', strange.outsideDiameter), exactly(path, 'length', strange.nearest)];
-  const is = outsideDiameter === undefined ? 'gives a diameter of {0}' : 'is {0}';
-  say(work, path, `${is}, not near ${size} with {1}`, amounts, strange.slips);
+  if (strict) {
+    const about = outsideDiameter === undefined ? 'go round a pipe near' : 'be near';
+    refuseUnusual(
+      path,
+      'length',
+      (outsideDiameter ?? circumference) as Length,
+      `must ${about} ${size}, ${strange.nearest} m`,
+    );
+  }
+  const diameter = exactly(path, 'length', strange.outsideDiameter);
+  const nearest = exactly(path, 'length', strange.nearest);
+  // The first amount is that of the field: whoever writes the warning may put what was typed in its place.
+  if (outsideDiameter !== undefined) {
+    say(work, path, `is {0}, not near ${size} with {1}`, [diameter, nearest], strange.slips);
+  } else {
+    const amounts = [exactly(path, 'length', circumference as Length), diameter, nearest];
+    say(work, path, `is {0}, a diameter of {1}, not near ${size} with {2}`, amounts, strange.slips);
+  }
 }
 
 function say(work: Workbook, field: string, what: string, amounts: Amount[], slips: readonly Slip[]): void {
