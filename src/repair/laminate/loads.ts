@@ -1,8 +1,8 @@
 import { decide, heading, step } from '../../formula/index.js';
 import { equivalentAxialForce, wrappedDiameter } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Moment, Strain } from '../../quantity/index.js';
-import type { RepairCase } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
+import { externalForceOf } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { pliesAsLaid } from './ply-moduli.js';
@@ -98,9 +98,4 @@ function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePres
     torque: 0 as Moment,
   };
   return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
-}
-
-/** The stated force along the pipe, a pull above 0, a push below; none is a force of zero. */
-export function externalForceOf({ loads }: RepairCase): Force {
-  return loads.axialForce === 'none' ? (0 as Force) : loads.axialForce;
 }
