@@ -12,9 +12,11 @@ import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index
 import { practice } from '../../rules/index.js';
 import { type Open, open } from '../job/stage.js';
 import { assume, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
+import { warmestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
 import { cyclicFactorOf } from './cycles.js';
 import { expansionsOf } from './expansions.js';
 import type { Limits } from './limits.js';
+import { coldestOf } from './lowest-temperature.js';
 import { hottestOf } from './temperature.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
@@ -36,25 +38,30 @@ export function allowStrains(work: Workbook, { limits }: { limits: Limits }): St
   const fT = temperatureFactorOf(work, limits.upperTemperature);
   const fc = cyclicFactorOf(work);
   use(work, 'thermal mismatch taken off the strain', work.rules.mismatch);
-  const farthest = farthestFromInstallation(work);
+  const mismatches = mismatchesOf(work);
   const allow = (defaultStrain: Strain, laminateExpansion: ThermalExpansion, way: string): Strain | undefined =>
-    attempt(work, `allowable ${way} strain`, () =>
-      step(
-        work.recorder,
-        'laminate/allowable-strain',
-        allowableStrain,
-        {
-          defaultStrain,
-          temperatureFactor: fT,
-          cyclicFactor: fc,
-          designTemperature: farthest,
-          installationTemperature: work.case.site.pipeTemperature,
-          substrateExpansion: assume(work, work.case.pipe.material.thermalExpansion, practice.expansionOfSteel),
-          laminateExpansion,
-        },
-        `${way} strain`,
-      ),
-    );
+    attempt(work, `allowable ${way} strain`, () => {
+      let least = Number.POSITIVE_INFINITY;
+      for (const { set, service, purpose } of mismatches) {
+        const strain = step(
+          work.recorder,
+          'laminate/allowable-strain',
+          allowableStrain,
+          {
+            defaultStrain,
+            temperatureFactor: fT,
+            cyclicFactor: fc,
+            designTemperature: service,
+            installationTemperature: set,
+            substrateExpansion: assume(work, work.case.pipe.material.thermalExpansion, practice.expansionOfSteel),
+            laminateExpansion,
+          },
+          `${way} strain${purpose}`,
+        );
+        least = Math.min(least, strain);
+      }
+      return least as Strain;
+    });
   const hoop = allow(defaults.hoop, expansions.hoop, 'hoop');
   const axial = allow(defaults.axial, expansions.axial, 'axial');
   if (hoop === undefined || axial === undefined) return open;
@@ -123,6 +130,26 @@ function temperatureFactorOf(work: Workbook, upperTemperature: Temperature): num
     constant: rule.constant,
     coefficientUnit: rule.unit,
   });
+}
+
+/** Temperature at which the laminate sets, and the one in service that is judged against it. */
+interface Mismatch {
+  readonly set: Temperature;
+  readonly service: Temperature;
+  readonly purpose: string;
+}
+
+/**
+ * As the steel is read on the day, out to the farthest end of service; and where it gets warmer while the laminate sets, as
+ * under a heating blanket, from there down to the coldest steel, which is the steel of the day at the latest.
+ */
+function mismatchesOf(work: Workbook): Mismatch[] {
+  const { site } = work.case;
+  const asRead: Mismatch = { set: site.pipeTemperature, service: farthestFromInstallation(work), purpose: '' };
+  const warmest = warmestWhileCuring(site);
+  if (warmest <= site.pipeTemperature) return [asRead];
+  const asHeated = { set: warmest, service: coldestOf(work.case), purpose: ', set on the warmest steel of the cure' };
+  return [asRead, asHeated];
 }
 
 /** The end of the temperature range where pipe and laminate part company most. */
