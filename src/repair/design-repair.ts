@@ -1,4 +1,5 @@
 import { planAcceptance } from './acceptance/acceptance.js';
+import { askBeforeSigning } from './asked/ask.js';
 import type { RepairCase } from './case/case.js';
 import { checkCase } from './case/check-case.js';
 import type { DesignOptions, RepairDesign } from './design/design.js';
@@ -33,6 +34,7 @@ import { planWrap } from './wrap/wrap.js';
  */
 export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
   const work = openWorkbook(checkCase(repairCase), options);
+  stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
   const line = stage(work, 'line while work goes on', { found }, judgeLine);

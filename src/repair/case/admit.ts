@@ -135,7 +135,9 @@ export function wordOf({ variants }: VariantsField): Field {
 /** Of several shapes, the one that a value is meant to have. */
 export function shapeFor({ shapes }: EitherField, value: unknown): Field | undefined {
   for (const shape of shapes) {
-    if (shape.kind !== 'block') {
+    if (shape.kind === 'choice') {
+      if (shape.words.includes(value as string)) return shape;
+    } else if (shape.kind !== 'block') {
       if (!isObject(value)) return shape;
     } else if (isObject(value) && (shape.when === undefined || Object.hasOwn(value, shape.when))) return shape;
   }

@@ -59,6 +59,7 @@ export const defect = {
     },
   },
   growth: { kind: 'block', none: true, fields: growth },
+  nearestAttachment: { kind: 'length', optional: true, from: 0, usual: [0, 50] },
 } as const satisfies Fields;
 
 const force = { kind: 'force', none: true, usual: [-5e6, 5e6] } as const;

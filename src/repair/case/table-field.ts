@@ -50,10 +50,13 @@ export interface VariantsField extends AnyField {
   readonly variants: Readonly<Record<string, Fields>>;
 }
 
-/** One of several shapes: the first block whose key is there or that needs none, or the one shape that is no block. */
+/**
+ * One of several shapes: the first block whose key is there or that needs none, words that are among those of a choice, or
+ * the one other shape that is no block.
+ */
 export interface EitherField extends AnyField {
   readonly kind: 'either';
-  readonly shapes: readonly (AmountField | PlainField | BlockField)[];
+  readonly shapes: readonly (AmountField | ChoiceField | PlainField | BlockField)[];
 }
 
 export type Field = AmountField | ChoiceField | PlainField | ListField | BlockField | VariantsField | EitherField;

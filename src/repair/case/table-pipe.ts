@@ -34,5 +34,15 @@ export const service = {
   designPressure: pressure,
   designTemperature: { kind: 'temperature', above: 0, usual: [233, 473] },
   lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [213, 373] },
+  surge: { kind: 'either', optional: true, shapes: [{ kind: 'choice', words: ['included'] }, pressure] },
+  cracking: {
+    kind: 'block',
+    optional: true,
+    none: true,
+    fields: {
+      environment: { kind: 'choice', words: ['sour', 'stress corrosion'] },
+      test: { kind: 'text', optional: true },
+    },
+  },
   recentPressure: { kind: 'block', optional: true, fields: { pressure, date: { kind: 'text' } } },
 } as const satisfies Fields;

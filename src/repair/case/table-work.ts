@@ -145,6 +145,7 @@ export const acceptance = {
     fields: {
       medium: { kind: 'choice', words: ['liquid', 'gas'] },
       length: { kind: 'length', above: 0, usual: [0.5, 50e3] },
+      lowestRating: { kind: 'gauge pressure', optional: true, above: 0, usual: [1e5, 5e7] },
       atmosphere,
     },
   },
