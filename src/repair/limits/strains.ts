@@ -5,18 +5,16 @@ import {
   type DefaultStrainsInput,
   defaultStrains,
   defaultStrainsNearStep,
-  farthestTemperature,
   temperatureFactor,
 } from '../../laminate/index.js';
 import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { type Open, open } from '../job/stage.js';
 import { assume, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
-import { warmestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
 import { cyclicFactorOf } from './cycles.js';
 import { expansionsOf } from './expansions.js';
 import type { Limits } from './limits.js';
-import { coldestOf } from './lowest-temperature.js';
+import { mismatchesOf } from './mismatch.js';
 import { hottestOf } from './temperature.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
@@ -129,37 +127,5 @@ function temperatureFactorOf(work: Workbook, upperTemperature: Temperature): num
     linear: rule.linear,
     constant: rule.constant,
     coefficientUnit: rule.unit,
-  });
-}
-
-/** Temperature at which the laminate sets, and the one in service that is judged against it. */
-interface Mismatch {
-  readonly set: Temperature;
-  readonly service: Temperature;
-  readonly purpose: string;
-}
-
-/**
- * As the steel is read on the day, out to the farthest end of service; and where it gets warmer while the laminate sets, as
- * under a heating blanket, from there down to the coldest steel, which is the steel of the day at the latest.
- */
-function mismatchesOf(work: Workbook): Mismatch[] {
-  const { site } = work.case;
-  const asRead: Mismatch = { set: site.pipeTemperature, service: farthestFromInstallation(work), purpose: '' };
-  const warmest = warmestWhileCuring(site);
-  if (warmest <= site.pipeTemperature) return [asRead];
-  const asHeated = { set: warmest, service: coldestOf(work.case), purpose: ', set on the warmest steel of the cure' };
-  return [asRead, asHeated];
-}
-
-/** The end of the temperature range where pipe and laminate part company most. */
-function farthestFromInstallation(work: Workbook): Temperature {
-  const { service, site } = work.case;
-  const { designTemperature, lowestTemperature } = service;
-  if (lowestTemperature === undefined) return designTemperature;
-  return step(work.recorder, 'laminate/farthest-temperature', farthestTemperature, {
-    installationTemperature: site.pipeTemperature,
-    designTemperature,
-    lowestTemperature,
   });
 }
