@@ -3,6 +3,8 @@ import type { Kind, Quantity } from '../../quantity/index.js';
 /** What every field of a case may say of itself. A field is required unless it says otherwise. */
 interface AnyField {
   readonly optional?: true;
+  /** Optional at the doors, and yet the numbers wait for it, or the verdict `designed` does while the numbers stand. */
+  readonly needed?: 'for numbers' | 'to sign';
   /** The word `none` may stand in its place: for what must be stated even where there is none of it. */
   readonly none?: true;
 }
