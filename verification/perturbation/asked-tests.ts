@@ -1,4 +1,4 @@
-import { filesIn } from './bundle.js';
+import { filesIn } from '../in-process/files.js';
 
 /** The tests that are asked whether they notice. */
 

@@ -1,26 +1,21 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { join, relative } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { Script } from 'node:vm';
-import { build, type Plugin } from 'esbuild';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { AnyFormula } from '../../src/formula/index.js';
+import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
+import { filesIn, root } from '../in-process/files.js';
 import type { CaseResult } from '../runner/judge.js';
 import type { CaseFileReading } from '../runner/run.js';
 import { type Constant, constantsOf, isPerturbed, returnsOf } from './constants.js';
-import type { ShimTest } from './vitest-shim.js';
 
 /**
  * The library, the case runner and the tests in one script in which every constant can be changed: each literal stands as a
  * call that gives its value, and each result of a formula passes through one that can shift it.
  */
 
-export interface Loaded {
+export interface Loaded extends WithTests {
   readonly formulas: readonly AnyFormula[];
   readonly readCases: () => CaseFileReading[];
   readonly runCases: (readings: readonly CaseFileReading[]) => CaseResult[];
-  /** Loads a test file on first use. */
-  readonly testsIn: (file: string) => readonly ShimTest[];
 }
 
 export interface Hooks {
@@ -38,16 +33,6 @@ export interface Bundle {
   readonly testsOf: (folder: string) => ReadonlySet<string>;
   /** Evaluates everything anew, with these hooks. */
   readonly load: (hooks: Hooks) => Loaded;
-}
-
-const root = join(import.meta.dirname, '../..');
-
-/** Files of a folder and below, by their ending. */
-export function filesIn(folder: string, ending: string): string[] {
-  return readdirSync(join(root, folder), { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith(ending))
-    .map((entry) => relative(root, join(entry.parentPath, entry.name)))
-    .sort();
 }
 
 let found: readonly Constant[] | undefined;
@@ -81,32 +66,6 @@ function instrumented(file: string, text: string, first: ReadonlyMap<string, num
   return changed;
 }
 
-/** Runs of a property here: fewer than in the tests, since each is run for hundreds of changes. */
-const RUNS = 50;
-let full = false;
-
-/** Runs an act with as many runs of each property as its test asks for. */
-export function inFull<T>(act: () => T): T {
-  full = true;
-  try {
-    return act();
-  } finally {
-    full = false;
-  }
-}
-
-/** fast-check whose failing properties are not shrunk, since that they fail is all that is asked. */
-function briefly(fc: Record<string, unknown>): unknown {
-  const assert = fc['assert'] as (property: unknown, options?: { numRuns?: number }) => void;
-  const brief = (property: unknown, options: { numRuns?: number } = {}): void =>
-    assert(property, {
-      ...options,
-      ...(full ? {} : { numRuns: Math.min(RUNS, options.numRuns ?? RUNS) }),
-      endOnFailure: true,
-    } as never);
-  return { ...fc, assert: brief, default: { ...(fc['default'] as object | undefined), ...fc, assert: brief } };
-}
-
 /** Builds the bundle over some test files. */
 export async function bundle(tests: readonly string[]): Promise<Bundle> {
   const constants = allConstants();
@@ -115,54 +74,29 @@ export async function bundle(tests: readonly string[]): Promise<Bundle> {
     if (!first.has(file)) first.set(file, index);
   });
   const declared = new Map<string, readonly string[]>();
-  const shim = join(root, 'verification/perturbation/vitest-shim.ts');
-  const hooks: Plugin = {
-    name: 'hooks',
-    setup(setup) {
-      setup.onResolve({ filter: /^vitest$/ }, () => ({ path: shim }));
-      setup.onLoad({ filter: /\.ts$/ }, ({ path }) => {
-        const file = relative(root, path);
-        const text = readFileSync(path, 'utf8');
-        const contents = file.startsWith('src/') ? instrumented(file, text, first) : text;
-        if (file.startsWith('src/')) {
-          const own = returnsOf(file, text).filter(({ places }) => places.length > 0);
-          declared.set(
-            file,
-            own.map(({ id }) => id),
-          );
-        }
-        return {
-          contents: contents.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)),
-          loader: 'ts',
-        };
-      });
-    },
+  const edited = (file: string, text: string): string => {
+    const own = returnsOf(file, text).filter(({ places }) => places.length > 0);
+    declared.set(
+      file,
+      own.map(({ id }) => id),
+    );
+    return instrumented(file, text, first);
   };
-  const entry = [
-    `import { inFile } from 'vitest';`,
-    `export { formulas } from './src/registry/index.ts';`,
-    `export { readCases, runCases } from './verification/runner/run.ts';`,
-    'const files = {',
-    ...tests.map((file) => `${JSON.stringify(file)}: () => require(${JSON.stringify(`./${file}`)}),`),
-    '};',
-    'export const testsIn = (file) => inFile(file, files[file]);',
-  ].join('\n');
-  const { outputFiles, metafile } = await build({
-    stdin: { contents: entry, resolveDir: root, loader: 'ts' },
-    bundle: true,
-    write: false,
-    metafile: true,
-    absWorkingDir: root,
-    format: 'cjs',
-    platform: 'node',
-    target: 'node20',
-    packages: 'external',
-    logLevel: 'error',
-    plugins: [hooks],
-  });
+  const { imports, load } = await bundleTests<
+    Omit<Loaded, 'testsIn'>,
+    { __constant: Hooks['constant']; __result: Hooks['result'] }
+  >(
+    tests,
+    edited,
+    ['__constant', '__result'],
+    [
+      `export { formulas } from './src/registry/index.ts';`,
+      `export { readCases, runCases } from './verification/runner/run.ts';`,
+    ],
+  );
   const importers = new Map<string, Set<string>>();
-  for (const [file, { imports }] of Object.entries(metafile.inputs))
-    for (const { path } of imports) importers.set(path, (importers.get(path) ?? new Set()).add(file));
+  for (const [file, imported] of imports)
+    for (const path of imported) importers.set(path, (importers.get(path) ?? new Set()).add(file));
   const formulasOver = (file: string): ReadonlySet<string> => {
     const seen = new Set([file]);
     for (const each of seen)
@@ -176,22 +110,11 @@ export async function bundle(tests: readonly string[]): Promise<Bundle> {
     const own = [...importers].filter(([file]) => file.startsWith(`${folder}/`));
     return new Set(own.flatMap(([, by]) => [...by].filter((importer) => importer.endsWith('.test.ts'))));
   };
-  const code = outputFiles[0]?.text ?? '';
-  const script = new Script(`(function (require, module, exports, __constant, __result) {${code}\n})`, {
-    filename: 'perturbed.cjs',
-  });
-  const run = script.runInThisContext();
-  const own = createRequire(import.meta.url);
-  const require = (name: string): unknown => (name === 'fast-check' ? briefly(own(name)) : own(name));
   return {
     constants,
     results: [...declared.values()].flat(),
     formulasOver,
     testsOf,
-    load: ({ constant, result }) => {
-      const module = { exports: {} };
-      run(require, module, module.exports, constant, result);
-      return module.exports as Loaded;
-    },
+    load: ({ constant, result }) => load({ __constant: constant, __result: result }),
   };
 }

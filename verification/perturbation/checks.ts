@@ -1,6 +1,7 @@
+import { inFull } from '../in-process/briefly.js';
 import { type CaseResult, verdicts } from '../runner/judge.js';
 import type { CaseFileReading } from '../runner/run.js';
-import { type Hooks, inFull, type Loaded } from './bundle.js';
+import type { Hooks, Loaded } from './bundle.js';
 
 /** What can turn red when a constant is changed: the cases, and the tests of datasets, derivations and the project itself. */
 
