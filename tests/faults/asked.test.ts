@@ -152,6 +152,10 @@ describe('the name of the contents', () => {
     ['caustic', 'corrosive'],
     ['steam', 'hot'],
     ['nitrogen', 'asphyxiant'],
+    ['NH3', 'corrosive'],
+    ['CH4', 'flammable'],
+    ['50 % NaOH', 'corrosive'],
+    ['hot condensate', 'hot'],
   ])('"%s" with no hazard asks for the list, and for "%s" in it', (contents, hazard) => {
     const { verdict, missing, laminate } = designOf(called(contents));
     expect([verdict, laminate === undefined]).toEqual(['needs input', false]);
@@ -167,6 +171,9 @@ describe('the name of the contents', () => {
   it.each([
     'cooling water',
     'produced water',
+    'cooler condensate',
+    'oily water',
+    'sea water',
     'glycol and water',
     'chlorinated water',
     'acidulated water',

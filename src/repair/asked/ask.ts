@@ -1,14 +1,24 @@
-import { need, type Workbook } from '../job/workbook.js';
+import type { Workbook } from '../job/workbook.js';
+import { askForAttachment } from './attachment.js';
+import { askForCracks } from './cracks.js';
+import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
-import { keepCarbonOffSteel } from './isolating-layer.js';
-import { questions } from './questions.js';
-import { tellOfSurge } from './surge.js';
+import { askForLift } from './lift.js';
+import { askForRating } from './rating.js';
+import { askForSample } from './sample.js';
+import { askForSurge } from './surge.js';
 
-/** What a design to sign needs beside its numbers; whatever is open keeps the numbers and takes the verdict. */
+/**
+ * What a design to sign needs beside its numbers, and a first screening does without: whatever is open keeps every number
+ * and takes the verdict.
+ */
 export function askBeforeSigning(work: Workbook): void {
-  const { stated } = work;
-  for (const { field, why, askWhom, isOpen } of questions) if (isOpen(stated)) need(work, field, why, askWhom);
+  askForSurge(work);
   askForHazards(work);
-  tellOfSurge(work);
-  keepCarbonOffSteel(work);
+  askForCracks(work);
+  askForAttachment(work);
+  askForSample(work);
+  askForFibre(work);
+  askForLift(work);
+  askForRating(work);
 }

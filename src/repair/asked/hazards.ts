@@ -1,27 +1,18 @@
 import type { Service } from '../case/case.js';
 import { need, type Workbook } from '../job/workbook.js';
-import { contentsWords, SOUR_WORDS } from './contents-words.js';
+import { contentsWords } from './contents-words.js';
 
 /** A name that plainly says more than the list of hazards does: nobody knows which of the two is right, so it is asked. */
 export function askForHazards(work: Workbook): void {
   const { service } = work.case;
-  const { contents, cracking } = service;
   const lacking = lackingIn(service);
-  if (lacking.length > 0) {
-    const words = lacking.map((hazard) => `"${hazard}"`).join(' and ');
-    need(
-      work,
-      'service.hazards',
-      `the contents are called "${contents}", which stands for ${words}, and the list of hazards does not say so: add ${words}, or call the contents what they are if they are none of that`,
-      'the process engineer of the line: safety data sheet of the contents',
-    );
-  }
-  if (cracking !== 'none' || !SOUR_WORDS.test(contents)) return;
+  if (lacking.length === 0) return;
+  const words = lacking.map((hazard) => `"${hazard}"`).join(' and ');
   need(
     work,
-    'service.cracking',
-    `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
-    'the corrosion engineer of the line',
+    'service.hazards',
+    `the contents are called "${service.contents}", which stands for ${words}, and the list of hazards does not say so: add ${words}, or call the contents what they are if they are none of that`,
+    'the process engineer of the line: safety data sheet of the contents',
   );
 }
 
