@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { asksFor, designOf, laminateOf, linesOf, planOf, stepOf, verdictOf } from './answers.js';
+import { temperature, time } from '../../src/quantity/index.js';
+import type { Designed } from '../../src/repair/index.js';
+import { asksFor, designOf, laminateOf, linesOf, madeOf, planOf, stepOf, verdictOf } from './answers.js';
 import { emptyLeak, leak, loss, type Paths, proposed, withPaths } from './cases.js';
+import { compared, pointOf } from './records.js';
 
 /** Issue 9: what the answers to the questions before signing change. */
 
@@ -45,6 +48,13 @@ describe('a surge', () => {
     const back = linesOf(stepOf(planOf(at('60 bar')), 'return')).flatMap(({ amounts = [] }) => amounts);
     const pressures = back.flatMap(({ kind, value }) => (kind === 'gauge pressure' ? [value] : []));
     expect(pressures).toEqual([designOf(loss).case.service.designPressure]);
+  });
+
+  it('that what was laid does not hold is named beside the pressure that it is good for', () => {
+    const thin = (made: Designed) =>
+      compared(made, { thickness: made.laminate.thickness.value * 0.8 }).goodFor?.because.text ?? '';
+    expect(thin(madeOf(at('60 bar')))).toContain('no surge above it at any time');
+    expect(thin(madeOf(at('included')))).toMatch(/^governed by /u);
   });
 
   it('above what its class covers is refused like a design pressure', () => {
@@ -95,6 +105,30 @@ describe('a heating blanket', () => {
     const warm = withPaths(first ?? {}, { duration: '100 h', pipeTemperature: '60 degC' });
     const changes = { 'site.forecast': [warm], 'site.history': undefined };
     expect(laminateOf(withPaths(leak, changes)).axialStrain).toBeCloseTo(axialStrain(42), 9);
+  });
+});
+
+describe('a cure in the cold', () => {
+  const warm = { [proposed.transitionCure]: '20 degC' };
+  const design = madeOf(withPaths(loss, warm));
+  const cured = (made: Designed, ...steps: [hours: number, degrees: number][]) => {
+    const cure = steps.map(([hours, degrees]) => ({
+      duration: time.hour(hours),
+      temperature: temperature.degC(degrees),
+    }));
+    return pointOf(made, { cure }, 'cure');
+  };
+
+  it('counts no hour as built that was colder than the sample was cured', () => {
+    expect([cured(madeOf(loss), [200, 15]), cured(design, [200, 15])]).toEqual(['meets', 'does not meet']);
+    expect(cured(design, [200, 15], [60, 25])).toBe('meets');
+  });
+
+  it('is told to the crew by the temperature of the sample, and by no colder one', () => {
+    const hours = stepOf(planOf(withPaths(loss, warm)), 'cure').stops.find(({ text }) =>
+      text.startsWith('Hours colder'),
+    );
+    expect(hours?.amounts?.map(({ value }) => value)).toEqual([293.15]);
   });
 });
 
