@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { temperature, time } from '../../src/quantity/index.js';
 import type { Designed } from '../../src/repair/index.js';
 import { asksFor, designOf, laminateOf, linesOf, madeOf, planOf, stepOf, verdictOf } from './answers.js';
-import { emptyLeak, leak, loss, type Paths, proposed, withPaths } from './cases.js';
+import { type CaseFile, emptied, emptyLeak, leak, loss, type Paths, proposed, withPaths } from './cases.js';
 import { compared, pointOf } from './records.js';
 
 /** Issue 9: what the answers to the questions before signing change. */
@@ -55,6 +55,11 @@ describe('a surge', () => {
       compared(made, { thickness: made.laminate.thickness.value * 0.8 }).goodFor?.because.text ?? '';
     expect(thin(madeOf(at('60 bar')))).toContain('no surge above it at any time');
     expect(thin(madeOf(at('included')))).toMatch(/^governed by /u);
+  });
+
+  it('is kept off a live line while people work on it, whatever the design pressure holds', () => {
+    const told = (file: CaseFile) => linesOf(stepOf(planOf(file), 'permit')).some(({ text }) => text.includes('surge'));
+    expect([told(loss), told(withPaths(loss, emptied))]).toEqual([true, false]);
   });
 
   it('above what its class covers is refused like a design pressure', () => {

@@ -34,6 +34,13 @@ function permit(facts: PlanFacts): StepWords {
     does.push(line('No hot work and no open heater; spark-free tools, bonded and earthed.'));
   if (repairCase.line.state !== 'empty, dry, isolated, vented')
     does.push(line(`Procedure of the site: ${repairCase.line.writtenProcedure}.`));
+  if (state.pressure !== 0)
+    does.push(
+      line(
+        'The control room knows: no pump started and no valve shut fast until the cure is over, or a surge passes {0}.',
+        live,
+      ),
+    );
   if (jet !== undefined) {
     does.push(line('Keep out of the line of the jet: it pushes with {0}.', exactly('reaction', 'force', jet.reaction)));
   }
