@@ -260,6 +260,13 @@ export const practice = {
     tag: 'chosen',
     because: 'beyond 15 degrees a ply of glass has lost a quarter of its stiffness round the pipe',
   },
+  pipeSizeTolerance: {
+    name: 'how far a pipe may be from a standard size',
+    kind: 'ratio',
+    value: 0.015 as Ratio,
+    tag: 'chosen',
+    because: 'half of nearly every standard size lies further from all others',
+  },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',
     kind: 'count',

@@ -56,6 +56,15 @@ describe('docs/case.md', () => {
     expect(shown).toHaveLength(fields.length + needed.length);
   });
 
+  test('quotes warnings of slips as they are', async () => {
+    const document = exampleDocument('hydrocarbon-line-corrosion.json');
+    document.laminate.cure.activationEnergy = '55 J/mol';
+    document.pipe.outsideDiameter = '84.1 mm';
+    document.defect.circumferentialWidth = '40 mm';
+    const { err } = await run(['design', 'case.json', '--strict'], { 'case.json': JSON.stringify(document) });
+    expect(blocksOf('case.md', 'text')[1]).toBe(err);
+  });
+
   test('quotes errors as they are', () => {
     const document = exampleDocument();
     document.pipe = { outsideDiameter: '219.1 mm', wallThickness: '8.18', material: document.pipe.material };

@@ -5,8 +5,8 @@ const growth = {
   depth: {
     kind: 'either',
     shapes: [
-      // A centimetre in a year, in m/s; and five of them at the rim.
-      { kind: 'corrosion rate', from: 0, usual: [0, 3.2e-10] },
+      // Half a centimetre in a year, in m/s; and five at the rim.
+      { kind: 'corrosion rate', from: 0, usual: [0, 1.6e-10] },
       {
         kind: 'block',
         fields: {
@@ -59,7 +59,7 @@ export const defect = {
     },
   },
   growth: { kind: 'block', none: true, fields: growth },
-  nearestAttachment: { kind: 'length', optional: true, needed: 'to sign', from: 0, usual: [0, 50] },
+  nearestAttachment: { kind: 'length', optional: true, needed: 'to sign', from: 0, usual: [0, 100] },
 } as const satisfies Fields;
 
 const force = { kind: 'force', none: true, usual: [-5e6, 5e6] } as const;
@@ -71,7 +71,7 @@ export const loads = {
   bendingMoment: moment,
   torsion: moment,
   shearForce: force,
-  externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 1e6] },
+  externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 3e6] },
   soil: { kind: 'choice', words: ['present', 'none'] },
   cycles: {
     kind: 'block',

@@ -95,7 +95,7 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
 }
 
 /** Adds a warning, once. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
-export function warn(work: Workbook, what: string | Line, clause?: string): void {
+export function warn(work: Workbook, what: string | Warning, clause?: string): void {
   const said = typeof what === 'string' ? { text: what } : what;
   if (work.warnings.some(({ text }) => text === said.text)) return;
   work.warnings.push(clause === undefined ? said : { ...said, clause });
