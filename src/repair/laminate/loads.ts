@@ -5,7 +5,7 @@ import type { AsFound } from '../design/design.js';
 import { externalForceOf } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
-import { pliesAsLaid } from './ply-moduli.js';
+import { type PlyModuli, pliesAsLaid } from './ply-moduli.js';
 
 /**
  * Half a ring of the wrapped pipe, cut along its axis: the pressure on the circle over the filler pulls it apart, the
@@ -41,6 +41,8 @@ export interface ThicknessJob {
   readonly strains: Strains;
   readonly hoop: HoopSection;
   readonly axial: AxialSection;
+  /** As tested, at the angle at which the ply lies: what holds over a leak, whose own factor is that of the warm laminate. */
+  readonly asTested: PlyModuli;
 }
 
 /**
@@ -57,9 +59,11 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     axial: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
   });
   if (plies === undefined) return undefined;
+  const tested = { hoop: hoopModulus, axial: axialModulus };
   return {
     found,
     strains,
+    asTested: hot === undefined ? plies : (pliesAsLaid(work, outsideDiameter, tested) ?? plies),
     hoop: {
       diameter: overFiller(work, outsideDiameter),
       modulus: plies.hoop,
