@@ -52,9 +52,9 @@ export const throughWallArcStressFormula = /* @__PURE__ */ formula<ThroughWallAr
   sources: [],
   evidence: {
     form: {
-      tag: 'recalled',
+      tag: 'chosen',
       derived: 'force and moment of a fully plastic ring with a gap',
-      note: 'the net-section collapse of a pipe with a circumferential through-wall crack; no text of it was reached',
+      note: 'remembered as the net-section collapse at a through-wall crack; no text of it was reached',
     },
   },
   limits: [],

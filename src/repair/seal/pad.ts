@@ -2,8 +2,8 @@ import { step } from '../../formula/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import {
-  bandsBesidePad,
   bandsOverPad,
+  bandsOverPadLiesBeside,
   circleArea,
   padHalfAngle,
   padHalfAngleBelowPractice,
@@ -48,7 +48,7 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
   }
   const { count: bands, width: bandWidth } = seal.band;
   const across = { bands, bandWidth, padDiameter: pad.diameter };
-  if (bandsBesidePad(across))
+  if (bandsOverPadLiesBeside(across))
     warnCrew(
       work,
       'seal',

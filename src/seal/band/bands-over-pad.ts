@@ -31,7 +31,7 @@ export function bandsOverPad(input: BandsOverPadInput): number {
 }
 
 /** Whether bands lie beside the pad, where they hold nothing: n w > d_p. */
-export function bandsBesidePad({ bands: n, bandWidth: w, padDiameter: d }: BandsOverPadInput): boolean {
+export function bandsOverPadLiesBeside({ bands: n, bandWidth: w, padDiameter: d }: BandsOverPadInput): boolean {
   return n * w > d;
 }
 
@@ -48,5 +48,5 @@ export const bandsOverPadFormula = /* @__PURE__ */ formula<BandsOverPadInput, nu
   output: { symbol: 'n_p', kind: 'number', name: 'bands over the pad' },
   sources: [],
   evidence: { form: { tag: 'chosen', derived: 'share of the width of the bands that lies over the pad' } },
-  limits: [{ sort: 'note', text: 'bands lie beside the pad, where they hold nothing', beyond: bandsBesidePad }],
+  limits: [{ sort: 'note', text: 'bands lie beside the pad, where they hold nothing', beyond: bandsOverPadLiesBeside }],
 });
