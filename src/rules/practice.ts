@@ -260,6 +260,20 @@ export const practice = {
     tag: 'chosen',
     because: 'beyond 15 degrees a ply of glass has lost a quarter of its stiffness round the pipe',
   },
+  pipeSizeTolerance: {
+    name: 'how far a pipe may be from a standard size',
+    kind: 'ratio',
+    value: 0.015 as Ratio,
+    tag: 'chosen',
+    because: 'half of nearly every standard size lies further from all others',
+  },
+  recentPressureAge: {
+    name: 'age up to which a pressure counts as carried lately',
+    kind: 'time',
+    value: (60 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
+  },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',
     kind: 'count',

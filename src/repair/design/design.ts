@@ -40,6 +40,8 @@ export interface Warning extends Line {
   readonly clause?: string;
   /** The step of the plan at which the crew is told. */
   readonly step?: StepId;
+  /** Path of the field whose value real jobs do not have, more often a slip than right: only such a warning has one. */
+  readonly field?: string;
 }
 
 /** A value of the rule set that this design used. */
@@ -257,4 +259,6 @@ export type Verdict = RepairDesign['verdict'];
 export interface DesignOptions {
   /** Keep every step of the arithmetic for the calculation sheet. */
   readonly record?: boolean | undefined;
+  /** Refuse a case with a value outside the usual span of its field, in place of a warning. */
+  readonly strict?: boolean | undefined;
 }
