@@ -274,6 +274,13 @@ export const practice = {
     tag: 'chosen',
     because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
   },
+  gaugeInterval: {
+    name: 'time between two readings of the gauge while resin is soft',
+    kind: 'time',
+    value: 3600 as Time,
+    tag: 'chosen',
+    because: 'with the hourly temperature of the steel, so that one walk serves both',
+  },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',
     kind: 'count',

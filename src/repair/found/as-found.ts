@@ -19,6 +19,7 @@ import { checkRupture } from './rupture.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
 import { checkSoundPipeAlong } from './sound-pipe-along.js';
 import { strengthAtTheEnd } from './strength-at-end.js';
+import { checkVentedGas } from './vented-gas.js';
 import { leastWallToday } from './wall-today.js';
 
 /** Being filled in: what comes last depends on whether the wall is gone by the end. */
@@ -46,6 +47,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
     widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
   };
+  checkVentedGas(work, found);
   if (found.throughWall) {
     checkRupture(work, found);
     const hole = holeAtTheEnd(work, found, growth);
