@@ -239,6 +239,13 @@ export const practice = {
     tag: 'practice',
     because: 'what a checked contact thermometer reaches',
   },
+  leastSealFactor: {
+    name: 'least factor of a leak seal that passes without a word',
+    kind: 'number',
+    value: 1.25,
+    tag: 'chosen',
+    because: 'no source gives one figure; that of the damaged pipe, and people stand beside the seal',
+  },
   leastSafetyFactor: {
     name: 'safety factor on the failure pressure that is taken unasked',
     kind: 'number',
