@@ -104,7 +104,7 @@ function resistanceAt(
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
   if (found === open || strains === open) return undefined;
-  return rateLaid(work, found, strains, laminate.method, laminate.footprint, thickness);
+  return rateLaid(work, found, strains, laminate, thickness);
 }
 
 /** The bond round the pipe, over the overlap, with its factor; a push takes as much of it as a pull. */
