@@ -21,6 +21,7 @@ export {
   bestStart,
   type Candidate,
   type ClimateRecord,
+  type Cracking,
   type Crew,
   type CureDesign,
   type CureDesigns,

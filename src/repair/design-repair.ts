@@ -1,4 +1,5 @@
 import { planAcceptance } from './acceptance/acceptance.js';
+import { askBeforeSigning } from './asked/ask.js';
 import type { RepairCase } from './case/case.js';
 import { checkCase, type Unusual } from './case/check-case.js';
 import type { DesignOptions, RepairDesign } from './design/design.js';
@@ -37,6 +38,7 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
   const unusual: Unusual[] = [];
   const work = openWorkbook(checkCase(repairCase, unusual), options);
   warnOfSlips(work, unusual, options);
+  stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
   const line = stage(work, 'line while work goes on', { found }, judgeLine);

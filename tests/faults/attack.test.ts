@@ -40,7 +40,7 @@ describe('the seal of a live leak', () => {
 
 describe('a line under pressure', () => {
   const live = { state: 'under pressure', pressure: '2 bar', writtenProcedure: 'WP-1' };
-  const toxic = { 'service.hazards': ['toxic'], 'repair.class': 3, assessment: { designFactor: 0.72 } };
+  const toxic = { 'service.hazards': ['flammable', 'toxic'], 'repair.class': 3, assessment: { designFactor: 0.72 } };
 
   it.each(['none', 'None', 'TBD', 'n/a', 'N.A.', 'no', '-', '?', 'to follow'])(
     'is not worked on by a procedure called "%s"',

@@ -64,7 +64,8 @@ describe('the line while the work goes on', () => {
   });
 
   it('under gas asks for the procedure of the site, wall loss too', () => {
-    const gas = withPaths(loss, { 'service.phase': 'gas', 'service.hazards': [] });
+    const air = { 'service.contents': 'compressed air', 'service.phase': 'gas', 'service.hazards': [] };
+    const gas = withPaths(loss, air);
     expect(verdictOf(gas)).toBe('designed');
     expect(verdictOf(withPaths(gas, { 'line.writtenProcedure': 'none' }))).not.toBe('designed');
   });

@@ -284,6 +284,7 @@ export const directions: Readonly<Record<string, string>> = {
   'resin/mixed-mass': '',
   'resin/placing-time': 'batches+ mass+ placingRate- mixingTime+',
   'resin/ply-thickness': 'arealWeight+ fibreMassFraction- fibreDensity- resinDensity- voidFraction+',
+  'resin/pour-depth': 'thicknessOverDefect+ depth+',
   'resin/prepreg-thickness': 'totalArealWeight+ fibreMassFraction- fibreDensity- resinDensity-',
   'resin/resin-for-fibre': 'fibreMass+ fibreMassFraction-',
   'resin/runaway-parameter':

@@ -57,10 +57,13 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const isShort = laid.overlap < requiredOverlap;
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
   if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
-  const pressure = Math.min(byThickness.value, byBond ?? byThickness.value, design.case.service.designPressure);
+  const resisted = Math.min(byThickness.value, byBond ?? byThickness.value);
+  const pressure = Math.min(resisted, design.case.service.designPressure);
   const governs =
     byBond !== undefined && byBond < byThickness.value ? 'the bond on the overlap' : byThickness.governing;
-  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}` } };
+  // The design pressure of the workbook is the surge, where that is higher.
+  const surges = reaches(resisted, work.case.service.designPressure) ? '' : '; no surge above it at any time';
+  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}${surges}` } };
 }
 
 function unrated(text: string): AsBuiltRating {

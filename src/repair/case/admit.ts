@@ -137,12 +137,21 @@ export function wordOf({ variants }: VariantsField): Field {
 
 /** Of several shapes, the one that a value is meant to have. */
 export function shapeFor({ shapes }: EitherField, value: unknown): Field | undefined {
+  let orWord = false;
   for (const shape of shapes) {
-    if (shape.kind !== 'block') {
-      if (!isObject(value)) return shape;
+    if (shape.kind === 'choice') {
+      if (shape.words.includes(value as string)) return shape;
+      orWord = true;
+    } else if (shape.kind !== 'block') {
+      if (!isObject(value) && (!orWord || hasNumber(value))) return shape;
     } else if (isObject(value) && (shape.when === undefined || Object.hasOwn(value, shape.when))) return shape;
   }
   return undefined;
+}
+
+/** Where a word may stand in place of an amount, what holds no number is neither. */
+function hasNumber(value: unknown): boolean {
+  return typeof value === 'number' || (typeof value === 'string' && /\d/u.test(value));
 }
 
 /** Whether a number lies within the hard bounds of its field. */

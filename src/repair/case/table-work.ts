@@ -75,8 +75,8 @@ export const seal = {
       margin: { kind: 'length', from: 0, usual: [0.005, 0.2] },
     },
   },
-  bands: { kind: 'choice', optional: true, words: ['removed before the wrap', 'left'] },
-  collar: { kind: 'length', optional: true, none: true, above: 0, usual: [0.02, 0.5] },
+  bands: { kind: 'choice', optional: true, needed: 'for numbers', words: ['removed before the wrap', 'left'] },
+  collar: { kind: 'length', optional: true, needed: 'for numbers', none: true, above: 0, usual: [0.02, 0.5] },
   putty: { kind: 'block', fields: { name: { kind: 'text' }, resists, cure } },
   band: {
     kind: 'block',
@@ -103,7 +103,7 @@ export const seal = {
   sheet: {
     kind: 'block',
     fields: {
-      across: { kind: 'length', optional: true, above: 0, usual: [0.02, 0.5] },
+      across: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.02, 0.5] },
       thickness: { kind: 'length', above: 0, usual: [0.1e-3, 8e-3] },
       modulus: { kind: 'modulus', above: 0, usual: [1e9, 220e9] },
       yieldStrength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
@@ -146,6 +146,7 @@ export const acceptance = {
     fields: {
       medium: { kind: 'choice', words: ['liquid', 'gas'] },
       length: { kind: 'length', above: 0, usual: [0.5, 50e3] },
+      lowestRating: { kind: 'gauge pressure', optional: true, needed: 'to sign', above: 0, usual: [1e5, 5e7] },
       atmosphere,
     },
   },

@@ -1,6 +1,7 @@
-import type { Line } from '../../quantity/index.js';
+import type { Line, Temperature } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import type { CureSheet } from '../case/case.js';
+import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_THE_CLOCK } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
@@ -22,7 +23,10 @@ export function cureStep(facts: PlanFacts): StepWords {
     goes: hardnessLines(facts),
     stops: [
       NOT_THE_CLOCK,
-      line('Hours colder than {0} count nothing: add them.', exactly('coldest', 'temperature', coldest)),
+      line(
+        'Hours colder than {0} count nothing: add them. Cured colder, it softens earlier than its sample did.',
+        roundedUp('coldest that counts', 'temperature', hoursCountFrom(coldest, facts.case.laminate)),
+      ),
       line('Hardness that has stopped rising too low: remove the repair, unless the maker names a heating.'),
     ],
     call: 'the maker of the system',
@@ -30,8 +34,8 @@ export function cureStep(facts: PlanFacts): StepWords {
   };
 }
 
-function coldestOf(cure: CureSheet): number {
-  if (cure.mechanism === 'moisture') return Math.min(...cure.rows.map(({ temperature }) => temperature));
+function coldestOf(cure: CureSheet): Temperature {
+  if (cure.mechanism === 'moisture') return Math.min(...cure.rows.map(({ temperature }) => temperature)) as Temperature;
   return cure.minimumTemperature;
 }
 

@@ -10,6 +10,11 @@ export function stepsBefore(facts: PlanFacts): StepWords[] {
   return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts), steelAgain(facts)];
 }
 
+/** A laminate burns, and what it held comes open. */
+const IN_A_FIRE = line(
+  'Safety-critical line, and nobody has written here what becomes of it when the laminate burns off (fire protection over the wrap, or what takes over its duty): ____________________. Blank: nobody starts.',
+);
+
 function permit(facts: PlanFacts): StepWords {
   const { case: repairCase, seal } = facts;
   const { service } = repairCase;
@@ -29,6 +34,13 @@ function permit(facts: PlanFacts): StepWords {
     does.push(line('No hot work and no open heater; spark-free tools, bonded and earthed.'));
   if (repairCase.line.state !== 'empty, dry, isolated, vented')
     does.push(line(`Procedure of the site: ${repairCase.line.writtenProcedure}.`));
+  if (state.pressure !== 0)
+    does.push(
+      line(
+        'The control room knows: no pump started and no valve shut fast until the cure is over, or a surge passes {0}.',
+        live,
+      ),
+    );
   if (jet !== undefined) {
     does.push(line('Keep out of the line of the jet: it pushes with {0}.', exactly('reaction', 'force', jet.reaction)));
   }
@@ -46,6 +58,7 @@ function permit(facts: PlanFacts): StepWords {
         ? line('Any pressure, flow or weep that the isolation does not stop.')
         : line('More than {0}, or a pressure that rises.', live),
       line('Gas alarm, a change of permit, anything that was not foreseen.'),
+      ...(service.safetyCritical ? [IN_A_FIRE] : []),
     ],
     call: 'the area authority',
     signs: 'area authority and foreman',

@@ -68,6 +68,9 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           highest,
         ),
         line(
+          'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
+        ),
+        line(
           'The seal carries nothing along the pipe: {0} stay for the restraints.',
           exactly('end load', 'force', seal.endLoadNotCarried),
         ),
