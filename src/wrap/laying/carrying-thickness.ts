@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive, refuse } from '../../formula/index.js';
+import { formula, positive, refuse, wholeNumber } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 
 export interface CarryingThicknessInput {
@@ -13,7 +13,7 @@ export interface CarryingThicknessInput {
  * $$t_a = t - n_l\,t_{ply}$$
  *
  * @param input.laidThickness t, of all plies [m], > 0
- * @param input.lostPlies     n_l, plies that end near the worst place, >= 0
+ * @param input.lostPlies     n_l, plies that end near the worst place, whole, >= 0
  * @param input.plyThickness  t_ply [m], > 0
  * @returns thickness [m]
  * @throws CalculationError `invalid-input`; `no-solution` where nothing is left
@@ -21,7 +21,7 @@ export interface CarryingThicknessInput {
 export function carryingThickness(input: CarryingThicknessInput): Length {
   const { laidThickness: t, lostPlies: nl, plyThickness } = input;
   positive(t, 'laidThickness', 'm');
-  nonNegative(nl, 'lostPlies', '');
+  wholeNumber(nl, 0, 'lostPlies');
   positive(plyThickness, 'plyThickness', 'm');
   const left = t - nl * plyThickness;
   if (left > 0) return left as Length;
