@@ -56,7 +56,15 @@ export function designLaminate(
     plies,
     leastPlies,
     laidThickness,
-    resistance: resistanceOf(work, method, job, leak?.resistance, laidThickness, joints?.design),
+    resistance: resistanceOf(
+      work,
+      method,
+      job,
+      leak?.resistance,
+      laidThickness,
+      joints?.design,
+      work.case.laminate.plyThickness,
+    ),
   };
   if (footprint !== undefined) design.footprint = footprint;
   if (joints !== undefined) design.joints = joints.design;

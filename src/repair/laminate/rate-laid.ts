@@ -14,11 +14,12 @@ export function rateLaid(
   strains: Strains,
   { method, footprint, joints }: LaminateDesign,
   laid: Length,
+  plyThickness = work.case.laminate.plyThickness,
 ): LaminateDesign['resistance'] | undefined {
   const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
   const job = prepareThickness(work, found, strains);
   if (job === undefined || work.notCovered.length > 0) return undefined;
-  return resistanceOf(work, method, job, leak?.resistance, laid, joints);
+  return resistanceOf(work, method, job, leak?.resistance, laid, joints, plyThickness);
 }

@@ -21,9 +21,10 @@ export function resistanceOf(
   leak: LeakResistance | undefined,
   laid: Length,
   joints: JointDesign | undefined,
+  plyThickness: Length,
 ): Governed<GaugePressure, LaminateCriterion> {
   heading(work.recorder, 'Pressure that the laid thickness resists');
-  const through = carryingAlong(work, laid, joints);
+  const through = carryingAlong(work, laid, joints, plyThickness);
   const candidates = resistanceAtJoints(work, method, job, laid, through);
   if (leak !== undefined)
     candidates.push({ criterion: 'leak through the hole', value: resistanceOverHole(work, leak, through) });
@@ -32,9 +33,8 @@ export function resistanceOf(
 }
 
 /** The plies that go through along the pipe at the worst place; all of them where the wrap has no joints. */
-function carryingAlong(work: Workbook, laid: Length, joints: JointDesign | undefined): Length {
+function carryingAlong(work: Workbook, laid: Length, joints: JointDesign | undefined, plyThickness: Length): Length {
   if (joints === undefined) return laid;
-  const { plyThickness } = work.case.laminate;
   const plies = { laidThickness: laid, lostPlies: joints.lostPlies, plyThickness };
   return step(work.recorder, 'wrap/carrying-thickness', carryingThickness, plies);
 }
