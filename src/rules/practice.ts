@@ -281,6 +281,13 @@ export const practice = {
     tag: 'chosen',
     because: 'half of nearly every standard size lies further from all others',
   },
+  recentPressureAge: {
+    name: 'age up to which a pressure counts as carried lately',
+    kind: 'time',
+    value: (60 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
+  },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',
     kind: 'count',

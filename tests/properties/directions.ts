@@ -106,6 +106,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/thick-wall-hoop-stress': 'pressure+ externalPressure- outsideDiameter~ wallThickness~ radius~',
   'pipe/thick-wall-radial-stress': 'pressure- externalPressure- outsideDiameter~ wallThickness~ radius~',
   'pipe/thin-longitudinal-stress': 'pressure+ outsideDiameter+ wallThickness-',
+  'pipe/through-wall-arc-stress': 'outsideDiameter+ cutWidth- flowStress+',
   'pipe/through-wall-at-end-of-life': 'wallAtEndOfLife- leastWall+',
   'pipe/through-wall-slot': 'outsideDiameter+ wallThickness+ flowStress+ defectLength-',
   'pipe/tresca-stress': 'first~ second~ third~',
@@ -176,6 +177,7 @@ export const directions: Readonly<Record<string, string>> = {
     'laminateThickness+ outsideDiameter- pipeStress+ remainingWall+ hoopModulus+ allowableStrain+',
   'laminate/strain-yielded-hoop':
     'pressure+ outsideDiameter+ yieldStrength- remainingWall- substrateModulus- hoopModulus- laminateThickness-',
+  'laminate/stress-left-at-work': 'allowableStress+ livePressure- axialForce- outsideDiameter~ substrateWall+',
   'laminate/substrate-pressure': 'allowableStress+ remainingWall+ outsideDiameter-',
   'laminate/substrate-pressure-shared':
     'substratePressure+ allowableStress- pipeStress+ outsideDiameter+ wrappedDiameter-',
@@ -373,6 +375,7 @@ export const directions: Readonly<Record<string, string>> = {
   'seal/assured-tension': 'tensionLimit+ scatter-',
   'seal/attempt': 'linePressure~ highestPressure~',
   'seal/banded-length': 'bands+ bandWidth+',
+  'seal/bands-over-pad': 'bands+ bandWidth- padDiameter+',
   'seal/backing-plate-deflection': 'pressure+ holeDiameter+ thickness- modulus- poissonRatio-',
   'seal/backing-plate-pressure': 'holeDiameter- thickness+ strength+ factor- poissonRatio-',
   'seal/backing-plate-stress': 'pressure+ holeDiameter+ thickness- poissonRatio+',
@@ -385,7 +388,7 @@ export const directions: Readonly<Record<string, string>> = {
   'seal/clamping-force': 'tension+ halfAngle+ bands+',
   'seal/contact-pressure': 'tension+ diameter- bandWidth-',
   'seal/critical-pressure-ratio': 'heatCapacityRatio-',
-  'seal/end-load': 'pressure+ outsideDiameter+',
+  'seal/end-load': 'pressure+ outsideDiameter+ axialForce+',
   'seal/fastener-preload': 'stressArea+ proofStrength+ share+',
   'seal/fastener-tension': 'padTension+ friction+ angle+',
   'seal/fastener-torque': 'tension+ nutFactor+ threadDiameter+',

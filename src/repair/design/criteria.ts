@@ -27,6 +27,11 @@ export const roundThePipe: readonly LaminateCriterion[] = [
 ];
 
 /** What can limit the pressure at which people work on the damaged pipe. */
-export const lineLimits = ['safe pressure of the thinned wall', 'recent pressure', 'metal round the hole'] as const;
+export const lineLimits = [
+  'safe pressure of the thinned wall',
+  'recent pressure',
+  'metal round the hole',
+  'metal beside the hole, along the pipe',
+] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

@@ -17,6 +17,7 @@ import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
 import { checkRupture } from './rupture.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
+import { checkSoundPipeAlong } from './sound-pipe-along.js';
 import { strengthAtTheEnd } from './strength-at-end.js';
 import { leastWallToday } from './wall-today.js';
 
@@ -28,6 +29,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
   heading(work.recorder, 'Pipe as found');
   const outsideDiameter = diameterOf(work);
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
+  checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
 
   heading(work.recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);

@@ -11,8 +11,9 @@ import { largest } from './candidates.js';
 import { footprintUnder } from './footprint.js';
 import { joinBands } from './joints.js';
 import { thicknessForLeak } from './leak.js';
-import { prepareThickness } from './loads.js';
+import { prepareThickness, type ThicknessJob } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
+import type { PlyModuli } from './ply-moduli.js';
 import { resistanceOf } from './resistance.js';
 import { checkHoleSize, checkThin, thicknessForSize } from './validity.js';
 
@@ -29,7 +30,9 @@ export function designLaminate(
   const candidates = method === undefined || job === undefined ? undefined : thicknessByChosen(work, method, job);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
   const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
-  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
+  const leak = found.throughWall
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, pliesOver(work, job))
+    : undefined;
   if (method === undefined || job === undefined || candidates === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
@@ -69,6 +72,11 @@ export function designLaminate(
   if (footprint !== undefined) design.footprint = footprint;
   if (joints !== undefined) design.joints = joints.design;
   return design;
+}
+
+/** Where no tape can be laid, the plies as tested only tell what else is missing. */
+function pliesOver({ case: { laminate } }: Workbook, job: ThicknessJob | undefined): PlyModuli {
+  return job?.asTested ?? { hoop: laminate.hoopModulus, axial: laminate.axialModulus };
 }
 
 /** The fewest plies that the rule set and the qualification of the system allow (minimum thickness). */

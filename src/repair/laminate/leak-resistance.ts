@@ -6,6 +6,7 @@ import { need, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { bondEnergyOf } from './bond-energy.js';
 import { leakFactorOf } from './leak-factor.js';
+import type { PlyModuli } from './ply-moduli.js';
 
 /** Bond, moduli and factor behind the resistance over the hole, or over the seal on it. */
 export interface LeakResistance {
@@ -31,6 +32,7 @@ export function leakResistanceOf(
   outsideDiameter: Length,
   footprint: Footprint | undefined,
   strains: Strains,
+  plies: PlyModuli,
 ): LeakResistance | undefined {
   const { laminate } = work.case;
   const bond = bondEnergyOf(work, footprint);
@@ -50,8 +52,8 @@ export function leakResistanceOf(
     outsideDiameter,
     holeDiameter: footprint.diameter,
     unbondedLength: footprint.length,
-    hoopModulus: laminate.hoopModulus,
-    axialModulus: laminate.axialModulus,
+    hoopModulus: plies.hoop,
+    axialModulus: plies.axial,
     poissonRatio: laminate.poissonRatio,
     shearModulus,
     energyReleaseRate: bond.energy,

@@ -16,10 +16,14 @@ export function rateLaid(
   laid: Length,
   plyThickness = work.case.laminate.plyThickness,
 ): LaminateDesign['resistance'] | undefined {
-  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
+  const job = prepareThickness(work, found, strains);
+  if (job === undefined) return undefined;
+  const { asTested } = job;
+  const leak = found.throughWall
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, asTested)
+    : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
-  const job = prepareThickness(work, found, strains);
-  if (job === undefined || work.notCovered.length > 0) return undefined;
+  if (work.notCovered.length > 0) return undefined;
   return resistanceOf(work, method, job, leak?.resistance, laid, joints, plyThickness);
 }
