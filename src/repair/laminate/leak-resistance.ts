@@ -71,6 +71,12 @@ export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminat
       `The ${leak.under} is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.`,
     );
   }
+  if (asPlate > asRing && leak.under === 'seal') {
+    warn(
+      work,
+      'Over the seal the formula takes what is released as even along the rim. A laminate that is not as stiff along the pipe as round it, or soft in shear, releases up to 1.7 times as much at the sides of the rim: it may begin to peel there at a pressure up to 23 per cent below the one stated, unless the energy release rate was found with the formula over such a seal.',
+    );
+  }
   return Math.max(asPlate, asRing) as GaugePressure;
 }
 
