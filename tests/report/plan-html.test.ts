@@ -2,7 +2,7 @@ import { createContext, runInContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
 import { designRepair, hourOf, planWork, type RepairCase } from '../../src/repair/index.js';
 import { leastOf } from '../../src/repair/timeline/duration.js';
-import { planHtml, planText } from '../../src/report/index.js';
+import { planHtml } from '../../src/report/index.js';
 import { partWall } from '../repair/example-case.js';
 import { planned, plannedLeak } from '../repair/plan-cases.js';
 
