@@ -120,6 +120,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/default-strains':
     'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
+  'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
   'laminate/force-ignored-axial':
@@ -218,6 +219,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/upper-temperature-limit': 'transitionTemperature+ margin-',
   'wrap/advance-per-turn': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/axial-tape-width': 'tapeWidth+ overlap- meanDiameter-',
+  'wrap/carrying-thickness': 'laidThickness+ lostPlies- plyThickness-',
   'wrap/charge-length': 'length+ charges-',
   'wrap/time-to-lay': 'workingTime+ share+',
   'wrap/crews-for-charge': 'chargeLength+ workingTime- mixingTime+ soakTime+ layingSpeed-',
@@ -227,6 +229,7 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/full-count-length': 'totalLength+ taper- axialTapeWidth-',
   'wrap/helix-length': 'turns+ circumference+ advance+',
   'wrap/layer-diameter': 'outsideDiameter+ layerThickness+ layer+',
+  'wrap/joint-reach': 'transferLength+ leastReach+',
   'wrap/laying-time': 'length+ layingSpeed- crews- soakings+ soakTime+ batches+ mixingTime+',
   'wrap/lead-angle': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/least-overlap': 'layers+',
@@ -239,10 +242,13 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/netting-angle': 'hoopToAxial+',
   'wrap/overlap-for-next-layer': 'overlap+',
   'wrap/passes': 'requiredLayers+ overlap-',
+  'wrap/plies-with-joints': 'leastPlies+ carryingPlies+ sheetWidth- sideLap+ reach+',
   'wrap/rolls': 'length+ rollLength- waste+',
   'wrap/rolls-along-tape':
     'outsideDiameter~ tapeWidth~ overlap~ layerThickness~ passes+ overallLength+ stagger- rollLength-',
   'wrap/sheet-bands': 'axialLength- sheetWidth+ sideLap- sheetLength+',
+  'wrap/sheet-layers':
+    'outsideDiameter+ plyThickness+ plies+ axialLength+ sheetWidth~ sideLap~ finalLap+ places~ stagger-',
   'wrap/sheet-length': 'outsideDiameter+ plyThickness+ plies+',
   'wrap/sheet-plan': 'outsideDiameter+ plyThickness+ plies+ axialLength+ sheetWidth- sideLap+ finalLap+',
   'wrap/sheets-side-by-side': 'axialLength+ sheetWidth- sideLap+',

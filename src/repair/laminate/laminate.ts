@@ -9,6 +9,7 @@ import type { Strains } from '../limits/strains.js';
 import { alternativesTo } from './alternatives.js';
 import { largest } from './candidates.js';
 import { footprintUnder } from './footprint.js';
+import { joinBands } from './joints.js';
 import { thicknessForLeak } from './leak.js';
 import { prepareThickness, type ThicknessJob } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
@@ -43,7 +44,9 @@ export function designLaminate(
   const governing = largest(candidates);
   const alternatives = alternativesTo(work, method, job);
   const leastPlies = leastPliesOf(work);
-  const { plies, thickness: laidThickness } = pliesFor(work, governing.value, leastPlies);
+  const byCriteria = pliesFor(work, governing.value, leastPlies);
+  const joints = joinBands(work, found, byCriteria, footprint, candidates);
+  const { plies, thickness: laidThickness } = joints === undefined ? byCriteria : joints.laid;
   checkThin(work, found.outsideDiameter, laidThickness);
   checkHoleSize(work, found, laidThickness);
   const design: { -readonly [K in keyof LaminateDesign]: LaminateDesign[K] } = {
@@ -56,9 +59,18 @@ export function designLaminate(
     plies,
     leastPlies,
     laidThickness,
-    resistance: resistanceOf(work, method, job, leak?.resistance, laidThickness),
+    resistance: resistanceOf(
+      work,
+      method,
+      job,
+      leak?.resistance,
+      laidThickness,
+      joints?.design,
+      work.case.laminate.plyThickness,
+    ),
   };
   if (footprint !== undefined) design.footprint = footprint;
+  if (joints !== undefined) design.joints = joints.design;
   return design;
 }
 

@@ -8,6 +8,7 @@ import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { checkByHand } from './by-hand.js';
 import { clampPad } from './clamp.js';
+import { warnOfSealFactors } from './factors.js';
 import { describeJet } from './jet.js';
 import { limitPressure } from './limit.js';
 import { sizePad } from './pad.js';
@@ -48,6 +49,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     );
     return open;
   }
+  warnOfSealFactors(work, seal);
   const pad = sizePad(work, seal, found, holeDiameter);
   checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
