@@ -29,7 +29,11 @@ describe('a cure', () => {
     step: 'cure',
   });
   show('over hours that are too cold to count', {
-    from: withPaths(emptyLeak, { 'site.history': day('20 degC'), 'site.forecast': undefined }),
+    from: withPaths(emptyLeak, {
+      'site.history': day('20 degC'),
+      'site.forecast': undefined,
+      'laminate.transitionCuredAt': '8 degC',
+    }),
     with: {
       'site.history': [
         { duration: '20 h', temperature: '20 degC' },
