@@ -4,14 +4,20 @@ import { hours } from './log/hours.js';
 import { laminate } from './log/laminate.js';
 import { limits } from './log/limits.js';
 import { liveLine } from './log/live-line.js';
+import { questions } from './log/questions.js';
+import { leakSeal } from './log/seal.js';
+import { fieldSlips } from './log/slips.js';
 import { strengthLeft } from './log/strength.js';
 
 /** The hazard log: part by part, in the order of the job. */
 export const hazardLog: readonly { readonly part: string; readonly hazards: readonly Hazard[] }[] = [
+  { part: 'Slips that a field shows', hazards: fieldSlips },
   { part: 'Slips that no field shows by itself', hazards: contradictions },
+  { part: 'Questions before anybody signs', hazards: questions },
   { part: 'Strength that is left', hazards: strengthLeft },
   { part: 'Limits of the repair', hazards: limits },
   { part: 'Laminate and wrap', hazards: laminate },
   { part: 'Hours of the work', hazards: hours },
   { part: 'People on a live line', hazards: liveLine },
+  { part: 'A live leak', hazards: leakSeal },
 ];

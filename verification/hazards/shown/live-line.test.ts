@@ -4,7 +4,7 @@ import { show } from './judged.js';
 
 /** People on a line that is under pressure, and the pipe beside them. */
 
-/** 610 x 9.5 mm with a long loss, water; as the case names original B31G, it is safe up to 8 bar or so. */
+/** 610 x 9.5 mm with a long loss, water: safe up to less than 20 bar, and 80 per cent of 25 are 20. */
 const wide = withPaths(quietLoss, {
   'pipe.outsideDiameter': '610 mm',
   'pipe.wallThickness': '9.5 mm',
@@ -17,6 +17,15 @@ const lately = (date: string) => ({
   ...live('20 bar'),
   'assessment.method': 'original B31G',
   'service.recentPressure': { pressure: '25 bar', date },
+});
+/** 1.35 of 7.11 mm: too deep for the method of a code, and a leak by the end of the life. */
+const nearlyThrough = withPaths(quietLoss, {
+  ...live('1 bar'),
+  'service.designPressure': '6 bar',
+  'defect.remainingWall': '1.35 mm',
+  'defect.growth': { depth: '0.1 mm/year', length: '0 mm/year' },
+  'defect.holeAtEndOfLife': '10 mm',
+  'laminate.resists': { contents: 'process water', temperature: '80 degC', statedBy: 'resistance table (invented)' },
 });
 const liveGas = withPaths(quietLoss, {
   'service.contents': 'compressed air',
@@ -43,6 +52,12 @@ describe('a line under pressure', () => {
     with: live('20 bar'),
     verdict: 'not repairable',
     says: /may not be worked on at this pressure/,
+  });
+  show('of which no method tells what its wall bears', {
+    from: nearlyThrough,
+    with: { 'assessment.method': 'original B31G' },
+    verdict: 'needs input',
+    asks: 'line.state',
   });
   show('that carried its pressure too long ago', {
     from: withPaths(wide, lately('2026-04-20')),
@@ -97,7 +112,7 @@ describe('the pipe beside the defect', () => {
     says: /yield under the stated force/,
   });
   show('is above its allowable stress under a push', {
-    from: quietLoss,
+    from: stiff('40 bar'),
     with: { 'loads.axialForce': '-400 kN' },
     verdict: 'designed',
     says: /by the stated force with the design pressure/,
@@ -107,7 +122,7 @@ describe('the pipe beside the defect', () => {
 
 describe('a thinned pipe', () => {
   show('that would tear open if its whole length broke through', {
-    from: withPaths(emptyLeak, { 'defect.circumferentialWidth': '60 mm', 'service.designPressure': '6 bar' }),
+    from: emptyLeak,
     with: { 'defect.axialLength': '1500 mm' },
     verdict: 'designed',
     says: /tear open at the design pressure/,

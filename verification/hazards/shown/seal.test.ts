@@ -37,6 +37,18 @@ const hot: CaseFile = withPaths(strong, {
   ...{ ...hotCure('laminate'), ...hotCure('filler'), ...hotCure('seal.putty') },
 });
 
+/** A 2 in pipe. */
+const small: CaseFile = withPaths(leak, {
+  'pipe.size': undefined,
+  'pipe.outsideDiameter': '60.3 mm',
+  'pipe.wallThickness': '3.68 mm',
+  'defect.remainingWall': '3 mm',
+  'defect.readingError': 'none',
+  'defect.growth': { depth: '0.01 mm/year', length: '0.2 mm/year' },
+  'wrap.width': '50 mm',
+  'seal.pad.margin': '20 mm',
+});
+
 describe('a live leak', () => {
   show('of gas, sealed by hand', {
     from: strong,
@@ -127,6 +139,13 @@ describe('a seal', () => {
     with: { 'seal.pad.margin': '20 mm' },
     verdict: 'designed',
     says: /pad is smaller than the trade makes it/,
+    step: 'seal',
+  });
+  show('on a pipe smaller than bands are used on', {
+    from: small,
+    with: { 'pipe.outsideDiameter': '48.3 mm' },
+    verdict: 'designed',
+    says: /smaller than banded seals are used on/,
     step: 'seal',
   });
   show('with bands that lie beside its pad', {
