@@ -1,5 +1,6 @@
 import type { Hazard } from './hazard.js';
 import { contradictions } from './log/contradictions.js';
+import { dayOfWork } from './log/day-of-work.js';
 import { hours } from './log/hours.js';
 import { laminate } from './log/laminate.js';
 import { limits } from './log/limits.js';
@@ -13,5 +14,6 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Limits of the repair', hazards: limits },
   { part: 'Laminate and wrap', hazards: laminate },
   { part: 'Hours of the work', hazards: hours },
+  { part: 'Day of the work', hazards: dayOfWork },
   { part: 'People on a live line', hazards: liveLine },
 ];
