@@ -1,4 +1,5 @@
 import type { Hazard } from './hazard.js';
+import { acceptance } from './log/acceptance.js';
 import { contradictions } from './log/contradictions.js';
 import { dayOfWork } from './log/day-of-work.js';
 import { hours } from './log/hours.js';
@@ -15,5 +16,6 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Laminate and wrap', hazards: laminate },
   { part: 'Hours of the work', hazards: hours },
   { part: 'Day of the work', hazards: dayOfWork },
+  { part: 'Laying and acceptance', hazards: acceptance },
   { part: 'People on a live line', hazards: liveLine },
 ];
