@@ -142,7 +142,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
   if (test.instead !== undefined) table.push(['Instead', '', test.instead]);
   if (test.volume !== undefined && test.medium === 'liquid')
     table.push([
-      'Water to fill',
+      test.liquid === 'fresh water' ? 'Water to fill' : 'Liquid to fill',
       show('volume', 'volume', test.volume),
       test.waterToAdd === undefined ? '' : `${show('volume', 'volume', test.waterToAdd)} more to reach the pressure`,
     ]);

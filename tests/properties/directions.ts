@@ -433,6 +433,8 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/tnt-equivalent': 'energy+ specificEnergy-',
   'acceptance/warmed-temperature': 'temperature~ step~ turn+',
   'acceptance/water-compression-factor': 'pressure+ compressibility+ referencePressure-',
+  'acceptance/water-density': 'temperature~',
+  'acceptance/water-swelling': 'density- referenceDensity+',
   'acceptance/water-to-add': 'volume~ compressionFactor+ stretchFactor+ warmingFactor+',
   'acceptance/water-volume-factor': 'temperature~',
   'acceptance/water-warming-factor': 'pipeFactor+ waterFactor-',
