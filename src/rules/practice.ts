@@ -92,6 +92,13 @@ export const practice = {
     tag: 'practice',
     because: 'the customary figure',
   },
+  highestTestPressure: {
+    name: 'highest test pressure over the stated one',
+    kind: 'number',
+    value: 1.05,
+    tag: 'chosen',
+    because: 'no source gives one; steps of a pump and the error of a gauge stay within it',
+  },
   openTime: {
     name: 'time from preparation to the first resin',
     kind: 'time',

@@ -14,8 +14,8 @@ import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import { refusalLine } from '../job/refusal-line.js';
 import type { Workbook } from '../job/workbook.js';
 import { type Duration, leastOf } from '../timeline/duration.js';
-import { coldestForCure } from './coldest-for-cure.js';
 import { asSiteReason } from './reason.js';
+import { coldestForCure } from './span-of-cure.js';
 
 /** Air and steel as read, with the gate over the hours that they have to hold. */
 export interface Climate {
