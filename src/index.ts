@@ -61,6 +61,7 @@ export {
   type JetDesign,
   type Job,
   type JobStep,
+  type JointDesign,
   type LaminateDesign,
   type LaminateSystem,
   type LineAtWork,

@@ -168,7 +168,7 @@ describe('a number just outside its usual span', () => {
   });
 
   it.each([
-    ['a nut factor of 0.001', { 'seal.fastener.nutFactor': 0.001 }],
+    ['a nut factor of 0.06', { 'seal.fastener.nutFactor': 0.06 }],
     [
       'factors of 1',
       { 'seal.band.factor': 1, 'seal.band.holdingFactor': 1, 'seal.sheet.factor': 1, 'seal.pipeFactor': 1 },
@@ -189,8 +189,8 @@ describe('strictly', () => {
     designRepair(changed(repairCase, path.split('.'), value), { strict: true });
 
   it('a strange number is refused by its path, with the span', () => {
-    expect(strict('seal.fastener.nutFactor', 0.001)).toThrow(
-      'seal.fastener.nutFactor is 0.001; must be within the usual 0.1 to 0.4 where a case is held strictly',
+    expect(strict('seal.fastener.nutFactor', 0.06)).toThrow(
+      'seal.fastener.nutFactor is 0.06; must be within the usual 0.1 to 0.4 where a case is held strictly',
     );
   });
 

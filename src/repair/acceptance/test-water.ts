@@ -50,6 +50,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
   const { recorder } = work;
   const { wallThickness } = work.case.pipe;
   const temperature = work.case.site.pipeTemperature;
+  const modulus = pipeModulus(work);
   decide(
     recorder,
     'water to add is counted from a full line at the temperature of the test',
@@ -60,7 +61,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
     pressure,
     temperature,
     referenceTemperature: temperature,
-    modulus: pipeModulus(work),
+    modulus,
     outsideDiameter,
     wallThickness,
   });
@@ -77,6 +78,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
     endTemperature,
     startWaterFactor: swellingAt(work, temperature),
     endWaterFactor: swellingAt(work, endTemperature),
+    modulus,
     outsideDiameter,
     wallThickness,
   });

@@ -95,7 +95,8 @@ export const seal = {
     kind: 'block',
     fields: {
       threadDiameter: { kind: 'length', above: 0, usual: [0.004, 0.03] },
-      nutFactor: { kind: 'number', above: 0, usual: [0.1, 0.4] },
+      // No greased thread turns so lightly: a torque by less would leave the band loose.
+      nutFactor: { kind: 'number', from: 0.05, usual: [0.1, 0.4] },
       scatter: { kind: 'ratio', from: 0, below: 1, usual: [0.05, 0.5] },
       permittedTension: { kind: 'force', above: 0, usual: [300, 200e3] },
     },

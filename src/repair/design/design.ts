@@ -113,6 +113,16 @@ export interface Footprint {
   readonly bonded: 'beside it' | 'nowhere round the pipe';
 }
 
+/** Joints of a wrap of sheet in bands, and what is left at the worst place along the pipe. */
+export interface JointDesign {
+  /** A layer counts for nothing along the pipe this far to either side of its joint. */
+  readonly reach: Length;
+  /** Places over one pitch of the bands on which the layers have their joints. */
+  readonly places: number;
+  readonly carryingPlies: number;
+  readonly lostPlies: number;
+}
+
 export interface LaminateDesign {
   readonly method: ThicknessMethod;
   readonly hoopStrain: Strain;
@@ -128,6 +138,8 @@ export interface LaminateDesign {
   readonly laidThickness: Length;
   /** Only over a leak. */
   readonly footprint?: Footprint;
+  /** Only where sheet is laid in bands side by side. */
+  readonly joints?: JointDesign;
   /** Pressure that the laid thickness resists. */
   readonly resistance: Governed<GaugePressure, LaminateCriterion>;
 }
@@ -157,7 +169,10 @@ export interface TapeDesign {
 export interface SheetDesign {
   readonly form: 'sheet';
   readonly layers: number;
+  /** Side by side: the most in one layer. */
   readonly bands: number;
+  /** By which a turn runs past its start. */
+  readonly finalLap: Length;
   readonly sheetLength: Length;
   readonly sheetArea: Area;
   readonly rolls: number;

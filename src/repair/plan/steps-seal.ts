@@ -1,5 +1,6 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_THE_CLOCK, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
@@ -15,7 +16,9 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
   const pad = roundedUp('pad', 'length', seal.padDiameter);
   const does: Line[] = [
-    line('Line pressure {0} or less: read it now.', highest),
+    facts.line.pressure === 0
+      ? line('The line is empty and vented: nothing at the hole.')
+      : line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
     line(
       `Knead the putty (${putty.name}) and press a pad {0} across over the hole, sheet on it, ${band.count === 1 ? 'band over it' : `${band.count} bands side by side`}.`,
@@ -61,8 +64,15 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           roundedDown('sheet across', 'length', sheet.across ?? seal.padDiameter),
         ),
       ],
-      goes: [line('No drop and no damp at the pad; the gauge stands still.')],
+      goes: [
+        line(
+          `Before the band: wall all round the ring under pad, sheet and bands, least ${BLANK}; {0} or more, and no second pinhole.`,
+          roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+        ),
+        line('No drop and no damp at the pad; the gauge stands still.'),
+      ],
       stops: [
+        line('Less wall than that under the band: no band. It would open the next hole.'),
         line(
           'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
           highest,
@@ -98,7 +108,7 @@ function bandLines({ laminate, case: { seal }, line: atWork }: PlanFacts): Line[
   if (seal.bands === 'left')
     return [
       line(
-        'The bands stay, {0} of pipe or less under them and the sheet: cut their ends off short. The laminate is designed for a ring that bonds nowhere there.',
+        'The bands stay, {0} of pipe or less under them and the sheet: cut their ends off short and fill over the fasteners, round and smooth, or they cut the wrap. The laminate is designed for a ring that bonds nowhere there.',
         roundedDown('length covered', 'length', footprint.length),
       ),
     ];
