@@ -34,7 +34,7 @@ export const massAlongLengthFormula = /* @__PURE__ */ formula<MassAlongLengthInp
   inputs: {
     mass: { symbol: 'm', kind: 'mass', name: 'resin for all of it', sample: [0.2, 20] },
     length: { symbol: 'L', kind: 'length', name: 'all of the tape or sheet', sample: [5, 200] },
-    part: { symbol: 'l', kind: 'length', name: 'the part', sample: [1, 50] },
+    part: { symbol: 'l', kind: 'length', name: 'this part of the tape or sheet', sample: [1, 50] },
   },
   output: { symbol: 'm_p', kind: 'mass', name: 'resin for the part' },
   sources: [],
