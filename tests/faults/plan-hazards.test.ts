@@ -118,6 +118,35 @@ describe('the steel', () => {
   });
 });
 
+describe('a seal on an empty line', () => {
+  const said = (file: CaseFile) =>
+    ['rough-cleaning', 'seal', 'putty', 'surface'].flatMap((id) => [
+      stepOf(planOf(file), id).call,
+      ...linesOf(stepOf(planOf(file), id)).map(({ text }) => text),
+    ]);
+  const ofPressure = /lower the pressure|in the line|gauge|hold the pressure|leak that grows|leak lets/;
+
+  it('gets no words of a line that leaks under pressure', () => {
+    const file = withPaths(leak, emptied);
+    expect(designOf(file).verdict).toBe('designed');
+    expect(said(file).filter((text) => ofPressure.test(text))).toEqual([]);
+    expect(stopsAt(planOf(file), 'seal', /not empty/)).toBe(true);
+  });
+
+  it('has them where it is under pressure', () => {
+    expect(designOf(leak).line?.pressure).toBeGreaterThan(0);
+    expect(said(leak).filter((text) => ofPressure.test(text)).length).toBeGreaterThan(4);
+  });
+});
+
+describe('bands that stay', () => {
+  it('have fasteners that are measured against the collar over them', () => {
+    expect(asks(planOf(bandsLeft), 'filler', /^Fasteners/)).toBe(true);
+    expect(stopsAt(planOf(bandsLeft), 'filler', /stands out of the collar/)).toBe(true);
+    expect(asks(planOf(leak), 'filler', /^Fasteners/)).toBe(false);
+  });
+});
+
 describe('a kit that was mixed off ratio', () => {
   it('shows in the witness of its batch, and its plies come off', () => {
     expect(asks(planOf(loss), 'cure', /witness of each batch/)).toBe(true);

@@ -120,6 +120,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/default-strains':
     'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
+  'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
   'laminate/force-ignored-axial':

@@ -14,9 +14,10 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
+  const isEmpty = facts.line.pressure === 0;
   const pad = roundedUp('pad', 'length', seal.padDiameter);
   const does: Line[] = [
-    facts.line.pressure === 0
+    isEmpty
       ? line('The line is empty and vented: nothing at the hole.')
       : line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
@@ -40,11 +41,11 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           'By hand, with scraper and brush, take off loose rust, paint, oil and dirt where pad, sheet and bands will lie.',
         ),
         line('At least {0} across at the hole: no hammer, no power tool, nothing pushed into it.', pad),
-        line('Dry it with cloths as far as the leak lets you.'),
+        line(isEmpty ? 'Dry it with cloths.' : 'Dry it with cloths as far as the leak lets you.'),
       ],
       goes: [line('Pad, sheet and bands will lie on firm metal, without flakes.')],
       stops: [line('Wall that gives under the scraper, a hole that grows, a second leak.')],
-      call: 'the designer; on a leak that grows the area authority',
+      call: isEmpty ? 'the designer' : 'the designer; on a leak that grows the area authority',
       signs: 'foreman',
     },
     {
@@ -69,14 +70,16 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           `Before the band: wall all round the ring under pad, sheet and bands, least ${BLANK}; {0} or more, and no second pinhole.`,
           roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
         ),
-        line('No drop and no damp at the pad; the gauge stands still.'),
+        line(isEmpty ? 'No damp at the pad.' : 'No drop and no damp at the pad; the gauge stands still.'),
       ],
       stops: [
         line('Less wall than that under the band: no band. It would open the next hole.'),
-        line(
-          'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
-          highest,
-        ),
+        isEmpty
+          ? line('Any drop from the hole: the line is not empty. A sheet that springs.')
+          : line(
+              'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
+              highest,
+            ),
         line(
           'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
         ),
@@ -85,7 +88,9 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           exactly('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
-      call: 'the area authority: lower the pressure; never tighten beyond the torque',
+      call: isEmpty
+        ? 'the area authority: the isolation passes; never tighten beyond the torque'
+        : 'the area authority: lower the pressure; never tighten beyond the torque',
       signs: 'foreman',
     },
     {
@@ -113,10 +118,12 @@ function bandLines({ laminate, case: { seal }, line: atWork }: PlanFacts): Line[
       ),
     ];
   return [
-    line(
-      'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
-      roundedDown('line pressure', 'gauge pressure', atWork.pressure),
-    ),
+    atWork.pressure === 0
+      ? line('When it is firm, take the bands off. Damp now: the line is not empty; back to the isolation.')
+      : line(
+          'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
+          roundedDown('line pressure', 'gauge pressure', atWork.pressure),
+        ),
     line(
       'Measure what still covers the steel: {0} across or less, corner to corner. More: stop, the laminate is too thin for it.',
       covered,

@@ -12,7 +12,8 @@ import { type StepWords, sentence } from './step-words.js';
 
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepWords {
-  const { site, wrap, extent, seal, case: repairCase } = facts;
+  const { site, wrap, extent, seal, line: atWork, case: repairCase } = facts;
+  const held = repairCase.seal?.bands === 'left' ? 'putty, sheet and bands' : 'putty and sheet';
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const from = {
     qualification: 'as the system was qualified',
@@ -34,7 +35,11 @@ export function steel(facts: PlanFacts): StepWords {
       line('At thin wall and at the hole work by hand and gently: blasting can break through.'),
       ...(seal === undefined
         ? []
-        : [line('Work round the seal: putty, sheet and bands hold the pressure, nobody touches them.')]),
+        : [
+            line(
+              `Work round the seal: nobody touches ${held}${atWork.pressure === 0 ? '' : ', which hold the pressure'}.`,
+            ),
+          ]),
     ],
     practice: [
       line('Hand and power tools reach St 2 or St 3 and leave no profile by themselves: roughen and measure.'),
