@@ -45,8 +45,12 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
   table.push([
     'Weather has to hold',
-    show('time', 'holdTime', leastOf(site.holdTime), 'up'),
-    site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
+    site.holdTime.known || site.holdTime.atLeast !== undefined
+      ? show('time', 'holdTime', leastOf(site.holdTime), 'up')
+      : 'not known',
+    site.holdTime.known
+      ? 'from the gate to the end of the cure'
+      : `${site.holdTime.atLeast === undefined ? '' : 'at least: '}${site.holdTime.because}`,
   ]);
   table.push([
     'Steel required',

@@ -106,20 +106,6 @@ export const practice = {
     tag: 'practice',
     because: 'bare steel older than about four hours is prepared again',
   },
-  fillerOverLeak: {
-    name: 'filler over the leak',
-    kind: 'length',
-    value: 0.01 as Length,
-    tag: 'practice',
-    because: 'the customary figure',
-  },
-  fillerElsewhere: {
-    name: 'filler all round',
-    kind: 'length',
-    value: 0.005 as Length,
-    tag: 'practice',
-    because: 'the customary figure',
-  },
   wrapBeforeDefect: {
     name: 'wrap before the defect',
     kind: 'length',
