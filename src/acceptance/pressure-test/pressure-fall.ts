@@ -176,9 +176,6 @@ export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, Pr
       derived: 'greatest difference of the ratios by Kell and by the CIPM',
     },
   },
-  limits: [
-    { sort: 'stop', text: 'Water from 35 to 100 degF.' },
-    { sort: 'note', text: 'Fresh water only: a fall of another liquid is not judged by its density.' },
-  ],
+  limits: [{ sort: 'stop', text: 'Fresh water from 35 to 100 degF.' }],
   inhomogeneous: 'the density of water is tied to degrees Celsius',
 });

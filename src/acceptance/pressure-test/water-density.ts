@@ -58,9 +58,6 @@ export const waterDensityFormula = /* @__PURE__ */ formula<WaterDensityInput, De
   output: { symbol: 'rho', kind: 'density', name: 'density of the water' },
   sources: [{ key: 'kell-1975', locator: 'p. 97, density at one atmosphere' }],
   evidence: { form: { tag: 'recalled', derived: 'formula of the CIPM (Tanaka, 2001), within 3e-6 in ratios' } },
-  limits: [
-    { sort: 'stop', text: 'From 35 to 100 degF, where its error is stated.' },
-    { sort: 'note', text: 'Fresh water without air: sea water, glycol and other liquids swell otherwise.' },
-  ],
+  limits: [{ sort: 'stop', text: 'Fresh water from 35 to 100 degF, where its error is stated.' }],
   inhomogeneous: 'the coefficients are tied to degrees Celsius and to kilograms in a cubic metre',
 });

@@ -1,4 +1,4 @@
-import { formula, positive } from '../../formula/index.js';
+import { finite, formula, positive } from '../../formula/index.js';
 import type { Density, Ratio } from '../../quantity/index.js';
 
 export interface WaterSwellingInput {
@@ -20,7 +20,9 @@ export function waterSwelling(input: WaterSwellingInput): Ratio {
   const { density: rho, referenceDensity: rho0 = 999.0140571257656 as Density } = input;
   positive(rho, 'density', 'kg/m3');
   positive(rho0, 'referenceDensity', 'kg/m3');
-  return (rho0 / rho) as Ratio;
+  const F = rho0 / rho;
+  finite(F, 'swelling', '');
+  return F as Ratio;
 }
 
 export const waterSwellingFormula = /* @__PURE__ */ formula<WaterSwellingInput, Ratio>({

@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive } from '../../formula/index.js';
+import { finite, formula, nonNegative, positive } from '../../formula/index.js';
 import type { Length, Mass } from '../../quantity/index.js';
 
 export interface MassAlongLengthInput {
@@ -23,14 +23,16 @@ export function massAlongLength(input: MassAlongLengthInput): Mass {
   positive(m, 'mass', 'kg');
   positive(L, 'length', 'm');
   nonNegative(l, 'part', 'm');
-  return ((m * l) / L) as Mass;
+  const part = m * (l / L);
+  finite(part, 'mass of the part', 'kg');
+  return part as Mass;
 }
 
 export const massAlongLengthFormula = /* @__PURE__ */ formula<MassAlongLengthInput, Mass>({
   id: 'resin/mass-along-length',
   title: 'Resin for a part of the tape or sheet',
   compute: massAlongLength,
-  equation: { expression: 'm * l / L' },
+  equation: { expression: 'm * (l / L)' },
   inputs: {
     mass: { symbol: 'm', kind: 'mass', name: 'resin for all of it', sample: [0.2, 20] },
     length: { symbol: 'L', kind: 'length', name: 'all of the tape or sheet', sample: [5, 200] },
