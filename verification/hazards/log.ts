@@ -1,5 +1,6 @@
 import type { Hazard } from './hazard.js';
 import { acceptance } from './log/acceptance.js';
+import { asBuilt } from './log/as-built.js';
 import { contradictions } from './log/contradictions.js';
 import { dayOfWork } from './log/day-of-work.js';
 import { hours } from './log/hours.js';
@@ -17,5 +18,6 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Hours of the work', hazards: hours },
   { part: 'Day of the work', hazards: dayOfWork },
   { part: 'Laying and acceptance', hazards: acceptance },
+  { part: 'Repair as it was made', hazards: asBuilt },
   { part: 'People on a live line', hazards: liveLine },
 ];

@@ -2,6 +2,7 @@ import { type Hazard, shownIn } from '../hazard.js';
 
 const file = 'verification/hazards/shown/acceptance.test.ts';
 const test = shownIn(`${file}: the pressure test`);
+const liquid = shownIn(`${file}: the test liquid`);
 const wrap = shownIn(`${file}: the wrap`);
 
 /** The wrap as it is laid, and the test of the finished repair. */
@@ -28,6 +29,12 @@ export const acceptance: readonly Hazard[] = [
       'acceptance/stored-energy.ts: warnCrew A test with gas stores far more energy than one with liquid: tes',
     ],
     tests: test('with gas', 'with more gas than the rule for the distance knows'),
+  },
+  {
+    could: 'A leak under test is put down to cooling, by the density of a liquid that is not in the line.',
+    would: 'A repair that leaks would be accepted.',
+    guards: ['acceptance/test-water.ts: warnCrew other'],
+    tests: liquid('of another density than that of fresh water', 'that nobody named'),
   },
   {
     could: 'The wrap begins closer to the defect than the trade begins it.',

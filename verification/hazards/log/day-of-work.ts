@@ -76,13 +76,29 @@ export const dayOfWork: readonly Hazard[] = [
     tests: alert('where a step is entered before another began', 'where the wrap is entered before the filler is firm'),
   },
   {
+    could: 'The day goes otherwise than planned, and the plan stays as it was.',
+    would: 'The crew would work by waits and weather of another hour.',
+    guards: ['plan/entered-hours.ts: if late === 0', 'plan/entered-hours.ts: if actual === undefined'],
+    tests: [
+      ...gate('with a cure that the history does not reach, ten hours later'),
+      ...alert('where a step is entered before another began'),
+    ],
+  },
+  {
     could: 'An hour is mistyped, has no start to count from, or is entered for a step that there is not.',
     would: 'The plan would go on by hours that nobody meant.',
     guards: [
       'plan/clock.ts: refuse must be a clock time such as 07:30, or 2 07:30 on the second day',
       'plan/entered-hours.ts: refuse actual.<id>',
       'plan/entered-hours.ts: refuse <option>.<name>',
+      'plan/entered-hours.ts: nonNegative durations.<id>',
+      'plan/entered-hours.ts: if durations === undefined',
     ],
-    tests: hour('as no hour of a clock', 'without a start on the clock', 'for a step that the job does not have'),
+    tests: hour(
+      'as no hour of a clock',
+      'without a start on the clock',
+      'for a step that the job does not have',
+      'as a time of a step that is less than nothing',
+    ),
   },
 ];

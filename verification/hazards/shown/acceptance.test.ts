@@ -54,6 +54,24 @@ describe('the pressure test', () => {
   });
 });
 
+describe('the test liquid', () => {
+  const fresh: CaseFile = withPaths(quietLoss, { 'acceptance.pressureTest.liquid': 'fresh water' });
+  show('of another density than that of fresh water', {
+    from: fresh,
+    with: { 'acceptance.pressureTest.liquid': 'other' },
+    verdict: 'designed',
+    says: /not put down to cooling/,
+    step: 'pressure-test',
+  });
+  show('that nobody named', {
+    from: fresh,
+    with: { 'acceptance.pressureTest.liquid': undefined },
+    verdict: 'designed',
+    says: /not put down to cooling/,
+    step: 'pressure-test',
+  });
+});
+
 describe('the wrap', () => {
   show('beginning close to the defect', {
     from: small,
@@ -62,8 +80,8 @@ describe('the wrap', () => {
     says: /wrap begins less than/,
   });
   show('that gels before it lies', {
-    from: withPaths(quietLoss, { 'crew.layingSpeed': '6 m/min' }),
-    with: { 'crew.layingSpeed': '0.5 m/min' },
+    from: withPaths(quietLoss, { resin: 'none' }),
+    with: { 'crew.layingSpeed': '0.2 m/min' },
     verdict: 'designed',
     says: /takes longer to lay/,
     step: 'wrap',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../../src/formula/index.js';
+import { time } from '../../../src/quantity/index.js';
 import type { PlanOptions, RepairDesign } from '../../../src/repair/index.js';
 import { designOf, planOf } from '../../../tests/faults/answers.js';
 import { type CaseFile, leak, loss, type Paths, quietLoss, withPaths } from '../../../tests/faults/cases.js';
@@ -99,8 +100,8 @@ describe('an alert of the plan', () => {
     holds: ({ site }) => site?.steel === 'wait',
   });
   alert('where a roll is not laid in its working time', {
-    from: withPaths(quietLoss, { 'crew.layingSpeed': '6 m/min' }),
-    with: { 'crew.layingSpeed': '0.5 m/min' },
+    from: withPaths(quietLoss, { resin: 'none' }),
+    with: { 'crew.layingSpeed': '0.2 m/min' },
     says: /DOES NOT FIT/,
     holds: ({ rolls }) => rolls?.fits === false,
   });
@@ -168,6 +169,13 @@ describe('an hour that is entered', () => {
       { actual: { wrap: '10:00' } },
       { actual: { filler: '10:00' } },
       'actual.filler',
+    ],
+    [
+      'as a time of a step that is less than nothing',
+      quietLoss,
+      { durations: { survey: time.hour(1) } },
+      { durations: { survey: time.hour(-1) } },
+      'durations.survey',
     ],
   ] as const)
     it(what, () => {
