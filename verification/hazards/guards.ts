@@ -24,12 +24,19 @@ interface Edit {
 }
 
 /** Calls that refuse, ask or warn. */
-const CALLS = new Set(['need', 'warn', 'warnCrew', 'note', 'atMost', 'atLeast', 'refuse']);
+const CALLS = new Set([
+  ...['need', 'warn', 'warnCrew', 'note', 'atMost', 'atLeast', 'refuse'],
+  ...['nonNegative', 'positive', 'wholeNumber', 'yesOrNo', 'needed'],
+]);
 /** Lists that hold what speaks against a design, a start or a record. */
 const LISTS = /(?:^|\.)(?:reasons|notCovered|missing|alerts|faults|open|stops)$/u;
 /** Types of such lists where a function gives one back. */
 const FINDINGS = /^(?:Reason|SiteReason)\[\]$/u;
 const AGAINST = new Set(['does not meet', 'not shown']);
+/** What a record that is refused a rating would be rated for. */
+const GOOD = "({ pressure: design.case.service.designPressure, because: { text: '' } } as never)";
+/** Calls that make a hold point of a record, by the point in their first argument. */
+const POINTS = new Set(['notShown', 'reaching', 'measured', 'seenTrue', 'pointBy']);
 /** Files that only pass on what others found. */
 const PASSES_ON = new Set(['job/workbook.ts', 'case/contradiction.ts', 'job/missing-input.ts']);
 
@@ -53,6 +60,10 @@ function removalOf(node: ts.Node, file: string): { readonly instead: string; rea
   if (ts.isCallExpression(node)) {
     const called = node.expression.getText();
     if (CALLS.has(called)) return { instead: 'undefined', called };
+    if (called === 'unrated') return { instead: GOOD, called };
+    const [point] = node.arguments;
+    if (file.startsWith('src/repair/as-built/') && POINTS.has(called) && point !== undefined)
+      return { instead: `({ point: ${point.getText()}, verdict: 'meets', text: '' } as never)`, called };
     if (ts.isPropertyAccessExpression(node.expression) && node.expression.name.text === 'push') {
       const list = node.expression.expression.getText();
       const isSpread = node.arguments.every(ts.isSpreadElement);
@@ -80,6 +91,14 @@ function isReturned(node: ts.Node): boolean {
   return ts.isArrowFunction(parent) && parent.body === node;
 }
 
+/** Which argument of a call says what it is about, counted from 1; else the first that is no list. */
+const ABOUT = new Map([
+  ...['need', 'warn', 'atMost', 'atLeast', 'notShown', 'nonNegative', 'positive', 'yesOrNo', 'needed'].map(
+    (call) => [call, 2] as const,
+  ),
+  ...['warnCrew', 'wholeNumber'].map((call) => [call, 3] as const),
+]);
+
 /** What a guard is called: by the field or the words that it is about, else by the function that it stands in. */
 function labelOf(node: ts.Node, called: string): string {
   if (ts.isStringLiteral(node)) {
@@ -90,7 +109,7 @@ function labelOf(node: ts.Node, called: string): string {
   const [own] = [first, second].filter(
     (each) => each !== undefined && !(ts.isIdentifier(each) && LISTS.test(each.text)),
   );
-  const about = { need: second, warn: second, warnCrew: third, atMost: second, atLeast: second }[called] ?? own ?? node;
+  const about = [undefined, first, second, third][ABOUT.get(called) ?? 0] ?? own ?? node;
   return `${called} ${wordsOf(about)}`;
 }
 

@@ -1,5 +1,9 @@
 import type { Hazard } from './hazard.js';
+import { acceptance } from './log/acceptance.js';
+import { asBuilt } from './log/as-built.js';
+import { asBuiltRecord } from './log/as-built-record.js';
 import { contradictions } from './log/contradictions.js';
+import { dayOfWork } from './log/day-of-work.js';
 import { hours } from './log/hours.js';
 import { laminate } from './log/laminate.js';
 import { limits } from './log/limits.js';
@@ -18,6 +22,9 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Limits of the repair', hazards: limits },
   { part: 'Laminate and wrap', hazards: laminate },
   { part: 'Hours of the work', hazards: hours },
+  { part: 'Day of the work', hazards: dayOfWork },
+  { part: 'Laying and acceptance', hazards: acceptance },
+  { part: 'Repair as it was made', hazards: [...asBuilt, ...asBuiltRecord] },
   { part: 'People on a live line', hazards: liveLine },
   { part: 'A live leak', hazards: leakSeal },
 ];

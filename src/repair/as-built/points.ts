@@ -4,7 +4,7 @@ import { type Amount, joinLines, type Length, type Line, line, roundedDown } fro
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
-import { coldestForCure } from '../site/coldest-for-cure.js';
+import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
 /** What the record does not say. */
@@ -52,20 +52,20 @@ function measured(point: 'thickness' | 'length' | 'overlap', value: Length | und
 
 export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuiltPoint {
   if (steel === undefined) return notShown('steel', 'the prepared steel was not recorded');
-  const { salts, ...seen } = steel;
+  const { salts = [], ...seen } = steel;
+  const read = salts.length === 0 ? undefined : salts;
   const { decision, reasons } = surfaceGate({
     ...seen,
     requiredGrade: site.requiredGrade,
     requiredProfile: site.requiredProfile,
     openTime: practice.openTime.value,
-    saltLimit: salts === undefined ? undefined : practice.highestSalts.value,
-    saltReadings: salts,
+    saltLimit: read === undefined ? undefined : practice.highestSalts.value,
+    saltReadings: read,
   });
   const against = reasons.filter((reason) => reason.decision !== 'go').map(({ because }) => because);
   const profile = reaching('steel', { name: 'profile', kind: 'length', value: steel.profile }, site.requiredProfile);
   if (decision !== 'go') return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
-  if (salts === undefined || salts.length === 0)
-    return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
+  if (read === undefined) return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
   return { ...profile, text: 'grade, profile, salts, cleanness and freshness as required' };
 }
 
@@ -73,6 +73,7 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
   if (climate.length === 0) return notShown('climate', 'air and steel were not read');
   const { instruments } = repairCase.site;
   const coldest = coldestForCure(repairCase);
+  const hottest = hottestForCure(repairCase);
   const errors = instruments === undefined ? {} : { steelError: instruments.temperatureError, ...instruments };
   let margin = Number.POSITIVE_INFINITY;
   for (const { steelTemperature, airTemperature, relativeHumidity: humidity } of climate) {
@@ -89,6 +90,10 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
     faults.push(line('the air was above {0}', roundedDown('humidity', 'ratio', highest)));
   if (climate.some(({ steelTemperature }) => steelTemperature < coldest))
     faults.push({ text: 'the steel was colder than the resin cures' });
+  if (climate.some(({ steelTemperature }) => steelTemperature > hottest))
+    faults.push(
+      line('the steel was hotter than the maker tested, {0}', roundedDown('hottest steel', 'temperature', hottest)),
+    );
   if (faults.length === 0) return point;
   return { ...point, verdict: 'does not meet', ...joinLines(faults, '; ') };
 }
