@@ -302,6 +302,13 @@ export const practice = {
     tag: 'chosen',
     because: 'with the hourly temperature of the steel, so that one walk serves both',
   },
+  mostOnPutty: {
+    name: 'most that putty holds alone, without its band',
+    kind: 'force',
+    value: 50 as Force,
+    tag: 'chosen',
+    because: 'what a palm holds back; by a static head only, since a pump may start',
+  },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',
     kind: 'count',
