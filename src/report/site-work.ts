@@ -45,8 +45,12 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
   table.push([
     'Weather has to hold',
-    show('time', 'holdTime', leastOf(site.holdTime), 'up'),
-    site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
+    site.holdTime.known || site.holdTime.atLeast !== undefined
+      ? show('time', 'holdTime', leastOf(site.holdTime), 'up')
+      : 'not known',
+    site.holdTime.known
+      ? 'from the gate to the end of the cure'
+      : `${site.holdTime.atLeast === undefined ? '' : 'at least: '}${site.holdTime.because}`,
   ]);
   table.push([
     'Steel required',
@@ -142,7 +146,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
   if (test.instead !== undefined) table.push(['Instead', '', test.instead]);
   if (test.volume !== undefined && test.medium === 'liquid')
     table.push([
-      'Water to fill',
+      test.liquid === 'fresh water' ? 'Water to fill' : 'Liquid to fill',
       show('volume', 'volume', test.volume),
       test.waterToAdd === undefined ? '' : `${show('volume', 'volume', test.waterToAdd)} more to reach the pressure`,
     ]);

@@ -1,0 +1,26 @@
+import { missingTo, reaches } from '../../numeric/index.js';
+import type { Amount } from '../../quantity/index.js';
+import type { Designed } from '../design/design.js';
+import { notShown, reaching } from './points.js';
+import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
+
+/** Preparation uncovers what corrosion hid: the wall that was left is the one that the repair stands on. */
+export function wallPoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint {
+  if (survey === undefined) return notShown('wall', 'nobody measured the wall after the steel was prepared');
+  // Both readings may be off by as much, so that one is held to the other as it was read.
+  return reaching('wall', { name: 'wall', kind: 'length', value: survey.leastWall }, defect.remainingWall);
+}
+
+/** A hole that has opened under the tool is held by less than the laminate over it was made for. */
+export function holePoint({ case: { defect }, found }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint[] {
+  const { holeDiameter } = defect;
+  if (!found.throughWall || holeDiameter === undefined) return [];
+  if (survey?.hole === undefined) return [notShown('hole', 'nobody measured the hole after the steel was prepared')];
+  const size: Amount = { name: 'hole', kind: 'length', value: survey.hole };
+  const limit: Amount = { name: 'largest hole', kind: 'length', value: holeDiameter, toward: 'down' };
+  if (reaches(holeDiameter, survey.hole))
+    return [{ point: 'hole', verdict: 'meets', text: 'the hole is no larger than designed for', found: size, limit }];
+  const shortfall: Amount = { name: 'hole, too large by', kind: 'length', value: missingTo(holeDiameter, survey.hole) };
+  const text = 'the hole is larger than the repair was designed for';
+  return [{ point: 'hole', verdict: 'does not meet', text, found: size, limit, shortfall }];
+}
