@@ -2,6 +2,7 @@ import type { SourceTag } from '../formula/index.js';
 import type {
   Angle,
   ArealWeight,
+  Density,
   Force,
   GaugePressure,
   Kind,
@@ -301,6 +302,20 @@ export const practice = {
     value: 50 as Force,
     tag: 'chosen',
     because: 'what a palm holds back; by a static head only, since a pump may start',
+  },
+  lightestPly: {
+    name: 'least density of a ply',
+    kind: 'density',
+    value: 1000 as Density,
+    tag: 'chosen',
+    because: 'lighter than resin without fibre',
+  },
+  heaviestPly: {
+    name: 'greatest density of a ply',
+    kind: 'density',
+    value: 2600 as Density,
+    tag: 'chosen',
+    because: 'heavier than glass without resin',
   },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',

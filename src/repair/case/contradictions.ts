@@ -1,6 +1,7 @@
 import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
-import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { exactly, type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
@@ -14,6 +15,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inService(repairCase, note);
   inFluid(repairCase, note);
   inLaminate(laminate, note);
+  inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
   if (filler !== 'none') {
     const { thickness, thicknessOverDefect, cure } = filler;
@@ -73,8 +75,12 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
 const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u;
 
 /** A pressure that lifts a limit has to be one that the line has carried: on a day, before the survey. */
-function inRecentPressure({ recentPressure: recent }: Service, date: string | undefined, note: Note): void {
+function inRecentPressure(service: Service, date: string | undefined, note: Note): void {
+  const { recentPressure: recent, surge, designPressure } = service;
   if (recent === undefined) return;
+  const highest = typeof surge === 'number' && surge > designPressure ? surge : designPressure;
+  const most = ['the design pressure, or a stated surge', 'gauge pressure', highest, 'service.designPressure'] as const;
+  if (recent.pressure > highest) atMost(note, 'service.recentPressure.pressure', most);
   const path = 'service.recentPressure.date';
   if (!DAY.test(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
   else if (date !== undefined && DAY.test(date) && recent.date > date)
@@ -96,6 +102,22 @@ function inLaminate({ poissonRatio, hoopModulus, axialModulus, cure }: LaminateS
     note({ path: 'laminate.poissonRatio', must });
   }
   inCure(cure, 'laminate.cure', note);
+}
+
+/** Fabric, share of fibre and thickness of a ply are of one laminate: a thin fabric in a thick ply would be missed in every ply. */
+function inPly({ resin, laminate: { plyThickness } }: RepairCase, note: Note): void {
+  if (resin === 'none') return;
+  const { fabricWeight: arealWeight, fibreMassFraction } = resin;
+  const density = plyDensity({ arealWeight, fibreMassFraction, plyThickness });
+  const [least, most] = [practice.lightestPly, practice.heaviestPly];
+  if (density >= least.value && density <= most.value) return;
+  const must = 'fit the fabric and its share of fibre: a ply so thick would weigh {0}, and one weighs {1} to {2}';
+  const weighed = [exactly('density', 'density', density), exactly(least.name, 'density', least.value)] as const;
+  note({
+    path: 'laminate.plyThickness',
+    must: line(must, ...weighed, exactly(most.name, 'density', most.value)),
+    limit: 'resin.fabricWeight',
+  });
 }
 
 function inWrap({ form, width }: RepairCase['wrap'], note: Note): void {

@@ -2,6 +2,7 @@ import { exactly, roundedUp, type Temperature } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { coldestSteel } from '../mix-and-cure/steel-temperatures.js';
 
 /** A cold resin turns brittle and shrinks off the steel: below its qualification nobody has a word about it. */
 export function checkLowestTemperature(work: Workbook): void {
@@ -25,8 +26,8 @@ export function checkLowestTemperature(work: Workbook): void {
   });
 }
 
-/** The steel may be colder on the day of the work than in service. */
+/** The steel may be colder on the day of the work, or in the nights of its forecast, than in service. */
 export function coldestOf({ service, site }: RepairCase): Temperature {
   const inService = service.lowestTemperature ?? service.designTemperature;
-  return Math.min(inService, service.designTemperature, site.pipeTemperature) as Temperature;
+  return Math.min(inService, service.designTemperature, coldestSteel(site)) as Temperature;
 }
