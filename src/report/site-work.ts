@@ -80,7 +80,7 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
 }
 
 function rollRows(rolls: RollsDesign, show: Show): string[][] {
-  const { charge, chargeLength, chargeTime, workingTime, fits, wrapTime, stagger, remedies } = rolls;
+  const { charge, chargeLength, chargeTime, allowedTime, workingTime, fits, wrapTime, stagger, remedies } = rolls;
   const table = [
     [
       'Wrap from the centre',
@@ -95,11 +95,11 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
         : 'each pass inside the one below it: the taper',
     ],
   ];
-  if (chargeTime !== undefined && workingTime !== undefined)
+  if (chargeTime !== undefined && allowedTime !== undefined && workingTime !== undefined)
     table.push([
       `Laying a ${charge}`,
       show('time', 'working', chargeTime),
-      `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', workingTime)}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
+      `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', allowedTime, 'down')} of a working time of ${show('time', 'working', workingTime, 'down')}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
     ]);
   if (remedies?.longestCharge !== undefined)
     table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);

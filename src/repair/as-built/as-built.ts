@@ -1,4 +1,4 @@
-import { nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
+import { atLeast, nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
 import type { Designed, RepairDesign } from '../design/design.js';
 import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
@@ -8,6 +8,7 @@ import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord, AsBuiltVerdict
 import { sealPoints } from './seal.js';
 import { signaturePoint } from './signatures.js';
 import { holePoint, wallPoint } from './survey.js';
+import { checkYesOrNo } from './yes-or-no.js';
 
 /**
  * Compares a repair as it was made with its design, hold point by hold point. Where it is too thin or too short and nothing
@@ -18,6 +19,7 @@ import { holePoint, wallPoint } from './survey.js';
 export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsBuiltComparison {
   checkDesigned(design);
   checkRecord(record);
+  checkYesOrNo(record);
   const points = [
     wallPoint(design, record),
     ...holePoint(design, record),
@@ -73,8 +75,12 @@ function checkRecord({
   if (leastOverlap !== undefined) nonNegative(leastOverlap, 'leastOverlap', 'm');
   if (survey !== undefined) nonNegative(survey.leastWall, 'survey.leastWall', 'm');
   if (survey?.hole !== undefined) nonNegative(survey.hole, 'survey.hole', 'm');
-  if (pressureTest?.highestPressure !== undefined)
-    nonNegative(pressureTest.highestPressure, 'pressureTest.highestPressure', 'Pa');
+  if (pressureTest?.highestPressure !== undefined) {
+    const { highestPressure, lowestPressure } = pressureTest;
+    nonNegative(highestPressure, 'pressureTest.highestPressure', 'Pa');
+    nonNegative(lowestPressure, 'pressureTest.lowestPressure', 'Pa');
+    atLeast(highestPressure, lowestPressure, 'the lowest pressure', 'pressureTest.highestPressure', 'Pa');
+  }
   steel?.salts?.forEach((reading, index) => {
     nonNegative(reading, `steel.salts[${index}]`, 'kg/m2');
   });

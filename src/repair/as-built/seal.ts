@@ -2,9 +2,11 @@ import type { Designed } from '../design/design.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
-/** What a laminate over a leak rests on: a seal that held dry, putty that was firm, bands that are off where they had to be. */
+/**
+ * What a laminate over a leak rests on: a seal that held dry, putty that was firm, bands that are off where they had to be.
+ * Where the design has no seal nobody is asked; what was seen wrong all the same speaks against the repair.
+ */
 export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }: AsBuiltRecord): AsBuiltPoint[] {
-  if (seal === 'none') return [];
   const points = [
     seenTrue('seal', seen?.heldDry, {
       open: 'nobody recorded that the seal held the steel dry until the laminate was cured',
@@ -17,13 +19,15 @@ export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }:
       bad: 'the putty still took a print when work went on over it',
     }),
   ];
-  if (repairCase.seal?.bands !== 'removed before the wrap') return points;
-  const bands = seenTrue('bands', seen?.bandsWereRemoved, {
-    open: 'nobody recorded that the bands were taken off before the wrap',
-    good: 'the bands were taken off before the wrap',
-    bad: 'the bands lie under the wrap: the laminate was designed to bond where they are',
-  });
-  return [...points, bands];
+  if (repairCase.seal?.bands !== 'left')
+    points.push(
+      seenTrue('bands', seen?.bandsWereRemoved, {
+        open: 'nobody recorded that the bands were taken off before the wrap',
+        good: 'the bands were taken off before the wrap',
+        bad: 'the bands lie under the wrap: the laminate was designed to bond where they are',
+      }),
+    );
+  return seal === 'none' ? points.filter(({ verdict }) => verdict === 'does not meet') : points;
 }
 
 interface Words {
