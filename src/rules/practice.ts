@@ -299,9 +299,9 @@ export const practice = {
   mostOnPutty: {
     name: 'most that putty holds alone, without its band',
     kind: 'force',
-    value: 50 as Force,
+    value: 150 as Force,
     tag: 'chosen',
-    because: 'what a palm holds back; by a static head only, since a pump may start',
+    because: 'what two hands hold back while somebody fetches the band; by a static head only, since a pump may start',
   },
   lightestPly: {
     name: 'least density of a ply',

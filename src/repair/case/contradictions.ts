@@ -1,6 +1,6 @@
 import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
-import { exactly, type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
@@ -75,12 +75,8 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
 const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u;
 
 /** A pressure that lifts a limit has to be one that the line has carried: on a day, before the survey. */
-function inRecentPressure(service: Service, date: string | undefined, note: Note): void {
-  const { recentPressure: recent, surge, designPressure } = service;
+function inRecentPressure({ recentPressure: recent }: Service, date: string | undefined, note: Note): void {
   if (recent === undefined) return;
-  const highest = typeof surge === 'number' && surge > designPressure ? surge : designPressure;
-  const most = ['the design pressure, or a stated surge', 'gauge pressure', highest, 'service.designPressure'] as const;
-  if (recent.pressure > highest) atMost(note, 'service.recentPressure.pressure', most);
   const path = 'service.recentPressure.date';
   if (!DAY.test(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
   else if (date !== undefined && DAY.test(date) && recent.date > date)
@@ -109,15 +105,12 @@ function inPly({ resin, laminate: { plyThickness } }: RepairCase, note: Note): v
   if (resin === 'none') return;
   const { fabricWeight: arealWeight, fibreMassFraction } = resin;
   const density = plyDensity({ arealWeight, fibreMassFraction, plyThickness });
-  const [least, most] = [practice.lightestPly, practice.heaviestPly];
-  if (density >= least.value && density <= most.value) return;
-  const must = 'fit the fabric and its share of fibre: a ply so thick would weigh {0}, and one weighs {1} to {2}';
-  const weighed = [exactly('density', 'density', density), exactly(least.name, 'density', least.value)] as const;
-  note({
-    path: 'laminate.plyThickness',
-    must: line(must, ...weighed, exactly(most.name, 'density', most.value)),
-    limit: 'resin.fabricWeight',
-  });
+  const path = 'laminate.plyThickness';
+  const limit = 'resin.fabricWeight';
+  if (density < practice.lightestPly.value)
+    note({ path, must: line('be less: so little fabric in its share of fibre makes no ply of this thickness'), limit });
+  if (density > practice.heaviestPly.value)
+    note({ path, must: line('be more: so much fabric in its share of fibre does not lie in this thickness'), limit });
 }
 
 function inWrap({ form, width }: RepairCase['wrap'], note: Note): void {

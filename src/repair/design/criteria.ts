@@ -28,7 +28,6 @@ export const roundThePipe: readonly LaminateCriterion[] = [
 
 /** What can limit the pressure at which people work on the damaged pipe. */
 export const lineLimits = [
-  'design pressure',
   'safe pressure of the thinned wall',
   'recent pressure',
   'metal round the hole',

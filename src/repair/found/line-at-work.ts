@@ -8,7 +8,6 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
-import type { PressureLimit } from './wall-today.js';
 
 /** Whether people may work on the line as it is, from the first touch to the cured laminate. */
 export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDesign | Open {
@@ -18,7 +17,7 @@ export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDe
   checkContents(work, line);
   const limit = defect.kind === 'through-wall hole' ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
-  const { highestPressure, limitedBy } = withinDesign(work, limit);
+  const { highestPressure, limitedBy } = limit;
   if (line.pressure > highestPressure) {
     work.reasons.push({
       text: 'the damaged pipe may not be worked on at this pressure: lower it to the limit, or empty the line',
@@ -27,12 +26,6 @@ export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDe
     });
   }
   return { state: line.state, pressure: line.pressure, highestPressure, limitedBy };
-}
-
-/** What a wall would bear is no leave to raise the line above what it was designed for. */
-function withinDesign({ case: { service } }: Workbook, limit: PressureLimit): PressureLimit {
-  if (limit.highestPressure <= service.designPressure) return limit;
-  return { highestPressure: service.designPressure, limitedBy: 'design pressure' };
 }
 
 /** Gas and hazardous contents: only by the site's written procedure, whether anything leaks yet or not. */

@@ -63,7 +63,7 @@ function footprintOfSeal(
   return { under: 'seal', diameter, length: diameter, bonded: 'beside it' };
 }
 
-/** Nothing is designed that holds a pad without its band: a palm's worth under a static head, and the crew knows. */
+/** Nothing is designed that holds a pad without its band: what two hands hold back, under a static head, and the crew knows. */
 function checkPuttyAlone(work: Workbook, { forceOnPad }: SealDesign): void {
   const { line: atWork } = work.case;
   if (pressureAtWork(atWork) === 0) return;

@@ -6,7 +6,7 @@ import { coldestSteel } from '../mix-and-cure/steel-temperatures.js';
 
 /** A cold resin turns brittle and shrinks off the steel: below its qualification nobody has a word about it. */
 export function checkLowestTemperature(work: Workbook): void {
-  const coldest = coldestOf(work.case);
+  const coldest = Math.min(coldestOf(work.case), coldestSteel(work.case.site)) as Temperature;
   const { lowestTemperature } = work.case.laminate;
   if (lowestTemperature === undefined) {
     if (coldest >= practice.coldestUnasked.value) return;
@@ -26,8 +26,8 @@ export function checkLowestTemperature(work: Workbook): void {
   });
 }
 
-/** The steel may be colder on the day of the work, or in the nights of its forecast, than in service. */
+/** The steel may be colder on the day of the work than in service. */
 export function coldestOf({ service, site }: RepairCase): Temperature {
   const inService = service.lowestTemperature ?? service.designTemperature;
-  return Math.min(inService, service.designTemperature, coldestSteel(site)) as Temperature;
+  return Math.min(inService, service.designTemperature, site.pipeTemperature) as Temperature;
 }
