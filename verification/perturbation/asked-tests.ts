@@ -5,6 +5,7 @@ import { filesIn } from '../in-process/files.js';
 const derivations = [
   ...filesIn('verification/derivations', '.test.ts'),
   ...filesIn('verification/datasets', '.test.ts'),
+  ...filesIn('verification/rules', '.test.ts'),
   'verification/oracles/psychrometrics.test.ts',
   'tests/quantity/units.test.ts',
 ];

@@ -1,0 +1,17 @@
+import { askedTests } from './asked-tests.js';
+import { bundle } from './bundle.js';
+import { Perturber } from './perturber.js';
+
+/**
+ * `npx tsx verification/perturbation/some.ts laminate/bond-force clock` changes only the constants of these formulas or files
+ * and says what notices each, in seconds rather than minutes. Nothing is written: the summary is of all constants.
+ */
+const wanted = process.argv.slice(2);
+const built = await bundle(askedTests);
+const places = [...built.constants.entries()].filter(([, { of }]) => wanted.includes(of));
+if (places.length === 0) throw new Error(`no constant is of ${wanted.join(' or ')}`);
+const perturber = new Perturber(built, askedTests);
+for (const [place, { of }] of places) {
+  const { constant, sort, caughtBy, by, smallest } = perturber.constant(place);
+  console.log([of, constant, sort, caughtBy, caughtBy === 'nothing' ? smallest : by].join(' | '));
+}
