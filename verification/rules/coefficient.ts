@@ -15,12 +15,22 @@ const powers: Readonly<Record<string, number>> = {
   '%': -2,
   MPa: 6,
   GPa: 9,
+  kPa: 3,
+  Pa: 0,
   K: 0,
+  m: 0,
   mm: -3,
   um: -6,
   s: 0,
   N: 0,
   '/MK': -6,
+  kg: 0,
+  MJ: 6,
+  'J/kg': 0,
+  'J/(kg K)': 0,
+  'kg/(m2 S)': 0,
+  'kJ/mol': 3,
+  'J/(mol K)': 0,
   'mg/m2': -6,
   'Pa m^0.5': 0,
 };
@@ -30,7 +40,10 @@ const units: Readonly<Record<string, (x: number) => number>> = {
   psi: (x) => (x * 44_482_216_152_605) / 6_451_600_000,
   degC: (x) => x + 273.15,
   degF: (x) => ((x + 459.67) * 5) / 9,
+  '/degF': (x) => x * 1.8,
+  '/min': (x) => x / 60,
   min: (x) => x * 60,
+  day: (x) => x * 86_400,
   h: (x) => x * 3600,
   year: (x) => x * 31_557_600,
   deg: (x) => (x * Math.PI) / 180,
@@ -48,7 +61,7 @@ export function inSi(text: string): unknown {
   if (power !== undefined) return Number(`${digits}e${Number(exponent) + power}`) / Number(under ?? 1);
   const convert = units[unit];
   if (convert === undefined) throw new Error(`${text}: the unit ${unit} is not in the list`);
-  return convert(Number(digits));
+  return convert(Number(`${digits}e${exponent}`));
 }
 
 /** The paths that a path with alternatives stands for. */
