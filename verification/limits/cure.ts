@@ -32,7 +32,8 @@ const both = (row: Omit<LimitRow, 'accepts' | 'limit'>): LimitRow[] => [
   { ...row, accepts: 'up to', limit: 308.15 },
   { ...row, accepts: 'from', limit: 283.15 },
 ];
-const fraction = (of: string, input: string): LimitRow => ({
+const fraction = (of: string, input: string, more: Partial<LimitRow> = {}): LimitRow => ({
+  ...more,
   of,
   input,
   accepts: 'up to',
@@ -143,7 +144,7 @@ export const cureLimits: readonly LimitRow[] = [
     input: 'secondTime',
     accepts: 'up to',
     limit: 7200,
-    code: 'no-solution',
+    code: 'outside-validity',
     where: { firstTemperature: 290, secondTemperature: 310, firstTime: 7200 },
   },
   {
@@ -152,7 +153,7 @@ export const cureLimits: readonly LimitRow[] = [
     input: 'secondRate',
     accepts: 'from',
     limit: 1e-4,
-    code: 'no-solution',
+    code: 'outside-validity',
     where: { firstTemperature: 290, secondTemperature: 310, firstRate: 1e-4 },
   },
   {
@@ -167,9 +168,9 @@ export const cureLimits: readonly LimitRow[] = [
         { temperature: 310, rate },
       ],
     }),
-    code: 'no-solution',
+    code: 'outside-validity',
   },
-  { of: 'cure/activation-energy-from-q10', input: 'factor', accepts: 'from', limit: 1, code: 'no-solution' },
+  { of: 'cure/activation-energy-from-q10', input: 'factor', accepts: 'from', limit: 1, code: 'invalid-input' },
   {
     of: 'cure/gel-conversion',
     says: 'Two groups on each side only make chains',
@@ -185,6 +186,7 @@ export const cureLimits: readonly LimitRow[] = [
     names: 'epoxyFunctionality less 1',
     accepts: 'from',
     limit: 1,
+    stoppedInside: true,
     code: 'invalid-input',
   },
   {
@@ -193,6 +195,7 @@ export const cureLimits: readonly LimitRow[] = [
     names: 'hardenerFunctionality less 1',
     accepts: 'from',
     limit: 1,
+    stoppedInside: true,
     code: 'invalid-input',
   },
   { of: 'cure/gel-conversion', input: 'epoxyFunctionality', accepts: 'up to', limit: 100, code: 'invalid-input' },
@@ -222,7 +225,7 @@ export const cureLimits: readonly LimitRow[] = [
     code: 'outside-validity',
     where: dry,
   },
-  fraction('cure/makers-time', 'humidity'),
+  fraction('cure/makers-time', 'humidity', { where: dry, stoppedInside: true }),
   {
     of: 'cure/makers-time',
     input: 'rows',
@@ -278,7 +281,8 @@ export const cureLimits: readonly LimitRow[] = [
     limit: 2,
     code: 'invalid-input',
   },
-  fraction('cure/autocatalytic-conversion cure/degree-of-cure cure/autocatalytic-time', 'startConversion'),
+  fraction('cure/autocatalytic-conversion cure/degree-of-cure', 'startConversion'),
+  fraction('cure/autocatalytic-time', 'startConversion', { stoppedInside: true }),
   fraction('cure/autocatalytic-time cure/kamal-time cure/nth-order-time', 'conversion'),
   fraction('cure/required-cure-temperature cure/logarithmic-transition', 'lambda'),
   {

@@ -171,9 +171,9 @@ export const laminateLimits: readonly LimitRow[] = [
     of: 'laminate/plate-modulus',
     input: 'poissonRatio',
     accepts: 'up to',
-    limit: 2,
+    limit: 0.5,
     code: 'invalid-input',
-    where: { hoopModulus: 40e9, axialModulus: 10e9 },
+    where: { hoopModulus: 10e9, axialModulus: 40e9 },
   },
   {
     of: 'laminate/overlap-from-geometry laminate/overlap-from-hole mechanics/ring-buckling',

@@ -20,6 +20,8 @@ export interface LimitRow {
   readonly where?: Inputs | ((x: Numbers) => Inputs);
   /** The input at a value of what is bounded, where that is not the value itself. */
   readonly put?: (value: number, x: Numbers) => Inputs;
+  /** Just inside it another limit stops the call; only that this one does not is seen. */
+  readonly stoppedInside?: true;
   /** Steps off the limit: a part of it, unless it counts whole numbers or is 0. */
   readonly step?: number;
 }

@@ -170,7 +170,7 @@ export const pipeLimits: readonly LimitRow[] = [
     of: 'pipe/allowable-pressure',
     says: 't_e >= D/6',
     input: 'wallThickness',
-    names: 'effective wall',
+    names: 'wall left',
     accepts: 'up to',
     limit: (x) => D(x) / 6,
     code: 'outside-validity',
@@ -184,13 +184,13 @@ export const pipeLimits: readonly LimitRow[] = [
     },
   },
   {
-    // P = 2 t S E W/(D - 2 Y t) with W = 1 and Y = 0.4 reaches 0.385 S E at t = 0.385 D/(2 + 0.308).
+    // P = 2 t S E W/(D - 2 Y t) with W = 1 and Y = 0.7 reaches 0.385 S E at t = 0.385 D/(2 + 0.539).
     of: 'pipe/allowable-pressure',
     says: 'P > 0.385 S E',
     input: 'wallThickness',
-    names: 'pressure',
+    names: 'allowable pressure',
     accepts: 'up to',
-    limit: (x) => (0.385 * D(x)) / 2.308,
+    limit: (x) => (0.385 * D(x)) / 2.539,
     code: 'outside-validity',
     where: {
       ...clean,
@@ -198,7 +198,7 @@ export const pipeLimits: readonly LimitRow[] = [
       allowableStress: 100e6,
       jointFactor: 1,
       weldStrengthFactor: 1,
-      temperatureCoefficient: 0.4,
+      temperatureCoefficient: 0.7,
     },
   },
   {
@@ -224,7 +224,7 @@ export const pipeLimits: readonly LimitRow[] = [
     of: 'pipe/design-thickness-outside pipe/minimum-wall',
     says: 't >= D/6',
     input: 'pressure',
-    names: 'wall for pressure',
+    names: 'pressure design thickness',
     accepts: 'up to',
     limit: 100e6 / 3,
     code: 'outside-validity',
@@ -242,7 +242,7 @@ export const pipeLimits: readonly LimitRow[] = [
     of: 'pipe/design-thickness-inside',
     says: 't >= D/6',
     input: 'pressure',
-    names: 'wall for pressure',
+    names: 'pressure design thickness',
     accepts: 'up to',
     limit: 100e6 / 3,
     code: 'outside-validity',
@@ -340,6 +340,6 @@ export const pipeLimits: readonly LimitRow[] = [
     accepts: 'up to',
     limit: 0.15,
     code: 'invalid-input',
-    where: { outsideDiameter: 0.3, radius: 0.1499999 },
+    where: { outsideDiameter: 0.3, radius: 0.1499999, underTolerance: 0.8 },
   },
 ];

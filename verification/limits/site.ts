@@ -100,7 +100,7 @@ export const siteLimits: readonly LimitRow[] = [
     limit: 0.03,
     code: 'outside-validity',
     where: { temperature: 323.15, humidityError: 0.03, temperatureError: 0.01, set: 'sonntag' },
-    step: 0.2,
+    step: 0.01,
   },
   {
     // Over ice at saturation the air of 0.01 degC is the last that gives frost.
@@ -123,7 +123,16 @@ export const siteLimits: readonly LimitRow[] = [
     where: { dewPoint: 290 },
   },
   {
-    of: 'site/moist-air-from-wet-bulb site/vapour-pressure-from-wet-bulb',
+    of: 'site/vapour-pressure-from-wet-bulb',
+    says: 'Only with water on the wet bulb',
+    input: 'wetBulb',
+    accepts: 'from',
+    limit: 273.15,
+    code: 'outside-validity',
+    where: { dryBulb: 276, pressure: 101_325 },
+  },
+  {
+    of: 'site/moist-air-from-wet-bulb',
     says: 'Only with water on the wet bulb',
     input: 'wetBulb',
     accepts: 'from',

@@ -22,7 +22,6 @@ export const workLimits: readonly LimitRow[] = [
     of: 'wrap/crews-for-charge wrap/longest-charge',
     says: 'mixing and soaking leave some of the working time',
     input: 'workingTime',
-    names: 'mixingTime + soakTime',
     accepts: 'from',
     limit: 360,
     code: 'no-solution',

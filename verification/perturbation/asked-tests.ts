@@ -6,6 +6,7 @@ const derivations = [
   ...filesIn('verification/derivations', '.test.ts'),
   ...filesIn('verification/datasets', '.test.ts'),
   ...filesIn('verification/rules', '.test.ts'),
+  ...filesIn('verification/limits', '.test.ts'),
   'verification/oracles/psychrometrics.test.ts',
   'tests/quantity/units.test.ts',
 ];

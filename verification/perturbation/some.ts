@@ -9,7 +9,9 @@ import { Perturber } from './perturber.js';
  */
 const wanted = process.argv.slice(2);
 const built = await bundle(askedTests);
-const places = [...built.constants.entries()].filter(([, { of, sort }]) => wanted.includes(of) || wanted.includes(sort));
+const places = [...built.constants.entries()].filter(
+  ([, { of, sort }]) => wanted.includes(of) || wanted.includes(sort),
+);
 if (places.length === 0) throw new Error(`no constant is of ${wanted.join(' or ')}`);
 const perturber = new Perturber(built, askedTests);
 for (const [place, { of }] of places) {
