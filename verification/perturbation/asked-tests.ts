@@ -9,6 +9,7 @@ const derivations = [
   ...filesIn('verification/limits', '.test.ts'),
   'verification/oracles/psychrometrics.test.ts',
   'tests/quantity/units.test.ts',
+  'tests/quantity/clock.test.ts',
 ];
 
 /** The rooms that hold formulas, and the whole job; the sheet, the JSON door and the command line only pass values on. */
