@@ -1,5 +1,4 @@
 import { isDeepStrictEqual } from 'node:util';
-import { encodeDesign } from '../../src/json/index.js';
 import { type Designed, planWork, type RepairDesign } from '../../src/repair/index.js';
 
 /** What holds in every design by itself. */
@@ -61,13 +60,28 @@ function mixes({ mixes: all }: Designed): string | undefined {
   return undefined;
 }
 
-/** Rolls and their lengths cover the tape. */
-function rolls({ wrap, rolls: laid }: Designed): string | undefined {
-  const sum = laid.rolls.reduce((total, roll) => total + roll.length, 0);
-  if (wrap.form === 'tape' && laid.rolls.length > 0 && !reaches(sum, wrap.tapeLength))
-    return 'the rolls end before the tape';
-  if (wrap.form === 'tape' && laid.passes.length > 0 && laid.passes.length !== wrap.passes) return 'passes are missing';
-  return undefined;
+/** The passes as they are laid, each a step inside the one below, still carry the full count where it is needed. */
+function rolls({
+  case: { wrap: stock, laminate: system },
+  laminate,
+  extent,
+  wrap,
+  rolls: laid,
+}: Designed): string | undefined {
+  if (wrap.form !== 'tape' || stock.form !== 'tape') return undefined;
+  const { plyThickness } = system;
+  if (laid.passes.length !== wrap.passes) return 'passes are missing';
+  const tape = laid.passes.reduce((total, pass) => total + pass.tapeLength, 0);
+  const rolled = laid.rolls.reduce((total, roll) => total + roll.length, 0);
+  if (laid.rolls.length > 0 && !reaches(rolled, tape)) return 'the rolls end before the tape';
+  if (!reaches(wrap.tapeLength, tape)) return 'the tape counted out is shorter than its passes';
+  // The first layer runs steepest, and there a tape reaches farthest along the pipe.
+  const first = laminate.wrappedDiameter + plyThickness;
+  const sine = (stock.width * (1 - stock.overlap)) / (Math.PI * first);
+  const along = stock.width / Math.sqrt(1 - sine * sine);
+  const core = extent.totalLength - 2 * extent.taper;
+  const short = laid.passes.find(({ from, to }) => !reaches(Math.abs(to - from) - 2 * along, core));
+  return short === undefined ? undefined : `pass ${short.pass} does not reach over defect and overlaps`;
 }
 
 /** Every hour of the timeline stands in the plan and in the JSON as it does in the design. */
@@ -85,12 +99,6 @@ function times(design: Designed): string | undefined {
   const { earliestReturn } = design.timeline;
   if (earliestReturn.known && earliestReturn.time > last * (1 + 1e-12)) return 'the return lies after the last step';
   return undefined;
-}
-
-/** The JSON tells the same hours. */
-export function jsonTimes(design: Designed): string | undefined {
-  const encoded = JSON.parse(JSON.stringify(encodeDesign(design))) as { timeline?: unknown };
-  return encoded.timeline === undefined ? 'the JSON has no timeline' : undefined;
 }
 
 /** The first law that a design breaks; nothing where all hold. */

@@ -8,6 +8,7 @@ import {
   modulus,
   moment,
   ratio,
+  speed,
   strain,
   stress,
   temperature,
@@ -77,19 +78,18 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
 }
 
 function loadsOf(random: Random, pressure: number, outside: number): RepairCase['loads'] {
-  const some = (value: () => number) => (often(random, 0.7) ? undefined : value());
-  const [axial, bending, torsion, shear] = [
-    some(() => between(random, -1, 1) * 100e3 * (outside / 0.2)),
-    some(() => between(random, 0, 1) * 5e3 * (outside / 0.2) ** 2),
-    some(() => between(random, 0, 1) * 2e3 * (outside / 0.2) ** 2),
-    some(() => between(random, 0, 1) * 10e3),
-  ];
+  const some = (share: number, value: () => number) => (often(random, share) ? value() : undefined);
+  const axial = some(0.3, () => between(random, -1, 1) * 100e3 * (outside / 0.2));
+  // What this version does not design for is drawn now and then.
+  const bending = some(0.02, () => between(random, 0, 1) * 5e3 * (outside / 0.2) ** 2);
+  const torsion = some(0.02, () => between(random, 0, 1) * 2e3 * (outside / 0.2) ** 2);
+  const shear = some(0.02, () => between(random, 0, 1) * 10e3);
   return {
     axialForce: axial === undefined ? 'none' : force.N(axial),
     bendingMoment: bending === undefined ? 'none' : moment.Nm(bending),
     torsion: torsion === undefined ? 'none' : moment.Nm(torsion),
     shearForce: shear === undefined ? 'none' : force.N(shear),
-    externalPressure: often(random, 0.85) ? 'none' : gauge.bar(between(random, 0, 1)),
+    externalPressure: often(random, 0.98) ? 'none' : gauge.bar(between(random, 0, 1)),
     soil: 'none',
     cycles: often(random, 0.75)
       ? 'none'
@@ -135,6 +135,14 @@ function cureOf(random: Random, base: CureSheet): CureSheet {
   if (often(random, 0.7)) return sheet;
   const { activationEnergy: _, ...without } = sheet;
   return without;
+}
+
+/** The steel over the hours of the work, no hotter than at its start, and long enough for most cures. */
+function hoursOf(random: Random, steel: number): RepairCase['site']['history'] {
+  return [
+    { duration: time.hour(between(random, 4, 24)), temperature: temperature.degC(steel) },
+    { duration: time.hour(400), temperature: temperature.degC(Math.max(11, steel - between(random, 0, 8))) },
+  ];
 }
 
 /** One case. Most of those that are drawn are designed. */
@@ -226,7 +234,11 @@ export function wholeCase(random: Random): RepairCase {
         },
     resin: mixed ? partWall.resin : 'none',
     filler: often(random, 0.85) || leaks ? { ...filler, cure: cureOf(random, filler.cure) } : 'none',
+    ...(often(random, 0.4)
+      ? { crew: { layingSpeed: speed.mPerMin(between(random, 2, 12)), crews: oneOf(random, [1, 2]), start: '07:00' } }
+      : {}),
     site: {
+      ...(often(random, 0.3) ? { history: hoursOf(random, steel) } : {}),
       pipeTemperature: temperature.degC(steel),
       airTemperature: temperature.degC(steel + between(random, -2, 1)),
       relativeHumidity: humidity,

@@ -1,0 +1,50 @@
+import { designRepair, type RepairDesign } from '../../src/repair/index.js';
+import { seeded } from '../oracles/random.js';
+import { betterAsBuilt } from './as-built.js';
+import { broken } from './holds.js';
+import { openExceptions } from './open.js';
+import { better } from './order.js';
+import { wholeCase } from './whole-case.js';
+import { type Worsening, worsenings } from './worse.js';
+
+/** What one drawn case says of the laws. */
+export interface Outcome {
+  readonly design: RepairDesign;
+  readonly worsened: readonly { readonly law: string; readonly after?: RepairDesign }[];
+  readonly asBuilt?: string;
+  readonly violations: readonly Violation[];
+}
+
+export interface Violation {
+  readonly draw: number;
+  readonly law: string;
+  readonly what: string;
+  /** Why it is known and stays for now. */
+  readonly open?: string;
+}
+
+function violation(draw: number, law: string, what: string): Violation {
+  const known = openExceptions.find((each) => each.law === law && each.what.test(what));
+  return known === undefined ? { draw, law, what } : { draw, law, what, open: known.open };
+}
+
+/** Draws one case, designs it, and again with each of these worsenings, by factors from a thousandth to half as much more. */
+export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings): Outcome {
+  const random = seeded(`law ${draw}`);
+  const drawn = wholeCase(random);
+  const design = designRepair(drawn);
+  const violations: Violation[] = [];
+  const fault = broken(design);
+  if (fault !== undefined) violations.push(violation(draw, 'holds by itself', fault));
+  const worsened = laws.map(({ name, of }) => {
+    const worse = of(drawn, 1.001 + 0.5 * random() ** 2);
+    if (worse === undefined) return { law: name };
+    const after = designRepair(worse);
+    for (const what of better(design, after)) violations.push(violation(draw, name, what));
+    return { law: name, after };
+  });
+  if (design.verdict !== 'designed') return { design, worsened, violations };
+  const { by, what } = betterAsBuilt(design, random);
+  if (what !== undefined) violations.push(violation(draw, `as built, ${by}`, what));
+  return { design, worsened, asBuilt: by, violations };
+}
