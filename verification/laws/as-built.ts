@@ -11,6 +11,9 @@ const shrink = <T extends number>(value: T | undefined, factor: number): T | und
   value === undefined ? undefined : ((value / factor) as T);
 const colder = (T: number, factor: number): Temperature => (T - 10 * (factor - 1)) as Temperature;
 
+/** What nobody wrote down shows nothing: it may unsay that too little was mixed, and never that something is not shown. */
+const LOST = 'a batch that nobody wrote down';
+
 const worse: Readonly<Record<string, Worse>> = {
   'fewer layers': (r, f) => ({ ...r, layers: Math.max(1, Math.floor((r.layers ?? 1) / f)) }),
   thinner: (r, f) => ({ ...r, thickness: shrink(r.thickness, f) }),
@@ -22,15 +25,7 @@ const worse: Readonly<Record<string, Worse>> = {
     r.hardness === undefined
       ? r
       : { ...r, hardness: { ...r.hardness, readings: r.hardness.readings.map((reading) => reading / f) } },
-  // The best of them is lost: what a bad batch says is not unsaid.
-  'a batch that nobody wrote down': (r) => {
-    const all = r.batches ?? [];
-    const best = all.reduce(
-      (least, { usedWithin }, place) => (usedWithin < (all[least]?.usedWithin ?? 0) ? place : least),
-      0,
-    );
-    return { ...r, batches: all.filter((_, place) => place !== best) };
-  },
+  [LOST]: (r) => ({ ...r, batches: r.batches?.slice(1) }),
   'resin used later': (r, f) => ({
     ...r,
     batches: r.batches?.map((batch) => ({ ...batch, usedWithin: (batch.usedWithin * f ** 6) as Time })),
@@ -71,10 +66,12 @@ export function betterAsBuilt(design: Designed, random: Random): { readonly by: 
   for (let i = Math.floor(random() * 3); i > 0; i--) record = apply(pick());
   const by = pick();
   const [before, after] = [compareAsBuilt(design, record), compareAsBuilt(design, apply(by))];
-  if (RANK[after.verdict] < RANK[before.verdict]) return { by, what: `verdict: ${before.verdict} to ${after.verdict}` };
+  const rankOf = (verdict: AsBuiltVerdict): number => (by === LOST ? Math.min(1, RANK[verdict]) : RANK[verdict]);
+  if (rankOf(after.verdict) < rankOf(before.verdict))
+    return { by, what: `verdict: ${before.verdict} to ${after.verdict}` };
   for (const { point, verdict } of before.points) {
     const now = after.points.find((each) => each.point === point);
-    if (now !== undefined && RANK[now.verdict] < RANK[verdict])
+    if (now !== undefined && rankOf(now.verdict) < rankOf(verdict))
       return { by, what: `${point}: ${verdict} to ${now.verdict}` };
   }
   const [was, is] = [before.goodFor?.pressure, after.goodFor?.pressure];

@@ -9,7 +9,7 @@ export interface OpenException {
 export const openExceptions: readonly OpenException[] = [
   {
     law: 'a softer laminate',
-    what: /^(?:overlap|length): /u,
-    open: 'the bond has to pass E_a eps t of the laminate into the pipe. Where t does not rise as fast as E_a falls (whole plies, the least plies, the line of a leak), a softer laminate pulls less on the bond, and its overlap is shorter; its thickness is not',
+    what: /^(?:overlap|length|return): /u,
+    open: 'the bond has to pass E_a eps t of the laminate into the pipe. Where t does not rise as fast as E_a falls (whole plies, the least plies, the line of a leak), a softer laminate pulls less on the bond, and its overlap is shorter, and by that its tape and the hours; its thickness is not',
   },
 ];
