@@ -342,4 +342,11 @@ export const pipeLimits: readonly LimitRow[] = [
     code: 'invalid-input',
     where: { outsideDiameter: 0.3, radius: 0.1499999, underTolerance: 0.8 },
   },
+  {
+    of: 'pipe/design-factor-of-safety-factor',
+    input: 'safetyFactor',
+    accepts: 'from',
+    limit: 1,
+    code: 'invalid-input',
+  },
 ];

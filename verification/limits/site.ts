@@ -138,6 +138,7 @@ export const siteLimits: readonly LimitRow[] = [
     accepts: 'from',
     limit: 273.16,
     code: 'outside-validity',
+    step: 2e-6,
     where: { dryBulb: 276, pressure: 101_325 },
   },
   {

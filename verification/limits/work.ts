@@ -58,22 +58,27 @@ export const workLimits: readonly LimitRow[] = [
     of: 'wrap/rolls-along-tape wrap/staggered-passes',
     input: 'passes',
     accepts: 'up to',
-    limit: 1000,
+    limit: 1000.5,
     code: 'invalid-input',
     where: { ...tape, rollLength: 1000 },
-    step: 1,
+    step: 0.5,
   },
   {
+    // Not more than 10,000 rolls: one pass without overlap, its hoop turns at both ends and the helix between them.
     of: 'wrap/rolls-along-tape',
     input: 'rollLength',
     names: 'rolls',
     accepts: 'from',
-    limit: 0,
-    put: (least) => ({ rollLength: least < 0 ? 1e-4 : 10 }),
+    limit: (x) => {
+      const sine = (x['tapeWidth'] ?? 0) / (Math.PI * 0.2005);
+      const [cosine, width] = [Math.sqrt(1 - sine * sine), x['tapeWidth'] ?? 0];
+      const turns = (1 - width / cosine) / (width / cosine);
+      return ((turns * Math.PI * 0.2005) / cosine + 2 * Math.PI * 0.2005) / 10_000;
+    },
     code: 'invalid-input',
-    where: { ...tape, passes: 4 },
-    step: 1,
+    where: { ...tape, overlap: 0, passes: 1 },
   },
+  { of: 'wrap/sheet-plan', input: 'plies', accepts: 'from', limit: 0.5, code: 'invalid-input', step: 0.5 },
   {
     of: 'wrap/sheet-bands',
     input: 'axialLength',
@@ -89,10 +94,10 @@ export const workLimits: readonly LimitRow[] = [
     of: 'wrap/tape-plan',
     input: 'requiredLayers',
     accepts: 'up to',
-    limit: 1000,
+    limit: 1000.5,
     code: 'invalid-input',
     where: { ...tape, fullCountLength: 0.5 },
-    step: 1,
+    step: 0.5,
   },
 
   {
@@ -164,9 +169,9 @@ export const workLimits: readonly LimitRow[] = [
     of: 'resin/hydrogen-equivalent-weight',
     input: 'activeHydrogens',
     accepts: 'from',
-    limit: 1,
+    limit: 0.5,
     code: 'invalid-input',
-    step: 1,
+    step: 0.5,
   },
 
   { of: factor, input: 'factor', accepts: 'from', limit: 1, code: 'invalid-input', where: plate },
