@@ -14,7 +14,6 @@ const unreached = 'never reached: what comes before refuses or decides it';
 
 /** Constants that go unnoticed with a reason. All others have a case, a derivation, a list or a bound. */
 export const noWonders: readonly NoWonder[] = [
-  { of: 'accept-repair', constant: '1', sort: 'coefficient', because: 'slack of a billionth for sums of readings' },
   { of: 'log-ratio', constant: '2', sort: 'limit', because: joined },
   {
     of: 'cure/gel-conversion',
@@ -29,7 +28,6 @@ export const noWonders: readonly NoWonder[] = [
     sort: 'limit',
     because: 'a point inside a panel that lies on one side of the minimum',
   },
-  { of: 'daily-swing', constant: '1', sort: 'coefficient', because: 'a panel may end anywhere: the sum is the same' },
   { of: 'daily-swing', constant: '1', sort: 'limit', because: 'a panel may end anywhere: the sum is the same' },
   { of: 'cure/equivalent-time-ramp', constant: '1', sort: 'limit', because: 'nothing lies above the whole ramp' },
   { of: 'cure/cure-wait-over-swing', constant: '86400', sort: 'default', because: bracket },
