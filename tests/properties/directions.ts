@@ -106,6 +106,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/thick-wall-hoop-stress': 'pressure+ externalPressure- outsideDiameter~ wallThickness~ radius~',
   'pipe/thick-wall-radial-stress': 'pressure- externalPressure- outsideDiameter~ wallThickness~ radius~',
   'pipe/thin-longitudinal-stress': 'pressure+ outsideDiameter+ wallThickness-',
+  'pipe/through-wall-arc-stress': 'outsideDiameter+ cutWidth- flowStress+',
   'pipe/through-wall-at-end-of-life': 'wallAtEndOfLife- leastWall+',
   'pipe/through-wall-slot': 'outsideDiameter+ wallThickness+ flowStress+ defectLength-',
   'pipe/tresca-stress': 'first~ second~ third~',
@@ -119,6 +120,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/default-strains':
     'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
+  'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
   'laminate/force-ignored-axial':
@@ -176,6 +178,7 @@ export const directions: Readonly<Record<string, string>> = {
     'laminateThickness+ outsideDiameter- pipeStress+ remainingWall+ hoopModulus+ allowableStrain+',
   'laminate/strain-yielded-hoop':
     'pressure+ outsideDiameter+ yieldStrength- remainingWall- substrateModulus- hoopModulus- laminateThickness-',
+  'laminate/stress-left-at-work': 'allowableStress+ livePressure- axialForce- outsideDiameter~ substrateWall+',
   'laminate/substrate-pressure': 'allowableStress+ remainingWall+ outsideDiameter-',
   'laminate/substrate-pressure-shared':
     'substratePressure+ allowableStress- pipeStress+ outsideDiameter+ wrappedDiameter-',
@@ -216,6 +219,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/upper-temperature-limit': 'transitionTemperature+ margin-',
   'wrap/advance-per-turn': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/axial-tape-width': 'tapeWidth+ overlap- meanDiameter-',
+  'wrap/carrying-thickness': 'laidThickness+ lostPlies- plyThickness-',
   'wrap/charge-length': 'length+ charges-',
   'wrap/time-to-lay': 'workingTime+ share+',
   'wrap/crews-for-charge': 'chargeLength+ workingTime- mixingTime+ soakTime+ layingSpeed-',
@@ -225,6 +229,7 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/full-count-length': 'totalLength+ taper- axialTapeWidth-',
   'wrap/helix-length': 'turns+ circumference+ advance+',
   'wrap/layer-diameter': 'outsideDiameter+ layerThickness+ layer+',
+  'wrap/joint-reach': 'transferLength+ leastReach+',
   'wrap/laying-time': 'length+ layingSpeed- crews- soakings+ soakTime+ batches+ mixingTime+',
   'wrap/lead-angle': 'tapeWidth+ overlap- meanDiameter-',
   'wrap/least-overlap': 'layers+',
@@ -237,10 +242,13 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/netting-angle': 'hoopToAxial+',
   'wrap/overlap-for-next-layer': 'overlap+',
   'wrap/passes': 'requiredLayers+ overlap-',
+  'wrap/plies-with-joints': 'leastPlies+ carryingPlies+ sheetWidth- sideLap+ reach+',
   'wrap/rolls': 'length+ rollLength- waste+',
   'wrap/rolls-along-tape':
     'outsideDiameter~ tapeWidth~ overlap~ layerThickness~ passes+ overallLength+ stagger- rollLength-',
   'wrap/sheet-bands': 'axialLength- sheetWidth+ sideLap- sheetLength+',
+  'wrap/sheet-layers':
+    'outsideDiameter+ plyThickness+ plies+ axialLength+ sheetWidth~ sideLap~ finalLap+ places~ stagger-',
   'wrap/sheet-length': 'outsideDiameter+ plyThickness+ plies+',
   'wrap/sheet-plan': 'outsideDiameter+ plyThickness+ plies+ axialLength+ sheetWidth- sideLap+ finalLap+',
   'wrap/sheets-side-by-side': 'axialLength+ sheetWidth- sideLap+',
@@ -279,6 +287,7 @@ export const directions: Readonly<Record<string, string>> = {
   'resin/mixed-mass': '',
   'resin/placing-time': 'batches+ mass+ placingRate- mixingTime+',
   'resin/ply-thickness': 'arealWeight+ fibreMassFraction- fibreDensity- resinDensity- voidFraction+',
+  'resin/pour-depth': 'thicknessOverDefect+ depth+',
   'resin/prepreg-thickness': 'totalArealWeight+ fibreMassFraction- fibreDensity- resinDensity-',
   'resin/resin-for-fibre': 'fibreMass+ fibreMassFraction-',
   'resin/runaway-parameter':
@@ -367,6 +376,7 @@ export const directions: Readonly<Record<string, string>> = {
   'seal/assured-tension': 'tensionLimit+ scatter-',
   'seal/attempt': 'linePressure~ highestPressure~',
   'seal/banded-length': 'bands+ bandWidth+',
+  'seal/bands-over-pad': 'bands+ bandWidth- padDiameter+',
   'seal/backing-plate-deflection': 'pressure+ holeDiameter+ thickness- modulus- poissonRatio-',
   'seal/backing-plate-pressure': 'holeDiameter- thickness+ strength+ factor- poissonRatio-',
   'seal/backing-plate-stress': 'pressure+ holeDiameter+ thickness- poissonRatio+',
@@ -379,7 +389,7 @@ export const directions: Readonly<Record<string, string>> = {
   'seal/clamping-force': 'tension+ halfAngle+ bands+',
   'seal/contact-pressure': 'tension+ diameter- bandWidth-',
   'seal/critical-pressure-ratio': 'heatCapacityRatio-',
-  'seal/end-load': 'pressure+ outsideDiameter+',
+  'seal/end-load': 'pressure+ outsideDiameter+ axialForce+',
   'seal/fastener-preload': 'stressArea+ proofStrength+ share+',
   'seal/fastener-tension': 'padTension+ friction+ angle+',
   'seal/fastener-torque': 'tension+ nutFactor+ threadDiameter+',

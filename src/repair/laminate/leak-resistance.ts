@@ -1,11 +1,12 @@
 import { step } from '../../formula/index.js';
-import { holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
+import { energyAtRim, holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Footprint } from '../design/design.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
-import { bondEnergyOf } from './bond-energy.js';
+import { type BondEnergy, bondEnergyOf } from './bond-energy.js';
 import { leakFactorOf } from './leak-factor.js';
+import type { PlyModuli } from './ply-moduli.js';
 
 /** Bond, moduli and factor behind the resistance over the hole, or over the seal on it. */
 export interface LeakResistance {
@@ -22,6 +23,8 @@ export interface LeakResistance {
   readonly poissonRatio: number;
   readonly shearModulus: Modulus;
   readonly energyReleaseRate: EnergyReleaseRate;
+  /** What of it counts in the equation of the plate. */
+  readonly energyOfPlate: EnergyReleaseRate;
   readonly serviceFactor: number;
 }
 
@@ -31,6 +34,7 @@ export function leakResistanceOf(
   outsideDiameter: Length,
   footprint: Footprint | undefined,
   strains: Strains,
+  plies: PlyModuli,
 ): LeakResistance | undefined {
   const { laminate } = work.case;
   const bond = bondEnergyOf(work, footprint);
@@ -43,20 +47,35 @@ export function leakResistanceOf(
       'the maker of the repair system: shear tests',
     );
   if (bond === undefined || shearModulus === undefined || footprint === undefined) return undefined;
+  const { under } = footprint;
+  const energyOfPlate =
+    under === 'seal' && bond.foundOver !== 'seal' ? atRim(work, plies, shearModulus, bond) : bond.energy;
   return {
     asPlate: footprint.bonded === 'beside it',
-    asRing: footprint.under === 'seal',
-    under: footprint.under,
+    asRing: under === 'seal',
+    under,
     outsideDiameter,
     holeDiameter: footprint.diameter,
     unbondedLength: footprint.length,
-    hoopModulus: laminate.hoopModulus,
-    axialModulus: laminate.axialModulus,
+    hoopModulus: plies.hoop,
+    axialModulus: plies.axial,
     poissonRatio: laminate.poissonRatio,
     shearModulus,
     energyReleaseRate: bond.energy,
+    energyOfPlate,
     serviceFactor: leakFactorOf(work, strains, bond),
   };
+}
+
+/** Over a seal the rim is wide, and an energy that was found on small holes says nothing of its worst place. */
+function atRim(work: Workbook, plies: PlyModuli, shearModulus: Modulus, bond: BondEnergy): EnergyReleaseRate {
+  return step(work.recorder, 'laminate/energy-at-rim', energyAtRim, {
+    energyReleaseRate: bond.energy,
+    hoopModulus: plies.hoop,
+    axialModulus: plies.axial,
+    poissonRatio: work.case.laminate.poissonRatio,
+    shearModulus,
+  });
 }
 
 /** Pressure that a laid thickness resists over the hole or the seal: whichever of plate and ring releases less. */
@@ -80,7 +99,7 @@ function resistanceAsPlate(work: Workbook, leak: LeakResistance, laminateThickne
     axialModulus: leak.axialModulus,
     poissonRatio: leak.poissonRatio,
     shearModulus: leak.shearModulus,
-    energyReleaseRate: leak.energyReleaseRate,
+    energyReleaseRate: leak.energyOfPlate,
     serviceFactor: leak.serviceFactor,
   };
   const purpose = `pressure that the laid thickness resists over the ${leak.under}`;
