@@ -22,8 +22,8 @@ describe('a whole design', () => {
         const broken = outcome.violations.filter(({ open }) => open === undefined);
         expect(broken).toEqual([]);
         const [after] = outcome.worsened;
-        if (outcome.design.verdict === 'designed' && after?.after?.verdict === 'designed') bothDesigned += 1;
-        if (draw % 8 === 0 && outcome.design.verdict === 'designed') {
+        if (outcome.design?.verdict === 'designed' && after?.after?.verdict === 'designed') bothDesigned += 1;
+        if (draw % 8 === 0 && outcome.design?.verdict === 'designed') {
           expect(outputsApart(outcome.design), `draw ${draw}`).toBeUndefined();
         }
       }

@@ -49,6 +49,8 @@ export class Tally {
 
   add({ design, worsened, asBuilt, violations }: Outcome): void {
     this.cases += 1;
+    this.violations.push(...violations);
+    if (design === undefined) return;
     count(this.verdicts, design.verdict);
     for (const [group, name] of Object.entries(groupsOf(design))) {
       this.designed[group] ??= {};
@@ -60,7 +62,6 @@ export class Tally {
       if (design.verdict === 'designed' && after.verdict === 'designed') count(this.bothDesigned, law);
     }
     if (asBuilt !== undefined) count(this.asBuilt, asBuilt);
-    this.violations.push(...violations);
   }
 
   /** Takes in what another process counted. */

@@ -24,7 +24,7 @@ export const defaultsList: readonly DefaultRow[] = [
   [
     'axialForce',
     '0',
-    'pipe/axial-loss-pressure laminate/pressure-ignored-hoop laminate/thickness-ignored-hoop',
+    'seal/end-load pipe/axial-loss-pressure laminate/pressure-ignored-hoop laminate/thickness-ignored-hoop',
     nothing,
   ],
   ['axialForceStress', '0', 'pipe/longitudinal-stress-sum', nothing],

@@ -20,6 +20,8 @@ export const practiceList: readonly PracticeRow[] = [
   ['fillerElsewhere', '5 mm', 'practice', customary],
   ['wrapBeforeDefect', '100 mm', 'practice', customary],
   ['sideLap', '25 mm', 'secondary', '1 in side lap, of coating felts and tapes'],
+  ['leastJointReach', '25 mm', 'chosen', 'as long as the side lap'],
+  ['leastThroughPlies', '1', 'chosen', none],
   ['mostRollsLaidOut', '500', 'chosen', none],
   ['leastSheetWidth', '50 mm', 'chosen', 'twice the side lap'],
   ['tapeWaste', '10 %', 'secondary', '10 % waste is the figure quoted for tape'],
@@ -36,9 +38,13 @@ export const practiceList: readonly PracticeRow[] = [
   ['highestSalts', '20 mg/m2', 'practice', '20 offshore, 50 ship ballast tanks'],
   ['leastProfile', '60 um', 'practice', 'Rz >= 60 um'],
   ['thermometerError', '0.5 K', 'practice', '0.5 K in the band of the dew point'],
+  ['leastSealFactor', '1.25', 'chosen', 'as the damaged pipe'],
   ['leastSafetyFactor', '1.25', 'chosen', '1.25 is the recalled least of B31G-2009'],
   ['wallReadingsApart', '0.1 mm', 'chosen', none],
   ['steepestTape', '15 deg', 'chosen', none],
+  ['pipeSizeTolerance', '1.5 %', 'chosen', none],
+  ['recentPressureAge', '60 day', 'chosen', 'two months'],
+  ['gaugeInterval', '1 h', 'chosen', none],
   ['mostListed', '30', 'chosen', none],
 ];
 
