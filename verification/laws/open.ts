@@ -12,4 +12,9 @@ export const openExceptions: readonly OpenException[] = [
     what: /^(?:overlap|length|return): /u,
     open: 'the bond has to pass E_a eps t of the laminate into the pipe. Where t does not rise as fast as E_a falls (whole plies, the least plies, the line of a leak), a softer laminate pulls less on the bond, and its overlap is shorter, and by that its tape and the hours; its thickness is not',
   },
+  {
+    law: 'a softer laminate',
+    what: /^(?:plies|laid thickness): /u,
+    open: 'a joint of sheet in bands reaches as far as the bond of one ply, E_a eps t/tau: in a softer laminate fewer joints lie in one reach, and fewer plies are added for those that end there; the thickness that the criteria ask for is not less',
+  },
 ];

@@ -64,6 +64,7 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
     },
     defect: {
       kind: leaks ? 'through-wall hole' : 'metal loss',
+      nearestAttachment: length.m(between(random, 0.4, 10)),
       cause: leaks
         ? 'internal corrosion'
         : oneOf(random, ['external corrosion', 'external corrosion', 'internal corrosion']),

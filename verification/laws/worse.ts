@@ -78,6 +78,14 @@ export const worsenings: readonly Worsening[] = [
     of: (base, factor) => change(base, 'defect', { remainingWall: less(base.defect.remainingWall, factor) }),
   },
   {
+    name: 'a nearer attachment',
+    of: (base, factor) => {
+      const { nearestAttachment } = base.defect;
+      if (nearestAttachment === undefined) return undefined;
+      return change(base, 'defect', { nearestAttachment: less(nearestAttachment, factor ** 2) });
+    },
+  },
+  {
     name: 'a larger hole',
     of: (base, factor) => {
       const { holeDiameter, axialLength, circumferentialWidth } = base.defect;

@@ -441,4 +441,23 @@ export const workLimits: readonly LimitRow[] = [
     code: 'note',
     where: { bands: 2, padDiameter: 0.08 },
   },
+  {
+    of: 'wrap/plies-with-joints',
+    input: 'leastPlies',
+    accepts: 'up to',
+    limit: 1000.5,
+    code: 'no-solution',
+    where: { carryingPlies: 0 },
+    step: 0.5,
+  },
+  {
+    of: 'wrap/plies-with-joints',
+    input: 'carryingPlies',
+    accepts: 'up to',
+    limit: 1000.5,
+    code: 'no-solution',
+    where: { leastPlies: 4, sheetWidth: 1, sideLap: 0.025, reach: 0.001 },
+    stoppedInside: true,
+    step: 0.5,
+  },
 ];
