@@ -54,7 +54,7 @@ const worse: Readonly<Record<string, Worse>> = {
       : { ...r, pressureTest: { ...r.pressureTest, hold: (r.pressureTest.hold / f) as Time } },
 };
 
-export const asBuiltWorsenings: readonly string[] = Object.keys(worse);
+const asBuiltWorsenings: readonly string[] = Object.keys(worse);
 
 const RANK: Readonly<Record<AsBuiltVerdict, number>> = { meets: 0, 'not shown': 1, 'does not meet': 2 };
 

@@ -3,7 +3,7 @@ import { bundle } from './bundle.js';
 import { Perturber } from './perturber.js';
 
 /**
- * `npx tsx verification/perturbation/some.ts laminate/bond-force clock` changes only the constants of these formulas or files
+ * `npm run perturb:some -- laminate/bond-force clock` changes only the constants of these formulas or files
  * and says what notices each, in seconds rather than minutes; `limit` stands for all limits. Nothing is written: the summary
  * is of all constants.
  */
