@@ -40,6 +40,10 @@ const PIPES = [
   [508, 12.7],
 ] as const;
 
+/** This version designs for none of these; they are drawn so that a worse case of one is seen too. */
+const OTHER_KINDS = ['through-wall slot', 'crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect'] as const;
+const FITTINGS = ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] as const;
+
 /** A pipe, and a defect that lies on it. */
 function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' | 'defect'> {
   const [outside, wall] = oneOf(random, PIPES);
@@ -63,7 +67,7 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
       },
     },
     defect: {
-      kind: leaks ? 'through-wall hole' : 'metal loss',
+      kind: leaks ? 'through-wall hole' : often(random, 0.98) ? 'metal loss' : oneOf(random, OTHER_KINDS),
       nearestAttachment: length.m(between(random, 0.4, 10)),
       cause: leaks
         ? 'internal corrosion'
@@ -175,6 +179,8 @@ export function wholeCase(random: Random): RepairCase {
     defect,
     service: {
       ...partWall.service,
+      phase:
+        !leaks && repairClass === 3 && often(random, 0.1) ? oneOf(random, ['gas', 'two-phase'] as const) : 'liquid',
       safetyCritical: repairClass !== 1 && often(random, 0.2),
       hazards: repairClass === 3 && often(random, 0.2) ? ['corrosive'] : [],
       designPressure,
@@ -190,7 +196,7 @@ export function wholeCase(random: Random): RepairCase {
           }
         : partWall.line,
     loads: loadsOf(random, designPressure, outside),
-    fitting: 'none',
+    fitting: often(random, 0.98) ? 'none' : oneOf(random, FITTINGS),
     assessment: { designFactor: oneOf(random, [0.5, 0.6, 0.72]) },
     repair: {
       class: repairClass,
