@@ -17,4 +17,14 @@ export const openExceptions: readonly OpenException[] = [
     what: /^(?:plies|laid thickness): /u,
     open: 'a joint of sheet in bands reaches as far as the bond of one ply, E_a eps t/tau: in a softer laminate fewer joints lie in one reach, and fewer plies are added for those that end there; the thickness that the criteria ask for is not less',
   },
+  {
+    law: 'a softer laminate',
+    what: /^verdict: (?:not repairable|not covered) to designed$/u,
+    open: 'follows from the two above: a stiff laminate needs so many plies for its joints that it is no thin one, or so long an overlap that a weld lies under it; a softer one does not',
+  },
+  {
+    law: 'a weaker bond in shear',
+    what: /^return: /u,
+    open: 'the joints of the bands lie on other places, and the cut sheet is some millimetres shorter though the repair is longer: parts of a second of laying',
+  },
 ];
