@@ -450,14 +450,4 @@ export const workLimits: readonly LimitRow[] = [
     where: { carryingPlies: 0 },
     step: 0.5,
   },
-  {
-    of: 'wrap/plies-with-joints',
-    input: 'carryingPlies',
-    accepts: 'up to',
-    limit: 1000.5,
-    code: 'no-solution',
-    where: { leastPlies: 4, sheetWidth: 1, sideLap: 0.025, reach: 0.001 },
-    stoppedInside: true,
-    step: 0.5,
-  },
 ];
