@@ -62,8 +62,15 @@ export const contradictions: readonly Hazard[] = [
     guards: [
       'case/contradictions-defect.ts: note { path: READING, must }',
       'case/contradictions-defect.ts: atMost <path>.sincePrevious',
+      'case/contradictions-defect.ts: atMost <path>.previousWall',
+      'case/contradictions-defect.ts: atLeast <path>.previousWall',
     ],
-    tests: by('growth by readings of a wall that is gone', 'a reading that is older than the pipe'),
+    tests: by(
+      'growth by readings of a wall that is gone',
+      'a reading that is older than the pipe',
+      'a wall that was thicker than the pipe',
+      'a wall that grew back',
+    ),
   },
   {
     could: 'Strengths of the steel are swapped, or an allowable stress is no allowable stress.',
@@ -114,11 +121,15 @@ export const contradictions: readonly Hazard[] = [
       'case/contradictions.ts: note laminate.poissonRatio',
       'case/contradictions.ts: atLeast wrap.width',
       'case/contradictions.ts: atLeast filler.thicknessOverDefect',
+      'case/contradictions.ts: note be less: so little fabric',
+      'case/contradictions.ts: note be more: so much fabric',
     ],
     tests: by(
       'a laminate that gives energy when strained',
       'a sheet narrower than its laps',
       'filler that is thinner over the defect',
+      'a ply that its fabric cannot fill',
+      'a ply that cannot hold its fabric',
     ),
   },
   {

@@ -29,6 +29,12 @@ export const hours: readonly Hazard[] = [
     ],
   },
   {
+    could: 'The hours of the cure count on a heating that nobody told the crew of.',
+    would: 'A cold laminate would be taken for a cured one.',
+    guards: ['timeline/plan-timeline.ts: warnCrew The hours of this cure rest on steel that is heated'],
+    tests: cure('on steel that is heated above its forecast'),
+  },
+  {
     could: 'The forecast ends before the laminate has cured.',
     would: 'A wait that nobody can tell would count as nothing.',
     guards: ['timeline/plan-timeline.ts: need site.history'],

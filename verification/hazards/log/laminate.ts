@@ -106,6 +106,12 @@ export const laminate: readonly Hazard[] = [
     tests: tape('whose overlap is just enough', 'that a little more overlap would save a pass of'),
   },
   {
+    could: 'A narrow sheet is wound in more bands than anybody can follow.',
+    would: 'Joints would come to lie on each other.',
+    guards: ['wrap/sheet.ts: notCovered the sheet is too narrow for this length'],
+    tests: tape('of sheet in more bands than a plan lists'),
+  },
+  {
     could: 'A support, a weld or a flange stands where the wrap has to lie.',
     would: 'The overlap would be shorter than the bond needs.',
     guards: ['wrap/wrap.ts: reasons there is not enough sound pipe beside the defect for the wrap wi'],

@@ -71,7 +71,12 @@ export const liveLine: readonly Hazard[] = [
     guards: [
       'found/sound-pipe-along.ts: reasons the sound pipe beside the defect would yield under the stated fo',
       'found/sound-pipe-along.ts: warnCrew The stress of the sound pipe beside the defect, by the stated fo',
+      'found/sound-pipe-along.ts: warnCrew The sound pipe beside the defect bears more along itself',
     ],
-    tests: beside('would yield under a pull', 'is above its allowable stress under a push'),
+    tests: beside(
+      'would yield under a pull',
+      'is above its allowable stress under a push',
+      'is above what the pipeline code allows under a pull',
+    ),
   },
 ];

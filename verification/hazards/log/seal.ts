@@ -50,8 +50,23 @@ export const leakSeal: readonly Hazard[] = [
   {
     could: 'The bands come off before the wrap while the line is under pressure.',
     would: 'Putty alone would hold the leak, and nothing is designed for that.',
-    guards: ['laminate/footprint.ts: warn The bands come off while the line is under pressure: from then u'],
-    tests: leak('whose bands come off before the wrap'),
+    guards: [
+      'laminate/footprint.ts: warnCrew From the hour that the bands come off',
+      'laminate/footprint.ts: reasons the bands come off while the line pushes',
+      "laminate/footprint.ts: if atWork.state === 'static head'",
+      'laminate/footprint.ts: if forceOnPad <= mostOnPutty.value',
+    ],
+    tests: leak(
+      'whose bands come off before the wrap',
+      'whose bands come off under a pump',
+      'whose bands come off against more than two hands hold',
+    ),
+  },
+  {
+    could: 'The sheet is smaller than the pad.',
+    would: 'The putty would squeeze out beside it.',
+    guards: ['seal/pad.ts: reasons the sheet is smaller than the pad'],
+    tests: leak('under a sheet that does not cover its pad'),
   },
   {
     could: 'A factor of the seal leaves next to nothing.',

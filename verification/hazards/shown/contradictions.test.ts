@@ -28,6 +28,15 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     { 'defect.growth.depth.sincePrevious': '60 year' },
     'defect.growth.depth.sincePrevious',
   ],
+  [
+    'a wall that was thicker than the pipe',
+    leak,
+    { 'defect.growth.depth.previousWall': '36 mm' },
+    'defect.growth.depth.previousWall',
+  ],
+  ['a wall that grew back', leak, { 'defect.growth.depth.previousWall': '2 mm' }, 'defect.growth.depth.previousWall'],
+  ['a ply that its fabric cannot fill', loss, { 'resin.fabricWeight': '200 g/m2' }, 'laminate.plyThickness'],
+  ['a ply that cannot hold its fabric', loss, { 'resin.fabricWeight': '3000 g/m2' }, 'laminate.plyThickness'],
   ['a hole that is larger than its defect', leak, { 'defect.holeDiameter': '80 mm' }, 'defect.holeDiameter'],
   [
     'a hole at the end of the life that is larger than its defect',

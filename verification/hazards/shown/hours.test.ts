@@ -46,6 +46,13 @@ describe('a cure', () => {
     says: /too cold for glass/,
     step: 'cure',
   });
+  show('on steel that is heated above its forecast', {
+    from: emptyLeak,
+    with: { 'site.history': day('30 degC'), 'laminate.transitionCuredAt': '28 degC' },
+    verdict: 'designed',
+    says: /heated above its forecast/,
+    step: 'cure',
+  });
   show('that no forecast reaches', {
     from: withPaths(emptyLeak, { 'site.history': day('20 degC'), 'site.forecast': undefined }),
     with: { 'site.history': [{ duration: '20 h', temperature: '20 degC' }] },

@@ -159,6 +159,12 @@ describe('a tape', () => {
     verdict: 'designed',
     says: /save at least one pass/,
   });
+  show('of sheet in more bands than a plan lists', {
+    from: withPaths(quietLoss, { wrap: { form: 'sheet', width: '500 mm', rollLength: '50 m' } }),
+    with: { 'defect.axialLength': '20 m', 'wrap.width': '300 mm' },
+    verdict: 'not covered',
+    says: /too narrow for this length/,
+  });
   show('that finds no room beside the defect', {
     from: withPaths(quietLoss, { 'repair.availableOverlap': '2 m' }),
     with: { 'repair.availableOverlap': '100 mm' },

@@ -111,6 +111,13 @@ describe('the pipe beside the defect', () => {
     verdict: 'not repairable',
     says: /yield under the stated force/,
   });
+  show('is above what the pipeline code allows under a pull', {
+    from: withPaths(stiff('40 bar'), { 'pipe.material.allowableStress': undefined }),
+    with: { 'loads.axialForce': '600 kN' },
+    verdict: 'designed',
+    says: /than the \{0\} that the pipeline code allows/,
+    step: 'permit',
+  });
   show('is above its allowable stress under a push', {
     from: stiff('40 bar'),
     with: { 'loads.axialForce': '-400 kN' },

@@ -96,7 +96,26 @@ describe('a live leak', () => {
     from: withPaths(leak, { 'seal.bands': 'left' }),
     with: { 'seal.bands': 'removed before the wrap' },
     verdict: 'designed',
-    says: /The bands come off while the line is under pressure/,
+    says: /putty alone holds the leak/,
+    step: 'putty',
+  });
+  show('whose bands come off under a pump', {
+    from: leak,
+    with: live('0.2 bar'),
+    verdict: 'not repairable',
+    limit: 150,
+  });
+  show('whose bands come off against more than two hands hold', {
+    from: leak,
+    with: { 'line.pressure': '0.8 bar' },
+    verdict: 'not repairable',
+    limit: 150,
+  });
+  show('under a sheet that does not cover its pad', {
+    from: leak,
+    with: { 'seal.sheet.across': '30 mm' },
+    verdict: 'not repairable',
+    limit: 0.054,
   });
 });
 
