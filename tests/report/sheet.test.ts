@@ -65,7 +65,7 @@ describe('the calculation sheet', () => {
       change(document.defect);
       return section(calculationSheet(designRepair(decodeCase(document).case)), 'ANSWER');
     };
-    expect(answerOf(() => {})).toContain('Wall at the end of life 2.000 mm round the hole; the pipe leaks now');
+    expect(answerOf(() => {})).toContain('Wall at the end of life 1.800 mm round the hole; the pipe leaks now');
     const thin = answerOf((defect) => {
       Object.assign(defect, { kind: 'metal loss', remainingWall: '1.5 mm', holeAtEndOfLife: '20 mm' });
       delete defect['holeDiameter'];

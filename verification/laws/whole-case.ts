@@ -1,4 +1,5 @@
 import {
+  arealWeight,
   corrosionRate,
   energyReleaseRate,
   force,
@@ -172,6 +173,7 @@ export function wholeCase(random: Random): RepairCase {
   const humidity = ratio.percent(between(random, 35, 75));
   const mixed = often(random, 0.8);
   const live = often(random, 0.25) && !isSealed;
+  const ply = between(random, 0.3, 1.2);
   return {
     title: 'drawn',
     basis: oneOf(random, ['ISO 24817', 'ASME PCC-2'] as const),
@@ -217,7 +219,7 @@ export function wholeCase(random: Random): RepairCase {
         footprint: length.mm(500),
       },
       lapShearStrength: stress.MPa(between(random, 5, 12)),
-      plyThickness: length.mm(between(random, 0.3, 1.2)),
+      plyThickness: length.mm(ply),
       longTermStrength: {
         strength: stress.MPa(between(random, 80, 250)),
         test: oneOf(random, ['1000 h survival', 'design life regression'] as const),
@@ -239,7 +241,7 @@ export function wholeCase(random: Random): RepairCase {
           rollLength: length.m(between(random, 20, 100)),
           waste: ratio.percent(between(random, 5, 20)),
         },
-    resin: mixed ? partWall.resin : 'none',
+    resin: mixed ? fabricOf(ply) : 'none',
     filler: often(random, 0.85) || leaks ? { ...filler, cure: cureOf(random, filler.cure) } : 'none',
     ...(often(random, 0.4)
       ? { crew: { layingSpeed: speed.mPerMin(between(random, 2, 12)), crews: oneOf(random, [1, 2]), start: '07:00' } }
@@ -252,4 +254,10 @@ export function wholeCase(random: Random): RepairCase {
     },
     ...(isSealed ? { seal: sealed.seal } : {}),
   } as RepairCase;
+}
+
+/** The fabric that makes a ply of so many millimetres: three fifths of 1.7 g/cm3. */
+function fabricOf(ply: number): RepairCase['resin'] {
+  const { resin } = partWall;
+  return resin === 'none' ? resin : { ...resin, fabricWeight: arealWeight.kgPerM2(0.6 * 1.7 * ply) };
 }

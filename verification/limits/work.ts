@@ -19,7 +19,7 @@ const readings = (count: number, of: number): number[] => Array.from({ length: c
 /** Limits of the formulas about the wrap, the mix, the seal and the acceptance. */
 export const workLimits: readonly LimitRow[] = [
   {
-    of: 'wrap/crews-for-charge wrap/longest-charge',
+    of: 'wrap/longest-charge',
     says: 'mixing and soaking leave some of the working time',
     input: 'workingTime',
     accepts: 'from',
@@ -306,7 +306,7 @@ export const workLimits: readonly LimitRow[] = [
   },
   {
     of: 'acceptance/pressure-fall',
-    says: 'Water from 35 to 100 degF',
+    says: 'Fresh water from 35 to 100 degF.',
     input: 'endTemperature',
     names: 'temperature',
     accepts: 'up to',
@@ -316,13 +316,29 @@ export const workLimits: readonly LimitRow[] = [
   },
   {
     of: 'acceptance/pressure-fall',
-    says: 'Water from 35 to 100 degF',
+    says: 'Fresh water from 35 to 100 degF.',
     input: 'startTemperature',
     names: 'temperature',
     accepts: 'from',
     limit: deg35,
     code: 'outside-validity',
     where: { temperatureError: 0, endTemperature: 276, startPressure: 10e6, endPressure: 10e6 },
+  },
+  {
+    of: 'acceptance/water-density',
+    says: 'Fresh water from 35 to 100 degF, where its error is stated.',
+    input: 'temperature',
+    accepts: 'up to',
+    limit: deg100,
+    code: 'outside-validity',
+  },
+  {
+    of: 'acceptance/water-density',
+    says: 'Fresh water from 35 to 100 degF, where its error is stated.',
+    input: 'temperature',
+    accepts: 'from',
+    limit: deg35,
+    code: 'outside-validity',
   },
   {
     of: 'acceptance/water-volume-factor',

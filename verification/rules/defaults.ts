@@ -54,6 +54,12 @@ export const defaultsList: readonly DefaultRow[] = [
   ['coefficientUnit', '1 year', 'laminate/leak-service-factor', 't_life in years'],
   ['longestLife', '20 year', 'laminate/leak-service-factor', 'life 2 to 20 years'],
   ['compressibility', '4.5e-5', 'acceptance/blocked-line-pressure acceptance/water-compression-factor', handbook],
+  [
+    'referenceDensity',
+    '999.0140571257656 kg/m3',
+    'acceptance/water-swelling',
+    'Kell (1975) at 60 degF, by its printed coefficients',
+  ],
   ['referencePressure', '14.73 psi', 'acceptance/blocked-line-pressure acceptance/water-compression-factor', handbook],
   [
     'referenceTemperature',

@@ -15,9 +15,8 @@ export const practiceList: readonly PracticeRow[] = [
   ['largestJetByHand', '200 N', 'chosen', none],
   ['mixingTime', '5 min', 'practice', customary],
   ['soakingTime', '10 s', 'practice', customary],
+  ['highestTestPressure', '1.05', 'chosen', none],
   ['openTime', '4 h', 'practice', 'time between preparation and primer: 4 h, less if rust bloom'],
-  ['fillerOverLeak', '10 mm', 'practice', customary],
-  ['fillerElsewhere', '5 mm', 'practice', customary],
   ['wrapBeforeDefect', '100 mm', 'practice', customary],
   ['sideLap', '25 mm', 'secondary', '1 in side lap, of coating felts and tapes'],
   ['leastJointReach', '25 mm', 'chosen', 'as long as the side lap'],
@@ -45,6 +44,9 @@ export const practiceList: readonly PracticeRow[] = [
   ['pipeSizeTolerance', '1.5 %', 'chosen', none],
   ['recentPressureAge', '60 day', 'chosen', 'two months'],
   ['gaugeInterval', '1 h', 'chosen', none],
+  ['mostOnPutty', '150 N', 'chosen', 'what two hands hold back'],
+  ['lightestPly', '1000 kg/m3', 'chosen', 'lighter than resin without fibre'],
+  ['heaviestPly', '2600 kg/m3', 'chosen', 'heavier than glass without resin'],
   ['mostListed', '30', 'chosen', none],
 ];
 
