@@ -1,10 +1,20 @@
 import type { Service } from '../case/case.js';
+import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { contentsWords } from './contents-words.js';
 
 /** A name that plainly says more than the list of hazards does: nobody knows which of the two is right, so it is asked. */
 export function askForHazards(work: Workbook): void {
   const { service } = work.case;
+  if (saysNothing(service.contents)) {
+    need(
+      work,
+      'service.contents',
+      `"${service.contents}" names no contents: what people meet, what the materials stand and the class hang on it`,
+      'the process engineer of the line',
+    );
+    return;
+  }
   const lacking = lackingIn(service);
   if (lacking.length === 0) return;
   const words = lacking.map((hazard) => `"${hazard}"`).join(' and ');

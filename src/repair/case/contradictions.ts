@@ -5,6 +5,7 @@ import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
 import { inDefect } from './contradictions-defect.js';
+import { inTexts } from './contradictions-texts.js';
 
 /** Every rule between fields of a case that are right by themselves: the one list that both doors go by. */
 export function contradictions(repairCase: RepairCase, note: Note): void {
@@ -13,6 +14,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inDefect(defect, pipe, note);
   inService(repairCase, note);
   inFluid(repairCase, note);
+  inTexts(repairCase, note);
   inLaminate(laminate, note);
   inWrap(repairCase.wrap, note);
   if (filler !== 'none') {
