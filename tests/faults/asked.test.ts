@@ -231,7 +231,10 @@ describe('the name of the contents', () => {
   it('that is sour says more than that nothing in it cracks steel', () => {
     const gas = called('sour gas', 'flammable', 'toxic');
     expect(asksFor(withPaths(gas, { [proposed.cracking]: 'none' }), proposed.cracking)).toBe(true);
-    const tested = { environment: 'sour', test: 'magnetic particles, 2026-05-04: no crack' };
+    const tested = {
+      environment: 'sour',
+      test: { method: 'magnetic particles', result: 'no crack found', date: '2026-05-04' },
+    };
     expect(asksFor(withPaths(gas, { [proposed.cracking]: tested }), proposed.cracking)).toBe(false);
   });
 });

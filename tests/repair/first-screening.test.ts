@@ -90,7 +90,15 @@ describe('the fields that a case may leave out', () => {
 
   it.each([
     ['service.cracking.test', { 'service.cracking': { environment: 'stress corrosion' } }],
-    ['service.cracking.test', { 'service.cracking': { environment: 'sour', test: 'to follow' } }],
+    [
+      'service.cracking.test',
+      {
+        'service.cracking': {
+          environment: 'sour',
+          test: { method: 'to follow', result: 'no crack found', date: '2026-03-12' },
+        },
+      },
+    ],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon' }],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'none' }],
     ['laminate.lowestTemperature', { 'service.lowestTemperature': '-10 degC' }],

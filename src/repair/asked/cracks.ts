@@ -20,7 +20,7 @@ export function askForCracks(work: Workbook): void {
       `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
       'the corrosion engineer of the line',
     );
-  } else if (saysNothing(cracking.test)) {
+  } else if (saysNothing(cracking.test?.method)) {
     need(
       work,
       'service.cracking.test',

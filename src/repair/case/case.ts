@@ -114,8 +114,15 @@ export interface Service {
 /** A service that cracks steel under its corrosion, where no method for metal loss holds. */
 export interface Cracking {
   readonly environment: 'sour' | 'stress corrosion';
-  /** The test that found no crack: method and day. */
-  readonly test?: string | undefined;
+  readonly test?: CrackTest | undefined;
+}
+
+/** The test of the whole area under the wrap. A crack that was found is a defect of kind `crack`. */
+export interface CrackTest {
+  readonly method: string;
+  readonly result: 'no crack found';
+  /** Day of the test, as 2026-03-12. */
+  readonly date: string;
 }
 
 export type DefectKind =

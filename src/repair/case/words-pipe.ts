@@ -46,9 +46,19 @@ export const pipeWords = {
   'service.cracking.environment': ['Cracking service', 'Sour, or stress corrosion of any other kind', 'sour'],
   'service.cracking.test': [
     'Crack test',
-    'The test of the whole area under the wrap that found no crack: method and day',
-    'magnetic particles, wet, 2026-03-12: no crack',
+    'The test of the whole area under the wrap that found no crack; a crack that was found is a defect of kind crack',
   ],
+  'service.cracking.test.method': [
+    'Method of the crack test',
+    'Its method, and nothing else',
+    'magnetic particles, wet',
+  ],
+  'service.cracking.test.result': [
+    'Result of the crack test',
+    'That it found no crack: no other result can be stated, since a crack is a defect of kind crack',
+    'no crack found',
+  ],
+  'service.cracking.test.date': ['Day of the crack test', 'Day of the test', '2026-03-12'],
   'service.recentPressure': [
     'Pressure lately',
     'Highest pressure that the line has carried lately with this defect in it',
