@@ -97,6 +97,8 @@ export interface Service {
   readonly phase: 'liquid' | 'gas' | 'two-phase';
   /** What the contents can do to people; an empty list says that somebody looked and found nothing. */
   readonly hazards: readonly ('flammable' | 'toxic' | 'hot' | 'corrosive' | 'asphyxiant')[];
+  /** Who looked for hazards, and by what: an empty list counts by it for anything but plain water or air. */
+  readonly hazardsStatedBy?: string | undefined;
   /** Firewater, deluge, emergency shutdown and the like. */
   readonly safetyCritical: boolean;
   readonly designPressure: GaugePressure;

@@ -13,6 +13,7 @@ export function inTexts({ line: atWork, service, laminate, seal }: RepairCase, n
   };
   if (atWork.state !== 'empty, dry, isolated, vented') one('line.writtenProcedure', atWork.writtenProcedure);
   one('service.contents', service.contents);
+  one('service.hazardsStatedBy', service.hazardsStatedBy);
   const { cracking } = service;
   if (cracking !== undefined && cracking !== 'none') one('service.cracking.test.method', cracking.test?.method);
   one('laminate.isolatingLayer', laminate.isolatingLayer);

@@ -86,7 +86,7 @@ function inRecentPressure({ recentPressure: recent }: Service, date: string | un
 
 /** What a test found stands in its result, and a method that tells of cracks says another thing than the result. */
 const FINDING =
-  /\bcracks\b|\bcrack(?:s|ed)? (?:was |were )?(?:found|seen|present|indicated)|\bfail(?:ed|s|ure)?\b|\bindications?\b/iu;
+  /(?<!\bfor )\bcracks\b|\bcrack(?:s|ed)? (?:was |were )?(?:found|seen|present|indicated)|\bfail(?:ed|s|ure)?\b|\bindications?\b/iu;
 
 /** The test that clears cracking service: a method by its name, on a day. */
 function inCrackTest({ cracking }: Service, note: Note): void {

@@ -30,6 +30,7 @@ export const service = {
     kind: 'list',
     row: { kind: 'choice', words: ['flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant'] },
   },
+  hazardsStatedBy: { kind: 'text', optional: true, needed: 'to sign' },
   safetyCritical: { kind: 'flag' },
   designPressure: pressure,
   designTemperature: { kind: 'temperature', above: 0, usual: [233.15, 473.15] },

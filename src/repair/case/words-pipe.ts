@@ -28,6 +28,11 @@ export const pipeWords = {
     'What the contents can do to people; an empty list says that somebody looked and found nothing',
     [],
   ],
+  'service.hazardsStatedBy': [
+    'Hazards stated by',
+    'Who looked for hazards and by what; asked where the list is empty for anything but plain water or air, and for what feeds fire',
+    'process engineer, by the safety data sheet',
+  ],
   'service.hazards[]': ['Hazard', 'Hazard', 'flammable'],
   'service.safetyCritical': ['Safety-critical', 'Firewater, deluge, emergency shutdown and the like', false],
   'service.designPressure': ['Design pressure', 'Design pressure', '6 bar'],
