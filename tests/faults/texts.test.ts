@@ -64,6 +64,7 @@ const texts: readonly (readonly [path: string, file: CaseFile, asks: string | un
   ['seal.putty.resists.statedBy', leak, 'seal.putty.resists'],
   ['laminate.isolatingLayer', carbon, 'laminate.isolatingLayer'],
   ['service.contents', loss, 'service.contents'],
+  ['service.hazardsStatedBy', withPaths(quietLoss, { 'service.contents': 'stream 4' }), 'service.hazards'],
 ];
 
 describe.each(texts)('%s', (path, file, asks) => {
@@ -180,19 +181,23 @@ describe('contents', () => {
 
   it.each([
     ...['compressed air', 'instrument air', 'Air', 'hydrocarbon vapour', 'biogas', 'oxygen', 'natural gas', 'nitrogen'],
-    ...['multiphase well fluid', 'two-phase flow'],
+    ...['multiphase well fluid', 'two-phase liquid flow'],
   ])('called "%s" ask for the phase where it is stated to be liquid', (contents) => {
     const listed = { 'service.hazards': ['flammable', 'toxic', 'corrosive', 'asphyxiant', 'hot'] };
     expect(asksFor(called(contents, listed), 'service.phase')).toBe(true);
     expect(asksFor(called(contents, { ...listed, 'service.phase': 'two-phase' }), 'service.phase')).toBe(false);
   });
 
-  it.each(['gas oil', 'liquid nitrogen', 'liquefied natural gas', 'deoxygenated water', 'gas condensate'])(
-    'called "%s" are liquid',
-    (contents) => {
-      expect(asksFor(called(contents), 'service.phase')).toBe(false);
-    },
-  );
+  it.each([
+    'gas oil',
+    'liquid nitrogen',
+    'liquefied natural gas',
+    'deoxygenated water',
+    'gas condensate',
+    'steam condensate',
+  ])('called "%s" are liquid', (contents) => {
+    expect(asksFor(called(contents), 'service.phase')).toBe(false);
+  });
 
   it.each(['firewater', 'fire water', 'Fire-water ring', 'deluge water', 'sprinkler water'])(
     'called "%s" are safety-critical, or called something else',

@@ -6,7 +6,7 @@ import { spelt } from './hazards.js';
 export function askWhatIsCalledOtherwise(work: Workbook): void {
   const { contents, phase, safetyCritical } = work.case.service;
   const name = spelt(contents);
-  if (phase === 'liquid' && GAS_WORDS.test(name) && !LIQUEFIED_WORDS.test(name)) {
+  if (phase === 'liquid' && GAS_WORDS.test(name.replaceAll(LIQUEFIED_WORDS, ''))) {
     need(
       work,
       'service.phase',

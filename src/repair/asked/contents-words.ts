@@ -53,10 +53,11 @@ export const SAFETY_WORDS =
 
 /** Gas, or what gives off gas as it is. */
 export const GAS_WORDS =
-  /\b(?:air|vapou?rs?|biogas|syngas|steam|multi-?phase|(?:two|2)-?phase|methane|nitrogen|argon|helium|carbon dioxide|carbon monoxide)\b|\bgas(?:es)?\b(?![ -](?:oil|condensate|free))|(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\bhydrogen\b(?! (?:peroxide|fluoride|chloride|sul))/iu;
+  /\b(?:air(?![ -](?:condition|cool|free|handling))|vapou?rs?|biogas|syngas|steam|multi-?phase|(?:two|2)-?phase|methane|nitrogen|argon|helium|carbon dioxide|carbon monoxide)\b|\bgas(?:es)?\b(?![ -](?:oil|condensate|free))|(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\bhydrogen\b(?! (?:peroxide|fluoride|chloride|sul))/iu;
 
 /** A gas that was made liquid, and what runs back from steam. */
-export const LIQUEFIED_WORDS = /\bliqu(?:id|efied|ified) \w|\bsteam condensate\b|\bcondensate of steam\b/iu;
+export const LIQUEFIED_WORDS =
+  /\bliqu(?:id|efied|ified) (?:(?:natural|petroleum) gas|nitrogen|oxygen|argon|helium|hydrogen|methane|carbon dioxide)\b|\bsteam condensate\b|\bcondensate of steam\b/giu;
 
 /** Water and air as plants have them, with nothing else named. All other contents are asked for: no list of hazards is complete. */
 export const PLAINLY_HARMLESS = new RegExp(
