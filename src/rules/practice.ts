@@ -2,6 +2,7 @@ import type { SourceTag } from '../formula/index.js';
 import type {
   Angle,
   ArealWeight,
+  Density,
   Force,
   GaugePressure,
   Kind,
@@ -294,6 +295,27 @@ export const practice = {
     value: 3600 as Time,
     tag: 'chosen',
     because: 'with the hourly temperature of the steel, so that one walk serves both',
+  },
+  mostOnPutty: {
+    name: 'most that putty holds alone, without its band',
+    kind: 'force',
+    value: 150 as Force,
+    tag: 'chosen',
+    because: 'what two hands hold back while somebody fetches the band; by a static head only, since a pump may start',
+  },
+  lightestPly: {
+    name: 'least density of a ply',
+    kind: 'density',
+    value: 1000 as Density,
+    tag: 'chosen',
+    because: 'lighter than resin without fibre',
+  },
+  heaviestPly: {
+    name: 'greatest density of a ply',
+    kind: 'density',
+    value: 2600 as Density,
+    tag: 'chosen',
+    because: 'heavier than glass without resin',
   },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',

@@ -73,9 +73,9 @@ describe('a pull along the pipe', () => {
     expect(verdict(leak, { ...wide, ...pulled('900 kN') })).not.toBe('designed');
   });
 
-  it('goes past the hole by the sound wall beside it: a push earns nothing', () => {
+  it('goes past the hole by the sound wall beside it, and a push as hard as a pull', () => {
     const wide = { 'defect.circumferentialWidth': '200 mm' };
-    expect(limitAt({ ...wide, ...pulled('-500 kN') })).toBe(limitAt({ ...wide, ...pulled('none') }));
+    expect(limitAt({ ...wide, ...pulled('-400 kN') })).toBe(limitAt({ ...wide, ...pulled('400 kN') }));
   });
 
   it('is no load that the sound pipe cannot bear: 1,100 kN on a 6 in pipe, pull or push', () => {

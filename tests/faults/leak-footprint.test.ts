@@ -108,7 +108,11 @@ describe('the laminate over a sealed leak', () => {
 
 describe('the length of steel that has to be bare', () => {
   /** A pad of 4 + 2 x 60 = 124 mm over a defect of 64 mm at the end of life. */
-  const widePad = withPaths(leak, { 'seal.pad.margin': '60 mm' });
+  const widePad = withPaths(leak, {
+    'seal.pad.margin': '60 mm',
+    'seal.sheet.across': '124 mm',
+    'seal.bands': 'left',
+  });
 
   it('is asked for, with a pad of 124 mm that the pipe has room for', () => {
     expect([leak, widePad].map(verdictOf)).toEqual(['designed', 'designed']);

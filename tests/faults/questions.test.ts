@@ -75,12 +75,13 @@ describe('a live leak that is sealed by hand', () => {
     'seal.fastener.threadDiameter': '24 mm',
     'seal.fastener.permittedTension': '200 kN',
     'seal.band.strength': '900 MPa',
-    'seal.band.width': '100 mm',
-    'seal.band.thickness': '3 mm',
-    'seal.band.count': 4,
+    'seal.band.width': '54 mm',
+    'seal.band.thickness': '6 mm',
+    'seal.band.count': 1,
     'seal.band.holdingFactor': 1.2,
     'seal.sheet.thickness': '6 mm',
     'seal.pipeFactor': 1.2,
+    'seal.bands': 'left',
   });
   const sealed = (pressure: string, hole: string, changes: Paths = {}) =>
     withPaths(strong, {

@@ -16,7 +16,7 @@ const slips: readonly (readonly [what: string, field: string, changes: Paths])[]
     'pipe.outsideDiameter',
     { 'pipe.outsideDiameter': '84.1 mm', 'defect.circumferentialWidth': '40 mm' },
   ],
-  ['kilogram for gram of fabric', 'resin.fabricWeight', { 'resin.fabricWeight': '800 kg/m2', crew: undefined }],
+  ['kilogram for gram of resin', 'resin.kitMass', { 'resin.kitMass': '2000 kg' }],
   ['a strain of 0.1953 that was per cent', 'laminate.strainToFailure', { 'laminate.strainToFailure': '0.1953' }],
   [
     'psi for ksi',

@@ -286,6 +286,7 @@ export const directions: Readonly<Record<string, string>> = {
   'resin/mixing-ratio-error': 'massA- massB+ partsA+ partsB-',
   'resin/mixed-mass': '',
   'resin/placing-time': 'batches+ mass+ placingRate- mixingTime+',
+  'resin/ply-density': 'arealWeight+ fibreMassFraction- plyThickness-',
   'resin/ply-thickness': 'arealWeight+ fibreMassFraction- fibreDensity- resinDensity- voidFraction+',
   'resin/pour-depth': 'thicknessOverDefect+ depth+',
   'resin/prepreg-thickness': 'totalArealWeight+ fibreMassFraction- fibreDensity- resinDensity-',

@@ -89,8 +89,13 @@ describe('a leak under pressure', () => {
 
   it('asks for a factor where none is stated', () => {
     const { assessment: _, ...bare } = leak(120, 5, 0.1);
-    expect(designRepair(bare).verdict).toBe('needs input');
-    expect(missingOf(bare)).toContain('assessment.designFactor');
+    // By a static head: bands that come off under more are another reason.
+    const left: RepairCase = {
+      ...bare,
+      line: { state: 'static head', pressure: gauge.bar(0.2), writtenProcedure: 'WP-1' },
+    };
+    expect(designRepair(left).verdict).toBe('needs input');
+    expect(missingOf(left)).toContain('assessment.designFactor');
   });
 });
 

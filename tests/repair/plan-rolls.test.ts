@@ -1,7 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { potLife, workingTime } from '../../src/cure/index.js';
-import { gauge, type Length, length, mass, ratio, speed, temperature, time } from '../../src/quantity/index.js';
+import {
+  type ArealWeight,
+  gauge,
+  type Length,
+  length,
+  mass,
+  ratio,
+  speed,
+  temperature,
+  time,
+} from '../../src/quantity/index.js';
 import { designRepair, planWork, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { usableMass } from '../../src/resin/index.js';
 import { partWall } from './example-case.js';
@@ -61,11 +71,15 @@ describe('the rolls of a tape wrap', () => {
   });
 
   it('all end together where the end bands make the taper, and step inwards where the taper is longer', () => {
-    const thick = rollsOf({ ...planned, laminate: { ...planned.laminate, plyThickness: (0.0008 * 2.5) as Length } });
-    const design = designRepair({
+    const { resin, laminate } = planned;
+    if (resin === 'none') throw new Error('no resin');
+    const heavy = {
       ...planned,
-      laminate: { ...planned.laminate, plyThickness: (0.0008 * 2.5) as Length },
-    });
+      laminate: { ...laminate, plyThickness: (laminate.plyThickness * 2.5) as Length },
+      resin: { ...resin, fabricWeight: (resin.fabricWeight * 2.5) as ArealWeight },
+    };
+    const thick = rollsOf(heavy);
+    const design = designRepair(heavy);
     const { totalLength, taper } = design.extent as NonNullable<RepairDesign['extent']>;
     const { fullCountLength, passes } = tapeOf(design);
     const free = Math.max(0, (fullCountLength - (totalLength - 2 * taper)) / 2);

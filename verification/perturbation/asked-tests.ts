@@ -5,8 +5,11 @@ import { filesIn } from '../in-process/files.js';
 const derivations = [
   ...filesIn('verification/derivations', '.test.ts'),
   ...filesIn('verification/datasets', '.test.ts'),
+  ...filesIn('verification/rules', '.test.ts'),
+  ...filesIn('verification/limits', '.test.ts'),
   'verification/oracles/psychrometrics.test.ts',
   'tests/quantity/units.test.ts',
+  'tests/quantity/clock.test.ts',
 ];
 
 /** The rooms that hold formulas, and the whole job; the sheet, the JSON door and the command line only pass values on. */

@@ -41,6 +41,8 @@ function catcherOf({ record }: CaseResult): Catcher {
 
 function catcherOfTest(file: string): Catcher {
   if (file.startsWith('verification/datasets/')) return 'dataset';
+  // Lists of what was recalled or chosen, kept by hand.
+  if (/^verification\/(?:rules|limits)\//u.test(file)) return 'recalled or practice';
   // Output of another program, which runs along.
   if (file === 'verification/oracles/psychrometrics.test.ts') return 'outside print';
   // Units are composed from the definitions of others, which is a derivation.

@@ -3,6 +3,7 @@ import { formulas } from '../../src/registry/index.js';
 import { allConstants } from './bundle.js';
 import { type Constant, constantsOf, returnsOf } from './constants.js';
 import { caughtBy, type PerturbationList } from './list.js';
+import { noWonders } from './no-wonder.js';
 import { constantAt, constantHashes, readSummary, summaryOf } from './summary.js';
 
 /** The committed summary is of the constants that the code has, and the search for constants finds them. */
@@ -35,6 +36,21 @@ describe('the summary of the perturbation', () => {
       sort === 'limit' ? 0 : (counts.at(-1) ?? 0),
     );
     expect(summary.unnoticed).toHaveLength(unseen.reduce((sum, count) => sum + count, 0));
+  });
+
+  it('lists nothing unnoticed but what has its reason', () => {
+    const known = noWonders.map(({ of, constant, sort }) => `${of} ${constant} ${sort}`);
+    expect(
+      summary.unnoticed
+        .map(({ of, constant, sort }) => `${of} ${constant} ${sort}`)
+        .filter((each) => !known.includes(each)),
+    ).toEqual([]);
+  });
+
+  it('gives a reason for nothing that is gone', () => {
+    const here = new Set(constants.map(({ of, text, sort }) => `${of} ${text} ${sort}`));
+    expect(noWonders.filter(({ of, constant, sort }) => !here.has(`${of} ${constant} ${sort}`))).toEqual([]);
+    for (const { because } of noWonders) expect(because.length).toBeGreaterThan(20);
   });
 
   it('finds what goes unnoticed where it stands today', () => {

@@ -88,7 +88,7 @@ export class Perturber {
     const touched = this.checks.filter(({ constants }) => constants.has(index));
     if (constant === undefined || !this.atLoad.has(index)) return touched;
     if (constant.sort === 'unit')
-      return this.checks.filter(({ file }) => file === undefined || file === 'tests/quantity/units.test.ts');
+      return this.checks.filter(({ file }) => file === undefined || file.startsWith('tests/quantity/'));
     if (constant.sort === 'rule') {
       const importers = new Set(['rules', 'repair'].flatMap((room) => [...this.built.testsOf(`src/${room}`)]));
       return this.checks.filter(({ file }) => file !== undefined && importers.has(file));

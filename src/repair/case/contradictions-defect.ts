@@ -29,6 +29,10 @@ export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
     note({ path: READING, must });
   }
   const path = 'defect.growth.depth';
+  const { previousWall } = growth.depth;
+  if (previousWall > t) atMost(note, `${path}.previousWall`, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
+  if (left <= t && previousWall < left)
+    atLeast(note, `${path}.previousWall`, ['the wall left today, since none grows back', 'length', left, READING]);
   const sinceNew = ['the time since the wall was that of the new pipe', 'time', service, `${path}.service`] as const;
   if (sincePrevious > service) atMost(note, `${path}.sincePrevious`, sinceNew);
 }

@@ -1,6 +1,7 @@
 import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
 import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
@@ -16,6 +17,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inFluid(repairCase, note);
   inTexts(repairCase, note);
   inLaminate(laminate, note);
+  inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
   if (filler !== 'none') {
     const { thickness, thicknessOverDefect, cure } = filler;
@@ -114,6 +116,19 @@ function inLaminate({ poissonRatio, hoopModulus, axialModulus, cure }: LaminateS
     note({ path: 'laminate.poissonRatio', must });
   }
   inCure(cure, 'laminate.cure', note);
+}
+
+/** Fabric, share of fibre and thickness of a ply are of one laminate: a thin fabric in a thick ply would be missed in every ply. */
+function inPly({ resin, laminate: { plyThickness } }: RepairCase, note: Note): void {
+  if (resin === 'none') return;
+  const { fabricWeight: arealWeight, fibreMassFraction } = resin;
+  const density = plyDensity({ arealWeight, fibreMassFraction, plyThickness });
+  const path = 'laminate.plyThickness';
+  const limit = 'resin.fabricWeight';
+  if (density < practice.lightestPly.value)
+    note({ path, must: line('be less: so little fabric in its share of fibre makes no ply of this thickness'), limit });
+  if (density > practice.heaviestPly.value)
+    note({ path, must: line('be more: so much fabric in its share of fibre does not lie in this thickness'), limit });
 }
 
 function inWrap({ form, width }: RepairCase['wrap'], note: Note): void {

@@ -33,9 +33,9 @@ export function assessPipe(work: Workbook): AsFound | Open {
   checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
 
   heading(work.recorder, 'Pipe at the end of the life of the repair');
-  const growth = growthOf(work);
-  if (growth === undefined) return open;
   const wallToday = leastWallToday(work);
+  const growth = growthOf(work, wallToday);
+  if (growth === undefined) return open;
   const wall = wallThen(work, growth, wallToday);
   const found: Draft = {
     outsideDiameter,

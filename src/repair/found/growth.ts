@@ -13,9 +13,10 @@ export interface GrowthRates {
 const NO_GROWTH: GrowthRates = { depth: 0 as CorrosionRate, length: 0 as CorrosionRate };
 
 /** Loss from outside stops under a sealed repair; loss from inside goes on, so its rate cannot be left out. */
-export function growthOf(work: Workbook): GrowthRates | undefined {
+export function growthOf(work: Workbook, wallToday: Length): GrowthRates | undefined {
   const { defect, pipe } = work.case;
-  if (defect.growth !== 'none') return ratesOf(work, defect.growth, pipe.wallThickness, defect.remainingWall);
+  if (defect.growth !== 'none')
+    return ratesOf(work, defect.growth, pipe.wallThickness, wallToday > 0 ? wallToday : defect.remainingWall);
   if (defect.cause === 'external corrosion' || defect.cause === 'mechanical damage') {
     decide(
       work.recorder,

@@ -1,11 +1,12 @@
 import { step } from '../../formula/index.js';
+import { equivalentAxialForce } from '../../laminate/index.js';
 import {
   axialLossPressure,
   flowStressMultiple,
   throughWallArcStress,
   throughWallSlotPressure,
 } from '../../pipe/index.js';
-import type { GaugePressure } from '../../quantity/index.js';
+import type { Force, GaugePressure, Moment } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
@@ -36,7 +37,7 @@ export function limitAtHole(
   return { highestPressure: round, limitedBy };
 }
 
-/** The end load and the stated pull go past the hole through the sound wall beside the defect. */
+/** The end load and the stated force, a push as a pull, go past the hole through the sound wall beside the defect. */
 function alongThePipe(
   { recorder, case: repairCase }: Workbook,
   pipe: Pick<Parameters<typeof throughWallArcStress>[0], 'outsideDiameter' | 'flowStress'> & {
@@ -50,6 +51,19 @@ function alongThePipe(
     safetyFactor,
     outsideDiameter,
     wallThickness: repairCase.pipe.wallThickness,
-    axialForce: externalForceOf(repairCase),
+    axialForce: step(
+      recorder,
+      'laminate/equivalent-axial-force',
+      equivalentAxialForce,
+      {
+        pressure: 0 as GaugePressure,
+        outsideDiameter,
+        axialForce: externalForceOf(repairCase),
+        shearForce: 0 as Force,
+        bendingMoment: 0 as Moment,
+        torque: 0 as Moment,
+      },
+      'stated force past the hole, a push as a pull',
+    ),
   });
 }

@@ -1,13 +1,14 @@
 import { decide, heading, step } from '../../formula/index.js';
 import { unbondedDiameter } from '../../laminate/index.js';
 import { halfCircumference } from '../../pipe/index.js';
-import type { Length } from '../../quantity/index.js';
+import { exactly, type Length, line } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import { bandedLength } from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
 import type { AsFound, Footprint } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
-import { need, type Workbook, warn } from '../job/workbook.js';
+import { need, type Workbook, warnCrew } from '../job/workbook.js';
 
 /**
  * What the laminate over a leak is bonded to nothing on: the hole, or the seal that lies on it. The cavity under it is at the
@@ -26,10 +27,11 @@ function footprintOfSeal(
   work: Workbook,
   { outsideDiameter }: AsFound,
   holeDiameter: Length,
-  { padDiameter }: SealDesign,
+  seal: SealDesign,
   asked: Seal,
 ): Footprint | undefined {
   const { recorder } = work;
+  const { padDiameter } = seal;
   const sheetSize = asked.sheet.across ?? needExtent(work, 'seal.sheet.across', 'sheet');
   const collar = asked.collar ?? needExtent(work, 'seal.collar', 'collar');
   const { bands, band } = asked;
@@ -53,7 +55,7 @@ function footprintOfSeal(
     const length = Math.max(diameter, underBands) as Length;
     return { under: 'seal', diameter, length, bonded: 'nowhere round the pipe' };
   }
-  warnOfPuttyAlone(work);
+  checkPuttyAlone(work, seal);
   if (Math.max(padDiameter, sheetSize, collarSize) > half) {
     decide(recorder, 'bonded nowhere round the pipe', 'what lies on the leak reaches round more than half the pipe');
     return { under: 'seal', diameter, length: diameter, bonded: 'nowhere round the pipe' };
@@ -61,13 +63,27 @@ function footprintOfSeal(
   return { under: 'seal', diameter, length: diameter, bonded: 'beside it' };
 }
 
-/** Nothing is designed that holds a pad without its band. */
-function warnOfPuttyAlone(work: Workbook): void {
-  if (pressureAtWork(work.case.line) === 0) return;
-  warn(
-    work,
-    'The bands come off while the line is under pressure: from then until the wrap has cured the putty alone holds the leak, and nothing is designed for that. Leave the bands, or empty the line first.',
-  );
+/** Nothing is designed that holds a pad without its band: what two hands hold back, under a static head, and the crew knows. */
+function checkPuttyAlone(work: Workbook, { forceOnPad }: SealDesign): void {
+  const { line: atWork } = work.case;
+  if (pressureAtWork(atWork) === 0) return;
+  const { mostOnPutty } = practice;
+  if (atWork.state === 'static head' && forceOnPad <= mostOnPutty.value) {
+    warnCrew(
+      work,
+      'putty',
+      line(
+        'From the hour that the bands come off until the wrap has cured the putty alone holds the leak, against {0}: nothing is designed for that. Better leave them, or empty the line first.',
+        exactly('force on the pad', 'force', forceOnPad),
+      ),
+    );
+    return;
+  }
+  work.reasons.push({
+    text: 'the bands come off while the line pushes on the pad, and putty alone holds no leak under pressure: leave the bands, or empty the line',
+    found: exactly('force on the pad', 'force', forceOnPad),
+    limit: exactly(mostOnPutty.name, mostOnPutty.kind, mostOnPutty.value),
+  });
 }
 
 function needExtent(work: Workbook, field: string, what: string): undefined {

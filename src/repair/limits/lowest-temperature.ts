@@ -2,10 +2,11 @@ import { exactly, roundedUp, type Temperature } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { coldestSteel } from '../mix-and-cure/steel-temperatures.js';
 
 /** A cold resin turns brittle and shrinks off the steel: below its qualification nobody has a word about it. */
 export function checkLowestTemperature(work: Workbook): void {
-  const coldest = coldestOf(work.case);
+  const coldest = Math.min(coldestOf(work.case), coldestSteel(work.case.site)) as Temperature;
   const { lowestTemperature } = work.case.laminate;
   if (lowestTemperature === undefined) {
     if (coldest >= practice.coldestUnasked.value) return;

@@ -30,9 +30,10 @@ export function coldestWhileCuring(site: Site): Temperature {
 }
 
 /** The coldest that the steel is read or foreseen to be. */
-export function coldestSteel(site: Site): Temperature {
-  let coldest: number = site.pipeTemperature;
-  for (const { temperature } of steelOverTime(site) ?? []) coldest = Math.min(coldest, temperature);
+export function coldestSteel({ pipeTemperature, history = [], forecast = [] }: Site): Temperature {
+  let coldest: number = pipeTemperature;
+  for (const { temperature } of history) coldest = Math.min(coldest, temperature);
+  for (const hours of forecast) coldest = Math.min(coldest, hours.pipeTemperature);
   return coldest as Temperature;
 }
 

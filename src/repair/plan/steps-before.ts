@@ -1,6 +1,7 @@
 import { circumference } from '../../pipe/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { wrapEnds } from '../../wrap/index.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import type { StepWords } from './step-words.js';
@@ -88,6 +89,18 @@ function bring({ case: repairCase }: PlanFacts): StepWords {
   };
 }
 
+/** The overlap is counted from the ends of the defect: what covers the hole may not reach beyond them. */
+function placeOfHole({ laminate: { footprint }, extent }: PlanFacts): Line[] {
+  if (footprint === undefined) return [];
+  const { beyondDefect } = wrapEnds({ laidLength: extent.defectLength, defectLength: footprint.length });
+  return [
+    line(
+      `Hole from the middle of the defect, along the pipe: ${BLANK}; {0} or less.`,
+      roundedDown('hole off the middle', 'length', beyondDefect),
+    ),
+  ];
+}
+
 /** What must be known before anybody scrapes, blasts or opens anything. */
 function beforeCleaning({ found: { throughWall }, case: { defect, service } }: PlanFacts): Line[] {
   const lines = [line(`Old coating not sampled for lead and asbestos, or either found. Result: ${BLANK}.`)];
@@ -122,6 +135,7 @@ function survey(facts: PlanFacts): StepWords {
   ];
   if (defect.holeDiameter !== undefined)
     goes.push(line('Hole no wider than {0}.', roundedDown('hole', 'length', defect.holeDiameter)));
+  goes.push(...placeOfHole(facts));
   return {
     id: 'survey',
     title: 'Measure the pipe again',

@@ -57,7 +57,7 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
     {
       name: 'backing sheet',
       order: exactly('pieces', 'count', 1),
-      note: line('{0} thick, wider than the pad', exactly('sheet', 'length', asked.sheet.thickness)),
+      note: line('{0} thick, as large as the pad or larger', exactly('sheet', 'length', asked.sheet.thickness)),
     },
   ];
 }

@@ -1,4 +1,5 @@
 import { step } from '../../formula/index.js';
+import { reaches } from '../../numeric/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import {
@@ -46,9 +47,16 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
     const least = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
     warnCrew(work, 'seal', line('The pipe is smaller than banded seals are used on ({0}).', least));
   }
+  const { across } = seal.sheet;
+  if (across !== undefined && !reaches(across, pad.diameter))
+    work.reasons.push({
+      text: 'the sheet is smaller than the pad, and the putty would squeeze out beside it: take a larger sheet',
+      found: exactly('sheet across', 'length', across),
+      limit: roundedUp('pad', 'length', pad.diameter),
+    });
   const { count: bands, width: bandWidth } = seal.band;
-  const across = { bands, bandWidth, padDiameter: pad.diameter };
-  if (bandsOverPadLiesBeside(across))
+  const overPad = { bands, bandWidth, padDiameter: pad.diameter };
+  if (bandsOverPadLiesBeside(overPad))
     warnCrew(
       work,
       'seal',
@@ -62,7 +70,7 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
     padGovernedBy: pad.governing,
     halfAngle: step(recorder, 'seal/pad-half-angle', padHalfAngle, half),
     holeArea: step(recorder, 'seal/circle-area', circleArea, { diameter: holeDiameter }, 'hole'),
-    bands: step(recorder, 'seal/bands-over-pad', bandsOverPad, across),
+    bands: step(recorder, 'seal/bands-over-pad', bandsOverPad, overPad),
     padArea: step(recorder, 'seal/circle-area', circleArea, { diameter: pad.diameter }, 'pad'),
   };
 }

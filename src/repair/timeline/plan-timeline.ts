@@ -4,7 +4,7 @@ import {
   type TemperatureStep,
 } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
-import type { Time } from '../../quantity/index.js';
+import { line, roundedUp, type Temperature, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
@@ -38,6 +38,7 @@ export function planTimeline(
   const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
   const history = steelOverTime(work.case.site);
   const hours = timeline({ steps, laws: cures, history }, {}, work.recorder);
+  warnOfHeating(work);
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
@@ -48,6 +49,26 @@ export function planTimeline(
     }
   }
   return complete ? hours : open;
+}
+
+/** Steel that is foreseen warmer than the forecast has it is heated steel: without the heating there is no such cure. */
+function warnOfHeating(work: Workbook): void {
+  const { history, forecast } = work.case.site;
+  if (history === undefined || forecast === undefined) return;
+  const coldest = coldestOf(history.map(({ temperature }) => temperature));
+  if (coldest <= coldestOf(forecast.map(({ pipeTemperature }) => pipeTemperature))) return;
+  warnCrew(
+    work,
+    'cure',
+    line(
+      'The hours of this cure rest on steel that is heated above its forecast: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.',
+      roundedUp('coldest heated steel', 'temperature', coldest),
+    ),
+  );
+}
+
+function coldestOf(steel: readonly Temperature[]): Temperature {
+  return Math.min(...steel) as Temperature;
 }
 
 function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {

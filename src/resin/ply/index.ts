@@ -4,6 +4,7 @@ export * from './fibre-mass-fraction.js';
 export * from './fibre-volume-fraction.js';
 export * from './laminate-resin.js';
 export * from './measured-fibre-fraction.js';
+export * from './ply-density.js';
 export * from './ply-thickness.js';
 export * from './prepreg-thickness.js';
 export * from './resin-for-fibre.js';

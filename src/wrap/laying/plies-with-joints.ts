@@ -1,4 +1,4 @@
-import { atMost, below, formula, nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
+import { below, formula, nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 import { bestOffsets } from './joint-offsets.js';
 
@@ -24,22 +24,22 @@ export interface PliesWithJointsInput {
  *
  * $$n_a = n - \max_x \; \#\{\text{layers with a joint from } x - l_j \text{ to } x + l_j\}$$
  *
- * @param input.leastPlies    n_0, plies that are laid in any case, whole, 1 to 1000
- * @param input.carryingPlies n_r, plies that have to carry along the pipe, whole, >= 0, at most 1000
+ * @param input.leastPlies    n_0, plies that are laid in any case, whole, >= 1
+ * @param input.carryingPlies n_r, plies that have to carry along the pipe, whole, >= 0
  * @param input.sheetWidth    w, width of the sheet [m], > 0
  * @param input.sideLap       s, overlap of neighbouring bands of one layer [m], >= 0 and < w
  * @param input.reach         l_j, reach of a joint to either side [m], > 0
  * @returns plies, those that carry along the pipe at the worst place, those that are lost there, and the places of the joints
- * @throws CalculationError `invalid-input`; `no-solution` where no number of plies up to 1000 leaves enough
+ * @throws CalculationError `invalid-input`; `no-solution` where no number of plies up to 1000 leaves enough, or more are asked
  * @remarks Own form. The joints of the layers lie on evenly spaced places over the pitch w - s of the bands, as many of them, up
  *   to 12, as lose least. A joint earns nothing for its lap. The count is that of an endless row of bands, which no shorter row exceeds.
  */
 export function pliesWithJoints(input: PliesWithJointsInput): PliesWithJoints {
   const { leastPlies: n0, carryingPlies: nr, sheetWidth: w, sideLap: s, reach } = input;
   wholeNumber(n0, 1, 'leastPlies');
-  atMost(n0, 1000, 'the most that a wrap is planned for', 'leastPlies', '');
+  planned(n0, 'leastPlies');
   wholeNumber(nr, 0, 'carryingPlies');
-  atMost(nr, 1000, 'the most that a wrap is planned for', 'carryingPlies', '');
+  planned(nr, 'carryingPlies');
   positive(w, 'sheetWidth', 'm');
   nonNegative(s, 'sideLap', 'm');
   below(s, w, 'the sheet width', 'sideLap', 'm');
@@ -59,6 +59,19 @@ export function pliesWithJoints(input: PliesWithJointsInput): PliesWithJoints {
     constraint:
       'must be more than {limit}, the lap and twice the reach of a joint, by so much that enough plies carry along the pipe; take a wider sheet',
     limit: s + 2 * reach,
+  });
+}
+
+/** So many plies come of a criterion that hardly any thickness meets: no repair, and no fault of whoever asks. */
+function planned(plies: number, parameter: string): void {
+  if (plies <= 1000) return;
+  refuse({
+    code: 'no-solution',
+    parameter,
+    value: plies,
+    unit: '',
+    constraint: 'must be at most {limit}, the most that a wrap is planned for',
+    limit: 1000,
   });
 }
 

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { openExceptions } from './open.js';
+import { outputsApart } from './outputs.js';
+import { readLawsSummary, Tally } from './summary.js';
+import { outcomeOf } from './tally.js';
+import { worsenings } from './worse.js';
+
+/** Laws of whole designs over 2,000 drawn cases, shared among the ways in which a case gets worse. */
+
+const CASES = 2000;
+const each = Math.ceil(CASES / worsenings.length);
+const tally = new Tally();
+
+describe('a whole design', () => {
+  it.each(worsenings.map((law, index) => [law.name, law, index] as const))(
+    'is never better for %s, and holds what it claims',
+    (_, law, index) => {
+      let bothDesigned = 0;
+      for (let draw = index * each; draw < (index + 1) * each; draw++) {
+        const outcome = outcomeOf(draw, [law]);
+        tally.add(outcome);
+        const broken = outcome.violations.filter(({ open }) => open === undefined);
+        expect(broken).toEqual([]);
+        const [after] = outcome.worsened;
+        if (outcome.design?.verdict === 'designed' && after?.after?.verdict === 'designed') bothDesigned += 1;
+        if (draw % 8 === 0 && outcome.design?.verdict === 'designed') {
+          expect(outputsApart(outcome.design), `draw ${draw}`).toBeUndefined();
+        }
+      }
+      // A law that meets no pair of designs says nothing. What this version does not cover is never designed.
+      const notCovered = /bending|torsion|shear$|external pressure/u.test(law.name);
+      if (!notCovered) expect(bothDesigned).toBeGreaterThan(10);
+    },
+  );
+
+  it('is drawn often enough of every kind', () => {
+    const { designed, verdicts, cases } = tally.summary();
+    expect(cases).toBe(each * worsenings.length);
+    expect((verdicts['designed'] ?? 0) / cases).toBeGreaterThan(0.5);
+    for (const [group, counts] of Object.entries(designed))
+      for (const [name, count] of Object.entries(counts)) expect(count, `${group} ${name}`).toBeGreaterThan(20);
+    expect(Object.keys(designed['method'] ?? {})).toHaveLength(4);
+  });
+});
+
+describe('the long run of the laws', () => {
+  const summary = readLawsSummary();
+
+  it('broke none that is not named, and made a hundred designs of each kind', () => {
+    expect(summary?.violations).toBe(0);
+    expect(summary?.cases).toBe(100_000);
+    for (const group of ['defect stated', 'designed as', 'method', 'form', 'basis'])
+      for (const [name, count] of Object.entries(summary?.designed[group] ?? {}))
+        expect(count, `${group} ${name}`).toBeGreaterThanOrEqual(100);
+    expect(Object.keys(summary?.laws ?? {}).toSorted()).toEqual(worsenings.map(({ name }) => name).toSorted());
+  });
+
+  it('met each exception that is named, and no other', () => {
+    const met = Object.values(summary?.open ?? {}).map(({ because }) => because);
+    expect([...new Set(met)].toSorted()).toEqual(openExceptions.map(({ open }) => open).toSorted());
+  });
+});

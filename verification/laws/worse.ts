@@ -1,0 +1,186 @@
+import type { CureSheet, RepairCase } from '../../src/repair/index.js';
+
+/** One way in which a case gets worse, by a factor above 1 where it has a size; nothing where the case has no such thing. */
+export interface Worsening {
+  readonly name: string;
+  readonly of: (repairCase: RepairCase, factor: number) => RepairCase | undefined;
+}
+
+type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate';
+
+function change<S extends Section>(base: RepairCase, section: S, fields: Partial<RepairCase[S]>): RepairCase {
+  return { ...base, [section]: { ...base[section], ...fields } };
+}
+const times = <T extends number>(value: T, factor: number): T => (value * factor) as T;
+const less = <T extends number>(value: T, factor: number): T => (value / factor) as T;
+
+/** A load that is there grows away from 0; one that is not begins. */
+function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', first: number): Worsening['of'] {
+  return (base, factor) => {
+    const value = base.loads[key];
+    const more = value === 'none' ? first * (factor - 1) : value * factor;
+    return change(base, 'loads', { [key]: more } as Partial<RepairCase['loads']>);
+  };
+}
+
+function quicker(cure: CureSheet, factor: number): CureSheet {
+  if (cure.mechanism === 'two-part reaction') return { ...cure, workingTime: less(cure.workingTime, factor) };
+  return { ...cure, rows: cure.rows.map((row) => ({ ...row, workingTime: less(row.workingTime, factor) })) };
+}
+
+export const worsenings: readonly Worsening[] = [
+  {
+    name: 'more pressure',
+    of: (base, factor) => change(base, 'service', { designPressure: times(base.service.designPressure, factor) }),
+  },
+  { name: 'more axial force', of: load('axialForce', 50e3) },
+  { name: 'more bending', of: load('bendingMoment', 5e3) },
+  { name: 'more torsion', of: load('torsion', 2e3) },
+  { name: 'more shear', of: load('shearForce', 10e3) },
+  {
+    name: 'more external pressure',
+    of: (base, factor) => {
+      const { externalPressure } = base.loads;
+      const more = externalPressure === 'none' ? 1e5 * (factor - 1) : externalPressure * factor;
+      return change(base, 'loads', { externalPressure: more as never });
+    },
+  },
+  {
+    name: 'more cycles',
+    of: (base, factor) => {
+      const { cycles } = base.loads;
+      if (cycles === 'none') return undefined;
+      return change(base, 'loads', { cycles: { ...cycles, number: Math.round(cycles.number * factor ** 4) } });
+    },
+  },
+  {
+    name: 'a wider span of cycles',
+    of: (base, factor) => {
+      const { cycles } = base.loads;
+      if (cycles === 'none') return undefined;
+      return change(base, 'loads', { cycles: { ...cycles, lowestPressure: less(cycles.lowestPressure, factor) } });
+    },
+  },
+  {
+    name: 'a longer defect',
+    of: (base, factor) => change(base, 'defect', { axialLength: times(base.defect.axialLength, factor) }),
+  },
+  {
+    name: 'a wider defect',
+    of: (base, factor) => {
+      const width = times(base.defect.circumferentialWidth, factor);
+      if (width > Math.PI * (base.pipe.outsideDiameter ?? 0)) return undefined;
+      return change(base, 'defect', { circumferentialWidth: width });
+    },
+  },
+  {
+    name: 'a deeper defect',
+    of: (base, factor) => change(base, 'defect', { remainingWall: less(base.defect.remainingWall, factor) }),
+  },
+  {
+    name: 'a nearer attachment',
+    of: (base, factor) => {
+      const { nearestAttachment } = base.defect;
+      if (nearestAttachment === undefined) return undefined;
+      return change(base, 'defect', { nearestAttachment: less(nearestAttachment, factor ** 2) });
+    },
+  },
+  {
+    name: 'a larger hole',
+    of: (base, factor) => {
+      const { holeDiameter, axialLength, circumferentialWidth } = base.defect;
+      if (holeDiameter === undefined) return undefined;
+      const larger = times(holeDiameter, factor);
+      if (larger > Math.min(axialLength, circumferentialWidth)) return undefined;
+      return change(base, 'defect', { holeDiameter: larger });
+    },
+  },
+  {
+    name: 'faster growth in depth',
+    of: (base, factor) => {
+      const { growth } = base.defect;
+      if (growth === 'none' || typeof growth.depth !== 'number') return undefined;
+      return change(base, 'defect', { growth: { ...growth, depth: times(growth.depth, factor) } });
+    },
+  },
+  {
+    name: 'faster growth in length',
+    of: (base, factor) => {
+      const { growth } = base.defect;
+      if (growth === 'none') return undefined;
+      return change(base, 'defect', { growth: { ...growth, length: times(growth.length, factor) } });
+    },
+  },
+  { name: 'a longer life', of: (base, factor) => change(base, 'repair', { life: times(base.repair.life, factor) }) },
+  {
+    // Never below the temperature of the work: the case is drawn so, and this only rises.
+    name: 'more heat',
+    of: (base, factor) =>
+      change(base, 'service', { designTemperature: (base.service.designTemperature + 40 * (factor - 1)) as never }),
+  },
+  {
+    name: 'a weaker pipe',
+    of: (base, factor) => {
+      const { material } = base.pipe;
+      const { yieldStrength, tensileStrength, allowableStress } = material;
+      return change(base, 'pipe', {
+        material: {
+          ...material,
+          yieldStrength: less(yieldStrength, factor),
+          ...(tensileStrength === undefined ? {} : { tensileStrength: less(tensileStrength, factor) }),
+          ...(allowableStress === undefined ? {} : { allowableStress: less(allowableStress, factor) }),
+        },
+      });
+    },
+  },
+  {
+    name: 'less long-term strength',
+    of: (base, factor) => {
+      const { longTermStrength } = base.laminate;
+      if (longTermStrength === undefined) return undefined;
+      return change(base, 'laminate', {
+        longTermStrength: { ...longTermStrength, strength: less(longTermStrength.strength, factor) },
+      });
+    },
+  },
+  {
+    name: 'a softer laminate',
+    of: (base, factor) =>
+      change(base, 'laminate', {
+        hoopModulus: less(base.laminate.hoopModulus, factor),
+        axialModulus: less(base.laminate.axialModulus, factor),
+      }),
+  },
+  {
+    name: 'a weaker bond under a hole',
+    of: (base, factor) => {
+      const { energyReleaseRate, energyReleaseRateOverSeal: over } = base.laminate;
+      if (energyReleaseRate === undefined) return undefined;
+      return change(base, 'laminate', {
+        energyReleaseRate: less(energyReleaseRate, factor),
+        ...(over === undefined
+          ? {}
+          : { energyReleaseRateOverSeal: { ...over, energyReleaseRate: less(over.energyReleaseRate, factor) } }),
+      });
+    },
+  },
+  {
+    name: 'a weaker bond in shear',
+    of: (base, factor) => {
+      const { lapShearStrength } = base.laminate;
+      if (lapShearStrength === undefined) return undefined;
+      return change(base, 'laminate', { lapShearStrength: less(lapShearStrength, factor) });
+    },
+  },
+  {
+    name: 'less working time of the laminate',
+    of: (base, factor) => change(base, 'laminate', { cure: quicker(base.laminate.cure, factor) }),
+  },
+  {
+    name: 'less working time of the filler',
+    of: (base, factor) =>
+      base.filler === 'none'
+        ? undefined
+        : { ...base, filler: { ...base.filler, cure: quicker(base.filler.cure, factor) } },
+  },
+];

@@ -1,0 +1,47 @@
+/** A constant that no test can notice, as the summary names it, and why. */
+interface NoWonder {
+  readonly of: string;
+  readonly constant: string;
+  readonly sort: string;
+  readonly because: string;
+}
+
+const bracket = 'a bracket or a part of a search: the root is the same';
+const overflow = 'guards against numbers that no float holds: the result is refused a line later';
+const place = 'a place in a list: a part of a place is the same place';
+const joined = 'two forms meet here to the last digits: either is right at the step';
+const unreached = 'never reached: what comes before refuses or decides it';
+
+/** Constants that go unnoticed with a reason. All others have a case, a derivation, a list or a bound. */
+export const noWonders: readonly NoWonder[] = [
+  { of: 'log-ratio', constant: '2', sort: 'limit', because: joined },
+  {
+    of: 'cure/gel-conversion',
+    constant: '1',
+    sort: 'limit',
+    because: 'asked once before, of the functionality less 1',
+  },
+  { of: 'programme', constant: '1e5', sort: 'limit', because: 'ends a march that does not end' },
+  {
+    of: 'daily-swing',
+    constant: '2',
+    sort: 'limit',
+    because: 'a point inside a panel that lies on one side of the minimum',
+  },
+  { of: 'daily-swing', constant: '1', sort: 'limit', because: 'a panel may end anywhere: the sum is the same' },
+  { of: 'cure/equivalent-time-ramp', constant: '1', sort: 'limit', because: 'nothing lies above the whole ramp' },
+  { of: 'cure/cure-wait-over-swing', constant: '86400', sort: 'default', because: bracket },
+  { of: 'api579-shell', constant: '0.9', sort: 'default', because: 'held against 1 only; each formula brings its own' },
+  { of: 'pipe/axial-failure-stress', constant: 'Math.PI', sort: 'default', because: unreached },
+  { of: 'clock', constant: '1e-6', sort: 'unit', because: 'slack for rounding of a sum of seconds' },
+  { of: 'weather-check', constant: '333.15', sort: 'limit', because: unreached },
+  { of: 'weather-gate', constant: '1', sort: 'limit', because: place },
+  { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
+  { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
+  {
+    of: 'wrap/rolls-along-tape',
+    constant: '1',
+    sort: 'coefficient',
+    because: 'a pass of hoop turns alone: there is no way to share',
+  },
+];

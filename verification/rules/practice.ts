@@ -1,0 +1,58 @@
+/** One value of practice as a person typed it in: its name, its value with its unit, its tag, and what the notes say. */
+type PracticeRow = readonly [name: string, value: string, tag: string, note: string];
+
+const none = 'not in the notes: chosen by this project';
+const customary = 'not in the notes: customary, no source';
+
+/** The values that neither a case nor a rule set gives. No script writes this list. */
+export const practiceList: readonly PracticeRow[] = [
+  ['modulusOfSteel', '207 GPa', 'practice', 'E_s 207000 MPa in the numeric cases'],
+  ['poissonRatioOfSteel', '0.3', 'practice', 'nu 0.3 in the comparison with closed ends'],
+  ['expansionOfSteel', '12 /MK', 'practice', customary],
+  ['coldestUnasked', '0 degC', 'chosen', none],
+  ['hottestByHand', '60 degC', 'chosen', none],
+  ['highestPressureByHand', '0.7 MPa', 'chosen', none],
+  ['largestJetByHand', '200 N', 'chosen', none],
+  ['mixingTime', '5 min', 'practice', customary],
+  ['soakingTime', '10 s', 'practice', customary],
+  ['openTime', '4 h', 'practice', 'time between preparation and primer: 4 h, less if rust bloom'],
+  ['fillerOverLeak', '10 mm', 'practice', customary],
+  ['fillerElsewhere', '5 mm', 'practice', customary],
+  ['wrapBeforeDefect', '100 mm', 'practice', customary],
+  ['sideLap', '25 mm', 'secondary', '1 in side lap, of coating felts and tapes'],
+  ['leastJointReach', '25 mm', 'chosen', 'as long as the side lap'],
+  ['leastThroughPlies', '1', 'chosen', none],
+  ['mostRollsLaidOut', '500', 'chosen', none],
+  ['leastSheetWidth', '50 mm', 'chosen', 'twice the side lap'],
+  ['tapeWaste', '10 %', 'secondary', '10 % waste is the figure quoted for tape'],
+  ['mixWaste', '15 %', 'practice', 'waste w 10-25 %'],
+  ['shareOfWorkingTime', '80 %', 'chosen', none],
+  ['leastRadiusUnderWrap', '5 mm', 'recalled', 'corner radius >= 5 mm'],
+  ['ratioTolerance', '5 %', 'practice', 'tolerance 5 % by mass; the value of the maker governs'],
+  ['leastMeanHardness', '90 %', 'chosen', 'mean >= 90 % of the qualified: memory, not confirmed'],
+  ['leastSingleHardness', '80 %', 'chosen', 'no reading under 80 %: our choice'],
+  ['shoreReadings', '5', 'practice', 'at least 5 readings'],
+  ['heatCapacityRatioOfTestGas', '1.4', 'secondary', 'not in the notes: air and nitrogen'],
+  ['dewPointMargin', '3 K', 'practice', 'steel at least 3 K above the dew point: pages citing ISO 8502-4'],
+  ['highestHumidity', '85 %', 'practice', 'RH <= 85 %'],
+  ['highestSalts', '20 mg/m2', 'practice', '20 offshore, 50 ship ballast tanks'],
+  ['leastProfile', '60 um', 'practice', 'Rz >= 60 um'],
+  ['thermometerError', '0.5 K', 'practice', '0.5 K in the band of the dew point'],
+  ['leastSealFactor', '1.25', 'chosen', 'as the damaged pipe'],
+  ['leastSafetyFactor', '1.25', 'chosen', '1.25 is the recalled least of B31G-2009'],
+  ['wallReadingsApart', '0.1 mm', 'chosen', none],
+  ['steepestTape', '15 deg', 'chosen', none],
+  ['pipeSizeTolerance', '1.5 %', 'chosen', none],
+  ['recentPressureAge', '60 day', 'chosen', 'two months'],
+  ['gaugeInterval', '1 h', 'chosen', none],
+  ['mostListed', '30', 'chosen', none],
+];
+
+/** What the trade uses for leak seals. */
+export const sealPracticeList: readonly (readonly [name: string, value: string, note: string])[] = [
+  ['padMultiple', '3', customary],
+  ['padMargin', '25 mm', customary],
+  ['sheetThickness/0', '0.3 mm', customary],
+  ['sheetThickness/1', '0.4 mm', customary],
+  ['leastPipeDiameter', '50 mm', customary],
+];
