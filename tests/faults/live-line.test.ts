@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { asksFor, designOf, refusedFields, verdictOf } from './answers.js';
+import { designRepair } from '../../src/repair/index.js';
+import { asksFor, caseOf, designOf, refusedFields, verdictOf } from './answers.js';
 import { emptyLeak, leak, live, loss, type Paths, quietLoss, withPaths } from './cases.js';
 
 /** Issue 8, part A 1 and 2. */
@@ -31,6 +32,14 @@ describe('a leak with pressure in the line', () => {
       expect(refusedFields(withPaths(leak, { [second]: '0.2 bar' }))).toEqual([second]);
     },
   );
+
+  it.each(['none', 'TBD', 'to follow'])('by the procedure "%s" is no seal to attempt on the sheet either', (named) => {
+    const file = withPaths(leak, { 'service.hazards': ['toxic'], 'line.writtenProcedure': named });
+    const { record = [], verdict } = designRepair(caseOf(file), { record: true });
+    const attempted = record.find((entry) => entry.sort === 'step' && entry.formula === 'seal/attempt');
+    expect(verdict).toBe('not covered');
+    expect(attempted).toMatchObject({ result: { decision: 'refuse', procedureMissing: true } });
+  });
 
   it('is sealed for the pressure under which it is wrapped: not above what the seal may hold', () => {
     const highest = designOf(leak).seal;

@@ -24,12 +24,19 @@ interface Edit {
 }
 
 /** Calls that refuse, ask or warn. */
-const CALLS = new Set(['need', 'warn', 'warnCrew', 'note', 'atMost', 'atLeast', 'refuse']);
+const CALLS = new Set([
+  ...['need', 'warn', 'warnCrew', 'note', 'atMost', 'atLeast', 'refuse'],
+  ...['nonNegative', 'positive', 'wholeNumber', 'yesOrNo', 'needed'],
+]);
 /** Lists that hold what speaks against a design, a start or a record. */
 const LISTS = /(?:^|\.)(?:reasons|notCovered|missing|alerts|faults|open|stops)$/u;
 /** Types of such lists where a function gives one back. */
 const FINDINGS = /^(?:Reason|SiteReason)\[\]$/u;
 const AGAINST = new Set(['does not meet', 'not shown']);
+/** What a record that is refused a rating would be rated for. */
+const GOOD = "({ pressure: design.case.service.designPressure, because: { text: '' } } as never)";
+/** Calls that make a hold point of a record, by the point in their first argument. */
+const POINTS = new Set(['notShown', 'reaching', 'measured', 'seenTrue', 'pointBy']);
 /** Files that only pass on what others found. */
 const PASSES_ON = new Set(['job/workbook.ts', 'case/contradiction.ts', 'job/missing-input.ts']);
 
@@ -53,6 +60,10 @@ function removalOf(node: ts.Node, file: string): { readonly instead: string; rea
   if (ts.isCallExpression(node)) {
     const called = node.expression.getText();
     if (CALLS.has(called)) return { instead: 'undefined', called };
+    if (called === 'unrated') return { instead: GOOD, called };
+    const [point] = node.arguments;
+    if (file.startsWith('src/repair/as-built/') && POINTS.has(called) && point !== undefined)
+      return { instead: `({ point: ${point.getText()}, verdict: 'meets', text: '' } as never)`, called };
     if (ts.isPropertyAccessExpression(node.expression) && node.expression.name.text === 'push') {
       const list = node.expression.expression.getText();
       const isSpread = node.arguments.every(ts.isSpreadElement);
@@ -80,12 +91,35 @@ function isReturned(node: ts.Node): boolean {
   return ts.isArrowFunction(parent) && parent.body === node;
 }
 
-/** The first words in a guard. */
+/** Which argument of a call says what it is about, counted from 1; else the first that is no list. */
+const ABOUT = new Map([
+  ...['need', 'warn', 'atMost', 'atLeast', 'notShown', 'nonNegative', 'positive', 'yesOrNo', 'needed'].map(
+    (call) => [call, 2] as const,
+  ),
+  ...['warnCrew', 'wholeNumber'].map((call) => [call, 3] as const),
+]);
+
+/** What a guard is called: by the field or the words that it is about, else by the function that it stands in. */
+function labelOf(node: ts.Node, called: string): string {
+  if (ts.isStringLiteral(node)) {
+    const holder = ancestorsOf(node).find(ts.isFunctionDeclaration);
+    return `${holder?.name?.text ?? ''}: ${called}`;
+  }
+  const [first, second, third] = ts.isCallExpression(node) ? node.arguments : [];
+  const [own] = [first, second].filter(
+    (each) => each !== undefined && !(ts.isIdentifier(each) && LISTS.test(each.text)),
+  );
+  const about = [undefined, first, second, third][ABOUT.get(called) ?? 0] ?? own ?? node;
+  return `${called} ${wordsOf(about)}`;
+}
+
+/** The first words in a guard that are no code word of a refusal. */
 function wordsOf(node: ts.Node): string {
   let words = '';
   const visit = (at: ts.Node): void => {
     if (words !== '') return;
-    if (ts.isStringLiteral(at) || ts.isNoSubstitutionTemplateLiteral(at)) words = at.text;
+    if (ts.isStringLiteral(at) || ts.isNoSubstitutionTemplateLiteral(at))
+      words = at.text === 'invalid-input' ? '' : at.text;
     else if (ts.isTemplateExpression(at)) words = at.getText().slice(1, -1);
     else ts.forEachChild(at, visit);
   };
@@ -93,24 +127,32 @@ function wordsOf(node: ts.Node): string {
   return short(words === '' ? node.getText() : words);
 }
 
-const short = (text: string): string => text.replace(/\s+/gu, ' ').trim().slice(0, 64).trim();
-
-/** The operands of a chain of one operator. */
-function operandsOf(node: ts.Expression, operator: ts.SyntaxKind): ts.Expression[] {
-  if (ts.isParenthesizedExpression(node)) return operandsOf(node.expression, operator);
-  if (!ts.isBinaryExpression(node) || node.operatorToken.kind !== operator) return [node];
-  return [...operandsOf(node.left, operator), ...operandsOf(node.right, operator)];
-}
+/** What stands in for an expression is written `<expression>`. */
+const short = (text: string): string =>
+  text
+    .replace(/\s+/gu, ' ')
+    .replace(/\$\{([^}]*)\}/gu, '<$1>')
+    .trim()
+    .slice(0, 64)
+    .trim();
 
 type Half = readonly [operand: ts.Expression, instead: string];
 
 /** The parts of a condition that each let a guard speak: of `a || b` where it must hold, of `a && b` where it must not. */
 function halvesOf(condition: ts.Expression, mustHold: boolean): Half[] {
-  const [operator, instead] = mustHold
-    ? ([ts.SyntaxKind.BarBarToken, 'false'] as const)
-    : ([ts.SyntaxKind.AmpersandAmpersandToken, 'true'] as const);
-  const operands = operandsOf(condition, operator);
-  return operands.length < 2 ? [] : operands.map((operand) => [operand, instead] as const);
+  if (ts.isParenthesizedExpression(condition)) return halvesOf(condition.expression, mustHold);
+  if (ts.isPrefixUnaryExpression(condition) && condition.operator === ts.SyntaxKind.ExclamationToken)
+    return halvesOf(condition.operand, !mustHold);
+  if (!ts.isBinaryExpression(condition)) return [];
+  const { kind } = condition.operatorToken;
+  const isOr = kind === ts.SyntaxKind.BarBarToken;
+  if (!isOr && kind !== ts.SyntaxKind.AmpersandAmpersandToken) return [];
+  const operands = [condition.left, condition.right];
+  const inner = operands.flatMap((operand) => halvesOf(operand, mustHold));
+  if (isOr !== mustHold) return inner;
+  // Of a chain `(a || b) || c` the left side is no half of its own.
+  const own = operands.filter((operand) => !ts.isBinaryExpression(operand) || operand.operatorToken.kind !== kind);
+  return [...inner, ...own.map((operand): Half => [operand, String(!mustHold)])];
 }
 
 /** The conditions above a guard within its function, and those that leave the function before it. */
@@ -164,8 +206,7 @@ export function guardsOf(file: string, text: string): Guard[] {
   const visit = (node: ts.Node): void => {
     const removal = removalOf(node, file);
     if (removal !== undefined) {
-      const asked = removal.called === 'need' && ts.isCallExpression(node) ? node.arguments[1] : undefined;
-      add(node, `${removal.called} ${wordsOf(asked ?? node)}`, removal.instead);
+      add(node, labelOf(node, removal.called), removal.instead);
       for (const [operand, instead] of conditionsOver(node)) halves.set(operand, instead);
     }
     ts.forEachChild(node, visit);

@@ -71,19 +71,53 @@ function each<B extends (...given: Row[]) => unknown>(
 
 /** @public */
 export const describe = Object.assign(describeOne, { each: each(describeOne as typeof testOne, true) });
+/** What is known to fail says nothing here. */
+const fails = Object.assign(() => undefined, { each: () => () => undefined });
+
 /** @public */
-export const it = Object.assign(testOne, { each: each(testOne, true), for: each(testOne, false) });
+export const it = Object.assign(testOne, { each: each(testOne, true), for: each(testOne, false), fails });
 /** The other name of `it`. @public */
 export const test = Object.assign((name: string, body: (given: typeof context) => unknown) => testOne(name, body), {
   each: it.each,
   for: it.for,
+  fails,
 });
+
+/** Types are no matter of a run. @public */
+export const expectTypeOf = (): unknown => anything;
+const anything: unknown = new Proxy(() => anything, { get: () => anything });
 
 class Mismatch extends Error {}
 
 function includes(actual: unknown, wanted: unknown): boolean {
   if (typeof actual === 'string') return actual.includes(String(wanted));
   return [...(actual as Iterable<unknown>)].includes(wanted);
+}
+
+/** A value that stands for many: `expect.any(Number)`. */
+class Like {
+  constructor(readonly fits: (actual: unknown) => boolean) {}
+}
+
+const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Equality by structure; a value that stands for many equals what it stands for. */
+function equals(actual: unknown, wanted: unknown): boolean {
+  if (wanted instanceof Like) return wanted.fits(actual);
+  if (Array.isArray(wanted)) {
+    if (!Array.isArray(actual) || actual.length !== wanted.length) return false;
+    return wanted.every((item, index) => equals(actual[index], item));
+  }
+  if (!isPlain(wanted) || !isPlain(actual)) return Object.is(actual, wanted);
+  const prototype = Object.getPrototypeOf(wanted);
+  if (Object.getPrototypeOf(actual) !== prototype) return false;
+  if (prototype !== Object.prototype && prototype !== null) return isDeepStrictEqual(actual, wanted);
+  const keys = Object.keys(wanted);
+  return (
+    keys.length === Object.keys(actual).length &&
+    keys.every((key) => Object.hasOwn(actual, key) && equals(actual[key], wanted[key]))
+  );
 }
 
 /** undefined members count as missing, as in toEqual. */
@@ -96,6 +130,7 @@ function bare(value: unknown): unknown {
 }
 
 function matches(actual: unknown, wanted: unknown): boolean {
+  if (wanted instanceof Like) return wanted.fits(actual);
   if (Array.isArray(wanted))
     return (
       Array.isArray(actual) &&
@@ -133,7 +168,7 @@ function matchers(actual: unknown, wanted: boolean, about: string) {
   const number = actual as number;
   return {
     toBe: (other: unknown) => hold(Object.is(actual, other), 'toBe', other),
-    toEqual: (other: unknown) => hold(isDeepStrictEqual(bare(actual), bare(other)), 'toEqual', other),
+    toEqual: (other: unknown) => hold(equals(bare(actual), bare(other)), 'toEqual', other),
     toStrictEqual: (other: unknown) => hold(isDeepStrictEqual(actual, other), 'toStrictEqual', other),
     toBeCloseTo: (other: number, digits = 2) =>
       hold(number === other || Math.abs(number - other) < 0.5 * 10 ** -digits, 'toBeCloseTo', other),
@@ -144,7 +179,7 @@ function matchers(actual: unknown, wanted: boolean, about: string) {
     toContain: (other: unknown) => hold(includes(actual, other), 'toContain', other),
     toContainEqual: (other: unknown) =>
       hold(
-        [...(actual as Iterable<unknown>)].some((item) => isDeepStrictEqual(bare(item), bare(other))),
+        [...(actual as Iterable<unknown>)].some((item) => equals(bare(item), bare(other))),
         'toContainEqual',
         other,
       ),
@@ -172,5 +207,22 @@ export const expect = Object.assign(
     fail: (about = ''): never => {
       throw new Mismatch(about);
     },
+    any: (kind: unknown) =>
+      new Like((actual) => {
+        if (kind === Number || kind === String || kind === Boolean)
+          return typeof actual === (kind as { name: string }).name.toLowerCase();
+        return actual instanceof (kind as new () => unknown);
+      }),
+    stringMatching: (wanted: RegExp | string) =>
+      new Like((actual) => typeof actual === 'string' && new RegExp(wanted, 'u').test(actual)),
+    stringContaining: (wanted: string) => new Like((actual) => typeof actual === 'string' && actual.includes(wanted)),
+    arrayContaining: (wanted: readonly unknown[]) =>
+      new Like(
+        (actual) =>
+          Array.isArray(actual) && wanted.every((each) => actual.some((item) => equals(bare(item), bare(each)))),
+      ),
+    objectContaining: (wanted: object) => new Like((actual) => matches(actual, wanted)),
+    closeTo: (wanted: number, digits = 2) =>
+      new Like((actual) => typeof actual === 'number' && Math.abs(actual - wanted) < 0.5 * 10 ** -digits),
   },
 );

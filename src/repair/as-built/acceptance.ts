@@ -37,7 +37,7 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
       );
     const value = historyDuration({ steps });
     const wait = stepAt(design.timeline, 'cure')?.duration;
-    if (wait?.known !== true) return notShown('cure', 'the design knows no time for the cure');
+    if (wait?.known !== true) throw new Error('rows of a maker give one wait for every hour: a fault of this library');
     return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait.time);
   }
   const { referenceTemperature, testedFrom, testedTo, mechanism, activationEnergy } = cure;
@@ -89,16 +89,16 @@ export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBui
     ...against('pressure test'),
     ...beyondTest(design, record),
     ...coolingOfOther(design, record),
-    ...(test.medium === 'not stated' ? [NOT_STATED] : []),
+    ...(test.medium === 'not stated' ? [notStated()] : []),
   ];
   return [...seen, pointBy('pressure test', tested, isAsked ? 'pressure test: nothing against it' : NOT_ASKED)];
 }
 
 const NOT_ASKED = 'the case asks for none';
-const NOT_STATED: Against = {
-  verdict: 'not shown',
-  says: { text: 'The case does not say whether the line is tested.' },
-};
+
+function notStated(): Against {
+  return { verdict: 'not shown', says: { text: 'The case does not say whether the line is tested.' } };
+}
 
 /** A test that nobody asked for need reach nothing, and still may not leak. */
 function made(

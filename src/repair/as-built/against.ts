@@ -2,6 +2,7 @@ import type { AcceptanceReason } from '../../acceptance/index.js';
 import { missingTo } from '../../numeric/index.js';
 import { type Amount, joinLines, type Line } from '../../quantity/index.js';
 import type { AsBuiltPoint, AsBuiltPointName } from './record.js';
+import { worst } from './worst.js';
 
 /** What speaks against a hold point, or leaves it open. */
 export interface Against {
@@ -31,12 +32,11 @@ function shortOf(found: Amount | undefined, limit: Amount | undefined): Amount |
 export function pointBy(point: AsBuiltPointName, against: readonly Against[], good: string): AsBuiltPoint {
   const [first] = against;
   if (first === undefined) return { point, verdict: 'meets', text: good };
-  const failed = against.some(({ verdict }) => verdict === 'does not meet');
   const numbered = against.find(({ found, limit }) => found !== undefined && limit !== undefined) ?? first;
   const { found, limit, shortfall } = numbered;
   return {
     point,
-    verdict: failed ? 'does not meet' : 'not shown',
+    verdict: worst(against),
     ...joinLines(
       against.map(({ says }) => says),
       ' ',

@@ -4,10 +4,11 @@ import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
 import { climatePoint, layerPoint, lengthPoint, overlapPoint, steelPoint, thicknessPoint } from './points.js';
 import { rateAsBuilt } from './rating.js';
-import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord, AsBuiltVerdict } from './record.js';
+import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord } from './record.js';
 import { sealPoints } from './seal.js';
 import { signaturePoint } from './signatures.js';
 import { holePoint, wallPoint } from './survey.js';
+import { worst } from './worst.js';
 import { checkYesOrNo } from './yes-or-no.js';
 
 /**
@@ -57,10 +58,10 @@ function checkDesigned(design: RepairDesign): asserts design is Designed {
   });
 }
 
+/** The thickness of a ply is checked where the least thickness is counted from it. */
 function checkRecord({
   layers,
   thickness,
-  plyThickness,
   length,
   leastOverlap,
   batches = [],
@@ -70,14 +71,12 @@ function checkRecord({
 }: AsBuiltRecord): void {
   if (layers !== undefined) wholeNumber(layers, 1, 'layers');
   if (thickness !== undefined) positive(thickness, 'thickness', 'm');
-  if (plyThickness !== undefined) positive(plyThickness, 'plyThickness', 'm');
   if (length !== undefined) positive(length, 'length', 'm');
   if (leastOverlap !== undefined) nonNegative(leastOverlap, 'leastOverlap', 'm');
   if (survey !== undefined) nonNegative(survey.leastWall, 'survey.leastWall', 'm');
   if (survey?.hole !== undefined) nonNegative(survey.hole, 'survey.hole', 'm');
   if (pressureTest?.highestPressure !== undefined) {
     const { highestPressure, lowestPressure } = pressureTest;
-    nonNegative(highestPressure, 'pressureTest.highestPressure', 'Pa');
     nonNegative(lowestPressure, 'pressureTest.lowestPressure', 'Pa');
     atLeast(highestPressure, lowestPressure, 'the lowest pressure', 'pressureTest.highestPressure', 'Pa');
   }
@@ -97,10 +96,4 @@ function checkRecord({
 function checkDay(day: string | undefined, parameter: string): void {
   if (day === undefined || /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u.test(day)) return;
   refuse({ code: 'invalid-input', parameter, value: day, unit: '', constraint: 'must be a day such as 2026-06-30' });
-}
-
-const ORDER: readonly AsBuiltVerdict[] = ['meets', 'not shown', 'does not meet'];
-
-function worst(points: readonly { readonly verdict: AsBuiltVerdict }[]): AsBuiltVerdict {
-  return ORDER[Math.max(0, ...points.map(({ verdict }) => ORDER.indexOf(verdict)))] ?? 'does not meet';
 }

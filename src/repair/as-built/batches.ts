@@ -70,7 +70,7 @@ function judgeBatch(design: Designed, batch: BatchRecord, { faults, open, amount
   const nameless = batch.number.trim() === '';
   const called = nameless ? 'a batch without a number' : `batch ${batch.number}`;
   const mixed = batch.use === 'filler' ? filler : resin;
-  if (mixed === 'none' || !mixesOf(design).some(([use]) => use === batch.use)) {
+  if (mixed === 'none') {
     faults.push(`${called}: the design has no ${batch.use}`);
     return;
   }

@@ -52,20 +52,20 @@ function measured(point: 'thickness' | 'length' | 'overlap', value: Length | und
 
 export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuiltPoint {
   if (steel === undefined) return notShown('steel', 'the prepared steel was not recorded');
-  const { salts, ...seen } = steel;
+  const { salts = [], ...seen } = steel;
+  const read = salts.length === 0 ? undefined : salts;
   const { decision, reasons } = surfaceGate({
     ...seen,
     requiredGrade: site.requiredGrade,
     requiredProfile: site.requiredProfile,
     openTime: practice.openTime.value,
-    saltLimit: salts === undefined ? undefined : practice.highestSalts.value,
-    saltReadings: salts,
+    saltLimit: read === undefined ? undefined : practice.highestSalts.value,
+    saltReadings: read,
   });
   const against = reasons.filter((reason) => reason.decision !== 'go').map(({ because }) => because);
   const profile = reaching('steel', { name: 'profile', kind: 'length', value: steel.profile }, site.requiredProfile);
   if (decision !== 'go') return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
-  if (salts === undefined || salts.length === 0)
-    return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
+  if (read === undefined) return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
   return { ...profile, text: 'grade, profile, salts, cleanness and freshness as required' };
 }
 

@@ -6,7 +6,7 @@ import {
   thicknessAtShortOverlap,
 } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
-import { type Force, type GaugePressure, joinLines, type Length } from '../../quantity/index.js';
+import { type Force, type GaugePressure, joinLines, type Length, type Line } from '../../quantity/index.js';
 import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { externalForceOf } from '../found/external-force.js';
@@ -50,9 +50,8 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   });
   const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted, record.plyThickness));
   if (byThickness === undefined) {
-    const [reason] = [...work.notCovered, ...work.reasons];
-    if (reason === undefined) return unrated('the equations do not reach this thickness');
-    return { because: joinLines([reason], '') };
+    const [reason = { text: 'the equations do not reach this thickness' }] = [...work.notCovered, ...work.reasons];
+    return unrated(reason);
   }
   const isShort = laid.overlap < requiredOverlap;
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
@@ -66,8 +65,8 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}${surges}` } };
 }
 
-function unrated(text: string): AsBuiltRating {
-  return { because: { text } };
+function unrated(because: string | Line): AsBuiltRating {
+  return { because: joinLines([typeof because === 'string' ? { text: because } : because], '') };
 }
 
 /** What lies on the pipe, on the safe side: the thinner of what was measured and of the layers that were counted. */

@@ -58,15 +58,17 @@ function pressureCarriedLately(work: Workbook): GaugePressure | undefined {
   if (read === undefined) return undefined;
   const age = date === undefined ? undefined : fromDayToDay(read.date, date);
   const { recentPressureAge: greatest } = practice;
-  if (age !== undefined && age <= greatest.value) return read.pressure;
-  warn(
-    work,
-    line(
-      'The pressure that the line is said to have carried lately does not count: it was read more than {0} before the survey, or the case gives no day of the survey (`date`).',
-      exactly(greatest.name, greatest.kind, greatest.value),
-    ),
-  );
-  return undefined;
+  if (age === undefined || age > greatest.value) {
+    warn(
+      work,
+      line(
+        'The pressure that the line is said to have carried lately does not count: it was read more than {0} before the survey, or the case gives no day of the survey (`date`).',
+        exactly(greatest.name, greatest.kind, greatest.value),
+      ),
+    );
+    return undefined;
+  }
+  return read.pressure;
 }
 
 function strengthToday(

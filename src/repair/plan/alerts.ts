@@ -19,13 +19,15 @@ function livePressure({ line: { pressure } }: PlanFacts): Line[] {
 
 function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): Line[] {
   const alerts: Line[] = [];
+  // Above 0 only where the weather is against it now and better later.
+  const { earliestStart = 0 } = site;
   if (site.decision === 'stop') {
     alerts.push(line('The site says STOP by the readings and the forecast of the case: see the site gate.'));
-  } else if (site.weather === 'wait' && site.earliestStart !== undefined && site.earliestStart > 0) {
+  } else if (earliestStart > 0) {
     alerts.push(
       line(
         'The weather says WAIT; the forecast first lets the gate open {0} after its first hour.',
-        exactly('hour of the gate', 'time', site.earliestStart),
+        exactly('hour of the gate', 'time', earliestStart),
       ),
     );
   } else if (site.decision === 'wait') {

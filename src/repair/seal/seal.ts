@@ -1,5 +1,6 @@
 import { heading, step } from '../../formula/index.js';
 import { attempt, endLoad } from '../../seal/index.js';
+import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { externalForceOf } from '../found/external-force.js';
@@ -59,7 +60,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     highestPressure: limit.pressure,
     phase: service.phase,
     hazardous: service.hazards.length > 0,
-    writtenProcedure: line.state !== 'empty, dry, isolated, vented' && line.writtenProcedure !== 'none',
+    writtenProcedure: line.state !== 'empty, dry, isolated, vented' && !saysNothing(line.writtenProcedure),
   });
   if (answer.pressureTooHigh) {
     work.reasons.push({

@@ -1,0 +1,206 @@
+import { type Hazard, shownIn } from '../hazard.js';
+
+const file = 'verification/hazards/shown/as-built.test.ts';
+const survey = shownIn(`${file}: the survey after the steel was prepared`);
+const rest = shownIn(`${file}: what the laminate rests on`);
+const steel = shownIn(`${file}: the steel`);
+const climate = shownIn(`${file}: the climate`);
+const batch = shownIn(`${file}: a batch`);
+const dimension = shownIn(`${file}: a dimension`);
+const cure = shownIn(`${file}: the cure`);
+const finished = shownIn(`${file}: the finished repair`);
+
+/** What a record of the finished work leaves out, or shows to be wrong. */
+export const asBuilt: readonly Hazard[] = [
+  {
+    could: 'Preparation uncovers less wall, or a larger hole, than the repair was designed for.',
+    would: 'The repair would stand on metal that is not there.',
+    guards: [
+      'as-built/survey.ts: notShown nobody measured the wall after the steel was prepared',
+      'as-built/survey.ts: reaching wall',
+      'as-built/survey.ts: notShown nobody measured the hole after the steel was prepared',
+      'as-built/survey.ts: holePoint: does not meet',
+      'as-built/survey.ts: if !isKnown',
+      'as-built/survey.ts: if survey.hole === 0',
+    ],
+    tests: survey(
+      'of a wall that nobody measured',
+      'of a wall that is thinner',
+      'of a hole that nobody measured',
+      'of a hole that has opened',
+      'of a hole that the design knows nothing of',
+      'of a hole that is nothing, where there was one',
+    ),
+  },
+  {
+    could: 'The seal weeps, putty or filler is still soft, or bands stay under the wrap.',
+    would: 'The laminate would lie wet, hollow or on steel that it was not designed to bond round.',
+    guards: [
+      'as-built/seal.ts: seenTrue seal',
+      'as-built/seal.ts: seenTrue putty firm',
+      'as-built/seal.ts: seenTrue bands',
+      'as-built/seal.ts: notShown open',
+      'as-built/seal.ts: seenTrue: does not meet',
+      'as-built/acceptance.ts: seenTrue filler firm',
+    ],
+    tests: rest(
+      'the seal, of which nobody says a word',
+      'the seal, seen to be wrong',
+      'the putty, of which nobody says a word',
+      'the putty, seen to be wrong',
+      'the bands, of which nobody says a word',
+      'the bands, seen to be wrong',
+      'the filler, of which nobody says a word',
+      'the filler, seen to be wrong',
+    ),
+  },
+  {
+    could: 'The steel was rough-cleaned only, rusted again, or carries salts that nobody measured.',
+    would: 'The bond would be that of rust, or blister off by the water that salts draw.',
+    guards: [
+      'as-built/points.ts: notShown the prepared steel was not recorded',
+      'as-built/points.ts: reaching steel',
+      'as-built/points.ts: steelPoint: does not meet',
+      'as-built/points.ts: notShown nobody recorded the soluble salts on the prepared steel',
+    ],
+    tests: steel(
+      'that nobody recorded',
+      'of a profile that is too low',
+      'that rusts again',
+      'whose salts nobody measured',
+      'with no reading of its salts',
+    ),
+  },
+  {
+    could: 'Resin was opened on damp, cold or hot steel, or nobody read the climate.',
+    would: 'Dew would lie under the laminate, or it would gel too fast or never.',
+    guards: [
+      'as-built/points.ts: notShown air and steel were not read',
+      'as-built/points.ts: reaching climate',
+      'as-built/points.ts: faults the air was above {0}',
+      'as-built/points.ts: faults the steel was colder than the resin cures',
+      'as-built/points.ts: faults the steel was hotter than the maker tested, {0}',
+      'as-built/points.ts: climatePoint: does not meet',
+    ],
+    tests: climate(
+      'that nobody read',
+      'close to the dew point',
+      'too humid',
+      'of steel too cold to cure on',
+      'of steel hotter than was tested',
+    ),
+  },
+  {
+    could: 'Less was mixed than has to lie on the pipe, or of something that the design does not have.',
+    would: 'Fibre would stay dry, or a hollow would stay under the wrap.',
+    guards: [
+      'as-built/batches.ts: open no batch of <use> was recorded',
+      'as-built/batches.ts: faults <use>: <place(amounts, roundedDown(',
+      'as-built/batches.ts: faults <called>: the design has no <batch.use>',
+    ],
+    tests: batch('that nobody recorded', 'too small for what has to lie there', 'of what the design does not have'),
+  },
+  {
+    could: 'A batch was off its ratio, laid after its working time, or from a pack that is out of date or unknown.',
+    would: 'That part of the laminate would never reach the strength that the design counts on.',
+    guards: [
+      'as-built/batches.ts: batchPoint: does not meet',
+      'as-built/batches.ts: notShown ;',
+      'as-built/batches.ts: faults <called>: hardener over',
+      'as-built/batches.ts: faults <called>: hardener under',
+      'as-built/batches.ts: faults <called>: <place(amounts, roundedUp(',
+      'as-built/batches.ts: open <called>: nobody recorded the date',
+      'as-built/batches.ts: open <called>: nobody recorded the day',
+      'as-built/batches.ts: faults <called>: mixed on',
+      'as-built/batches.ts: open a batch has no number',
+    ],
+    tests: batch(
+      'with too much hardener',
+      'with too little hardener',
+      'laid after its working time',
+      'from a pack without a date',
+      'mixed nobody knows when',
+      'from a pack out of date',
+      'without a number',
+    ),
+  },
+  {
+    could: 'The laminate has fewer layers, is thinner or shorter than designed, or nobody measured it.',
+    would: 'It would resist less than the design pressure, and nobody would know.',
+    guards: [
+      'as-built/points.ts: notShown: not shown',
+      'as-built/points.ts: reaching: does not meet',
+      'as-built/points.ts: notShown the layers were not counted',
+      'as-built/points.ts: reaching layers',
+      'as-built/points.ts: measured thickness',
+      'as-built/points.ts: measured length',
+      'as-built/points.ts: measured overlap',
+      'as-built/points.ts: notShown the <point> was not measured',
+      'as-built/points.ts: reaching point',
+    ],
+    tests: dimension(
+      'that nobody measured: layers',
+      'that nobody measured: thickness',
+      'that nobody measured: length',
+      'that nobody measured: overlap',
+      'that falls short: layers',
+      'that falls short: thickness',
+      'that falls short: length',
+      'that falls short: overlap',
+    ),
+  },
+  {
+    could: 'The laminate had too few hours, or hours at temperatures of which nothing is known.',
+    would: 'It would go into service soft.',
+    guards: [
+      'as-built/acceptance.ts: notShown the temperature over the cure was not recorded',
+      'as-built/acceptance.ts: if steps === undefined',
+      'as-built/acceptance.ts: if steps.length === 0',
+      'as-built/acceptance.ts: notShown the steel was colder than the sample of the transition was cured',
+      'as-built/acceptance.ts: reaching cure',
+      'as-built/acceptance.ts: notShown the steel left the span of temperature in which the maker tested',
+      'as-built/acceptance.ts: reaching cure (2)',
+    ],
+    tests: cure(
+      'that nobody recorded',
+      'with no temperature in its record',
+      'of fewer hours than the maker asks for',
+      'hotter than the maker tested',
+      'by moisture, of fewer hours than the row of the maker',
+      'by moisture, colder than the sample of the transition',
+    ),
+  },
+  {
+    could: 'The finished repair is soft, leaks under test, or nobody measured or tested it.',
+    would: 'It would be accepted on a word.',
+    guards: [
+      'as-built/acceptance.ts: pointBy point',
+      'as-built/acceptance.ts: pointBy pressure test',
+      'as-built/acceptance.ts: notStated: not shown',
+      'as-built/against.ts: byAcceptance: does not meet',
+      'as-built/against.ts: byAcceptance: not shown',
+    ],
+    tests: finished(
+      'whose hardness nobody measured',
+      'that is soft',
+      'that leaks under test',
+      'whose test nobody made',
+      'whose test nobody asked for or ruled out',
+    ),
+  },
+  {
+    could: 'The test went higher than the repair or the line bears, or a leak was put down to cooling.',
+    would: 'Damage done by the test itself would go into service.',
+    guards: [
+      'as-built/pressure-test.ts: beyondTest: does not meet',
+      'as-built/pressure-test.ts: beyondTest: not shown',
+      'as-built/pressure-test.ts: coolingOfOther: not shown',
+    ],
+    tests: finished(
+      'tested above its plan',
+      'tested above the rating of a valve within its length',
+      'tested to a height that nobody recorded',
+      'whose fall of pressure is put down to the cooling of another liquid',
+    ),
+  },
+];

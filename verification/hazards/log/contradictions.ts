@@ -1,0 +1,149 @@
+import { type Hazard, shownIn } from '../hazard.js';
+
+const by = shownIn('verification/hazards/shown/contradictions.test.ts: a contradiction');
+
+/** Slips in a case that no field shows by itself. */
+export const contradictions: readonly Hazard[] = [
+  {
+    could: 'A number goes into the field of another: more wall left than there was, an extent that no pipe has.',
+    would: 'The strength left would be of another pipe.',
+    guards: [
+      'case/contradictions-defect.ts: atMost READING',
+      'case/contradictions-defect.ts: atMost defect.circumferentialWidth',
+      'case/contradictions.ts: note pipe.outsideDiameter',
+      'case/contradictions.ts: note pipe.wallThickness',
+    ],
+    tests: by(
+      'a wall left that is thicker than the pipe',
+      'a defect that reaches round more than the pipe',
+      'two measures of one pipe',
+      'a wall thicker than the radius',
+    ),
+  },
+  {
+    could:
+      'A hole is written where the kind of defect says that there is none, or larger than the defect, or shrinking.',
+    would: 'The laminate would be sized for a hole that is not the one in the pipe.',
+    guards: [
+      'case/contradictions-defect.ts: note defect.holeDiameter',
+      'case/contradictions-defect.ts: note fit into the defect, which is {0} from corner to corner',
+      'case/contradictions-defect.ts: if holeDiameter === undefined',
+      'case/contradictions-defect.ts: if holeAtEndOfLife === undefined',
+      'case/contradictions-defect.ts: atLeast defect.holeAtEndOfLife',
+    ],
+    tests: by(
+      'a hole in a wall that has none',
+      'a hole that is larger than its defect',
+      'a hole at the end of the life that is larger than its defect',
+      'a hole that shrinks',
+    ),
+  },
+  {
+    could: 'A profile misses part of the defect or its deepest place, or its points stand out of order.',
+    would: 'What the profile leaves out would count as sound metal.',
+    guards: [
+      'case/contradictions-defect.ts: note <path>.position',
+      'case/contradictions-defect.ts: atMost <path>.depth',
+      'case/contradictions-defect.ts: note { path: READING, must: line(must, passes, within), passes }',
+      'case/contradictions-defect.ts: note { path, must: line(must, passes, within), passes }',
+      'case/contradictions-defect.ts: note defect.axialLength',
+    ],
+    tests: by(
+      'points of a profile out of order',
+      'a profile deeper than the wall',
+      'a wall left that the profile passes',
+      'a profile that misses the deepest place',
+      'a profile that is shorter than its defect',
+    ),
+  },
+  {
+    could: 'Growth is taken from readings that cannot give a rate.',
+    would: 'The wall at the end of the life would be too thick by any amount.',
+    guards: [
+      'case/contradictions-defect.ts: note { path: READING, must }',
+      'case/contradictions-defect.ts: atMost <path>.sincePrevious',
+      'case/contradictions-defect.ts: atMost <path>.previousWall',
+      'case/contradictions-defect.ts: atLeast <path>.previousWall',
+    ],
+    tests: by(
+      'growth by readings of a wall that is gone',
+      'a reading that is older than the pipe',
+      'a wall that was thicker than the pipe',
+      'a wall that grew back',
+    ),
+  },
+  {
+    could: 'Strengths of the steel are swapped, or an allowable stress is no allowable stress.',
+    would: 'Flow stress and load sharing would count on steel that is not there.',
+    guards: [
+      'case/contradictions.ts: atLeast pipe.material.tensileStrength',
+      'case/contradictions.ts: atMost pipe.material.allowableStress',
+    ],
+    tests: by('a tensile strength below the yield', 'an allowable stress above the yield'),
+  },
+  {
+    could: 'Pressures or temperatures of the service contradict the design values.',
+    would: 'The repair would be designed for less than the line sees.',
+    guards: [
+      'case/contradictions.ts: atMost service.lowestTemperature',
+      'case/contradictions.ts: atLeast loads.cycles.highestPressure',
+      'case/contradictions.ts: atMost loads.cycles.highestPressure',
+      'case/contradictions.ts: atMost line.pressure',
+      'case/contradictions.ts: note line.state',
+    ],
+    tests: by(
+      'a coldest steel above the hottest',
+      'a pressure cycle upside down',
+      'a cycle above the design pressure',
+      'work above the design pressure',
+      'a static head of gas',
+    ),
+  },
+  {
+    could: 'A recent pressure is of no day, or of a day after the survey.',
+    would: 'A pressure that the damaged wall never carried would lift the limit for people beside it.',
+    guards: [
+      'case/contradictions.ts: note be the day of the reading, written as 2026-03-01',
+      'case/contradictions.ts: note be no later than the survey, or it is no reading',
+    ],
+    tests: by('a recent pressure on no day', 'a recent pressure after the survey'),
+  },
+  {
+    could: 'What leaves through the hole is not what the line carries.',
+    would: 'Jet and toxic release would be of another fluid.',
+    guards: ['case/contradictions.ts: note seal.fluid.phase'],
+    tests: by('a gas in the hole of a liquid line'),
+  },
+  {
+    could: 'Properties of the laminate or its stock cannot be those of any laminate.',
+    would: 'Strains would come out of an elastic law that gives energy away, or bands without a lap.',
+    guards: [
+      'case/contradictions.ts: note laminate.poissonRatio',
+      'case/contradictions.ts: atLeast wrap.width',
+      'case/contradictions.ts: atLeast filler.thicknessOverDefect',
+      'case/contradictions.ts: note be less: so little fabric',
+      'case/contradictions.ts: note be more: so much fabric',
+    ],
+    tests: by(
+      'a laminate that gives energy when strained',
+      'a sheet narrower than its laps',
+      'filler that is thinner over the defect',
+      'a ply that its fabric cannot fill',
+      'a ply that cannot hold its fabric',
+    ),
+  },
+  {
+    could: 'Times of a cure sheet stand outside the temperatures at which they were tested.',
+    would: 'The wait would be computed from times that nobody measured: a soft laminate under pressure.',
+    guards: [
+      'case/contradictions.ts: atMost <path>.testedFrom',
+      'case/contradictions.ts: atLeast <path>.testedTo',
+      'case/contradictions.ts: atMost <path>.workingTime',
+    ],
+    tests: by(
+      'cure times from outside the tests, below',
+      'cure times from outside the tests, above',
+      'a working time beyond the cure',
+    ),
+  },
+];

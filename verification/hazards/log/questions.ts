@@ -1,0 +1,86 @@
+import { type Hazard, shownIn } from '../hazard.js';
+
+const file = 'verification/hazards/shown/questions.test.ts';
+const unasked = shownIn(`${file}: nobody was asked`);
+const answered = shownIn(`${file}: an answer`);
+
+/** What is asked before anybody signs. */
+export const questions: readonly Hazard[] = [
+  {
+    could: 'A pump that starts or a valve that shuts lifts the pressure above that of the design.',
+    would: 'Wall, laminate and bond would see more than they are sized for, once, and that is enough.',
+    guards: [
+      'asked/surge.ts: need service.surge',
+      'asked/surge.ts: warn The surge of {0} is above the design pressure of {1}: wall, lami',
+    ],
+    tests: [...unasked('service.surge'), ...answered('of a surge above the design pressure')],
+  },
+  {
+    could: 'The contents are more dangerous than the list of hazards says.',
+    would: 'People would stand at petrol or acid as they stand at water.',
+    guards: ['asked/hazards.ts: need service.hazards'],
+    tests: answered('that calls gasoline no hazard'),
+  },
+  {
+    could: 'The service cracks steel: sour, or stress corrosion.',
+    would: 'A crack would run under the wrap at a pressure that the metal loss alone bears.',
+    guards: [
+      'asked/cracks.ts: need service.cracking',
+      'asked/cracks.ts: need service.cracking (2)',
+      'asked/cracks.ts: need service.cracking.test',
+    ],
+    tests: [
+      ...unasked('service.cracking'),
+      ...answered('that no crack is to be feared in sour service', 'that names no test for cracks'),
+    ],
+  },
+  {
+    could: 'A weld, a branch, a support or a flange lies where the laminate has to lie.',
+    would: 'A bead lifts the laminate, a branch cuts it: the overlap would not bond there.',
+    guards: [
+      'asked/attachment.ts: need defect.nearestAttachment',
+      'wrap/attachment.ts: notCovered a weld, branch, support or flange lies inside the laid length: t',
+    ],
+    tests: [...unasked('defect.nearestAttachment'), ...answered('of a weld that the wrap would run over')],
+  },
+  {
+    could: 'The fibre is carbon, and nothing keeps it off the steel.',
+    would: 'In the wet the steel would be eaten away under the wrap, where nobody sees it.',
+    guards: [
+      'asked/fibre.ts: need laminate.fibre',
+      'asked/fibre.ts: need laminate.isolatingLayer',
+      'asked/fibre.ts: warnCrew The fibre is carbon: first lay <isolatingLayer> on all the steel',
+    ],
+    tests: [
+      ...unasked('laminate.fibre'),
+      ...answered('that lays carbon on bare steel', 'that lays carbon over a layer that the crew has to know of'),
+    ],
+  },
+  {
+    could: 'The laminate cures colder than the sample whose transition was measured.',
+    would: 'It would soften on the first hot day, below the temperature that the design allows.',
+    guards: [
+      'asked/sample.ts: need laminate.transitionCuredAt',
+      'limits/transition.ts: need laminate.transitionCuredAt',
+    ],
+    tests: [
+      ...unasked('laminate.transitionCuredAt'),
+      ...answered('of a sample that was cured warmer than the site is'),
+    ],
+  },
+  {
+    could: 'Filler is poured deeper than its maker allows.',
+    would: 'It would heat itself until it cracks or burns.',
+    guards: [
+      'asked/lift.ts: need filler.greatestLift',
+      'mix-and-cure/lift.ts: notCovered the filler is deeper than may be placed at once, and this versio',
+    ],
+    tests: [...unasked('filler.greatestLift'), ...answered('of filler that may not lie so deep at once')],
+  },
+  {
+    could: 'A flange, valve or hose within the length under test bears less than the test pressure, and nobody looked.',
+    would: 'It would burst beside the people who watch the repair.',
+    guards: ['asked/rating.ts: need acceptance.pressureTest.lowestRating'],
+    tests: unasked('acceptance.pressureTest.lowestRating'),
+  },
+];

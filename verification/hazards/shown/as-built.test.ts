@@ -1,0 +1,236 @@
+import { describe, expect, it } from 'vitest';
+import { length, ratio, temperature, time } from '../../../src/quantity/index.js';
+import {
+  type AsBuiltPointName,
+  type AsBuiltRecord,
+  type AsBuiltVerdict,
+  compareAsBuilt,
+} from '../../../src/repair/index.js';
+import { madeOf } from '../../../tests/faults/answers.js';
+import { type CaseFile, leak, loss, type Paths, quietLoss, withPaths } from '../../../tests/faults/cases.js';
+import { goodRecord } from '../../../tests/faults/records.js';
+
+/** A repair as it was made, against its design: what a record leaves out or gets wrong is never good. */
+
+/** A record that meets a design at a hold point, a change that does not, and what the hold point says then. */
+interface Held {
+  /** The leak, where it is left out. */
+  readonly of?: CaseFile;
+  /** Changes of the case: the record stays that of the sound design. */
+  readonly case?: Paths;
+  /** Changes of the record on both sides. */
+  readonly both?: Paths;
+  /** Changes of the record. */
+  readonly with?: Paths | ((good: AsBuiltRecord) => Paths);
+  readonly verdict: Exclude<AsBuiltVerdict, 'meets'>;
+  /** What is missing, in SI units. */
+  readonly short?: number;
+}
+
+const LIKE = 1e-9;
+
+function held(what: string, point: AsBuiltPointName, { of = leak, verdict, short, ...changes }: Held): void {
+  const sound = madeOf(of);
+  const design = madeOf(withPaths(of, changes.case ?? {}));
+  const good = withPaths(goodRecord(sound), changes.both ?? {});
+  const { with: change = {} } = changes;
+  const record = withPaths(good, typeof change === 'function' ? change(good) : change);
+  it(what, () => {
+    expect(compareAsBuilt(sound, good).verdict).toBe('meets');
+    const compared = compareAsBuilt(design, record);
+    const found = compared.points.find((each) => each.point === point);
+    expect([found?.verdict, compared.verdict]).toEqual([verdict, verdict]);
+    if (short !== undefined)
+      expect(Math.abs((found?.shortfall?.value ?? Number.NaN) - short)).toBeLessThan(LIKE * short);
+  });
+}
+
+describe('the survey after the steel was prepared', () => {
+  held('of a wall that nobody measured', 'wall', { with: { survey: undefined }, verdict: 'not shown' });
+  held('of a wall that is thinner', 'wall', {
+    with: { 'survey.leastWall': length.mm(3) },
+    verdict: 'does not meet',
+    short: 0.1e-3,
+  });
+  held('of a hole that the design knows nothing of', 'hole', {
+    of: quietLoss,
+    with: { 'survey.hole': length.mm(2) },
+    verdict: 'does not meet',
+    short: 2e-3,
+  });
+  it('of a hole that is nothing, where there was one', () => {
+    const design = madeOf(leak);
+    const { points } = compareAsBuilt(design, withPaths(goodRecord(design), { 'survey.hole': length.mm(0) }));
+    expect(points.find(({ point }) => point === 'hole')?.verdict).toBe('meets');
+  });
+  held('of a hole that nobody measured', 'hole', { with: { 'survey.hole': undefined }, verdict: 'not shown' });
+  held('of a hole that has opened', 'hole', {
+    with: { 'survey.hole': length.mm(5) },
+    verdict: 'does not meet',
+    short: 1e-3,
+  });
+});
+
+describe('what the laminate rests on', () => {
+  for (const [what, point, path] of [
+    ['the seal', 'seal', 'seal.heldDry'],
+    ['the putty', 'putty firm', 'seal.puttyWasFirm'],
+    ['the bands', 'bands', 'seal.bandsWereRemoved'],
+    ['the filler', 'filler firm', 'fillerWasFirm'],
+  ] as const) {
+    held(`${what}, of which nobody says a word`, point, { with: { [path]: undefined }, verdict: 'not shown' });
+    held(`${what}, seen to be wrong`, point, { with: { [path]: false }, verdict: 'does not meet' });
+  }
+});
+
+describe('the steel', () => {
+  held('that nobody recorded', 'steel', { with: { steel: undefined }, verdict: 'not shown' });
+  held('of a profile that is too low', 'steel', {
+    with: { 'steel.profile': length.um(50) },
+    verdict: 'does not meet',
+    short: 10e-6,
+  });
+  held('that rusts again', 'steel', { with: { 'steel.hasRustBloom': true }, verdict: 'does not meet' });
+  held('whose salts nobody measured', 'steel', { with: { 'steel.salts': undefined }, verdict: 'not shown' });
+  held('with no reading of its salts', 'steel', { with: { 'steel.salts': [] }, verdict: 'not shown' });
+});
+
+describe('the climate', () => {
+  held('that nobody read', 'climate', { with: { climate: [] }, verdict: 'not shown' });
+  held('close to the dew point', 'climate', {
+    with: { 'climate.0.steelTemperature': temperature.degC(15) },
+    verdict: 'does not meet',
+  });
+  held('too humid', 'climate', {
+    with: { 'climate.0.airTemperature': temperature.degC(18), 'climate.0.relativeHumidity': ratio.percent(86) },
+    verdict: 'does not meet',
+  });
+  held('of steel too cold to cure on', 'climate', {
+    with: {
+      'climate.0.steelTemperature': temperature.degC(9),
+      'climate.0.airTemperature': temperature.degC(8),
+    },
+    verdict: 'does not meet',
+  });
+  held('of steel hotter than was tested', 'climate', {
+    with: { 'climate.0.steelTemperature': temperature.degC(41) },
+    verdict: 'does not meet',
+  });
+});
+
+describe('a batch', () => {
+  held('that nobody recorded', 'batches', { with: { batches: [] }, verdict: 'not shown' });
+  held('too small for what has to lie there', 'batches', {
+    with: { 'batches.0.base': 0.1, 'batches.0.hardener': 0.025 },
+    verdict: 'does not meet',
+  });
+  held('of what the design does not have', 'batches', {
+    of: quietLoss,
+    with: ({ batches = [] }) => ({ batches: batches.flatMap((batch) => [batch, { ...batch, use: 'filler' }]) }),
+    verdict: 'does not meet',
+  });
+  for (const [what, share] of [
+    ['with too much hardener', 1.1],
+    ['with too little hardener', 0.9],
+  ] as const)
+    held(what, 'batches', {
+      with: ({ batches: [first] = [] }) => ({ 'batches.0.hardener': (first?.hardener ?? Number.NaN) * share }),
+      verdict: 'does not meet',
+    });
+  held('laid after its working time', 'batches', {
+    with: { 'batches.0.usedWithin': time.hour(1) },
+    verdict: 'does not meet',
+  });
+  held('from a pack without a date', 'batches', { with: { 'batches.0.useBefore': undefined }, verdict: 'not shown' });
+  held('mixed nobody knows when', 'batches', { with: { 'batches.0.mixedOn': undefined }, verdict: 'not shown' });
+  held('from a pack out of date', 'batches', {
+    with: { 'batches.0.mixedOn': '2027-06-02' },
+    verdict: 'does not meet',
+  });
+  held('without a number', 'batches', { with: { 'batches.0.number': ' ' }, verdict: 'not shown' });
+});
+
+describe('a dimension', () => {
+  for (const point of ['layers', 'thickness', 'length', 'overlap'] as const) {
+    const path = point === 'overlap' ? 'leastOverlap' : point;
+    held(`that nobody measured: ${point}`, point, { with: { [path]: undefined }, verdict: 'not shown' });
+    const by = point === 'layers' ? 1 : 1e-3;
+    held(`that falls short: ${point}`, point, {
+      with: (good) => ({ [path]: Number(good[path]) - by }),
+      verdict: 'does not meet',
+      // More is laid than the least thickness asks for.
+      ...(point === 'thickness' ? {} : { short: by }),
+    });
+  }
+});
+
+describe('the cure', () => {
+  const at = (hours: number, degrees: number) => [
+    { duration: time.hour(hours), temperature: temperature.degC(degrees) },
+  ];
+  held('that nobody recorded', 'cure', { with: { cure: undefined }, verdict: 'not shown' });
+  held('with no temperature in its record', 'cure', { with: { cure: [] }, verdict: 'not shown' });
+  held('of fewer hours than the maker asks for', 'cure', {
+    with: { cure: at(6, 23) },
+    verdict: 'does not meet',
+    short: 18 * 3600,
+  });
+  held('hotter than the maker tested', 'cure', { with: { cure: at(60, 45) }, verdict: 'not shown' });
+  const row = (cureTime: string) => [{ temperature: '25 degC', humidity: '50 %', cureTime, workingTime: '3 h' }];
+  const moisture: CaseFile = withPaths(loss, {
+    'laminate.cure': { mechanism: 'moisture', rows: row('48 h') },
+    'site.forecast': undefined,
+    'site.pipeTemperature': '25 degC',
+    'site.airTemperature': '25 degC',
+  });
+  held('by moisture, of fewer hours than the row of the maker', 'cure', {
+    of: moisture,
+    with: { cure: at(9, 25) },
+    verdict: 'does not meet',
+    short: 39 * 3600,
+  });
+  held('by moisture, colder than the sample of the transition', 'cure', {
+    of: moisture,
+    with: { cure: at(60, 9) },
+    verdict: 'not shown',
+  });
+});
+
+describe('the finished repair', () => {
+  held('whose hardness nobody measured', 'hardness', { with: { hardness: undefined }, verdict: 'not shown' });
+  held('that is soft', 'hardness', {
+    with: { 'hardness.readings': [60, 60, 60, 60, 60], 'hardness.hasStopped': false },
+    verdict: 'does not meet',
+    short: 0.9 - 60 / 80,
+  });
+  held('that leaks under test', 'pressure test', {
+    with: { 'pressureTest.leak': 'at the repair' },
+    verdict: 'does not meet',
+  });
+  held('whose test nobody made', 'pressure test', { with: { pressureTest: undefined }, verdict: 'not shown' });
+  held('whose test nobody asked for or ruled out', 'pressure test', {
+    case: { acceptance: undefined },
+    verdict: 'not shown',
+  });
+  held('tested above its plan', 'pressure test', {
+    with: { 'pressureTest.highestPressure': 7.5e5 },
+    verdict: 'does not meet',
+    short: 7.5e5 - 6e5 * 1.1 * 1.05,
+  });
+  held('tested above the rating of a valve within its length', 'pressure test', {
+    of: withPaths(leak, { 'acceptance.pressureTest.lowestRating': '6.8 bar' }),
+    with: { 'pressureTest.highestPressure': 6.9e5 },
+    verdict: 'does not meet',
+    short: 0.1e5,
+  });
+  held('tested to a height that nobody recorded', 'pressure test', {
+    with: { 'pressureTest.highestPressure': undefined },
+    verdict: 'not shown',
+  });
+  held('whose fall of pressure is put down to the cooling of another liquid', 'pressure test', {
+    case: { 'acceptance.pressureTest.liquid': 'other' },
+    both: { 'pressureTest.fall': 'only cooling' },
+    verdict: 'not shown',
+  });
+  held('that nobody signed for', 'signatures', { with: { signed: [] }, verdict: 'not shown' });
+});

@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import { parseCase } from '../../../src/json/index.js';
+import { length } from '../../../src/quantity/index.js';
+import { designRepair } from '../../../src/repair/index.js';
+import { refusedFields, verdictOf } from '../../../tests/faults/answers.js';
+import { type CaseFile, leak, loss, type Paths, withPaths } from '../../../tests/faults/cases.js';
+
+/** Two fields of a case, each right by itself, that cannot both be right: the door names the one at fault. */
+
+const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, field: string])[] = [
+  ['a wall left that is thicker than the pipe', leak, { 'defect.remainingWall': '8.5 mm' }, 'defect.remainingWall'],
+  [
+    'a defect that reaches round more than the pipe',
+    loss,
+    { 'defect.circumferentialWidth': '530 mm' },
+    'defect.circumferentialWidth',
+  ],
+  ['a hole in a wall that has none', loss, { 'defect.holeDiameter': '4 mm' }, 'defect.holeDiameter'],
+  [
+    'growth by readings of a wall that is gone',
+    leak,
+    { 'defect.remainingWall': '0 mm', 'defect.readingError': 'none' },
+    'defect.remainingWall',
+  ],
+  [
+    'a reading that is older than the pipe',
+    leak,
+    { 'defect.growth.depth.sincePrevious': '60 year' },
+    'defect.growth.depth.sincePrevious',
+  ],
+  [
+    'a wall that was thicker than the pipe',
+    leak,
+    { 'defect.growth.depth.previousWall': '36 mm' },
+    'defect.growth.depth.previousWall',
+  ],
+  ['a wall that grew back', leak, { 'defect.growth.depth.previousWall': '2 mm' }, 'defect.growth.depth.previousWall'],
+  ['a ply that its fabric cannot fill', loss, { 'resin.fabricWeight': '200 g/m2' }, 'laminate.plyThickness'],
+  ['a ply that cannot hold its fabric', loss, { 'resin.fabricWeight': '3000 g/m2' }, 'laminate.plyThickness'],
+  ['a hole that is larger than its defect', leak, { 'defect.holeDiameter': '80 mm' }, 'defect.holeDiameter'],
+  [
+    'a hole at the end of the life that is larger than its defect',
+    withPaths(leak, { 'defect.holeDiameter': undefined, 'defect.kind': 'metal loss', seal: undefined }),
+    { 'defect.holeAtEndOfLife': '80 mm' },
+    'defect.holeAtEndOfLife',
+  ],
+  ['a hole that shrinks', leak, { 'defect.holeAtEndOfLife': '3 mm' }, 'defect.holeAtEndOfLife'],
+  ['points of a profile out of order', loss, { 'defect.profile.3.position': '0.9 in' }, 'defect.profile[3].position'],
+  ['a profile deeper than the wall', loss, { 'defect.profile.6.depth': '0.3 in' }, 'defect.profile[6].depth'],
+  ['a wall left that the profile passes', loss, { 'defect.remainingWall': '0.12 in' }, 'defect.remainingWall'],
+  ['a profile that misses the deepest place', loss, { 'defect.remainingWall': '0.08 in' }, 'defect.profile[6].depth'],
+  ['a profile that is shorter than its defect', loss, { 'defect.axialLength': '8 in' }, 'defect.profile[14].position'],
+  [
+    'filler that is thinner over the defect',
+    leak,
+    { 'filler.thicknessOverDefect': '1 mm' },
+    'filler.thicknessOverDefect',
+  ],
+  [
+    'a wall thicker than the radius',
+    loss,
+    { 'pipe.wallThickness': '85 mm', 'defect.profile': undefined },
+    'pipe.wallThickness',
+  ],
+  [
+    'a tensile strength below the yield',
+    loss,
+    { 'pipe.material.tensileStrength': '30 ksi' },
+    'pipe.material.tensileStrength',
+  ],
+  [
+    'an allowable stress above the yield',
+    loss,
+    { 'pipe.material.allowableStress': '40 ksi' },
+    'pipe.material.allowableStress',
+  ],
+  ['a coldest steel above the hottest', loss, { 'service.lowestTemperature': '150 degF' }, 'service.lowestTemperature'],
+  [
+    'a pressure cycle upside down',
+    loss,
+    { 'loads.cycles.lowestPressure': '300 psi', 'loads.cycles.highestPressure': '200 psi' },
+    'loads.cycles.highestPressure',
+  ],
+  [
+    'a cycle above the design pressure',
+    loss,
+    { 'loads.cycles.highestPressure': '600 psi' },
+    'loads.cycles.highestPressure',
+  ],
+  ['work above the design pressure', loss, { 'line.pressure': '600 psi' }, 'line.pressure'],
+  ['a static head of gas', loss, { 'service.phase': 'gas', 'line.state': 'static head' }, 'line.state'],
+  [
+    'a recent pressure on no day',
+    loss,
+    { 'service.recentPressure': { pressure: '500 psi', date: 'lately' } },
+    'service.recentPressure.date',
+  ],
+  [
+    'a recent pressure after the survey',
+    loss,
+    { 'service.recentPressure': { pressure: '500 psi', date: '2026-05-07' } },
+    'service.recentPressure.date',
+  ],
+  [
+    'a gas in the hole of a liquid line',
+    leak,
+    {
+      'seal.fluid': { phase: 'gas', molarMass: '18 g/mol', heatCapacityRatio: 1.3, atmosphere: '1.013 bar' },
+    },
+    'seal.fluid.phase',
+  ],
+  [
+    'a laminate that gives energy when strained',
+    loss,
+    { 'laminate.hoopModulus': '12 GPa', 'laminate.axialModulus': '24 GPa', 'laminate.poissonRatio': 0.8 },
+    'laminate.poissonRatio',
+  ],
+  [
+    'a sheet narrower than its laps',
+    loss,
+    { wrap: { form: 'sheet', width: '40 mm', rollLength: '20 m' } },
+    'wrap.width',
+  ],
+  [
+    'cure times from outside the tests, below',
+    loss,
+    { 'laminate.cure.testedFrom': '25 degC' },
+    'laminate.cure.testedFrom',
+  ],
+  ['cure times from outside the tests, above', loss, { 'laminate.cure.testedTo': '20 degC' }, 'laminate.cure.testedTo'],
+  ['a working time beyond the cure', loss, { 'laminate.cure.workingTime': '25 h' }, 'laminate.cure.workingTime'],
+];
+
+describe('a contradiction', () => {
+  it('two measures of one pipe', () => {
+    const { case: read } = parseCase(JSON.stringify(loss));
+    const both = { ...read, pipe: { ...read.pipe, circumference: length.mm(530) } };
+    expect(() => designRepair(both)).toThrow('pipe.outsideDiameter');
+    expect(designRepair(read).verdict).toBe('designed');
+  });
+
+  for (const [what, base, changes, field] of rows) {
+    it(what, () => {
+      expect(verdictOf(base)).not.toBe('refused');
+      expect(refusedFields(withPaths(base, changes))).toEqual([field]);
+    });
+  }
+});

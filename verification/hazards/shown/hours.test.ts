@@ -1,0 +1,72 @@
+import { describe } from 'vitest';
+import { type CaseFile, emptyLeak, quietLoss, withPaths } from '../../../tests/faults/cases.js';
+import { show } from './judged.js';
+
+/** Waits, and what they rest on. */
+
+const steady: CaseFile = withPaths(quietLoss, { 'site.history': undefined, 'site.forecast': undefined });
+const day = (temperature: string) => [{ duration: '200 h', temperature }];
+
+describe('a cure', () => {
+  show('on steel that is too cold for it', {
+    from: steady,
+    with: { 'site.pipeTemperature': '9 degC' },
+    verdict: 'not repairable',
+    limit: 283.15,
+  });
+  show('outside what the maker tested, at one temperature', {
+    from: steady,
+    with: { 'site.pipeTemperature': '41 degC' },
+    verdict: 'designed',
+    says: /cure of glass/,
+    step: 'cure',
+  });
+  show('outside what the maker tested, at some hour', {
+    // Filler gels at that heat before it is mixed.
+    from: withPaths(emptyLeak, { filler: 'none', 'site.history': day('20 degC'), 'site.forecast': undefined }),
+    with: { 'site.history': day('42 degC') },
+    verdict: 'designed',
+    says: /cure of glass/,
+    step: 'cure',
+  });
+  show('over hours that are too cold to count', {
+    from: withPaths(emptyLeak, {
+      'site.history': day('20 degC'),
+      'site.forecast': undefined,
+      'laminate.transitionCuredAt': '8 degC',
+    }),
+    with: {
+      'site.history': [
+        { duration: '20 h', temperature: '20 degC' },
+        { duration: '10 h', temperature: '9 degC' },
+        ...day('20 degC'),
+      ],
+    },
+    verdict: 'designed',
+    says: /too cold for glass/,
+    step: 'cure',
+  });
+  show('on steel that is heated above its forecast', {
+    from: emptyLeak,
+    with: { 'site.history': day('30 degC'), 'laminate.transitionCuredAt': '28 degC' },
+    verdict: 'designed',
+    says: /heated above its forecast/,
+    step: 'cure',
+  });
+  show('that no forecast reaches', {
+    from: withPaths(emptyLeak, { 'site.history': day('20 degC'), 'site.forecast': undefined }),
+    with: { 'site.history': [{ duration: '20 h', temperature: '20 degC' }] },
+    verdict: 'needs input',
+    asks: 'site.history',
+  });
+});
+
+describe('a working time', () => {
+  show('outside what the maker tested', {
+    from: steady,
+    with: { 'site.pipeTemperature': '41 degC' },
+    verdict: 'designed',
+    says: /working time of glass/,
+    step: 'wrap',
+  });
+});

@@ -1,0 +1,96 @@
+import { describe } from 'vitest';
+import { loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
+import { show } from './judged.js';
+
+/** What is asked before anybody signs, and what the answers come to. */
+
+describe('nobody was asked', () => {
+  for (const field of [
+    'service.surge',
+    'service.cracking',
+    'defect.nearestAttachment',
+    'laminate.fibre',
+    'laminate.transitionCuredAt',
+  ])
+    show(field, { from: quietLoss, with: { [field]: undefined }, verdict: 'needs input', asks: field });
+  show('filler.greatestLift', {
+    from: loss,
+    with: { 'filler.greatestLift': undefined },
+    verdict: 'needs input',
+    asks: 'filler.greatestLift',
+  });
+  show('acceptance.pressureTest.lowestRating', {
+    from: quietLoss,
+    with: { 'acceptance.pressureTest.lowestRating': undefined },
+    verdict: 'needs input',
+    asks: 'acceptance.pressureTest.lowestRating',
+  });
+});
+
+const sour = withPaths(quietLoss, {
+  'service.contents': 'sour water',
+  'service.hazards': ['flammable', 'toxic'],
+  'service.cracking': { environment: 'sour', test: 'magnetic particles, 2026-05-04: no crack' },
+});
+const carbon = withPaths(quietLoss, {
+  'laminate.fibre': 'carbon',
+  'laminate.isolatingLayer': 'one ply of glass',
+});
+
+describe('an answer', () => {
+  show('that no crack is to be feared in sour service', {
+    from: sour,
+    with: { 'service.cracking': 'none' },
+    verdict: 'needs input',
+    asks: 'service.cracking',
+  });
+  show('that names no test for cracks', {
+    from: sour,
+    with: { 'service.cracking.test': 'to follow' },
+    verdict: 'needs input',
+    asks: 'service.cracking.test',
+  });
+  show('that calls gasoline no hazard', {
+    from: withPaths(quietLoss, { 'service.contents': 'gasoline', 'service.hazards': ['flammable'] }),
+    with: { 'service.hazards': [] },
+    verdict: 'needs input',
+    asks: 'service.hazards',
+  });
+  show('that lays carbon on bare steel', {
+    from: carbon,
+    with: { 'laminate.isolatingLayer': 'none' },
+    verdict: 'needs input',
+    asks: 'laminate.isolatingLayer',
+  });
+  show('that lays carbon over a layer that the crew has to know of', {
+    from: quietLoss,
+    with: { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'one ply of glass' },
+    verdict: 'designed',
+    says: /first lay one ply of glass/,
+    step: 'wrap',
+  });
+  show('of a surge above the design pressure', {
+    from: withPaths(quietLoss, { 'acceptance.pressureTest.lowestRating': '200 bar' }),
+    with: { 'service.surge': '60 bar' },
+    verdict: 'designed',
+    says: /all designed for the surge/,
+  });
+  show('of a sample that was cured warmer than the site is', {
+    from: quietLoss,
+    with: { 'laminate.transitionCuredAt': '80 degC' },
+    verdict: 'needs input',
+    asks: 'laminate.transitionCuredAt',
+  });
+  show('of a weld that the wrap would run over', {
+    from: quietLoss,
+    with: { 'defect.nearestAttachment': '10 mm' },
+    verdict: 'not covered',
+    says: /lies inside the laid length/,
+  });
+  show('of filler that may not lie so deep at once', {
+    from: loss,
+    with: { 'filler.greatestLift': '10 mm' },
+    verdict: 'not covered',
+    limit: 0.01,
+  });
+});
