@@ -22,6 +22,7 @@ export {
   type Candidate,
   type ClimateRecord,
   type Cracking,
+  type CrackTest,
   type Crew,
   type CureDesign,
   type CureDesigns,

@@ -211,15 +211,15 @@ describe('the name of the contents', () => {
     'cooling water',
     'produced water',
     'cooler condensate',
-    'oily water',
     'sea water',
     'glycol and water',
     'chlorinated water',
     'acidulated water',
     'air',
     'boiler feed water',
-  ])('"%s" stands for nothing', (contents) => {
-    expect(asksFor(called(contents), 'service.hazards')).toBe(false);
+  ])('"%s" stands for nothing, where somebody looked', (contents) => {
+    const looked = withPaths(called(contents), { 'service.hazardsStatedBy': 'process engineer' });
+    expect(asksFor(looked, 'service.hazards')).toBe(false);
   });
 
   it('keeps a leak out of class 1, whatever the list says', () => {
@@ -231,7 +231,10 @@ describe('the name of the contents', () => {
   it('that is sour says more than that nothing in it cracks steel', () => {
     const gas = called('sour gas', 'flammable', 'toxic');
     expect(asksFor(withPaths(gas, { [proposed.cracking]: 'none' }), proposed.cracking)).toBe(true);
-    const tested = { environment: 'sour', test: 'magnetic particles, 2026-05-04: no crack' };
+    const tested = {
+      environment: 'sour',
+      test: { method: 'magnetic particles', result: 'no crack found', date: '2026-05-04' },
+    };
     expect(asksFor(withPaths(gas, { [proposed.cracking]: tested }), proposed.cracking)).toBe(false);
   });
 });

@@ -105,7 +105,11 @@ const CHOICES: Readonly<Record<string, readonly unknown[]>> = {
   phase: ['liquid', 'gas', 'two-phase'],
   soil: ['present', 'none'],
   surge: ['included', '5 bar', '45 bar', '300 bar'],
-  cracking: ['none', { environment: 'sour' }, { environment: 'stress corrosion', test: 'dye, no crack' }],
+  cracking: [
+    'none',
+    { environment: 'sour' },
+    { environment: 'stress corrosion', test: { method: 'dye', result: 'no crack found', date: '2026-03-12' } },
+  ],
   fibre: ['glass', 'carbon'],
   growth: ['none', { depth: '0.3 mm/year', length: '1 mm/year' }],
   cycles: ['none', { number: 5e6, lowestPressure: '1 bar', highestPressure: '6 bar' }],

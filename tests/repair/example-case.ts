@@ -51,6 +51,7 @@ export const partWall: RepairCase = {
     contents: 'produced water',
     phase: 'liquid',
     hazards: [],
+    hazardsStatedBy: 'process engineer, by an analysis of the water',
     safetyCritical: false,
     designPressure: gauge.MPa(4),
     designTemperature: temperature.degC(50),

@@ -82,6 +82,7 @@ describe('the fields that a case may leave out', () => {
     }
     const unseen = fields.filter(({ path, needed }) => needed !== undefined && !found.has(path));
     expect(unseen.map(({ path }) => path)).toEqual([
+      'service.hazardsStatedBy',
       'service.cracking.test',
       'laminate.isolatingLayer',
       'laminate.lowestTemperature',
@@ -89,8 +90,17 @@ describe('the fields that a case may leave out', () => {
   });
 
   it.each([
+    ['service.hazardsStatedBy', { 'service.contents': 'hydrogen peroxide' }],
     ['service.cracking.test', { 'service.cracking': { environment: 'stress corrosion' } }],
-    ['service.cracking.test', { 'service.cracking': { environment: 'sour', test: 'to follow' } }],
+    [
+      'service.cracking.test',
+      {
+        'service.cracking': {
+          environment: 'sour',
+          test: { method: 'to follow', result: 'no crack found', date: '2026-03-12' },
+        },
+      },
+    ],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon' }],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'none' }],
     ['laminate.lowestTemperature', { 'service.lowestTemperature': '-10 degC' }],

@@ -1,5 +1,6 @@
 import type { Workbook } from '../job/workbook.js';
 import { askForAttachment } from './attachment.js';
+import { askWhatIsCalledOtherwise } from './called.js';
 import { askForCracks } from './cracks.js';
 import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
@@ -15,6 +16,7 @@ import { askForSurge } from './surge.js';
 export function askBeforeSigning(work: Workbook): void {
   askForSurge(work);
   askForHazards(work);
+  askWhatIsCalledOtherwise(work);
   askForCracks(work);
   askForAttachment(work);
   askForSample(work);

@@ -4,20 +4,34 @@ type Hazard = Service['hazards'][number];
 
 /** Words of the trade for contents, and what such contents plainly can do to people. Common knowledge, and not complete. */
 export const contentsWords: readonly (readonly [words: RegExp, hazards: readonly Hazard[]])[] = [
-  [/\b(?:petrol|gasoline|benzine|naphtha|keros[ei]ne|jet a-?1|diesel|crude|oil|bunker|fuel)\b/iu, ['flammable']],
-  [/\b(?:hydrocarbons?|slops?|lpg|lng|ngl|syngas)\b/iu, ['flammable']],
+  [
+    /\b(?:petrol(?:eum|eo)?|gasolin[ea]|benzine?|naphtha|keros[ei]ne|jet a-?1|diesel|crude|oil|oily|bunker|fuel)\b/iu,
+    ['flammable'],
+  ],
+  [/\b(?:hydrocarbons?|slops?|lpg|lng|ngl|syngas|biogas|erdgas|erdol|mtbe)\b/iu, ['flammable']],
   // What runs back from steam and coolers is water.
   [/(?<!\b(?:steam|boiler|cooler) )\bcondensate\b(?! (?:of steam|return))/iu, ['flammable']],
   [/(?<!\b(?:inert|flue|exhaust) )\bgas\b/iu, ['flammable']],
   [/\b(?:methane|ethane|propane|butane|pentane|hexane|ethylene|propylene|acetylene)\b/iu, ['flammable']],
-  [/\bhydrogen\b(?! (?:peroxide|fluoride|chloride))/iu, ['flammable']],
+  [/\b(?:hydrogen\b(?! (?:peroxide|fluoride|chloride))|wasserstoff\b|hidrogeno\b)/iu, ['flammable']],
   [/\b(?:ethanol|acetone|toluene|xylenes?|styrene|solvents?)\b/iu, ['flammable']],
-  [/\b(?:methanol|benzene|vinyl chloride|mercaptans?|carbon monoxide|sour)\b/iu, ['flammable', 'toxic']],
+  [/\b(?:methanol|benzene|btx|vinyl chloride|mercaptans?|carbon monoxide|sour)\b/iu, ['flammable', 'toxic']],
   [/\bh2s\b|\bhydrogen sul(?:ph|f)ide\b/iu, ['flammable', 'toxic']],
-  [/\b(?:ammonia|chlorine|bromine|hydrogen (?:fluoride|chloride))\b/iu, ['toxic', 'corrosive']],
-  [/\b(?:phosgene|so2|sul(?:ph|f)ur dioxide|hydrogen cyanide)\b/iu, ['toxic']],
-  [/\b\w*(?:acid|caustic|lye|bleach|hypochlorite)\b|\b(?:sodium|potassium) hydroxide\b/iu, ['corrosive']],
+  [/\bhydrazine\b/iu, ['flammable', 'toxic', 'corrosive']],
+  [
+    /\b(?:ammonia|ammoniak|amoniaco|r-?717|chlorine|chlor|bromine|hydrogen (?:fluoride|chloride))\b/iu,
+    ['toxic', 'corrosive'],
+  ],
+  [/\b(?:formaldehyde|formalin)\b/iu, ['toxic', 'corrosive']],
+  [/\b(?:phosgene|so2|sul(?:ph|f)ur dioxide|cyanides?|\w*isocyanates?)\b/iu, ['toxic']],
+  [/\b\w*(?:acid|acido|saure|caustic|lye|lauge|bleach|hypochlorite)\b/iu, ['corrosive']],
+  [/\b(?:nitric|sul(?:ph|f)uric|hydrochloric)\b|\b(?:sodium|potassium|ammonium) hydroxide\b/iu, ['corrosive']],
   [/\bsteam\b|\b(?:hot|boiling) (?:water|oil|condensate)\b|\bthermal oil\b/iu, ['hot']],
+  // Above 60 degC or 140 degF, as it stands in a name.
+  [/(?<![\d.])(?:6[1-9]|[7-9]\d|[1-9]\d\d)(?:[.,]\d+)? ?(?:°|º|deg\.? ?)?C(?![-\w])/iu, ['hot']],
+  [/(?<![\d.])(?:14[1-9]|1[5-9]\d|[2-9]\d\d)(?:[.,]\d+)? ?(?:°|º|deg\.? ?)?F(?![-\w])/iu, ['hot']],
+  [/\bmolten\b/iu, ['hot']],
+  [/\bmolten sul(?:ph|f)ur\b/iu, ['flammable', 'toxic']],
   [/\b(?:nitrogen|argon|helium|carbon dioxide)\b|\b(?:inert|flue|exhaust) gas\b/iu, ['asphyxiant']],
   // Chemical formulas, as they are written.
   [/\b(?:H2|CH4|C[23]H[468])\b/u, ['flammable']],
@@ -28,3 +42,44 @@ export const contentsWords: readonly (readonly [words: RegExp, hazards: readonly
 
 /** Words for contents that crack steel. */
 export const SOUR_WORDS = /\b(?:h2s|sour)\b|\bhydrogen sul(?:ph|f)ide\b/iu;
+
+/** Contents that feed a fire, resin and all: the list of hazards has no word for it. */
+export const OXIDISING_WORDS =
+  /(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\b(?:lox|ozone|\w*peroxide|\w*chlorates?|permanganate|nitrous oxide|nitric acid)\b|\bO2\b/iu;
+
+/** Names of lines that lives hang on. */
+export const SAFETY_WORDS =
+  /\bfire[ -]?(?:water|fighting|main|ring)|\bdeluge\b|\bsprinklers?\b|\bhydrants?\b|\bfoam\b/iu;
+
+/** Gas, or what gives off gas as it is. */
+export const GAS_WORDS =
+  /\b(?:air(?![ -](?:condition|cool|free|handling))|vapou?rs?|biogas|syngas|steam|multi-?phase|(?:two|2)-?phase|methane|nitrogen|argon|helium|carbon dioxide|carbon monoxide)\b|\bgas(?:es)?\b(?![ -](?:oil|condensate|free))|(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\bhydrogen\b(?! (?:peroxide|fluoride|chloride|sul))/iu;
+
+/** A gas that was made liquid, and what runs back from steam. */
+export const LIQUEFIED_WORDS =
+  /\bliqu(?:id|efied|ified) (?:(?:natural|petroleum) gas|nitrogen|oxygen|argon|helium|hydrogen|methane|carbon dioxide)\b|\bsteam condensate\b|\bcondensate of steam\b/giu;
+
+/** Water and air as plants have them, with nothing else named. All other contents are asked for: no list of hazards is complete. */
+export const PLAINLY_HARMLESS = new RegExp(
+  `^(?:(?:${[
+    ...[
+      'raw',
+      'treated',
+      'untreated',
+      'clean',
+      'filtered',
+      'fresh',
+      'cold',
+      'chilled',
+      'cooling',
+      'process',
+      'service',
+    ],
+    ...['utility', 'plant', 'potable', 'drinking', 'domestic', 'town', 'tap', 'mains', 'city', 'river', 'lake', 'well'],
+    ...['ground', 'rain', 'sea', 'brackish', 'demineralised', 'demineralized', 'deionised', 'deionized', 'distilled'],
+    ...['softened', 'soft', 'fire', 'firefighting', 'sprinkler', 'deluge', 'irrigation', 'make up', 'recirculated'],
+  ].join(
+    '|',
+  )}) ?)*water(?: (?:main|ring|ring main|header|supply|return))?$|^(?:(?:compressed|instrument|plant|service) )?air$`,
+  'iu',
+);

@@ -1,6 +1,7 @@
 import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { SOUR_WORDS } from './contents-words.js';
+import { spelt } from './hazards.js';
 
 /** Cracks under corrosion: no strength method for metal loss holds for them, and no wrap stops them. */
 export function askForCracks(work: Workbook): void {
@@ -13,14 +14,14 @@ export function askForCracks(work: Workbook): void {
       'the corrosion engineer of the line',
     );
   } else if (cracking === 'none') {
-    if (!SOUR_WORDS.test(contents)) return;
+    if (!SOUR_WORDS.test(spelt(contents))) return;
     need(
       work,
       'service.cracking',
       `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
       'the corrosion engineer of the line',
     );
-  } else if (saysNothing(cracking.test)) {
+  } else if (saysNothing(cracking.test?.method)) {
     need(
       work,
       'service.cracking.test',

@@ -97,6 +97,8 @@ export interface Service {
   readonly phase: 'liquid' | 'gas' | 'two-phase';
   /** What the contents can do to people; an empty list says that somebody looked and found nothing. */
   readonly hazards: readonly ('flammable' | 'toxic' | 'hot' | 'corrosive' | 'asphyxiant')[];
+  /** Who looked for hazards, and by what: an empty list counts by it for anything but plain water or air. */
+  readonly hazardsStatedBy?: string | undefined;
   /** Firewater, deluge, emergency shutdown and the like. */
   readonly safetyCritical: boolean;
   readonly designPressure: GaugePressure;
@@ -114,8 +116,15 @@ export interface Service {
 /** A service that cracks steel under its corrosion, where no method for metal loss holds. */
 export interface Cracking {
   readonly environment: 'sour' | 'stress corrosion';
-  /** The test that found no crack: method and day. */
-  readonly test?: string | undefined;
+  readonly test?: CrackTest | undefined;
+}
+
+/** The test of the whole area under the wrap. A crack that was found is a defect of kind `crack`. */
+export interface CrackTest {
+  readonly method: string;
+  readonly result: 'no crack found';
+  /** Day of the test, as 2026-03-12. */
+  readonly date: string;
 }
 
 export type DefectKind =

@@ -6,6 +6,7 @@ import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
 import { inDefect } from './contradictions-defect.js';
+import { inTexts } from './contradictions-texts.js';
 
 /** Every rule between fields of a case that are right by themselves: the one list that both doors go by. */
 export function contradictions(repairCase: RepairCase, note: Note): void {
@@ -14,6 +15,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inDefect(defect, pipe, note);
   inService(repairCase, note);
   inFluid(repairCase, note);
+  inTexts(repairCase, note);
   inLaminate(laminate, note);
   inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
@@ -70,6 +72,7 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
   if (atWork.state === 'static head' && phase === 'gas')
     note({ path: 'line.state', must: line('be "under pressure": gas has no static head') });
   inRecentPressure(service, date, note);
+  inCrackTest(service, note);
 }
 
 const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u;
@@ -81,6 +84,21 @@ function inRecentPressure({ recentPressure: recent }: Service, date: string | un
   if (!DAY.test(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
   else if (date !== undefined && DAY.test(date) && recent.date > date)
     note({ path, must: line('be no later than the survey, or it is no reading'), limit: 'date' });
+}
+
+/** What a test found stands in its result, and a method that tells of cracks says another thing than the result. */
+const FINDING =
+  /(?<!\bfor )\bcracks\b|\bcrack(?:s|ed)? (?:was |were )?(?:found|seen|present|indicated)|\bfail(?:ed|s|ure)?\b|\bindications?\b/iu;
+
+/** The test that clears cracking service: a method by its name, on a day. */
+function inCrackTest({ cracking }: Service, note: Note): void {
+  if (cracking === undefined || cracking === 'none' || cracking.test === undefined) return;
+  const { method, date } = cracking.test;
+  const path = 'service.cracking.test';
+  if (!DAY.test(date)) note({ path: `${path}.date`, must: line('be the day of the test, written as 2026-03-12') });
+  if (!FINDING.test(method)) return;
+  const must = 'name the method and nothing that it found: a crack that was found is a defect of kind "crack"';
+  note({ path: `${path}.method`, must: line(must) });
 }
 
 /** What leaves through the hole is what the line carries. */

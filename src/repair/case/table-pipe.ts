@@ -30,6 +30,7 @@ export const service = {
     kind: 'list',
     row: { kind: 'choice', words: ['flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant'] },
   },
+  hazardsStatedBy: { kind: 'text', optional: true, needed: 'to sign' },
   safetyCritical: { kind: 'flag' },
   designPressure: pressure,
   designTemperature: { kind: 'temperature', above: 0, usual: [233.15, 473.15] },
@@ -47,7 +48,17 @@ export const service = {
     none: true,
     fields: {
       environment: { kind: 'choice', words: ['sour', 'stress corrosion'] },
-      test: { kind: 'text', optional: true, needed: 'to sign' },
+      test: {
+        kind: 'block',
+        optional: true,
+        needed: 'to sign',
+        fields: {
+          method: { kind: 'text' },
+          // A crack that was found is a defect of kind crack, and no result of this test.
+          result: { kind: 'choice', words: ['no crack found'] },
+          date: { kind: 'text' },
+        },
+      },
     },
   },
   recentPressure: { kind: 'block', optional: true, fields: { pressure, date: { kind: 'text' } } },

@@ -28,6 +28,11 @@ export const pipeWords = {
     'What the contents can do to people; an empty list says that somebody looked and found nothing',
     [],
   ],
+  'service.hazardsStatedBy': [
+    'Hazards stated by',
+    'Who looked for hazards and by what; asked where the list is empty for anything but plain water or air, and for what feeds fire',
+    'process engineer, by the safety data sheet',
+  ],
   'service.hazards[]': ['Hazard', 'Hazard', 'flammable'],
   'service.safetyCritical': ['Safety-critical', 'Firewater, deluge, emergency shutdown and the like', false],
   'service.designPressure': ['Design pressure', 'Design pressure', '6 bar'],
@@ -46,9 +51,19 @@ export const pipeWords = {
   'service.cracking.environment': ['Cracking service', 'Sour, or stress corrosion of any other kind', 'sour'],
   'service.cracking.test': [
     'Crack test',
-    'The test of the whole area under the wrap that found no crack: method and day',
-    'magnetic particles, wet, 2026-03-12: no crack',
+    'The test of the whole area under the wrap that found no crack; a crack that was found is a defect of kind crack',
   ],
+  'service.cracking.test.method': [
+    'Method of the crack test',
+    'Its method, and nothing else',
+    'magnetic particles, wet',
+  ],
+  'service.cracking.test.result': [
+    'Result of the crack test',
+    'That it found no crack: no other result can be stated, since a crack is a defect of kind crack',
+    'no crack found',
+  ],
+  'service.cracking.test.date': ['Day of the crack test', 'Day of the test', '2026-03-12'],
   'service.recentPressure': [
     'Pressure lately',
     'Highest pressure that the line has carried lately with this defect in it',

@@ -1,4 +1,5 @@
 import type { Resistance } from '../case/case.js';
+import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { hottestOf } from './temperature.js';
@@ -25,6 +26,8 @@ function checkResistance(work: Workbook, field: string, what: string, stated: Re
 
 function lackOf({ case: repairCase }: Workbook, stated: Resistance | undefined): string | undefined {
   if (stated === undefined) return 'nothing says what it stands';
+  if (saysNothing(stated.statedBy)) return `nobody states it ("${stated.statedBy}" names no source)`;
+  if (saysNothing(stated.contents)) return `what it stands is stated for no contents ("${stated.contents}")`;
   if (named(stated.contents) !== named(repairCase.service.contents))
     return `what it stands is stated for other contents ("${stated.contents}")`;
   return stated.temperature < hottestOf(repairCase) ? 'what it stands is stated for colder contents only' : undefined;

@@ -100,6 +100,18 @@ export const contradictions: readonly Hazard[] = [
     ),
   },
   {
+    could: 'The test that clears a service of cracks tells of cracks, or was made on no day.',
+    would: 'A crack that was seen would be wrapped over.',
+    guards: ['case/contradictions.ts: note <path>.date', 'case/contradictions.ts: note <path>.method'],
+    tests: by('a crack test on no day', 'a crack test whose method tells of cracks'),
+  },
+  {
+    could: 'A word mixes letters of two alphabets that look alike.',
+    would: 'It would pass the lists of words that stand for hazards, or for nothing.',
+    guards: ['case/contradictions-texts.ts: note { path, must: line(must) }'],
+    tests: by('a word of two alphabets'),
+  },
+  {
     could: 'A recent pressure is of no day, or of a day after the survey.',
     would: 'A pressure that the damaged wall never carried would lift the limit for people beside it.',
     guards: [

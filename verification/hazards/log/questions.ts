@@ -18,8 +18,34 @@ export const questions: readonly Hazard[] = [
   {
     could: 'The contents are more dangerous than the list of hazards says.',
     would: 'People would stand at petrol or acid as they stand at water.',
-    guards: ['asked/hazards.ts: need service.hazards'],
-    tests: answered('that calls gasoline no hazard'),
+    guards: [
+      'asked/hazards.ts: need service.hazards',
+      'asked/hazards.ts: need service.hazards (2)',
+      'asked/hazards.ts: need service.contents',
+    ],
+    tests: answered(
+      'that calls gasoline no hazard',
+      'that finds no hazard in contents that nobody looked at',
+      'that names no contents',
+    ),
+  },
+  {
+    could: 'The contents feed fire, oxygen or peroxide, and no word of the list of hazards says so.',
+    would: 'Resin, oil and grease would burn like tinder at the first spark.',
+    guards: ['asked/hazards.ts: need service.hazardsStatedBy'],
+    tests: answered('that says nothing of contents that feed fire'),
+  },
+  {
+    could: 'The case calls gas or vapour a liquid.',
+    would: 'Limits, class and test would be those of water, at a line that stores far more energy.',
+    guards: ['asked/called.ts: need service.phase'],
+    tests: answered('that calls air a liquid'),
+  },
+  {
+    could: 'Nobody says that lives hang on the line: firewater, deluge, sprinklers.',
+    would: 'The line would be repaired where it should be replaced, and fail in the fire that it is for.',
+    guards: ['asked/called.ts: need service.safetyCritical'],
+    tests: answered('that calls firewater not safety-critical'),
   },
   {
     could: 'The service cracks steel: sour, or stress corrosion.',

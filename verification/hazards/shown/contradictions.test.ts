@@ -90,6 +90,29 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
   ['work above the design pressure', loss, { 'line.pressure': '600 psi' }, 'line.pressure'],
   ['a static head of gas', loss, { 'service.phase': 'gas', 'line.state': 'static head' }, 'line.state'],
   [
+    'a crack test on no day',
+    loss,
+    {
+      'service.cracking': {
+        environment: 'sour',
+        test: { method: 'wet MPI', result: 'no crack found', date: 'lately' },
+      },
+    },
+    'service.cracking.test.date',
+  ],
+  [
+    'a crack test whose method tells of cracks',
+    loss,
+    {
+      'service.cracking': {
+        environment: 'sour',
+        test: { method: 'MPI: three cracks found', result: 'no crack found', date: '2026-05-04' },
+      },
+    },
+    'service.cracking.test.method',
+  ],
+  ['a word of two alphabets', loss, { 'service.contents': 'cоndensate' }, 'service.contents'],
+  [
     'a recent pressure on no day',
     loss,
     { 'service.recentPressure': { pressure: '500 psi', date: 'lately' } },

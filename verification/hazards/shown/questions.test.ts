@@ -30,7 +30,10 @@ describe('nobody was asked', () => {
 const sour = withPaths(quietLoss, {
   'service.contents': 'sour water',
   'service.hazards': ['flammable', 'toxic'],
-  'service.cracking': { environment: 'sour', test: 'magnetic particles, 2026-05-04: no crack' },
+  'service.cracking': {
+    environment: 'sour',
+    test: { method: 'wet MPI', result: 'no crack found', date: '2026-05-04' },
+  },
 });
 const carbon = withPaths(quietLoss, {
   'laminate.fibre': 'carbon',
@@ -46,7 +49,7 @@ describe('an answer', () => {
   });
   show('that names no test for cracks', {
     from: sour,
-    with: { 'service.cracking.test': 'to follow' },
+    with: { 'service.cracking.test': undefined },
     verdict: 'needs input',
     asks: 'service.cracking.test',
   });
@@ -55,6 +58,36 @@ describe('an answer', () => {
     with: { 'service.hazards': [] },
     verdict: 'needs input',
     asks: 'service.hazards',
+  });
+  show('that names no contents', {
+    from: quietLoss,
+    with: { 'service.contents': 'TBC' },
+    verdict: 'needs input',
+    asks: 'service.contents',
+  });
+  show('that finds no hazard in contents that nobody looked at', {
+    from: quietLoss,
+    with: { 'service.contents': 'stream 4' },
+    verdict: 'needs input',
+    asks: 'service.hazards',
+  });
+  show('that says nothing of contents that feed fire', {
+    from: withPaths(quietLoss, { 'service.hazards': ['corrosive'] }),
+    with: { 'service.contents': 'hydrogen peroxide' },
+    verdict: 'needs input',
+    asks: 'service.hazardsStatedBy',
+  });
+  show('that calls air a liquid', {
+    from: quietLoss,
+    with: { 'service.contents': 'compressed air' },
+    verdict: 'needs input',
+    asks: 'service.phase',
+  });
+  show('that calls firewater not safety-critical', {
+    from: quietLoss,
+    with: { 'service.contents': 'firewater' },
+    verdict: 'needs input',
+    asks: 'service.safetyCritical',
   });
   show('that lays carbon on bare steel', {
     from: carbon,
