@@ -67,14 +67,16 @@ export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBui
     laminateThickness: thickness ?? laminate.laidThickness,
     throughWall: found.throughWall,
     hardness:
-      hardness === undefined
+      // Readings on another scale are no readings.
+      hardness === undefined || (hardness.scale !== undefined && hardness.scale !== needed?.scale)
         ? undefined
         : {
             scale: needed?.scale ?? 'Shore D',
             qualifiedHardness: needed?.qualified,
             leastMean: practice.leastMeanHardness.value,
             leastSingle: practice.leastSingleHardness.value,
-            ...hardness,
+            readings: hardness.readings,
+            hasStopped: hardness.hasStopped,
           },
     inspection,
     pressureTest:

@@ -2,9 +2,11 @@ import { missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
+import { saysNothing } from '../case/says-nothing.js';
 import type { Designed, MixDesign } from '../design/design.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
+import { workingTimeThen } from './working-time-then.js';
 
 type Use = BatchRecord['use'];
 
@@ -16,12 +18,13 @@ interface BatchFindings {
 }
 
 /** Whether enough was mixed, each batch in its ratio, in its time, from a pack in date. */
-export function batchPoint(design: Designed, { batches = [] }: AsBuiltRecord): AsBuiltPoint {
+export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
+  const { batches = [] } = record;
   const planned = mixesOf(design);
   if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
   const findings: BatchFindings = { faults: [], open: [], amounts: [] };
   for (const [use, mix] of planned) judgeAmount(design, use, mix, batches, findings);
-  for (const batch of batches) judgeBatch(design, batch, findings);
+  for (const batch of batches) judgeBatch(design, batch, record, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -65,9 +68,14 @@ function judgeAmount(
   );
 }
 
-function judgeBatch(design: Designed, batch: BatchRecord, { faults, open, amounts }: BatchFindings): void {
+function judgeBatch(
+  design: Designed,
+  batch: BatchRecord,
+  record: AsBuiltRecord,
+  { faults, open, amounts }: BatchFindings,
+): void {
   const { filler, resin } = design.case;
-  const nameless = batch.number.trim() === '';
+  const nameless = saysNothing(batch.number);
   const called = nameless ? 'a batch without a number' : `batch ${batch.number}`;
   const mixed = batch.use === 'filler' ? filler : resin;
   if (mixed === 'none') {
@@ -81,10 +89,10 @@ function judgeBatch(design: Designed, batch: BatchRecord, { faults, open, amount
     faults.push(`${called}: hardener over by ${place(amounts, roundedUp('hardener', 'ratio', off))}`);
   if (!reaches(off, -tolerance as typeof off))
     faults.push(`${called}: hardener under by ${place(amounts, roundedUp('hardener', 'ratio', missingTo(off, 0)))}`);
-  const times = batch.use === 'filler' ? design.cures.filler : design.cures.laminate;
-  if (times !== 'none' && batch.usedWithin > times.workingTime)
+  const longest = workingTimeThen(design, batch.use, record);
+  if (longest !== undefined && batch.usedWithin > longest)
     faults.push(
-      `${called}: ${place(amounts, roundedUp('too late', 'time', missingTo(times.workingTime, batch.usedWithin)))} beyond its working time`,
+      `${called}: ${place(amounts, roundedUp('too late', 'time', missingTo(longest, batch.usedWithin)))} beyond its working time on that day`,
     );
   if (batch.useBefore === undefined) open.push(`${called}: nobody recorded the date before which it may be used`);
   else if (batch.mixedOn === undefined) open.push(`${called}: nobody recorded the day on which it was mixed`);

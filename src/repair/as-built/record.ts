@@ -99,7 +99,14 @@ export interface AsBuiltRecord {
   readonly leastOverlap?: Length | undefined;
   /** Temperature of the steel from the last batch until the hardness was read. */
   readonly cure?: readonly TemperatureStep[] | undefined;
-  readonly hardness?: { readonly readings: readonly number[]; readonly hasStopped: boolean } | undefined;
+  readonly hardness?:
+    | {
+        readonly readings: readonly number[];
+        readonly hasStopped: boolean;
+        /** Scale of the tester; readings on another scale than that of the design are no readings. */
+        readonly scale?: 'Shore D' | 'Barcol' | undefined;
+      }
+    | undefined;
   readonly inspection?: InspectionRecord | undefined;
   readonly pressureTest?: TestRecord | undefined;
   readonly signed?: readonly SignatureRecord[] | undefined;

@@ -1,0 +1,27 @@
+import { workingTime } from '../../cure/index.js';
+import type { Temperature, Time } from '../../quantity/index.js';
+import type { Designed } from '../design/design.js';
+import type { AsBuiltRecord, BatchRecord } from './record.js';
+
+/**
+ * The working time on the steel and in the air as they were read, never more than the design's: resin that was laid on a hot
+ * noon gels sooner than in the forecast.
+ */
+export function workingTimeThen(
+  { case: { filler, laminate }, cures }: Designed,
+  use: BatchRecord['use'],
+  { climate = [] }: AsBuiltRecord,
+): Time | undefined {
+  const planned = use === 'filler' ? cures.filler : cures.laminate;
+  const cure = use === 'filler' && filler !== 'none' ? filler.cure : laminate.cure;
+  if (planned === 'none') return undefined;
+  if (cure.mechanism === 'moisture' || climate.length === 0) return planned.workingTime;
+  const { referenceTemperature, activationEnergy, testedFrom, testedTo, mechanism } = cure;
+  let shortest: number = planned.workingTime;
+  for (const { steelTemperature, airTemperature } of climate) {
+    const temperature = Math.max(steelTemperature, airTemperature) as Temperature;
+    const sheet = { referenceTemperature, activationEnergy, testedFrom, testedTo, mechanism };
+    shortest = Math.min(shortest, workingTime({ time: cure.workingTime, temperature, ...sheet }).workingTime);
+  }
+  return shortest as Time;
+}

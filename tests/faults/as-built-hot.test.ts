@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { temperature, time } from '../../src/quantity/index.js';
+import { type AsBuiltRecord, compareAsBuilt } from '../../src/repair/index.js';
+import { madeOf } from './answers.js';
+import { quietLoss, withPaths } from './cases.js';
+import { goodRecord } from './records.js';
+
+/** What a second attacker got past a record. */
+
+const design = madeOf(quietLoss);
+const verdictOn = (point: string, change: Partial<AsBuiltRecord>, of = design) =>
+  compareAsBuilt(of, { ...goodRecord(of), ...change }).points.find((each) => each.point === point)?.verdict;
+
+describe('a batch on a hot noon', () => {
+  const hot = goodRecord(design).climate?.map((read) => ({ ...read, airTemperature: temperature.degC(40) })) ?? [];
+  const within = (minutes: number) =>
+    goodRecord(design).batches?.map((batch) => ({ ...batch, usedWithin: time.minute(minutes) })) ?? [];
+
+  it('gels in a third of the time that it has at 25 degC', () => {
+    expect(verdictOn('batches', { batches: within(20) })).toBe('meets');
+    expect(verdictOn('batches', { batches: within(20), climate: hot })).toBe('does not meet');
+    expect(verdictOn('batches', { batches: within(5), climate: hot })).toBe('meets');
+  });
+
+  it('has a number that is one', () => {
+    const batches = within(5).map((batch, index) => (index === 0 ? { ...batch, number: 'TBD' } : batch));
+    expect(verdictOn('batches', { batches })).toBe('not shown');
+  });
+});
+
+describe('hardness on another scale', () => {
+  const barcol = madeOf(
+    withPaths(quietLoss, { 'acceptance.hardnessScale': 'Barcol', 'acceptance.qualifiedHardness': 40 }),
+  );
+  const readings = (scale: 'Shore D' | 'Barcol') => ({
+    hardness: { readings: Array.from({ length: 40 }, () => 40), hasStopped: true, scale },
+  });
+
+  it('is none', () => {
+    expect(verdictOn('hardness', readings('Barcol'), barcol)).toBe('meets');
+    expect(verdictOn('hardness', readings('Shore D'), barcol)).toBe('not shown');
+  });
+});
