@@ -1,0 +1,104 @@
+import type { CureSheet, Job } from './read-job.js';
+
+const R = 8.31446261815324;
+
+/** Steel over the hours: its history, else its forecast, else none. */
+export function steelOverHours({ site }: Job): readonly { readonly duration: number; readonly temperature: number }[] | undefined {
+  if (site.history !== undefined) return site.history;
+  return site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+}
+
+/** Activation energies that are tried where the maker gives none. */
+const BOUNDS = [40e3, 50e3, 60e3];
+
+function energiesOf(sheet: Extract<CureSheet, { mechanism: 'two-part reaction' }>): readonly number[] {
+  return sheet.activationEnergy === undefined ? BOUNDS : [sheet.activationEnergy];
+}
+
+/** How much faster than at the reference temperature. */
+export function faster(energy: number, at: number, reference: number): number {
+  return Math.exp((energy / R) * (1 / reference - 1 / at));
+}
+
+/** What curing a material means on this steel, for the hour at which it is laid; undefined where the hours run out. */
+export type Wait = (laidAt: number) => number | undefined;
+
+export interface Cure {
+  readonly workingTime: number;
+  readonly wait: Wait;
+  readonly law: Readonly<Record<string, number | string>>;
+}
+
+/** The warmest reading over the hours, and at the start. */
+export function warmestReading(job: Job): number {
+  const hours = steelOverHours(job)?.map(({ temperature }) => temperature) ?? [];
+  return Math.max(job.site.pipeTemperature, ...hours);
+}
+
+const THERMOMETER_ERROR = 0.5;
+
+export function thermometerError({ site }: Job): number {
+  return site.instruments?.temperatureError ?? THERMOMETER_ERROR;
+}
+
+/** Time over a history from an hour on until it has done what `required` does at the reference temperature. */
+function waitOverHours(
+  hours: readonly { readonly duration: number; readonly temperature: number }[],
+  laidAt: number,
+  rate: (temperature: number) => number,
+  required: number,
+): number | undefined {
+  let begins = 0;
+  let done = 0;
+  for (const { duration, temperature } of hours) {
+    const ends = begins + duration;
+    const from = Math.max(begins, laidAt);
+    begins = ends;
+    if (ends <= from) continue;
+    const speed = rate(temperature);
+    if (done + speed * (ends - from) >= required * (1 - 1e-12) && speed > 0) return from - laidAt + (required - done) / speed;
+    done += speed * (ends - from);
+  }
+  return undefined;
+}
+
+export function cureOf(job: Job, sheet: CureSheet): Cure {
+  const { site } = job;
+  if (sheet.mechanism === 'moisture') {
+    const { pipeTemperature: T, relativeHumidity: H } = site;
+    const slower = sheet.rows.filter((row) => row.temperature <= T && row.humidity <= H);
+    const quicker = sheet.rows.filter((row) => row.temperature >= T && row.humidity >= H);
+    const wait = Math.min(...slower.map((row) => row.cureTime));
+    return {
+      workingTime: Math.max(...quicker.map((row) => row.workingTime)),
+      wait: () => wait,
+      law: { wait },
+    };
+  }
+  const { referenceTemperature: ref, minimumTemperature, testedFrom, testedTo, cureTime, activationEnergy } = sheet;
+  const warm = warmestReading(job) + thermometerError(job);
+  const energies = energiesOf(sheet);
+  const workingTime = Math.min(...energies.map((energy) => sheet.workingTime / faster(energy, warm, ref)));
+  const hours = steelOverHours(job);
+  if (hours === undefined) {
+    const wait = Math.max(...energies.map((energy) => cureTime / faster(energy, site.pipeTemperature, ref)));
+    return { workingTime, wait: () => wait, law: { wait } };
+  }
+  return {
+    workingTime,
+    wait: (laidAt) => {
+      const waits = energies.map((energy) =>
+        waitOverHours(hours, laidAt, (T) => (T < minimumTemperature ? 0 : faster(energy, Math.min(T, testedTo), ref)), cureTime),
+      );
+      return waits.some((wait) => wait === undefined) ? undefined : Math.max(...(waits as number[]));
+    },
+    law: {
+      requiredTime: cureTime,
+      referenceTemperature: ref,
+      minimumTemperature,
+      testedFrom,
+      testedTo,
+      ...(activationEnergy === undefined ? {} : { activationEnergy }),
+    },
+  };
+}

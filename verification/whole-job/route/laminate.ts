@@ -1,0 +1,191 @@
+import { type Strains, allowableStrains, askerOf, cyclesOf, temperatureLimit } from './allowable-strain.js';
+import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
+import type { Found } from './pipe-as-found.js';
+import type { Job } from './read-job.js';
+import type { Strength } from './remaining-strength.js';
+import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
+import { moduliOnPipe } from './tape-moduli.js';
+import { type Criterion, ignored, ignoredWithRelief, longTerm, type Loads, type Metal, type Row, sharing, yielded } from './thickness.js';
+
+export interface LaminateFigures {
+  readonly hoopStrain: number;
+  readonly axialStrain: number;
+  readonly wrappedDiameter: number;
+  readonly thickness: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
+  readonly alternatives: readonly Row[];
+  readonly plies: number;
+  readonly leastPlies: number;
+  readonly laidThickness: number;
+  readonly footprint?: { readonly under: string; readonly diameter: number; readonly length: number };
+  readonly resistance: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
+}
+
+/** Why there is no laminate. */
+export type NoLaminate = { readonly none: 'missing' | 'not repairable' | 'not covered'; readonly because: string };
+
+const E_STEEL = 207e9;
+
+export function wrappedDiameter({ filler }: Job, diameter: number): number {
+  return diameter + 2 * Math.max(filler?.thickness ?? 0, filler?.thicknessOverDefect ?? 0);
+}
+
+/** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
+export function longTermStrengthAt({ laminate, service }: Job): number | undefined {
+  const { strength, testTemperature, second } = laminate.longTermStrength ?? {};
+  if (strength === undefined || testTemperature === undefined) return undefined;
+  const at = service.designTemperature;
+  const hottest = Math.max(testTemperature, second?.testTemperature ?? testTemperature);
+  if (at > hottest) return undefined;
+  if (second === undefined) return strength;
+  const [cold, warm] =
+    testTemperature < second.testTemperature
+      ? [{ at: testTemperature, value: strength }, { at: second.testTemperature, value: second.strength }]
+      : [{ at: second.testTemperature, value: second.strength }, { at: testTemperature, value: strength }];
+  if (at <= cold.at) return cold.value;
+  return cold.value + ((warm.value - cold.value) * (at - cold.at)) / (warm.at - cold.at);
+}
+
+export function loadsOf(job: Job, found: Found, strains: Strains): Loads | undefined {
+  const moduli = moduliOnPipe(job, found.outsideDiameter);
+  if (moduli === undefined) return undefined;
+  return {
+    pressure: job.service.designPressure,
+    diameter: found.outsideDiameter,
+    wrapped: wrappedDiameter(job, found.outsideDiameter),
+    force: job.loads.axialForce ?? 0,
+    hoopModulus: moduli.hoop,
+    axialModulus: moduli.axial,
+    poisson: job.laminate.poissonRatio,
+    hoopStrain: strains.hoop,
+    axialStrain: strains.axial,
+  };
+}
+
+export function metalOf(job: Job, found: Found, strength: Strength | undefined): Metal {
+  const { material } = job.pipe;
+  return {
+    modulus: material.modulus ?? E_STEEL,
+    yieldStrength: material.yieldStrength,
+    wall: found.wallAtEndOfLife,
+    livePressure: job.line.pressure ?? 0,
+    ...(material.allowableStress === undefined ? {} : { allowableStress: material.allowableStress }),
+    ...(strength === undefined ? {} : { safePressure: strength.safePressure }),
+  };
+}
+
+/** Criteria of a method; undefined where the case does not give what it needs. */
+export function criteriaOf(
+  job: Job,
+  method: string,
+  load: Loads,
+  metal: Metal,
+  leaking: boolean,
+): readonly Criterion[] | undefined {
+  if (method === 'substrate ignored') return ignored(load);
+  if (method === 'long-term strength') {
+    const strength = longTermStrengthAt(job);
+    if (strength === undefined) return undefined;
+    const factor = performanceFactor(askerOf(job), job.laminate.longTermStrength?.test ?? '') * cyclesOf(job);
+    return [longTerm(load, factor * strength)];
+  }
+  if (leaking) return undefined;
+  if (method === 'substrate yielded') return yielded(load, metal);
+  if (metal.allowableStress === undefined || metal.safePressure === undefined) return undefined;
+  return sharing(load, metal);
+}
+
+/** The bond over the leak. */
+export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
+  const { laminate, filler, service } = job;
+  const limit = temperatureLimit(job, leaking);
+  if (limit === undefined || laminate.shearModulus === undefined) return undefined;
+  const warm = laminate.atDesignTemperature;
+  const over = laminate.energyReleaseRateOverSeal;
+  const overSeal = where.under === 'seal' && over !== undefined && where.diameter <= over.footprint;
+  const overFiller = filler?.underWholeWrap === true ? filler.qualifiedOverFiller?.energyReleaseRate : undefined;
+  const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
+  const factor = service0 * temperatureFactor(limit - (at ?? service.designTemperature));
+  const common = { poisson: laminate.poissonRatio, shear: laminate.shearModulus };
+  if (overFiller === undefined && !overSeal && warm !== undefined && at === undefined) {
+    return { ...common, energy: warm.energyReleaseRate, factor: service0, hoopModulus: warm.hoopModulus, axialModulus: warm.axialModulus };
+  }
+  const energy = overFiller ?? (overSeal ? over.energyReleaseRate : laminate.energyReleaseRate);
+  if (energy === undefined) return undefined;
+  return { ...common, energy, factor, hoopModulus: laminate.hoopModulus, axialModulus: laminate.axialModulus };
+}
+
+const upTo = (value: number): number => Math.ceil(value - 1e-9);
+
+export function laminateOf(
+  job: Job,
+  found: Found,
+  strength: Strength | undefined,
+  where: Unbonded | undefined,
+): LaminateFigures | NoLaminate {
+  const leaking = found.throughWall;
+  const strains = allowableStrains(job, leaking);
+  if (strains === undefined) return { none: 'missing', because: 'temperature limit' };
+  if (!(strains.hoop > 0) || !(strains.axial > 0)) return { none: 'not repairable', because: 'no strain left' };
+  const load = loadsOf(job, found, strains);
+  if (load === undefined) return { none: 'missing', because: 'shear modulus' };
+  const metal = metalOf(job, found, strength);
+  const method = job.repair.method ?? 'substrate ignored';
+  const criteria = criteriaOf(job, method, load, metal, leaking);
+  if (criteria === undefined) return { none: 'missing', because: method };
+  const rows: Criterion[] = [...criteria];
+  if (leaking) {
+    // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
+    if (method !== 'substrate ignored') rows.push(...ignored(load));
+    if (where === undefined) return { none: 'missing', because: 'footprint' };
+    const bond = bondOf(job, where, leaking);
+    if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
+    const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
+    if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };
+    rows.push({
+      criterion: 'leak through the hole',
+      thickness: t,
+      resists: (laid) => leakResistance(bond, where, found.outsideDiameter, laid),
+    });
+    rows.push({
+      criterion: 'size of the hole',
+      thickness: (found.designHole as number) ** 2 / (6 * found.outsideDiameter),
+      resists: () => Number.NaN,
+    });
+  }
+  const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
+  const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
+  const ply = job.laminate.plyThickness;
+  const plies = Math.max(leastPlies, upTo(governing.thickness / ply));
+  const laid = plies * ply;
+  const resistances = rows
+    .map(({ criterion, resists }) => ({ criterion, value: resists(laid) }))
+    .filter(({ value }) => Number.isFinite(value));
+  const least = resistances.reduce((a, b) => (b.value < a.value ? b : a));
+
+  const alternatives: Row[] = [];
+  for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
+    if (other === method) continue;
+    const found = criteriaOf(job, other, load, metal, leaking);
+    if (found !== undefined) alternatives.push({ criterion: other, value: Math.max(...found.map((each) => each.thickness)) });
+  }
+  alternatives.push({
+    criterion: 'hoop line of substrate ignored, with relief by the end load',
+    value: ignoredWithRelief(load),
+  });
+  return {
+    hoopStrain: strains.hoop,
+    axialStrain: strains.axial,
+    wrappedDiameter: load.wrapped,
+    thickness: {
+      candidates: rows.map(({ criterion, thickness }) => ({ criterion, value: thickness })),
+      governing: governing.criterion,
+      value: governing.thickness,
+    },
+    alternatives,
+    plies,
+    leastPlies,
+    laidThickness: laid,
+    ...(where === undefined ? {} : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
+    resistance: { candidates: resistances, governing: least.criterion, value: least.value },
+  };
+}

@@ -1,0 +1,47 @@
+import type { Found } from './pipe-as-found.js';
+import type { Job } from './read-job.js';
+import { flowStress, foliasModified, remainingStrength, statedSafetyFactor } from './remaining-strength.js';
+
+export interface Line {
+  readonly pressure: number;
+  readonly highestPressure?: number;
+  readonly limitedBy?: string;
+}
+
+/** What a damaged pipe keeps where nobody asks for more. */
+const LEAST_FACTOR = 1.25;
+
+/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+export function lineAtWork(job: Job, found: Found): Line {
+  const pressure = job.line.pressure ?? 0;
+  if (pressure === 0) return { pressure };
+  const factor = statedSafetyFactor(job, LEAST_FACTOR);
+  if (factor === undefined) return { pressure };
+  const { outsideDiameter: D, wallToday } = found;
+  const { axialLength: length, circumferentialWidth: width, profile, readingError, kind } = job.defect;
+  if (kind === 'through-wall hole') {
+    const m = foliasModified((length * length) / (D * wallToday));
+    const leak = (2 * flowStress(job) * wallToday) / (D * m * factor);
+    return { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
+  }
+  const thinned = {
+    diameter: D,
+    wall: found.wall,
+    depth: found.wall - wallToday,
+    length,
+    width,
+    force: job.loads.axialForce ?? 0,
+    ...(profile === undefined
+      ? {}
+      : { profile: profile.map(({ position, depth }) => ({ position, depth: Math.min(found.wall, depth + (readingError ?? 0)) })) }),
+  };
+  const strength = remainingStrength(job, thinned, factor);
+  const { recentPressure } = job.service;
+  const recent =
+    recentPressure === undefined || strength.failurePressure === undefined
+      ? 0
+      : Math.min(0.8 * recentPressure.pressure, strength.failurePressure / LEAST_FACTOR);
+  return recent > strength.safePressure
+    ? { pressure, highestPressure: recent, limitedBy: 'recent pressure' }
+    : { pressure, highestPressure: strength.safePressure, limitedBy: 'safe pressure of the thinned wall' };
+}

@@ -1,0 +1,64 @@
+import type { Extent } from './extent.js';
+import type { Found } from './pipe-as-found.js';
+import type { Job, Parts } from './read-job.js';
+
+export const MIXING_TIME = 300;
+const MIX_WASTE = 0.15;
+
+export interface Mix {
+  readonly volume?: number;
+  readonly area?: number;
+  readonly mass: number;
+  readonly batches: number;
+  readonly batchMass: number;
+  readonly base: number;
+  readonly hardener: number;
+  readonly limitedBy: string;
+  readonly kits: number;
+}
+
+/** Equal batches, none above a kit nor above what is placed within the working time after mixing. */
+export function batchesOf(mass: number, parts: Parts, kitMass: number, rate: number, workingTime: number): Omit<Mix, 'mass'> {
+  const placed = rate * (workingTime - MIXING_TIME);
+  const most = Math.min(kitMass, placed);
+  const batches = Math.ceil(mass / most - 1e-9);
+  const batchMass = mass / batches;
+  const whole = parts.base + parts.hardener;
+  return {
+    batches,
+    batchMass,
+    base: (batchMass * parts.base) / whole,
+    hardener: (batchMass * parts.hardener) / whole,
+    limitedBy: batches === 1 ? 'job' : kitMass <= placed ? 'kit' : 'working time',
+    kits: Math.ceil(mass / kitMass - 1e-9),
+  };
+}
+
+/** Filler: a ring over the defect's length, thicker over the defect, and what the loss outside took (cure-and-site.md, 2.2). */
+export function fillerVolume(job: Job, found: Found, extent: Extent): number {
+  const { filler, defect } = job;
+  if (filler === undefined) return 0;
+  const D = found.outsideDiameter;
+  const length = filler.underWholeWrap === true ? extent.totalLength : extent.defectLength;
+  const ring = (Math.PI / 4) * ((D + 2 * filler.thickness) ** 2 - D * D) * length;
+  const patch = extent.defectLength * defect.circumferentialWidth;
+  const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+  const loss = inside ? 0 : found.wall - defect.remainingWall;
+  return ring + patch * Math.max(0, filler.thicknessOverDefect - filler.thickness) + patch * loss;
+}
+
+export function fillerMix(job: Job, volume: number, workingTime: number): Mix | undefined {
+  const { filler } = job;
+  if (filler === undefined) return undefined;
+  const mass = volume * filler.density * (1 + (filler.waste ?? MIX_WASTE));
+  return { volume, mass, ...batchesOf(mass, filler.parts, filler.kitMass, filler.rate, workingTime) };
+}
+
+/** Resin for the fabric: its areal weight times (1 - w)/w. */
+export function resinMix(job: Job, area: number, workingTime: number): Mix | undefined {
+  const { resin } = job;
+  if (resin === undefined) return undefined;
+  const w = resin.fibreMassFraction;
+  const mass = ((area * resin.fabricWeight * (1 - w)) / w) * (1 + (resin.waste ?? MIX_WASTE));
+  return { area, mass, ...batchesOf(mass, resin.parts, resin.kitMass, resin.rate, workingTime) };
+}

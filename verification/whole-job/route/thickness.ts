@@ -1,0 +1,164 @@
+import { thicknessBiaxial, usage } from './biaxial.js';
+import { rootOfIncreasing } from './root.js';
+
+/** What every method for the thickness of the laminate works on. */
+export interface Loads {
+  readonly pressure: number;
+  /** On the pipe. */
+  readonly diameter: number;
+  /** Over the filler. */
+  readonly wrapped: number;
+  /** Of the case along the pipe, beside that of the pressure; a push is negative. */
+  readonly force: number;
+  readonly hoopModulus: number;
+  readonly axialModulus: number;
+  readonly poisson: number;
+  readonly hoopStrain: number;
+  readonly axialStrain: number;
+}
+
+/** The metal that counts. */
+export interface Metal {
+  readonly modulus: number;
+  readonly yieldStrength: number;
+  readonly wall: number;
+  readonly allowableStress?: number;
+  readonly safePressure?: number;
+  readonly livePressure: number;
+}
+
+export interface Row {
+  readonly criterion: string;
+  readonly value: number;
+}
+
+/** A criterion: the thickness that it asks for, and the pressure that a thickness resists. */
+export interface Criterion {
+  readonly criterion: string;
+  readonly thickness: number;
+  readonly resists: (thickness: number) => number;
+}
+
+const endForce = (pressure: number, diameter: number): number => (pressure * Math.PI * diameter * diameter) / 4;
+
+/** The pressure at which a thickness that grows with it reaches the one that lies there. */
+function pressureAt(thicknessOf: (pressure: number) => number, laid: number): number {
+  return rootOfIncreasing((pressure) => thicknessOf(pressure) - laid, 1e5) ?? Number.POSITIVE_INFINITY;
+}
+
+function of(criterion: string, thicknessOf: (pressure: number) => number, pressure: number): Criterion {
+  return {
+    criterion,
+    thickness: Math.max(0, thicknessOf(pressure)),
+    resists: (laid) => pressureAt(thicknessOf, laid),
+  };
+}
+
+/** Substrate ignored (repair-design.md, 2.5): hoop without relief, a push along the pipe counts against it; axial on the pipe. */
+export function ignored(load: Loads): Criterion[] {
+  const { diameter: D, wrapped: Dw, force, poisson } = load;
+  const push = Math.max(0, -force);
+  const hoop = (pressure: number): number =>
+    ((pressure * Dw) / 2 + (push / (Math.PI * D)) * poisson) / (load.hoopModulus * load.hoopStrain);
+  const axial = (pressure: number): number => {
+    const line = (endForce(pressure, D) + force) / (Math.PI * D * load.axialModulus);
+    return (line - ((pressure * D) / 2) * (poisson / load.hoopModulus)) / load.axialStrain;
+  };
+  const rows = [
+    of('hoop strain, substrate ignored', hoop, load.pressure),
+    of('axial strain, substrate ignored', axial, load.pressure),
+  ];
+  if (force !== 0) {
+    const alone = Math.abs(force) / (Math.PI * D * load.axialModulus * load.axialStrain);
+    rows.push({
+      criterion: 'axial strain, external force without pressure',
+      thickness: alone,
+      resists: () => Number.POSITIVE_INFINITY,
+    });
+  }
+  return rows;
+}
+
+/** The hoop line with the relief that the end load of the pressure gives: shown beside, never taken. */
+export function ignoredWithRelief(load: Loads): number {
+  const { diameter: D, wrapped: Dw, pressure, poisson } = load;
+  const end = endForce(pressure, D) / (Math.PI * Dw);
+  return Math.max(0, ((pressure * Dw) / 2 - end * poisson) / (load.hoopModulus * load.hoopStrain));
+}
+
+/** Substrate shares the load (2.3, issue on the joints, part two, items 1, 3 and 21). */
+export function sharing(load: Loads, metal: Metal): Criterion[] {
+  const { diameter: D, wrapped: Dw, force } = load;
+  const s = metal.allowableStress as number;
+  const safe = metal.safePressure as number;
+  const E = metal.modulus;
+  const sh = Math.min(s, E * load.hoopStrain);
+  const sa = Math.min(s, E * load.axialStrain);
+  const hoop = (pressure: number): number =>
+    (Dw / (2 * sh)) * (E / load.hoopModulus) * (pressure - (((safe * sh) / s) * D) / Dw);
+  const axial = (pressure: number): number =>
+    (E / (load.axialModulus * sa)) * ((endForce(pressure, D) + force - Math.PI * D * sa * metal.wall) / (Math.PI * Dw));
+  const rows = [
+    of('hoop stress of the pipe, load shared', hoop, load.pressure),
+    of('axial stress of the pipe, load shared', axial, load.pressure),
+  ];
+  if (metal.livePressure > 0) {
+    const live = (pressure: number): number => {
+      const spare = sh - (metal.livePressure * Dw) / (2 * metal.wall);
+      return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
+    };
+    rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
+  }
+  const layers = {
+    pipeModulus: E,
+    pipePoisson: 0.3,
+    pipeWall: (safe * D) / (2 * s),
+    hoopModulus: load.hoopModulus,
+    axialModulus: load.axialModulus,
+    poisson: load.poisson,
+    allowableStress: s,
+    hoopStrain: load.hoopStrain,
+    axialStrain: load.axialStrain,
+  };
+  const loadsOf = (pressure: number): readonly (readonly [number, number])[] => [
+    [(pressure * Dw) / 2, (endForce(pressure, D) + force) / (Math.PI * D)],
+    [(pressure * Dw) / 2, 0],
+  ];
+  rows.push({
+    criterion: 'both stresses of the pipe and both strains, closed ends, load shared',
+    thickness: Math.max(...loadsOf(load.pressure).map(([h, a]) => thicknessBiaxial(layers, h, a))),
+    resists: (laid) =>
+      Math.min(
+        ...[0, 1].map(
+          (which) =>
+            rootOfIncreasing((pressure) => {
+              const [h, a] = loadsOf(pressure)[which] as readonly [number, number];
+              return usage(layers, laid, h, a) - 1;
+            }, 1e5) ?? Number.POSITIVE_INFINITY,
+        ),
+      ),
+  });
+  return rows;
+}
+
+/** The pipe yields (2.4): the metal carries its yield stress or what it has at the strain of the laminate. */
+export function yielded(load: Loads, metal: Metal): Criterion[] {
+  const { diameter: D, wrapped: Dw, force } = load;
+  const sh = Math.min(metal.yieldStrength, metal.modulus * load.hoopStrain);
+  const sa = Math.min(metal.yieldStrength, metal.modulus * load.axialStrain);
+  const hoop = (pressure: number): number =>
+    ((pressure * Dw) / 2 - sh * metal.wall) / (load.hoopModulus * load.hoopStrain);
+  const axial = (pressure: number): number =>
+    (endForce(pressure, D) + force - Math.PI * D * sa * metal.wall) /
+    (Math.PI * Dw * load.axialModulus * load.axialStrain);
+  return [
+    of('hoop strain, substrate yielded', hoop, load.pressure),
+    of('axial strain, substrate yielded', axial, load.pressure),
+  ];
+}
+
+/** Long-term strength, substrate ignored (2.7). */
+export function longTerm(load: Loads, strength: number): Criterion {
+  const hoop = (pressure: number): number => (pressure * load.wrapped) / 2 / strength;
+  return of('hoop stress, long-term strength, substrate ignored', hoop, load.pressure);
+}

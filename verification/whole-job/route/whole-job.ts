@@ -1,0 +1,64 @@
+import { cureOf } from './cure.js';
+import { extentOf } from './extent.js';
+import { laminateOf } from './laminate.js';
+import { unbonded } from './leak.js';
+import { leakSeal } from './leak-seal.js';
+import { lineAtWork } from './line-at-work.js';
+import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { pipeAsFound } from './pipe-as-found.js';
+import { readJob } from './read-job.js';
+import { remainingStrength, statedSafetyFactor } from './remaining-strength.js';
+import { sheetOf, tapeOf } from './wrap.js';
+
+/** The whole design by the second route, in the places of the answer of the library. */
+export function wholeJob(document: unknown): Record<string, unknown> {
+  const job = readJob(document);
+  const found = pipeAsFound(job);
+  const { defect, loads } = job;
+  const factor = statedSafetyFactor(job, 1.25);
+  const strength =
+    found.throughWall || factor === undefined
+      ? undefined
+      : remainingStrength(
+          job,
+          {
+            diameter: found.outsideDiameter,
+            wall: found.wall,
+            depth: found.depthAtEndOfLife,
+            length: found.lengthAtEndOfLife,
+            width: found.widthAtEndOfLife,
+            force: loads.axialForce ?? 0,
+            ...(defect.profile === undefined ? {} : { profile: defect.profile }),
+          },
+          factor,
+        );
+  const line = lineAtWork(job, found);
+  const seal = leakSeal(job, found);
+  const where = unbonded(job, found);
+  const laminate = laminateOf(job, found, strength, where);
+  const answer: Record<string, unknown> = {
+    found: { ...found, strength },
+    line,
+    seal,
+  };
+  const cures = {
+    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
+    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
+    laminate: cureOf(job, job.laminate.cure),
+  };
+  answer['cures'] = cures;
+  if ('none' in laminate) return { ...answer, because: laminate };
+  answer['laminate'] = laminate;
+  const extent = extentOf(job, found, where, laminate.laidThickness);
+  if (extent === undefined) return answer;
+  answer['extent'] = extent;
+  const shape = job.wrap.form === 'tape' ? tapeOf : sheetOf;
+  const wrap = shape(job, extent, laminate.wrappedDiameter, laminate.plies);
+  answer['wrap'] = wrap;
+  const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
+  answer['mixes'] = {
+    filler: cures.filler && fillerMix(job, fillerVolume(job, found, extent), cures.filler.workingTime),
+    laminateResin: resinMix(job, area, cures.laminate.workingTime),
+  };
+  return answer;
+}

@@ -1,0 +1,107 @@
+import type { Extent } from './extent.js';
+import type { Job } from './read-job.js';
+
+export interface Tape {
+  readonly form: 'tape';
+  readonly layersPerPass: number;
+  readonly passes: number;
+  readonly layers: number;
+  readonly fullCountLength: number;
+  readonly overallLength: number;
+  readonly tapeLength: number;
+  readonly rolls: number;
+  readonly leftOnLastRoll: number;
+}
+
+export interface Sheet {
+  readonly form: 'sheet';
+  readonly layers: number;
+  readonly bands: number;
+  readonly sheetLength: number;
+  readonly sheetArea: number;
+  readonly rolls: number;
+  readonly leftOnLastRoll: number;
+}
+
+/** Lap of neighbouring sheets. */
+export const SIDE_LAP = 0.025;
+/** Waste of tape or sheet where none is stated. */
+export const TAPE_WASTE = 0.1;
+
+/** One pass of tape over a length: laid round the mean diameter of what it builds up. */
+export interface Pass {
+  readonly diameter: number;
+  /** Width of the tape along the pipe. */
+  readonly band: number;
+  readonly advance: number;
+  readonly turnLength: number;
+  readonly turns: number;
+  readonly length: number;
+}
+
+/** Turns of a pass: a helix over the length less one band, and a turn without advance at each end (4.1 of the note). */
+export function passOf(width: number, overlap: number, diameter: number, overall: number): Pass {
+  const sine = (width * (1 - overlap)) / (Math.PI * diameter);
+  const cosine = Math.sqrt(1 - sine * sine);
+  const band = width / cosine;
+  const advance = (width * (1 - overlap)) / cosine;
+  const turnLength = (Math.PI * diameter) / cosine;
+  const turns = (overall - band) / advance;
+  return { diameter, band, advance, turnLength, turns, length: turns * turnLength + 2 * Math.PI * diameter };
+}
+
+export function rollsFor(length: number, waste: number, roll: number): { readonly rolls: number; readonly left: number } {
+  const needed = length * (1 + waste);
+  const rolls = Math.ceil(needed / roll - 1e-9);
+  return { rolls, left: rolls * roll - needed };
+}
+
+export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number): Tape {
+  const { wrap, laminate } = job;
+  if (wrap.form !== 'tape') throw new Error('no tape');
+  const layersPerPass = Math.floor(1 / (1 - wrap.overlap) + 1e-9);
+  const passes = Math.ceil(plies / layersPerPass - 1e-9);
+  const fullCountLength = extent.totalLength - 2 * extent.taper;
+  const first = passOf(wrap.width, wrap.overlap, wrapped + laminate.plyThickness, 1);
+  const overallLength = fullCountLength + 2 * first.band;
+  const build = (2 * laminate.plyThickness) / (1 - wrap.overlap);
+  let tapeLength = 0;
+  for (let pass = 0; pass < passes; pass++) {
+    tapeLength += passOf(wrap.width, wrap.overlap, wrapped + build * (pass + 0.5), overallLength).length;
+  }
+  const { rolls, left } = rollsFor(tapeLength, wrap.waste ?? TAPE_WASTE, wrap.rollLength);
+  return {
+    form: 'tape',
+    layersPerPass,
+    passes,
+    layers: layersPerPass * passes,
+    fullCountLength,
+    overallLength,
+    tapeLength,
+    rolls,
+    leftOnLastRoll: left,
+  };
+}
+
+/** Layers one on another round a pipe (4.2), in bands side by side. */
+export function sheetOf(job: Job, extent: Extent, wrapped: number, plies: number): Sheet {
+  const { wrap, laminate } = job;
+  if (wrap.form !== 'sheet') throw new Error('no sheet');
+  const bands =
+    extent.totalLength <= wrap.width
+      ? 1
+      : Math.ceil((extent.totalLength - SIDE_LAP) / (wrap.width - SIDE_LAP) - 1e-9);
+  const lap = wrap.finalLap ?? Math.max(0.15, 10 * laminate.plyThickness);
+  const each = Math.PI * plies * (wrapped + plies * laminate.plyThickness) + lap;
+  const sheetLength = bands * each;
+  const { rolls, left } = rollsFor(sheetLength, wrap.waste ?? TAPE_WASTE, wrap.rollLength);
+  return {
+    form: 'sheet',
+    layers: plies,
+    bands,
+    sheetLength,
+    sheetArea: sheetLength * wrap.width,
+    rolls,
+    leftOnLastRoll: left,
+  };
+}
