@@ -31,7 +31,7 @@ export function isSoft({ laminate }: Job): boolean {
   const { hoopModulus, axialModulus, atDesignTemperature: warm } = laminate;
   const ratios = [axialModulus / hoopModulus];
   if (warm !== undefined) ratios.push(warm.axialModulus / warm.hoopModulus);
-  return Math.min(...ratios) < 0.5;
+  return Math.min(...ratios) <= 0.5;
 }
 
 export interface Strains {
@@ -44,13 +44,14 @@ export function allowableStrains(job: Job, leaking: boolean, at: number = job.se
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined) return undefined;
   const { laminate, site, service, pipe } = job;
-  const factor = temperatureFactor(limit - at) * cyclesOf(job);
   const installed = site.pipeTemperature;
+  const factor = temperatureFactor(limit - Math.max(at, installed));
+  const cycles = cyclesOf(job);
   const temperatures = at === service.designTemperature ? [at, service.lowestTemperature ?? at] : [at];
   const swing = Math.max(...temperatures.map((each) => Math.abs(each - installed)));
   const steel = pipe.material.thermalExpansion ?? 12e-6;
   const strain = (base: number, expansion: number | undefined): number =>
-    factor * base - Math.abs(swing * (steel - (expansion ?? steel)));
+    cycles * (factor * base - Math.abs(swing * (steel - (expansion ?? steel))));
   const asker = askerOf(job);
   return {
     hoop: strain(defaultStrain(asker, false), laminate.hoopExpansion),

@@ -29,10 +29,15 @@ export interface Cure {
   readonly law: Readonly<Record<string, number | string>>;
 }
 
-/** The warmest reading over the hours, and at the start. */
+/** The warmest reading of steel or air, at the start and over the hours. */
 export function warmestReading(job: Job): number {
-  const hours = steelOverHours(job)?.map(({ temperature }) => temperature) ?? [];
-  return Math.max(job.site.pipeTemperature, ...hours);
+  const { pipeTemperature, airTemperature, history = [], forecast = [] } = job.site;
+  return Math.max(
+    pipeTemperature,
+    airTemperature,
+    ...history.map(({ temperature }) => temperature),
+    ...forecast.flatMap((step) => [step.pipeTemperature, step.airTemperature]),
+  );
 }
 
 const THERMOMETER_ERROR = 0.5;

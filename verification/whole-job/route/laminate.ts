@@ -86,7 +86,7 @@ export function criteriaOf(
     const strength = longTermStrengthAt(job);
     if (strength === undefined) return undefined;
     const factor = performanceFactor(askerOf(job), job.laminate.longTermStrength?.test ?? '') * cyclesOf(job);
-    return [longTerm(load, factor * strength)];
+    return longTerm(load, factor * strength);
   }
   if (leaking) return undefined;
   if (method === 'substrate yielded') return yielded(load, metal);
@@ -101,17 +101,28 @@ export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number)
   if (limit === undefined || laminate.shearModulus === undefined) return undefined;
   const warm = laminate.atDesignTemperature;
   const over = laminate.energyReleaseRateOverSeal;
-  const overSeal = where.under === 'seal' && over !== undefined && where.diameter <= over.footprint;
+  // Found over a seal it counts for a footprint at most as large; beyond that, and for a ring, only where it is the lower one.
+  const sealed = where.under === 'seal' ? over : undefined;
+  const fits = sealed !== undefined && !where.ring && where.diameter <= sealed.footprint;
+  const overSeal = sealed !== undefined && (fits || sealed.energyReleaseRate < (laminate.energyReleaseRate ?? 0));
   const overFiller = filler?.underWholeWrap === true ? filler.qualifiedOverFiller?.energyReleaseRate : undefined;
   const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
-  const factor = service0 * temperatureFactor(limit - (at ?? service.designTemperature));
   const common = { poisson: laminate.poissonRatio, shear: laminate.shearModulus };
-  if (overFiller === undefined && !overSeal && warm !== undefined && at === undefined) {
-    return { ...common, energy: warm.energyReleaseRate, factor: service0, hoopModulus: warm.hoopModulus, axialModulus: warm.axialModulus };
-  }
-  const energy = overFiller ?? (overSeal ? over.energyReleaseRate : laminate.energyReleaseRate);
+  const energy = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
   if (energy === undefined) return undefined;
-  return { ...common, energy, factor, hoopModulus: laminate.hoopModulus, axialModulus: laminate.axialModulus };
+  const { hoopModulus, axialModulus } = laminate;
+  // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
+  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && at === undefined && overFiller === undefined;
+  const heat = known
+    ? Math.min(
+        1,
+        Math.sqrt(
+          (warm.energyReleaseRate * Math.sqrt(warm.hoopModulus * warm.axialModulus)) /
+            ((laminate.energyReleaseRate as number) * Math.sqrt(hoopModulus * axialModulus)),
+        ),
+      )
+    : temperatureFactor(limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
+  return { ...common, energy, factor: service0 * heat, hoopModulus, axialModulus };
 }
 
 const upTo = (value: number): number => Math.ceil(value - 1e-9);
@@ -135,7 +146,7 @@ export function laminateOf(
   const rows: Criterion[] = [...criteria];
   if (leaking) {
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
-    if (method !== 'substrate ignored') rows.push(...ignored(load));
+    for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
     if (where === undefined) return { none: 'missing', because: 'footprint' };
     const bond = bondOf(job, where, leaking);
     if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
@@ -146,11 +157,9 @@ export function laminateOf(
       thickness: t,
       resists: (laid) => leakResistance(bond, where, found.outsideDiameter, laid),
     });
-    rows.push({
-      criterion: 'size of the hole',
-      thickness: (found.designHole as number) ** 2 / (6 * found.outsideDiameter),
-      resists: () => Number.NaN,
-    });
+    // d <= sqrt(6 D t) with t the smaller of wall and laminate: plies help as long as the wall allows it.
+    const size = (found.designHole as number) ** 2 / (6 * found.outsideDiameter);
+    if (size <= found.wall) rows.push({ criterion: 'size of the hole', thickness: size, resists: () => Number.NaN });
   }
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);

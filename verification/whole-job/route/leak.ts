@@ -58,6 +58,7 @@ export function kOfRing(bond: Bond, length: number, diameter: number, t: number)
 
 export function leakK(bond: Bond, where: Unbonded, diameter: number, t: number): number {
   const ring = kOfRing(bond, where.length, diameter, t);
+  if (where.under === 'hole') return kOfHole(bond, where.diameter, t);
   return where.ring ? ring : Math.min(kOfHole(bond, where.diameter, t), ring);
 }
 

@@ -1,6 +1,6 @@
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
-import { flowStress, foliasModified, remainingStrength, statedSafetyFactor } from './remaining-strength.js';
+import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
 
 export interface Line {
   readonly pressure: number;
@@ -15,13 +15,14 @@ const LEAST_FACTOR = 1.25;
 export function lineAtWork(job: Job, found: Found): Line {
   const pressure = job.line.pressure ?? 0;
   if (pressure === 0) return { pressure };
-  const factor = statedSafetyFactor(job, LEAST_FACTOR);
-  if (factor === undefined) return { pressure };
+  const stated = assessmentFactor(job);
+  if (stated === undefined) return { pressure };
+  const factor = Math.max(stated, LEAST_FACTOR);
   const { outsideDiameter: D, wallToday } = found;
   const { axialLength: length, circumferentialWidth: width, profile, readingError, kind } = job.defect;
   if (kind === 'through-wall hole') {
     const m = foliasModified((length * length) / (D * wallToday));
-    const leak = (2 * flowStress(job) * wallToday) / (D * m * factor);
+    const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
     return { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
   }
   const thinned = {

@@ -55,7 +55,9 @@ export function pipeAsFound(job: Job): Found {
   }
   // The circle that encloses the whole defect.
   const whole = Math.hypot(lengthAtEndOfLife, widthAtEndOfLife);
-  const holeAtEndOfLife = isHole ? (defect.holeDiameter as number) + spread : (defect.holeAtEndOfLife ?? whole);
+  const grown = isHole ? (defect.holeDiameter as number) + spread : 0;
+  const usedUp = wallAtEndOfLife < 1e-3 ? (defect.holeAtEndOfLife ?? whole) : 0;
+  const holeAtEndOfLife = Math.max(grown, usedUp);
   return {
     ...common,
     holeAtEndOfLife,

@@ -37,13 +37,13 @@ export function foliasApi(lambda: number): number {
 }
 
 /** Flow stress of modified B31G and of the effective area. */
-export function flowStress({ pipe, assessment }: Job): number {
+export function flowStress({ pipe, assessment }: Job): number | undefined {
   const { yieldStrength: smys, tensileStrength: smts } = pipe.material;
   switch (assessment?.flowStress) {
     case 'SMYS + 69 MPa':
       return Math.min(smys + 69e6, smts ?? Number.POSITIVE_INFINITY);
     case '(SMYS + SMTS) / 2':
-      return (smys + (smts as number)) / 2;
+      return smts === undefined ? undefined : (smys + smts) / 2;
     default:
       return Math.min(1.1 * smys, smts ?? Number.POSITIVE_INFINITY);
   }
@@ -70,15 +70,15 @@ export function axialFailureStress(flow: number, x: number, width: number, diame
   return flow * Math.min(1, share((low + high) / 2), share(most));
 }
 
-/** The safety factor that nobody has to ask for: the largest of 1/F, the stated one and, where neither is stated, nothing. */
-export function statedSafetyFactor({ assessment }: Job, least: number): number | undefined {
+/** Safety factor on the failure pressure: as stated, else 1.25, and at least 1/F; none where neither is stated. */
+export function assessmentFactor({ assessment }: Job): number | undefined {
   const { safetyFactor, designFactor } = assessment ?? {};
   if (safetyFactor === undefined && designFactor === undefined) return undefined;
-  return Math.max(safetyFactor ?? 0, designFactor === undefined ? 0 : 1 / designFactor, least);
+  return Math.max(safetyFactor ?? 1.25, designFactor === undefined ? 0 : 1 / designFactor);
 }
 
 /** Failure pressures by method. `deep` ends the methods at 0.80 of the wall or 1.3 mm left. */
-export function failurePressures(job: Job, thinned: Thinned): Map<string, number> {
+export function failurePressures(job: Job, thinned: Thinned, named?: string): Map<string, number> {
   const { diameter: D, wall: t, depth: d, length: L, profile } = thinned;
   const { yieldStrength: smys, tensileStrength: smts } = job.pipe.material;
   const x = d / t;
@@ -93,13 +93,13 @@ export function failurePressures(job: Job, thinned: Thinned): Map<string, number
     const own = 1.1 * smys;
     found.set('original B31G', barlow(z <= 20 ? (own * (1 - (2 / 3) * x)) / (1 - ((2 / 3) * x) / m) : own * (1 - x)));
     const modified = foliasModified(z);
-    found.set('modified B31G', barlow((flow * (1 - 0.85 * x)) / (1 - (0.85 * x) / modified)));
-    if (profile !== undefined) {
+    if (flow !== undefined) found.set('modified B31G', barlow((flow * (1 - 0.85 * x)) / (1 - (0.85 * x) / modified)));
+    if (flow !== undefined && profile !== undefined) {
       const share = leastOverParts(profile, t, (part) => foliasModified((part * part) / (D * t)));
       found.set('effective area', barlow(flow * share));
     }
   }
-  const dnvDepth = job.assessment?.method === 'DNV-RP-F101' ? x <= 0.85 : !deep;
+  const dnvDepth = named === 'DNV-RP-F101' ? x <= 0.85 : !deep;
   if (smts !== undefined && dnvDepth) {
     const q = Math.sqrt(1 + 0.31 * z);
     found.set('DNV-RP-F101', (((2 * t * smts) / (D - t)) * (1 - x)) / (1 - x / q));
@@ -107,10 +107,10 @@ export function failurePressures(job: Job, thinned: Thinned): Map<string, number
   return found;
 }
 
-/** What the sound pipe carries under its own code, by its allowable stress; else the design pressure. */
-export function soundPressure({ pipe, service }: Job, diameter: number): number {
-  const { allowableStress } = pipe.material;
-  if (allowableStress === undefined) return service.designPressure;
+/** What the sound pipe carries: under its own code by its allowable stress, else its yield strength by the safety factor. */
+export function soundPressure({ pipe }: Job, diameter: number, safetyFactor: number): number {
+  const { allowableStress, yieldStrength } = pipe.material;
+  if (allowableStress === undefined) return (2 * yieldStrength * pipe.wallThickness) / (diameter * safetyFactor);
   return (2 * allowableStress * pipe.wallThickness) / (diameter - 2 * 0.4 * pipe.wallThickness);
 }
 
@@ -118,11 +118,11 @@ export function soundPressure({ pipe, service }: Job, diameter: number): number 
 const MODELLING_FACTOR = 0.9;
 
 /** Safe pressure by every method, and the lowest; a named method in place of the others, but never of the axial stress. */
-export function remainingStrength(job: Job, thinned: Thinned, safetyFactor: number): Strength {
+export function remainingStrength(job: Job, thinned: Thinned, safetyFactor: number, named?: string): Strength {
   const { diameter: D, wall: t, depth: d, length: L, width, profile, force } = thinned;
   const { yieldStrength: smys } = job.pipe.material;
-  const sound = soundPressure(job, D);
-  const failures = failurePressures(job, thinned);
+  const sound = soundPressure(job, D, safetyFactor);
+  const failures = failurePressures(job, thinned, named);
   const methods: { criterion: string; value: number }[] = [];
   for (const [criterion, pressure] of failures) {
     const modelling = criterion === 'DNV-RP-F101' ? MODELLING_FACTOR : 1;
@@ -142,10 +142,9 @@ export function remainingStrength(job: Job, thinned: Thinned, safetyFactor: numb
       methods.push({ criterion: 'API 579-1 Level 2', value: reduced(rsf) });
     }
   }
-  const named = job.assessment?.method;
   const counted = named === undefined ? methods : methods.filter(({ criterion }) => criterion === named);
   const answers = named === 'DNV-RP-F101' ? counted.length > 0 : !deep;
-  const across = axialFailureStress(flowStress(job), d / t, width, D);
+  const across = axialFailureStress(flowStress(job) ?? 1.1 * smys, d / t, width, D);
   const along = (across / safetyFactor - force / (Math.PI * D * t)) * ((4 * t) / D);
   if (left > 0) methods.push({ criterion: 'axial stress over the width', value: Math.max(0, Math.min(sound, along)) });
   if (!answers) {

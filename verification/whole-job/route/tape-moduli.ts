@@ -24,8 +24,14 @@ export function modulusAtAngle(moduli: Moduli, poisson: number, shear: number, a
 
 /** Moduli of the laminate as it is laid, along the directions of the pipe. */
 export function moduliOnPipe(job: Job, diameter: number): Moduli | undefined {
-  const { hoopModulus: hoop, axialModulus: axial, poissonRatio, shearModulus } = job.laminate;
+  const { poissonRatio, shearModulus } = job.laminate;
+  const { laminate } = job;
+  const warm = laminate.atDesignTemperature ?? laminate;
+  const hoop = Math.min(laminate.hoopModulus, warm.hoopModulus);
+  const axial = Math.min(laminate.axialModulus, warm.axialModulus);
   if (job.wrap.form === 'sheet') return { hoop, axial };
   if (shearModulus === undefined) return undefined;
-  return modulusAtAngle({ hoop, axial }, poissonRatio, shearModulus, leadAngle(job, diameter));
+  // A turn may raise the modulus along the pipe: no ply is saved by that.
+  const turned = modulusAtAngle({ hoop, axial }, poissonRatio, shearModulus, leadAngle(job, diameter));
+  return { hoop: Math.min(hoop, turned.hoop), axial: Math.min(axial, turned.axial) };
 }

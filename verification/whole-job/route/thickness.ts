@@ -59,9 +59,11 @@ export function ignored(load: Loads): Criterion[] {
   const { diameter: D, wrapped: Dw, force, poisson } = load;
   const push = Math.max(0, -force);
   const hoop = (pressure: number): number =>
-    ((pressure * Dw) / 2 + (push / (Math.PI * D)) * poisson) / (load.hoopModulus * load.hoopStrain);
+    ((pressure * Dw) / 2 + (push / (Math.PI * Dw)) * poisson) / (load.hoopModulus * load.hoopStrain);
+  // F_eq of 2.2 takes the force of the case without its sign.
+  const pull = Math.abs(force);
   const axial = (pressure: number): number => {
-    const line = (endForce(pressure, D) + force) / (Math.PI * D * load.axialModulus);
+    const line = (endForce(pressure, D) + pull) / (Math.PI * D * load.axialModulus);
     return (line - ((pressure * D) / 2) * (poisson / load.hoopModulus)) / load.axialStrain;
   };
   const rows = [
@@ -82,13 +84,14 @@ export function ignored(load: Loads): Criterion[] {
 /** The hoop line with the relief that the end load of the pressure gives: shown beside, never taken. */
 export function ignoredWithRelief(load: Loads): number {
   const { diameter: D, wrapped: Dw, pressure, poisson } = load;
-  const end = endForce(pressure, D) / (Math.PI * Dw);
+  const end = (endForce(pressure, D) + Math.min(0, load.force)) / (Math.PI * Dw);
   return Math.max(0, ((pressure * Dw) / 2 - end * poisson) / (load.hoopModulus * load.hoopStrain));
 }
 
 /** Substrate shares the load (2.3, issue on the joints, part two, items 1, 3 and 21). */
 export function sharing(load: Loads, metal: Metal): Criterion[] {
-  const { diameter: D, wrapped: Dw, force } = load;
+  const { diameter: D, wrapped: Dw } = load;
+  const force = Math.abs(load.force);
   const s = metal.allowableStress as number;
   const safe = metal.safePressure as number;
   const E = metal.modulus;
@@ -102,13 +105,11 @@ export function sharing(load: Loads, metal: Metal): Criterion[] {
     of('hoop stress of the pipe, load shared', hoop, load.pressure),
     of('axial stress of the pipe, load shared', axial, load.pressure),
   ];
-  if (metal.livePressure > 0) {
-    const live = (pressure: number): number => {
-      const spare = sh - (metal.livePressure * Dw) / (2 * metal.wall);
-      return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
-    };
-    rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
-  }
+  const live = (pressure: number): number => {
+    const spare = sh - (metal.livePressure * Dw) / (2 * metal.wall);
+    return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
+  };
+  rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
   const layers = {
     pipeModulus: E,
     pipePoisson: 0.3,
@@ -143,22 +144,23 @@ export function sharing(load: Loads, metal: Metal): Criterion[] {
 
 /** The pipe yields (2.4): the metal carries its yield stress or what it has at the strain of the laminate. */
 export function yielded(load: Loads, metal: Metal): Criterion[] {
-  const { diameter: D, wrapped: Dw, force } = load;
+  const { diameter: D, wrapped: Dw } = load;
+  const force = Math.abs(load.force);
   const sh = Math.min(metal.yieldStrength, metal.modulus * load.hoopStrain);
   const sa = Math.min(metal.yieldStrength, metal.modulus * load.axialStrain);
   const hoop = (pressure: number): number =>
     ((pressure * Dw) / 2 - sh * metal.wall) / (load.hoopModulus * load.hoopStrain);
   const axial = (pressure: number): number =>
     (endForce(pressure, D) + force - Math.PI * D * sa * metal.wall) /
-    (Math.PI * Dw * load.axialModulus * load.axialStrain);
+    (Math.PI * D * load.axialModulus * load.axialStrain);
   return [
     of('hoop strain, substrate yielded', hoop, load.pressure),
     of('axial strain, substrate yielded', axial, load.pressure),
   ];
 }
 
-/** Long-term strength, substrate ignored (2.7). */
-export function longTerm(load: Loads, strength: number): Criterion {
+/** Long-term strength round the pipe, substrate ignored (2.7); along it by strain. */
+export function longTerm(load: Loads, strength: number): Criterion[] {
   const hoop = (pressure: number): number => (pressure * load.wrapped) / 2 / strength;
-  return of('hoop stress, long-term strength, substrate ignored', hoop, load.pressure);
+  return [of('hoop stress, long-term strength, substrate ignored', hoop, load.pressure), ...ignored(load).slice(1)];
 }

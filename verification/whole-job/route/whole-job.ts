@@ -7,7 +7,7 @@ import { lineAtWork } from './line-at-work.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { pipeAsFound } from './pipe-as-found.js';
 import { readJob } from './read-job.js';
-import { remainingStrength, statedSafetyFactor } from './remaining-strength.js';
+import { assessmentFactor, remainingStrength } from './remaining-strength.js';
 import { sheetOf, tapeOf } from './wrap.js';
 
 /** The whole design by the second route, in the places of the answer of the library. */
@@ -15,9 +15,9 @@ export function wholeJob(document: unknown): Record<string, unknown> {
   const job = readJob(document);
   const found = pipeAsFound(job);
   const { defect, loads } = job;
-  const factor = statedSafetyFactor(job, 1.25);
-  const strength =
-    found.throughWall || factor === undefined
+  const factor = assessmentFactor(job);
+  const assessed =
+    found.throughWall
       ? undefined
       : remainingStrength(
           job,
@@ -30,12 +30,14 @@ export function wholeJob(document: unknown): Record<string, unknown> {
             force: loads.axialForce ?? 0,
             ...(defect.profile === undefined ? {} : { profile: defect.profile }),
           },
-          factor,
+          factor ?? 1.25,
+          job.assessment?.method,
         );
+  const strength = factor === undefined ? undefined : assessed;
   const line = lineAtWork(job, found);
   const seal = leakSeal(job, found);
   const where = unbonded(job, found);
-  const laminate = laminateOf(job, found, strength, where);
+  const laminate = laminateOf(job, found, assessed, where);
   const answer: Record<string, unknown> = {
     found: { ...found, strength },
     line,
