@@ -37,3 +37,17 @@ export function leastOverParts(
   }
   return least;
 }
+
+/** The profile later: every depth has grown, and both ends have moved outward; never deeper than the wall. */
+export function grownProfile(
+  profile: readonly ProfilePoint[],
+  wall: number,
+  loss: number,
+  spread: number,
+): readonly ProfilePoint[] {
+  const last = profile.length - 1;
+  return profile.map(({ position, depth }, index) => ({
+    position: index === 0 ? position - spread : index === last ? position + spread : position,
+    depth: Math.min(wall, depth + loss),
+  }));
+}

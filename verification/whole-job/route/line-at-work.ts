@@ -19,7 +19,7 @@ export function lineAtWork(job: Job, found: Found): Line {
   if (stated === undefined) return { pressure };
   const factor = Math.max(stated, LEAST_FACTOR);
   const { outsideDiameter: D, wallToday } = found;
-  const { axialLength: length, circumferentialWidth: width, profile, readingError, kind } = job.defect;
+  const { axialLength: length, circumferentialWidth: width, kind } = job.defect;
   if (kind === 'through-wall hole') {
     const m = foliasModified((length * length) / (D * wallToday));
     const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
@@ -32,11 +32,14 @@ export function lineAtWork(job: Job, found: Found): Line {
     length,
     width,
     force: job.loads.axialForce ?? 0,
-    ...(profile === undefined
-      ? {}
-      : { profile: profile.map(({ position, depth }) => ({ position, depth: Math.min(found.wall, depth + (readingError ?? 0)) })) }),
   };
-  const strength = remainingStrength(job, thinned, factor);
+  // The method that the case names, where it can answer; else the lowest of all.
+  const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
+  const named = job.assessment?.method;
+  const strength =
+    named !== undefined && all.methods.some(({ criterion }) => criterion === named)
+      ? remainingStrength(job, thinned, factor, named, 1 / factor)
+      : all;
   const { recentPressure } = job.service;
   const recent =
     recentPressure === undefined || strength.failurePressure === undefined

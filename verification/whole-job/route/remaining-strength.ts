@@ -107,10 +107,10 @@ export function failurePressures(job: Job, thinned: Thinned, named?: string): Ma
   return found;
 }
 
-/** What the sound pipe carries: under its own code by its allowable stress, else its yield strength by the safety factor. */
-export function soundPressure({ pipe }: Job, diameter: number, safetyFactor: number): number {
+/** What the sound pipe carries: under its own code by its allowable stress, else its yield strength by the design factor. */
+export function soundPressure({ pipe }: Job, diameter: number, share: number): number {
   const { allowableStress, yieldStrength } = pipe.material;
-  if (allowableStress === undefined) return (2 * yieldStrength * pipe.wallThickness) / (diameter * safetyFactor);
+  if (allowableStress === undefined) return (2 * yieldStrength * share * pipe.wallThickness) / diameter;
   return (2 * allowableStress * pipe.wallThickness) / (diameter - 2 * 0.4 * pipe.wallThickness);
 }
 
@@ -118,10 +118,16 @@ export function soundPressure({ pipe }: Job, diameter: number, safetyFactor: num
 const MODELLING_FACTOR = 0.9;
 
 /** Safe pressure by every method, and the lowest; a named method in place of the others, but never of the axial stress. */
-export function remainingStrength(job: Job, thinned: Thinned, safetyFactor: number, named?: string): Strength {
+export function remainingStrength(
+  job: Job,
+  thinned: Thinned,
+  safetyFactor: number,
+  named?: string,
+  yieldShare: number = job.assessment?.designFactor ?? 1 / safetyFactor,
+): Strength {
   const { diameter: D, wall: t, depth: d, length: L, width, profile, force } = thinned;
   const { yieldStrength: smys } = job.pipe.material;
-  const sound = soundPressure(job, D, safetyFactor);
+  const sound = soundPressure(job, D, yieldShare);
   const failures = failurePressures(job, thinned, named);
   const methods: { criterion: string; value: number }[] = [];
   for (const [criterion, pressure] of failures) {
@@ -142,18 +148,22 @@ export function remainingStrength(job: Job, thinned: Thinned, safetyFactor: numb
       methods.push({ criterion: 'API 579-1 Level 2', value: reduced(rsf) });
     }
   }
-  const counted = named === undefined ? methods : methods.filter(({ criterion }) => criterion === named);
+  const counted = methods.filter(({ criterion }) => named === undefined || criterion === named);
   const answers = named === 'DNV-RP-F101' ? counted.length > 0 : !deep;
-  const across = axialFailureStress(flowStress(job) ?? 1.1 * smys, d / t, width, D);
-  const along = (across / safetyFactor - force / (Math.PI * D * t)) * ((4 * t) / D);
+  const across = axialFailureStress(1.1 * smys, d / t, width, D);
+  // A push may be gone when the pressure is there.
+  const along = (across / safetyFactor - Math.max(0, force) / (Math.PI * D * t)) * ((4 * t) / D);
   if (left > 0) methods.push({ criterion: 'axial stress over the width', value: Math.max(0, Math.min(sound, along)) });
-  if (!answers) {
-    const least = left >= 1.3e-3 ? (2 * smys * left) / (D * safetyFactor) : 0;
-    methods.push({ criterion: 'least wall all round', value: Math.min(sound, least) });
+  if (deep) {
+    // Nothing below 1.3 mm; never more than the share of the sound wall that is left.
+    const least = left >= 1.3e-3 ? Math.min((2 * smys * left) / (D * safetyFactor), (sound * left) / t) : 0;
+    methods.push({ criterion: 'least wall all round', value: least });
   }
   const candidates = methods.filter(
-    ({ criterion }) =>
-      criterion === 'axial stress over the width' || criterion === 'least wall all round' || counted.some((each) => each.criterion === criterion),
+    (each) =>
+      each.criterion === 'axial stress over the width' ||
+      (each.criterion === 'least wall all round' && !answers) ||
+      counted.includes(each),
   );
   const lowest = candidates.reduce((a, b) => (b.value < a.value ? b : a));
   return {

@@ -1,3 +1,4 @@
+import { grownProfile } from './effective-area.js';
 import { cureOf } from './cure.js';
 import { extentOf } from './extent.js';
 import { laminateOf } from './laminate.js';
@@ -28,7 +29,16 @@ export function wholeJob(document: unknown): Record<string, unknown> {
             length: found.lengthAtEndOfLife,
             width: found.widthAtEndOfLife,
             force: loads.axialForce ?? 0,
-            ...(defect.profile === undefined ? {} : { profile: defect.profile }),
+            ...(defect.profile === undefined
+              ? {}
+              : {
+                  profile: grownProfile(
+                    defect.profile,
+                    found.wall,
+                    found.depthAtEndOfLife - (found.wall - defect.remainingWall),
+                    (found.lengthAtEndOfLife - defect.axialLength) / 2,
+                  ),
+                }),
           },
           factor ?? 1.25,
           job.assessment?.method,
