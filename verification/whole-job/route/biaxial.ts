@@ -11,6 +11,8 @@ export interface Layers {
   readonly allowableStress: number;
   readonly hoopStrain: number;
   readonly axialStrain: number;
+  /** Circle of the laminate over that of the pipe: the force along the pipe is shared by both circles. */
+  readonly circles: number;
 }
 
 /** How far the worst of stresses and strains lies under its limit: 1 at the limit, less below it. */
@@ -20,15 +22,17 @@ export function usage(layers: Layers, thickness: number, hoopLoad: number, axial
   const laminate = 1 / (1 - (poisson * poisson * Ea) / Ec);
   const a = steel * ts + laminate * Ec * thickness;
   const b = steel * nu * ts + laminate * poisson * Ea * thickness;
-  const c = steel * ts + laminate * Ea * thickness;
-  const determinant = a * c - b * b;
-  const hoop = (hoopLoad * c - axialLoad * b) / determinant;
-  const axial = (axialLoad * a - hoopLoad * b) / determinant;
+  const c = steel * nu * ts + laminate * poisson * Ea * thickness * layers.circles;
+  const d = steel * ts + laminate * Ea * thickness * layers.circles;
+  const determinant = a * d - b * c;
+  const hoop = (hoopLoad * d - axialLoad * b) / determinant;
+  const axial = (axialLoad * a - hoopLoad * c) / determinant;
   return Math.max(
     (steel * Math.abs(hoop + nu * axial)) / layers.allowableStress,
     (steel * Math.abs(axial + nu * hoop)) / layers.allowableStress,
-    Math.abs(hoop) / layers.hoopStrain,
-    Math.abs(axial) / layers.axialStrain,
+    // A laminate that the other direction draws together is not strained.
+    hoop / layers.hoopStrain,
+    axial / layers.axialStrain,
   );
 }
 

@@ -5,7 +5,7 @@ import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
 import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
 import { moduliOnPipe } from './tape-moduli.js';
-import { type Criterion, ignored, ignoredWithRelief, longTerm, type Loads, type Metal, type Row, sharing, yielded } from './thickness.js';
+import { type Criterion, ignored, ignoredWithRelief, longTerm, type Loads, type Metal, type Row, sharing, yielded, yieldedWithCredit } from './thickness.js';
 
 export interface LaminateFigures {
   readonly hoopStrain: number;
@@ -30,10 +30,10 @@ export function wrappedDiameter({ filler }: Job, diameter: number): number {
 }
 
 /** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
-export function longTermStrengthAt({ laminate, service }: Job): number | undefined {
+export function longTermStrengthAt({ laminate, service, site }: Job): number | undefined {
   const { strength, testTemperature, second } = laminate.longTermStrength ?? {};
   if (strength === undefined || testTemperature === undefined) return undefined;
-  const at = service.designTemperature;
+  const at = Math.max(service.designTemperature, site.pipeTemperature);
   const hottest = Math.max(testTemperature, second?.testTemperature ?? testTemperature);
   if (at > hottest) return undefined;
   if (second === undefined) return strength;
@@ -69,7 +69,12 @@ export function metalOf(job: Job, found: Found, strength: Strength | undefined):
     wall: found.wallAtEndOfLife,
     livePressure: job.line.pressure ?? 0,
     ...(material.allowableStress === undefined ? {} : { allowableStress: material.allowableStress }),
-    ...(strength === undefined ? {} : { safePressure: strength.safePressure }),
+    // Without a code's judgement the pipe counts with what its least wall carries at the allowable stress.
+    ...(strength !== undefined
+      ? { safePressure: strength.safePressure }
+      : material.allowableStress !== undefined
+        ? { safePressure: (2 * material.allowableStress * found.wallAtEndOfLife) / found.outsideDiameter }
+        : {}),
   };
 }
 
@@ -108,11 +113,13 @@ export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number)
   const overFiller = filler?.underWholeWrap === true ? filler.qualifiedOverFiller?.energyReleaseRate : undefined;
   const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
   const common = { poisson: laminate.poissonRatio, shear: laminate.shearModulus };
-  const energy = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
-  if (energy === undefined) return undefined;
   const { hoopModulus, axialModulus } = laminate;
   // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
   const known = warm !== undefined && laminate.energyReleaseRate !== undefined && at === undefined && overFiller === undefined;
+  const chosen = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
+  if (chosen === undefined) return undefined;
+  // The ratio was found on the prepared pipe: no larger energy goes with it.
+  const energy = known ? Math.min(chosen, laminate.energyReleaseRate as number) : chosen;
   const heat = known
     ? Math.min(
         1,
@@ -174,13 +181,21 @@ export function laminateOf(
   const alternatives: Row[] = [];
   for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
     if (other === method) continue;
-    const found = criteriaOf(job, other, load, metal, leaking);
-    if (found !== undefined) alternatives.push({ criterion: other, value: Math.max(...found.map((each) => each.thickness)) });
+    const lines = criteriaOf(job, other, load, metal, leaking);
+    if (lines === undefined) continue;
+    const all = leaking ? [...lines, ...ignored(load)] : lines;
+    alternatives.push({ criterion: other, value: Math.max(...all.map((each) => each.thickness)) });
   }
   alternatives.push({
     criterion: 'hoop line of substrate ignored, with relief by the end load',
     value: ignoredWithRelief(load),
   });
+  if (!leaking && metal.livePressure > 0) {
+    alternatives.push({
+      criterion: 'hoop line of substrate yielded, with credit for pressure during application',
+      value: yieldedWithCredit(load, metal),
+    });
+  }
   return {
     hoopStrain: strains.hoop,
     axialStrain: strains.axial,

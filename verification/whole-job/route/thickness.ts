@@ -120,6 +120,7 @@ export function sharing(load: Loads, metal: Metal): Criterion[] {
     allowableStress: s,
     hoopStrain: load.hoopStrain,
     axialStrain: load.axialStrain,
+    circles: Dw / D,
   };
   const loadsOf = (pressure: number): readonly (readonly [number, number])[] => [
     [(pressure * Dw) / 2, (endForce(pressure, D) + force) / (Math.PI * D)],
@@ -157,6 +158,16 @@ export function yielded(load: Loads, metal: Metal): Criterion[] {
     of('hoop strain, substrate yielded', hoop, load.pressure),
     of('axial strain, substrate yielded', axial, load.pressure),
   ];
+}
+
+/** The yielded form with credit for pressure during application (2.4, PCC-2 Eq. 4): shown beside, never taken. */
+export function yieldedWithCredit(load: Loads, metal: Metal): number {
+  const { pressure, wrapped: Dw, hoopModulus: Ec, hoopStrain: eps } = load;
+  const A = (pressure * Dw) / 2 - metal.yieldStrength * metal.wall;
+  if (A <= 0) return 0;
+  const S = metal.modulus * metal.wall;
+  const b = A - (metal.livePressure * Dw) / 2 - eps * S;
+  return (b + Math.sqrt(b * b + 4 * eps * A * S)) / (2 * eps * Ec);
 }
 
 /** Long-term strength round the pipe, substrate ignored (2.7); along it by strain. */

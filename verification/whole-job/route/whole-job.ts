@@ -18,7 +18,7 @@ export function wholeJob(document: unknown): Record<string, unknown> {
   const { defect, loads } = job;
   const factor = assessmentFactor(job);
   const assessed =
-    found.throughWall
+    found.throughWall || factor === undefined
       ? undefined
       : remainingStrength(
           job,
@@ -40,14 +40,17 @@ export function wholeJob(document: unknown): Record<string, unknown> {
                   ),
                 }),
           },
-          factor ?? 1.25,
+          factor,
           job.assessment?.method,
         );
-  const strength = factor === undefined ? undefined : assessed;
+  // A method that the case names and that cannot answer leaves the pipe unjudged.
+  const named = job.assessment?.method;
+  const answers = named === undefined || assessed?.methods.some(({ criterion }) => criterion === named) === true;
+  const strength = answers ? assessed : undefined;
   const line = lineAtWork(job, found);
   const seal = leakSeal(job, found);
   const where = unbonded(job, found);
-  const laminate = laminateOf(job, found, assessed, where);
+  const laminate = laminateOf(job, found, strength, where);
   const answer: Record<string, unknown> = {
     found: { ...found, strength },
     line,
