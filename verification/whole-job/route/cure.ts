@@ -1,3 +1,4 @@
+import type { Readings } from './open-readings.js';
 import type { CureSheet, Job } from './read-job.js';
 
 const R = 8.31446261815324;
@@ -67,19 +68,32 @@ function waitOverHours(
   return undefined;
 }
 
-export function cureOf(job: Job, sheet: CureSheet): Cure {
+/** Rows of the maker, none of them flattering: slower to cure, and quicker to stiffen, than any hour of this site. */
+function moistureCure(
+  job: Job,
+  rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows'],
+  readings: Readings,
+): Cure {
+  const { pipeTemperature, relativeHumidity, forecast = [], history = [] } = job.site;
+  const later = readings.humidityOverHours === 'note' ? forecast.map((step) => step.relativeHumidity) : [];
+  const steel = [pipeTemperature, ...history.map((step) => step.temperature), ...forecast.map((step) => step.pipeTemperature)];
+  const coldest = Math.min(...steel);
+  const driest = Math.min(relativeHumidity, ...later);
+  const warmest = warmestReading(job);
+  const dampest = Math.max(relativeHumidity, ...later);
+  const slower = rows.filter((row) => row.temperature <= coldest && row.humidity <= driest);
+  const quicker = rows.filter((row) => row.temperature >= warmest && row.humidity >= dampest);
+  const wait = slower.length === 0 ? undefined : Math.min(...slower.map((row) => row.cureTime));
+  return {
+    workingTime: quicker.length === 0 ? Number.NaN : Math.max(...quicker.map((row) => row.workingTime)),
+    wait: () => wait,
+    law: wait === undefined ? {} : { wait },
+  };
+}
+
+export function cureOf(job: Job, sheet: CureSheet, readings: Readings): Cure {
   const { site } = job;
-  if (sheet.mechanism === 'moisture') {
-    const { pipeTemperature: T, relativeHumidity: H } = site;
-    const slower = sheet.rows.filter((row) => row.temperature <= T && row.humidity <= H);
-    const quicker = sheet.rows.filter((row) => row.temperature >= T && row.humidity >= H);
-    const wait = Math.min(...slower.map((row) => row.cureTime));
-    return {
-      workingTime: Math.max(...quicker.map((row) => row.workingTime)),
-      wait: () => wait,
-      law: { wait },
-    };
-  }
+  if (sheet.mechanism === 'moisture') return moistureCure(job, sheet.rows, readings);
   const { referenceTemperature: ref, minimumTemperature, testedFrom, testedTo, cureTime, activationEnergy } = sheet;
   const warm = warmestReading(job) + thermometerError(job);
   const energies = energiesOf(sheet);

@@ -1,4 +1,3 @@
-import { isSoft } from './allowable-strain.js';
 import type { Unbonded } from './leak.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
@@ -19,6 +18,8 @@ export interface Extent {
 export function extentOf(job: Job, found: Found, where: Unbonded | undefined, laid: number): Extent | undefined {
   const { laminate } = job;
   if (laminate.lapShearStrength === undefined) return undefined;
+  // The bond follows the larger strain: the soft column counts only where the laminate is soft when cold too.
+  const softBond = laminate.axialModulus / laminate.hoopModulus <= 0.5;
   const root = Math.sqrt(found.outsideDiameter * found.wall);
   const iso = job.basis === 'ISO 24817';
   const candidates = [
@@ -26,7 +27,7 @@ export function extentOf(job: Job, found: Found, where: Unbonded | undefined, la
     { criterion: 'minimum', value: LEAST_OVERLAP },
     {
       criterion: 'adhesive',
-      value: (BOND_FACTOR * laminate.axialModulus * bondStrain(isSoft(job)) * laid) / laminate.lapShearStrength,
+      value: (BOND_FACTOR * laminate.axialModulus * bondStrain(softBond) * laid) / laminate.lapShearStrength,
     },
   ];
   const hole = found.designHole;

@@ -1,5 +1,6 @@
 import { type Strains, allowableStrains, askerOf, cyclesOf, temperatureLimit } from './allowable-strain.js';
 import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
+import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
@@ -85,6 +86,7 @@ export function criteriaOf(
   load: Loads,
   metal: Metal,
   leaking: boolean,
+  readings: Readings,
 ): readonly Criterion[] | undefined {
   if (method === 'substrate ignored') return ignored(load);
   if (method === 'long-term strength') {
@@ -96,7 +98,7 @@ export function criteriaOf(
   if (leaking) return undefined;
   if (method === 'substrate yielded') return yielded(load, metal);
   if (metal.allowableStress === undefined || metal.safePressure === undefined) return undefined;
-  return sharing(load, metal);
+  return sharing(load, metal, readings);
 }
 
 /** The bond over the leak. */
@@ -139,6 +141,7 @@ export function laminateOf(
   found: Found,
   strength: Strength | undefined,
   where: Unbonded | undefined,
+  readings: Readings,
 ): LaminateFigures | NoLaminate {
   const leaking = found.throughWall;
   const strains = allowableStrains(job, leaking);
@@ -148,7 +151,7 @@ export function laminateOf(
   if (load === undefined) return { none: 'missing', because: 'shear modulus' };
   const metal = metalOf(job, found, strength);
   const method = job.repair.method ?? 'substrate ignored';
-  const criteria = criteriaOf(job, method, load, metal, leaking);
+  const criteria = criteriaOf(job, method, load, metal, leaking, readings);
   if (criteria === undefined) return { none: 'missing', because: method };
   const rows: Criterion[] = [...criteria];
   if (leaking) {
@@ -181,7 +184,7 @@ export function laminateOf(
   const alternatives: Row[] = [];
   for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
     if (other === method) continue;
-    const lines = criteriaOf(job, other, load, metal, leaking);
+    const lines = criteriaOf(job, other, load, metal, leaking, readings);
     if (lines === undefined) continue;
     const all = leaking ? [...lines, ...ignored(load)] : lines;
     alternatives.push({ criterion: other, value: Math.max(...all.map((each) => each.thickness)) });

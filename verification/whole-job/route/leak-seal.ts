@@ -85,24 +85,29 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
     highestPressure,
     limitedBy,
     endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4,
-    ...(seal.fluid !== undefined && live ? { jet: jetOf(seal.fluid, hole, pressure) } : {}),
+    ...(seal.fluid !== undefined && live ? { jet: jetOf(seal.fluid, hole, pressure, job.site.pipeTemperature) } : {}),
   };
 }
 
 const R = 8.31446261815324;
 
 /** What leaves through the hole, upper bound: no contraction (5.8 of the note). */
-function jetOf(fluid: NonNullable<Seal['fluid']>, hole: number, pressure: number): Record<string, number | string> {
+function jetOf(fluid: NonNullable<Seal['fluid']>, hole: number, pressure: number, temperature: number): Record<string, number | string> {
   const area = (Math.PI * hole * hole) / 4;
   const reaction = 2 * area * pressure;
   if (fluid.phase === 'liquid') {
     const speed = Math.sqrt((2 * pressure) / fluid.density);
     return { reaction, speed, volumeFlow: area * speed };
   }
+  // A sharp hole at room temperature; choked above the critical ratio.
   const { heatCapacityRatio: k, molarMass: M, atmosphere } = fluid;
-  void R;
-  void k;
-  void M;
-  void atmosphere;
-  return { reaction };
+  const inside = pressure + atmosphere;
+  const ratio = atmosphere / inside;
+  const critical = (2 / (k + 1)) ** (k / (k - 1));
+  const root = Math.sqrt((k * M) / (R * temperature));
+  const flow =
+    ratio <= critical
+      ? root * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)))
+      : root * Math.sqrt((2 / (k - 1)) * (ratio ** (2 / k) - ratio ** ((k + 1) / k)));
+  return { reaction, massFlow: area * inside * flow };
 }

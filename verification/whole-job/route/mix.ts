@@ -1,4 +1,5 @@
 import type { Extent } from './extent.js';
+import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job, Parts } from './read-job.js';
 
@@ -35,15 +36,16 @@ export function batchesOf(mass: number, parts: Parts, kitMass: number, rate: num
 }
 
 /** Filler: a ring over the defect's length, thicker over the defect, and what the loss outside took (cure-and-site.md, 2.2). */
-export function fillerVolume(job: Job, found: Found, extent: Extent): number {
+export function fillerVolume(job: Job, found: Found, extent: Extent, wrapLength: number, readings: Readings): number {
   const { filler, defect } = job;
   if (filler === undefined) return 0;
   const D = found.outsideDiameter;
-  const length = filler.underWholeWrap === true ? extent.totalLength : extent.defectLength;
+  const length = filler.underWholeWrap === true ? wrapLength : extent.defectLength;
   const ring = (Math.PI / 4) * ((D + 2 * filler.thickness) ** 2 - D * D) * length;
   const patch = extent.defectLength * defect.circumferentialWidth;
-  const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
-  const loss = inside ? 0 : found.wall - defect.remainingWall;
+  const outside = defect.cause === 'external corrosion' || defect.cause === 'mechanical damage';
+  const filled = outside && (defect.kind === 'metal loss' || readings.lossRoundHole === 'note');
+  const loss = filled ? found.wall - defect.remainingWall : 0;
   return ring + patch * Math.max(0, filler.thicknessOverDefect - filler.thickness) + patch * loss;
 }
 

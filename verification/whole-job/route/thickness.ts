@@ -1,4 +1,5 @@
 import { thicknessBiaxial, usage } from './biaxial.js';
+import type { Readings } from './open-readings.js';
 import { rootOfIncreasing } from './root.js';
 
 /** What every method for the thickness of the laminate works on. */
@@ -89,7 +90,7 @@ export function ignoredWithRelief(load: Loads): number {
 }
 
 /** Substrate shares the load (2.3, issue on the joints, part two, items 1, 3 and 21). */
-export function sharing(load: Loads, metal: Metal): Criterion[] {
+export function sharing(load: Loads, metal: Metal, readings: Readings): Criterion[] {
   const { diameter: D, wrapped: Dw } = load;
   const force = Math.abs(load.force);
   const s = metal.allowableStress as number;
@@ -105,8 +106,10 @@ export function sharing(load: Loads, metal: Metal): Criterion[] {
     of('hoop stress of the pipe, load shared', hoop, load.pressure),
     of('axial stress of the pipe, load shared', axial, load.pressure),
   ];
+  const strain = readings.liveStrain === 'note' ? sh : s;
   const live = (pressure: number): number => {
-    const spare = sh - (metal.livePressure * Dw) / (2 * metal.wall);
+    // What the laminate may still strain after the pressure that was there when it was laid.
+    const spare = strain - (metal.livePressure * Dw) / (2 * metal.wall);
     return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
   };
   rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));

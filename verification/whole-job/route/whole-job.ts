@@ -6,13 +6,14 @@ import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { byNote, type Readings } from './open-readings.js';
 import { pipeAsFound } from './pipe-as-found.js';
 import { readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength } from './remaining-strength.js';
 import { sheetOf, tapeOf } from './wrap.js';
 
 /** The whole design by the second route, in the places of the answer of the library. */
-export function wholeJob(document: unknown): Record<string, unknown> {
+export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
   const job = readJob(document);
   const found = pipeAsFound(job);
   const { defect, loads } = job;
@@ -50,16 +51,16 @@ export function wholeJob(document: unknown): Record<string, unknown> {
   const line = lineAtWork(job, found);
   const seal = leakSeal(job, found);
   const where = unbonded(job, found);
-  const laminate = laminateOf(job, found, strength, where);
+  const laminate = laminateOf(job, found, strength, where, readings);
   const answer: Record<string, unknown> = {
     found: { ...found, strength },
     line,
     seal,
   };
   const cures = {
-    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
-    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
-    laminate: cureOf(job, job.laminate.cure),
+    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure, readings),
+    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure, readings),
+    laminate: cureOf(job, job.laminate.cure, readings),
   };
   answer['cures'] = cures;
   if ('none' in laminate) return { ...answer, because: laminate };
@@ -71,8 +72,9 @@ export function wholeJob(document: unknown): Record<string, unknown> {
   const wrap = shape(job, extent, laminate.wrappedDiameter, laminate.plies);
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
+  const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
   answer['mixes'] = {
-    filler: cures.filler && fillerMix(job, fillerVolume(job, found, extent), cures.filler.workingTime),
+    filler: cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime),
     laminateResin: resinMix(job, area, cures.laminate.workingTime),
   };
   return answer;

@@ -61,8 +61,9 @@ export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number)
   if (wrap.form !== 'tape') throw new Error('no tape');
   const layersPerPass = Math.floor(1 / (1 - wrap.overlap) + 1e-9);
   const passes = Math.ceil(plies / layersPerPass - 1e-9);
-  const fullCountLength = extent.totalLength - 2 * extent.taper;
   const first = passOf(wrap.width, wrap.overlap, wrapped + laminate.plyThickness, 1);
+  // The full count over defect and overlaps; and the whole wrap no shorter than with its tapers.
+  const fullCountLength = extent.totalLength - 2 * Math.min(extent.taper, first.band);
   const overallLength = fullCountLength + 2 * first.band;
   const build = (2 * laminate.plyThickness) / (1 - wrap.overlap);
   let tapeLength = 0;

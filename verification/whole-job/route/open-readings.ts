@@ -1,0 +1,15 @@
+/**
+ * Where the note and the library disagree and nobody has decided yet. The second route reads as the note does; set to
+ * `library`, it follows the library, so that what comes after it is compared all the same.
+ */
+export interface Readings {
+  /** The shared line with pressure during application: the pipe up to its allowable stress, or up to the strain of the laminate too. */
+  readonly liveStrain: 'note' | 'library';
+  /** Loss from outside round a hole is filled like any other, or left out of the volume. */
+  readonly lossRoundHole: 'note' | 'library';
+  /** A moisture cure goes by the driest and the dampest air of the forecast, or by that of the first reading alone. */
+  readonly humidityOverHours: 'note' | 'library';
+}
+
+export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note' };
+export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library' };
