@@ -74,10 +74,9 @@ function moistureCure(
   rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows'],
   readings: Readings,
 ): Cure {
-  const { pipeTemperature, relativeHumidity, forecast = [], history = [] } = job.site;
+  const { pipeTemperature, relativeHumidity, forecast = [] } = job.site;
   const later = readings.humidityOverHours === 'note' ? forecast.map((step) => step.relativeHumidity) : [];
-  const steel = [pipeTemperature, ...history.map((step) => step.temperature), ...forecast.map((step) => step.pipeTemperature)];
-  const coldest = Math.min(...steel);
+  const coldest = Math.min(pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature));
   const driest = Math.min(relativeHumidity, ...later);
   const warmest = warmestReading(job);
   const dampest = Math.max(relativeHumidity, ...later);
@@ -120,4 +119,13 @@ export function cureOf(job: Job, sheet: CureSheet, readings: Readings): Cure {
       ...(activationEnergy === undefined ? {} : { activationEnergy }),
     },
   };
+}
+
+/** What thermometers must show at most for a working time; undefined for moisture, or where the resin would stall first. */
+export function coolestReading(job: Job, sheet: CureSheet, workingTime: number): number | undefined {
+  if (sheet.mechanism === 'moisture') return undefined;
+  const { referenceTemperature: ref } = sheet;
+  const needed = Math.log(workingTime / sheet.workingTime);
+  const at = Math.min(...energiesOf(sheet).map((energy) => 1 / (1 / ref + (R * needed) / energy)));
+  return at < Math.max(sheet.minimumTemperature, sheet.testedFrom) ? undefined : at - thermometerError(job);
 }

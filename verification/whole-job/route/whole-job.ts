@@ -4,6 +4,8 @@ import { extentOf } from './extent.js';
 import { laminateOf } from './laminate.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
+import { layingOf } from './laying.js';
+import { acceptanceOf } from './acceptance.js';
 import { lineAtWork } from './line-at-work.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { byNote, type Readings } from './open-readings.js';
@@ -73,9 +75,11 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
-  answer['mixes'] = {
-    filler: cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime),
-    laminateResin: resinMix(job, area, cures.laminate.workingTime),
-  };
+  const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const laminateResin = resinMix(job, area, cures.laminate.workingTime);
+  answer['mixes'] = { filler, laminateResin };
+  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate);
+  answer['rolls'] = rolls;
+  answer['acceptance'] = acceptanceOf(job, found, laminate, extent, Number.NaN);
   return answer;
 }
