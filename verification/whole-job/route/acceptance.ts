@@ -5,15 +5,13 @@ import type { Job } from './read-job.js';
 
 const PSI = 4.4482216152605 / 0.0254 ** 2;
 
-/** Barcol readings of a homogeneous material by hardness (ASTM D2583, table 1, as recalled). */
+/** Barcol readings of a reinforced laminate by hardness (ASTM D2583, table 1, as recalled). */
 const BARCOL: readonly (readonly [number, number])[] = [
-  [20, 9],
-  [30, 8],
-  [40, 7],
-  [50, 6],
-  [60, 5],
-  [70, 4],
-  [80, 3],
+  [30, 29],
+  [40, 22],
+  [50, 16],
+  [60, 10],
+  [70, 5],
 ];
 
 export interface Acceptance {
@@ -108,9 +106,8 @@ export function acceptanceOf(
   }
   const modulus = pipe.material.modulus ?? 207e9;
   const testTemperature = site.pipeTemperature;
-  const waterToAdd = volume * (lineFactor(found, pressure, testTemperature) / lineFactor(found, 0, testTemperature) - 1);
-  const warmer = lineFactor(found, 0, testTemperature + 1);
-  void warmer;
+  const stretch = ((D / found.wall) * 0.91 * pressure) / modulus;
+  const waterToAdd = volume * ((1 / (1 - (4.5e-5 * pressure) / PSI / 14.73)) * (1 + stretch) - 1);
   const storedEnergy =
     (pressure ** 2 * volume) / (2 * 2.2e9) +
     pressure ** 2 * volume * ((bore / 2 / (found.wall * modulus)) * (5 / 4 - 0.3));

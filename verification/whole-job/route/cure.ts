@@ -127,5 +127,5 @@ export function coolestReading(job: Job, sheet: CureSheet, workingTime: number):
   const { referenceTemperature: ref } = sheet;
   const needed = Math.log(workingTime / sheet.workingTime);
   const at = Math.min(...energiesOf(sheet).map((energy) => 1 / (1 / ref + (R * needed) / energy)));
-  return at < Math.max(sheet.minimumTemperature, sheet.testedFrom) ? undefined : at - thermometerError(job);
+  return at < sheet.minimumTemperature ? undefined : at - thermometerError(job);
 }

@@ -2,7 +2,7 @@ import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import { MIXING_TIME, type Mix } from './mix.js';
 import type { Job } from './read-job.js';
-import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
+import { type Pass, passOf, type Sheet, SIDE_LAP, type Tape } from './wrap.js';
 
 /** From the first contact of resin and hardener to the last turn: a share of the working time. */
 const SHARE_OF_WORKING_TIME = 0.8;
@@ -99,8 +99,8 @@ function sheetPasses(job: Job, sheet: Sheet, extent: Extent): { laid: Laid[]; st
   const each = sheet.sheetLength / sheet.bands;
   const laid: Laid[] = [];
   for (let index = 0; index < sheet.bands; index++) {
-    const step = sheet.bands === 1 ? 0 : (extent.totalLength - wrap.width) / (sheet.bands - 1);
-    const from = -half + index * step;
+    const last = index > 0 && index === sheet.bands - 1;
+    const from = last ? half - wrap.width : -half + index * (wrap.width - SIDE_LAP);
     laid.push({ pass: index + 1, from, to: Math.min(half, from + wrap.width), tapeLength: each });
   }
   return { laid, stagger: sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0 };
@@ -151,8 +151,8 @@ export function layingOf(
   if (crew === undefined) return base;
   const chargeTime = mixing + soak + chargeLength / crew.layingSpeed;
   const charges = resin?.batches ?? rolls.length;
-  const alone = charges * mixing + total / crew.layingSpeed + rolls.length * soak;
-  const wrapTime = wrap.form === 'sheet' ? alone / crew.crews : alone;
+  const laying = total / crew.layingSpeed + Math.max(charges, rolls.length) * soak;
+  const wrapTime = charges * mixing + (wrap.form === 'sheet' ? laying / crew.crews : laying);
   const fits = chargeTime <= allowedTime;
   if (fits) return { ...base, chargeTime, wrapTime, fits };
   const longest = (allowedTime - mixing - soak) * crew.layingSpeed;
