@@ -1,6 +1,7 @@
 /**
  * Writes the field tables of docs/case.md from the table of the case: `npm run case-tables`. A table stands between
- * `<!-- fields of pipe -->` and `<!-- end -->`; several parts, and `cure` for what cures, may be named.
+ * `<!-- fields of pipe -->` and `<!-- end -->`; several parts, and `cure` for what cures, may be named, and what is left out
+ * by a first screening: `needed for numbers`, `needed to sign`.
  */
 import { execFileSync } from 'node:child_process';
 import { readFileSync, realpathSync, writeFileSync } from 'node:fs';
@@ -32,7 +33,12 @@ function rowsOf(part: string, fields: readonly CaseField[]): Row[] {
   // What cures does so alike in laminate, filler and putty: one table serves them all.
   if (part === 'cure') return rowsBelow('laminate.cure', fields);
   if (part === 'case') return fields.filter(({ path }) => !/[.[]/u.test(path)).map((field) => rowOf(field.path, field));
+  if (part.startsWith('needed ')) return rowsNeeded(part.slice('needed '.length), fields);
   return rowsBelow(part, fields).filter(([name]) => !/\bcure\./u.test(name ?? ''));
+}
+
+function rowsNeeded(needed: string, fields: readonly CaseField[]): Row[] {
+  return fields.filter((field) => field.needed === needed).map((field) => rowOf(field.path, field));
 }
 
 function rowsBelow(path: string, fields: readonly CaseField[]): Row[] {
@@ -41,9 +47,9 @@ function rowsBelow(path: string, fields: readonly CaseField[]): Row[] {
     .map((field) => rowOf(field.path.slice(path.length + 1), field));
 }
 
-function rowOf(name: string, { required, when, expected, says, example }: CaseField): Row {
+function rowOf(name: string, { required, needed, when, expected, says, example }: CaseField): Row {
   const shown = typeof example === 'object' ? '' : `\`${JSON.stringify(example)}\``;
-  const must = [required ? 'yes' : 'no', ...(when === undefined ? [] : [when])].join(', ');
+  const must = [required ? 'yes' : (needed ?? 'no'), ...(when === undefined ? [] : [when])].join(', ');
   return [`\`${name}\``, must, says, expected.replace(' as text with a unit', ''), shown];
 }
 

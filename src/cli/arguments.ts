@@ -12,18 +12,24 @@ export interface CommandLine extends CommonOptions {
   readonly positionals: readonly string[];
   /** Options of the one command. */
   readonly own: Readonly<Record<string, string | undefined>>;
+  /** Whether what looks like a slip is refused. */
+  readonly strict: boolean;
 }
 
 /** What a command takes: the formats it can print, the first by default, and the names of its own options. */
 export interface Takes {
   readonly formats: readonly string[];
   readonly own?: readonly string[];
+  /** Whether the command can be told to be strict. */
+  readonly strict?: true;
 }
 
 /** Reads the arguments of a command. @throws UsageError */
-export function readArguments(args: readonly string[], { formats, own = [] }: Takes): CommandLine {
-  const names = ['format', 'units', 'digits', ...own];
-  const options = Object.fromEntries(names.map((name) => [name, { type: 'string' }])) as ParseArgsConfig['options'];
+export function readArguments(args: readonly string[], { formats, own = [], strict }: Takes): CommandLine {
+  const names = ['format', 'units', 'digits', ...own, ...(strict === true ? ['strict'] : [])];
+  const options = Object.fromEntries(
+    names.map((name) => [name, { type: name === 'strict' ? 'boolean' : 'string' }]),
+  ) as ParseArgsConfig['options'];
   const { values, positionals } = parsed({ args: [...args], options: options ?? {}, allowPositionals: true }, names);
   return {
     format: oneOf('format', values['format'] ?? formats[0], formats),
@@ -31,6 +37,7 @@ export function readArguments(args: readonly string[], { formats, own = [] }: Ta
     digits: values['digits'] === undefined ? undefined : digitsOf(values['digits']),
     positionals,
     own: Object.fromEntries(own.map((name) => [name, values[name]])),
+    strict: values['strict'] !== undefined,
   };
 }
 

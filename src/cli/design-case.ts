@@ -8,6 +8,7 @@ import { planText } from '../report/plan-text.js';
 import { calculationSheet } from '../report/sheet.js';
 import { preferredUnit, type UnitSystem } from '../report/units.js';
 import { type PlanArguments, planCase } from './plan-case.js';
+import { refuseSlips } from './refuse-slips.js';
 
 /** A designed case, to be written in one format or another. */
 export interface DesignedCase {
@@ -19,12 +20,15 @@ export interface DesignedCase {
 export interface CaseArguments extends PlanArguments {
   readonly units: UnitSystem;
   readonly digits: number | undefined;
+  /** Refuses a value outside its usual span. */
+  readonly strict: boolean;
 }
 
 /** Designs the case in a text. @throws CaseError, CalculationError */
-export function designCase(text: string, { units, digits, ...asked }: CaseArguments): DesignedCase {
+export function designCase(text: string, { units, digits, strict, ...asked }: CaseArguments): DesignedCase {
   const { case: repairCase, typed, lookUps } = parseCase(text);
   const design = designRepair(repairCase, { record: true });
+  if (strict) refuseSlips(design, typed, { units, digits });
   const written = (format: string): string => {
     if (format === 'json') {
       const unit = (kind: Kind, name: string) => preferredUnit(kind, name, { system: units });

@@ -9,9 +9,10 @@ const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];
 
 /** `hoopwright design CASE.json`: the whole design of a repair. */
 export async function design(args: readonly string[], io: Io): Promise<number> {
-  const { format, units, digits, positionals, own } = readArguments(args, {
+  const { format, units, digits, positionals, own, strict } = readArguments(args, {
     formats: FORMATS,
     own: ['out', 'start', 'actual'],
+    strict: true,
   });
   const [path, ...others] = positionals;
   if (path === undefined || others.length > 0) {
@@ -21,7 +22,7 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
   // One case is read and the process ends: a schema that compiles itself as it is built costs more than it saves.
   z.config({ jitless: true });
   const { designCase } = await import('./design-case.js');
-  const { verdict, written } = designCase(text, { units, digits, start: own['start'], actual: own['actual'] });
+  const { verdict, written } = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
   if (own['out'] !== undefined) await save(own['out'], written(formatOf(own['out'], format)), io);
   io.out(written(format));
   return verdict === 'designed' ? exitCode.done : exitCode.noDesign;

@@ -1,10 +1,12 @@
 import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
 // From their files, not from the index: this command shall not wait for zod, which it does not need.
+import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
 import { nearMiss } from '../json/near-miss.js';
 import { parseRows } from '../json/rows.js';
 import { echo, isAmbiguous } from '../json/typed.js';
+import { unusualInputs } from '../json/unusual-inputs.js';
 import { type Kind, unitOf, units as unitTables } from '../quantity/index.js';
 import { formulaById, formulas } from '../registry/index.js';
 import { renderStep } from '../report/index.js';
@@ -17,10 +19,16 @@ import { UsageError } from './usage-error.js';
 
 /** `hoopwright evaluate FORMULA name="value unit" ...`: one formula with its substituted step. */
 export async function evaluate(args: readonly string[], io: Io): Promise<number> {
-  const { format, units, digits, positionals, own } = readArguments(args, { formats: ['text', 'json'], own: ['unit'] });
+  const { format, units, digits, positionals, own, strict } = readArguments(args, {
+    formats: ['text', 'json'],
+    own: ['unit'],
+    strict: true,
+  });
   const [id, ...assignments] = positionals;
   const formula = formulaNamed(id);
   const given = decodeFormulaInput(formula, await readAssignments(assignments, io));
+  const unusual = unusualInputs(formula, given);
+  if (strict && unusual.length > 0) throw new CaseError(unusual);
   const preferences = { system: units, names: wantedUnit(formula, own['unit']) };
   const result = computed(formula, given);
   const recorded = { sort: 'step', formula: formula.id, input: given.input, result } as const;
@@ -29,7 +37,7 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
     const unit = (kind: Kind, name: string) => preferredUnit(kind, name, preferences);
     io.out(`${JSON.stringify(encodeEvaluation(formula, given, result, step, { unit, digits }), null, 2)}\n`);
   } else {
-    io.out(step + readAs(given));
+    io.out(step + readAs(given) + unusual.map(({ message }) => `\nWarning: ${message}\n`).join(''));
   }
   return exitCode.done;
 }

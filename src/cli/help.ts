@@ -30,6 +30,7 @@ Any verdict but "designed" ends with exit code 1; the sheet then says why.
   --format plan-html   the same as one page that works offline
   --start HH:MM        the plan from that hour; --start best looks for the best hour of the forecast
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
+  --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,
   evaluate: `hoopwright evaluate FORMULA name="value unit" ... [options]
 
@@ -39,6 +40,7 @@ A list comes from a file, name=@FILE: a JSON array of rows, or a CSV table with 
 "position [mm],depth [mm]".
 
   --unit UNIT          unit of the main result
+  --strict             refuse an input outside the span that is tested
 ${COMMON}
   hoopwright evaluate pipe/hoop-stress pressure="150 psig" outsideDiameter="12.75 in" wallThickness="0.33 in"
 `,

@@ -12,9 +12,11 @@ export async function schema(args: readonly string[], io: Io): Promise<number> {
     io.out(`${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
     return exitCode.done;
   }
-  for (const { path, required, when, expected } of caseFields()) {
+  for (const { path, required, needed, when, expected } of caseFields()) {
     const shape = when === undefined ? '' : ` (${when})`;
-    io.out(`${path}${shape}${required ? '' : ' (may be left out)'}: ${expected}\n`);
+    io.out(
+      `${path}${shape}${required ? '' : ` (${needed === undefined ? 'may be left out' : `needed ${needed}`})`}: ${expected}\n`,
+    );
   }
   return exitCode.done;
 }

@@ -27,6 +27,8 @@ export interface InputDeclaration<T = unknown> {
   readonly name: string;
   /** Span in SI that tests sample: the stated validity, or the part of it that is met on pipes. */
   readonly sample?: readonly [low: number, high: number];
+  /** Where it lies on pipes, where the sample is cut short by another input. */
+  readonly usual?: readonly [least: number, most: number];
   /** Default in SI, for a constant that callers rarely give. */
   readonly default?: number | string | boolean;
   /** May be left out without a default: what it serves is then not checked. */

@@ -9,6 +9,8 @@ export interface CaseField {
   readonly path: string;
   /** Whether it must be there wherever the part that it belongs to is. */
   readonly required: boolean;
+  /** Not there, and yet the numbers of a design wait for it, or its verdict while the numbers stand. */
+  readonly needed?: 'for numbers' | 'to sign';
   /** Where the part takes several shapes: those that have this field, as `form tape`. */
   readonly when?: string;
   /** What it is. */
@@ -35,6 +37,7 @@ function described(field: Field, path: string): CaseField {
   return {
     path,
     required: field.optional !== true,
+    ...(field.needed === undefined ? {} : { needed: field.needed }),
     says,
     expected: expectedIn(field),
     example: exampleOf(field, path),

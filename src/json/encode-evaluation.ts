@@ -8,6 +8,7 @@ import {
   encodeResults,
 } from './encode-amount.js';
 import type { FormulaInput } from './formula-input.js';
+import { unusualInputs } from './unusual-inputs.js';
 
 /** An input as JSON: as it was typed, or the default in its place. */
 export interface EncodedInput extends EncodedAmount {
@@ -25,7 +26,7 @@ export interface Evaluation {
   readonly result: EncodedAmount;
   /** Every output by its name; a single one is called `result`. */
   readonly results: Readonly<Record<string, EncodedAmount>>;
-  /** Limits of the formula that the input lies beyond. */
+  /** Limits of the formula that the input lies beyond, and inputs that look like a slip. */
   readonly warnings: readonly string[];
   /** The substituted step as text. */
   readonly step: string;
@@ -34,23 +35,24 @@ export interface Evaluation {
 /** What a formula was given and what it returned, as JSON. */
 export function encodeEvaluation(
   formula: AnyFormula,
-  { input, typed }: FormulaInput,
+  given: FormulaInput,
   result: unknown,
   step: string,
   options: AmountOptions = {},
 ): Evaluation {
+  const { input, typed } = given;
   const declarations = Object.entries(formula.inputs as Readonly<Record<string, Declared & { default?: unknown }>>);
   const inputs = declarations.flatMap(([name, declaration]): [string, EncodedInput][] => {
     const text = typed[name]?.text;
     if (text !== undefined) return [[name, typedInput(text, declaration)]];
-    const given = input[name];
-    if (given === undefined && declaration.default === undefined) return [];
-    const amount = encodeDeclared(declaration, name, given ?? declaration.default, options);
-    return [[name, given === undefined ? { ...amount, default: true } : amount]];
+    const value = input[name];
+    if (value === undefined && declaration.default === undefined) return [];
+    const amount = encodeDeclared(declaration, name, value ?? declaration.default, options);
+    return [[name, value === undefined ? { ...amount, default: true } : amount]];
   });
   const results = encodeResults(formula, result, options);
   const main = Object.values(results)[0] ?? { value: null, unit: '', kind: 'number' };
-  const warnings = warningsOf(formula, input);
+  const warnings = [...warningsOf(formula, input), ...unusualInputs(formula, given).map(({ message }) => message)];
   return { formula: formula.id, inputs: Object.fromEntries(inputs), result: main, results, warnings, step };
 }
 

@@ -56,7 +56,7 @@ export const thickCylinderHoopStressFormula = /* @__PURE__ */ formula<ThickCylin
     },
     innerRadius: { symbol: 'r_i', kind: 'length', name: 'inner radius', sample: [0.05, 0.3] },
     outerRadius: { symbol: 'r_o', kind: 'length', name: 'outer radius', sample: [0.25, 0.6] },
-    radius: { symbol: 'r', kind: 'length', name: 'radius', sample: [0.2, 0.4] },
+    radius: { symbol: 'r', kind: 'length', name: 'radius', sample: [0.2, 0.4], usual: [0.005, 0.9] },
   },
   output: { symbol: 'sigma_theta', kind: 'stress', name: 'hoop stress' },
   sources: [{ key: 'mechanics-notes', locator: 'Lame equations' }],

@@ -48,6 +48,12 @@ export function onClock(start: ClockTime, time: Time): string {
   return day === 0 ? clock : `day ${day + 1} ${clock}`;
 }
 
+/** Time from one day to another, both written as 2026-03-01; nothing for any other text. */
+export function fromDayToDay(from: string, to: string): Time | undefined {
+  const seconds = (Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / 1000;
+  return Number.isFinite(seconds) ? (seconds as Time) : undefined;
+}
+
 /** A time that counts from a later start, counted from the first. */
 export function fromFirstStart(start: Time, time: Time): Time {
   return (start + time) as Time;

@@ -73,6 +73,14 @@ export function exampleOf(kind: Kind): string {
   return EXAMPLES[kind] ?? `"1 ${Object.keys(units[kind])[0]}"`;
 }
 
+/** Units without a prefix: whatever their letters are, small or capital, they mean one thing. M and m before another do not. */
+const OF_ANY_CASE = /^(?:psi[ag]?|ksi|bar[ag]?|in|ft|lbs?|lbf)$/iu;
+
+function respelt(written: string): string {
+  const spelt = OF_ANY_CASE.test(written) ? written.toLowerCase() : written;
+  return Object.hasOwn(SPELLINGS, spelt) ? (SPELLINGS[spelt] ?? spelt) : spelt;
+}
+
 function numberOf(groups: Record<string, string | undefined>): number {
   const { sign, whole, top, bottom, decimal } = groups;
   const size = decimal === undefined ? Number(whole ?? 0) + Number(top) / Number(bottom) : Number(decimal);
@@ -85,10 +93,12 @@ function kindsWithUnit(symbol: string): Kind[] {
 
 function wrongUnit(kind: Kind, text: string, symbol: string): string {
   const others = kindsWithUnit(symbol);
-  const why =
-    others.length > 0
+  const near = Object.keys(units[kind]).find((each) => each.toLowerCase() === symbol.toLowerCase());
+  const why = symbol.startsWith(',')
+    ? 'a comma divides no number here; write the decimals after a point, 6.5, and thousands without a mark'
+    : others.length > 0
       ? `${symbol} is a unit of ${others.join(', ')}, not of ${kind}`
-      : `the unit "${symbol}" is unknown`;
+      : `the unit "${symbol}" is unknown${near === undefined ? '' : `; did you mean ${near}?`}`;
   return `${JSON.stringify(text)}: ${why}; a ${kind} is written in ${Object.keys(units[kind]).join(', ')}, for example ${exampleOf(kind)}`;
 }
 
@@ -113,8 +123,7 @@ export function readQuantity<K extends Kind>(kind: K, text: string): QuantityRea
   }
   const written = groups['unit'] ?? '';
   const bare = unitOf(kind, '1') === undefined ? '' : '1';
-  const symbol =
-    written === '' ? bare : unitOf(kind, written) === undefined ? (SPELLINGS[written] ?? written) : written;
+  const symbol = written === '' ? bare : unitOf(kind, written) === undefined ? respelt(written) : written;
   if (symbol === '') {
     return { ok: false, problem: `${JSON.stringify(text)} has no unit; a ${kind} looks like ${exampleOf(kind)}` };
   }

@@ -1,11 +1,13 @@
 import { planAcceptance } from './acceptance/acceptance.js';
+import { askBeforeSigning } from './asked/ask.js';
 import type { RepairCase } from './case/case.js';
-import { checkCase } from './case/check-case.js';
+import { checkCase, type Unusual } from './case/check-case.js';
 import type { DesignOptions, RepairDesign } from './design/design.js';
 import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
 import { judgeLine } from './found/line-at-work.js';
 import { conclude } from './job/conclude.js';
+import { warnOfSlips } from './job/slips.js';
 import { stage } from './job/stage.js';
 import { openWorkbook } from './job/workbook.js';
 import { planExtent } from './laminate/extent.js';
@@ -28,11 +30,15 @@ import { planWrap } from './wrap/wrap.js';
  * stands in the workbook. So a design that cannot be made is a result, not a crash: see `verdict`, `reasons`, `missing`.
  *
  * @param repairCase what was measured, what the line carries, what material is at hand, what the weather is
- * @param options    `record: true` keeps every step for the calculation sheet
- * @throws CalculationError `invalid-input` when the case lacks a field, holds one that can never be right or two that contradict each other
+ * @param options    `record: true` keeps every step for the calculation sheet; `strict: true` refuses what looks like a slip
+ * @throws CalculationError `invalid-input` when the case lacks a field, holds one that can never be right or two that
+ *   contradict each other; with `strict` also one outside its usual span
  */
 export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
-  const work = openWorkbook(checkCase(repairCase), options);
+  const unusual: Unusual[] = [];
+  const work = openWorkbook(checkCase(repairCase, unusual), options);
+  warnOfSlips(work, unusual, options);
+  stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
   const line = stage(work, 'line while work goes on', { found }, judgeLine);

@@ -5,6 +5,7 @@ import type {
   CureDesign,
   ExtentDesign,
   Footprint,
+  JointDesign,
   LaminateDesign,
   MixDesign,
   Reason,
@@ -85,7 +86,8 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
 }
 
 function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] {
-  const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain, footprint } = laminate;
+  const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain } = laminate;
+  const { footprint, joints } = laminate;
   return [
     ['Laminate thickness', show('length', 'thickness', thickness.value), `governed by ${thickness.governing}`],
     ['Plies', counted(plies, 'ply', 'plies'), `${show('length', 'laidThickness', laidThickness)} laid, ${ply} each`],
@@ -94,6 +96,16 @@ function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] 
     ['Resists', show('gauge pressure', 'resistance', resistance.value), `governed by ${resistance.governing}`],
     ['Allowable hoop strain', show('strain', 'hoopStrain', hoopStrain)],
     ['Allowable axial strain', show('strain', 'axialStrain', axialStrain)],
+    ...(joints === undefined ? [] : [jointRow(joints, show)]),
+  ];
+}
+
+/** Plies that go through where bands of sheet follow each other. */
+function jointRow({ carryingPlies, lostPlies, reach }: JointDesign, show: Show): Row {
+  return [
+    'Plies that carry along the pipe',
+    String(carryingPlies),
+    `${counted(lostPlies, 'layer')} at most with a joint within ${show('length', 'jointReach', reach)} of one place`,
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { AnyFormula, SourceKey, SourceReference } from '../formula/index.js';
 import type { RecordedEntry, RecordedStep } from '../formula/recorder.js';
-import type { Assumption, RepairDesign, Warning } from '../repair/design/design.js';
+import type { Assumption, RepairDesign } from '../repair/design/design.js';
 import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
@@ -10,6 +10,7 @@ import { lineOnSheet } from './line-text.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { declarationOf, stepBlocks } from './step.js';
+import { warningOnSheet } from './warning.js';
 
 /** How a calculation sheet is written. */
 export interface CalculationSheetOptions extends SheetOptions {
@@ -48,11 +49,6 @@ function listOr(title: string, items: readonly string[], otherwise: string): Blo
     { sort: 'heading', level: 1, text: title },
     items.length === 0 ? { sort: 'paragraph', text: otherwise } : { sort: 'list', items },
   ];
-}
-
-function warningText({ clause, ...said }: Warning, options: ChosenOptions): string {
-  const text = lineOnSheet(said, options);
-  return clause === undefined ? text : `${text} [${clause}]`;
 }
 
 /** Every recorded entry in order: parts are numbered 1, 2, 3, the steps of a part 1.1, 1.2, 1.3. */
@@ -109,7 +105,7 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
     ...suppliedBlocks(design, all),
     ...listOr(
       'WARNINGS',
-      design.warnings.map((warning) => warningText(warning, all)),
+      design.warnings.map((warning) => warningOnSheet(warning, all, options.typed)),
       'None.',
     ),
     ...listOr('CAUTIONS', design.cautions, 'None.'),

@@ -127,6 +127,20 @@ export const practice = {
     tag: 'secondary',
     because: 'a figure of coating tapes',
   },
+  leastJointReach: {
+    name: 'least reach of a joint along the pipe, to either side',
+    kind: 'length',
+    value: 0.025 as Length,
+    tag: 'chosen',
+    because: 'as long as the least side lap; no hand lays an edge nearer than some millimetres',
+  },
+  leastThroughPlies: {
+    name: 'fewest plies that go through along the pipe at a joint',
+    kind: 'count',
+    value: 1,
+    tag: 'chosen',
+    because: 'no place is held by nothing but a lap',
+  },
   mostRollsLaidOut: {
     name: 'rolls of tape or bands of sheet that a design lays out one by one',
     kind: 'count',
@@ -239,6 +253,13 @@ export const practice = {
     tag: 'practice',
     because: 'what a checked contact thermometer reaches',
   },
+  leastSealFactor: {
+    name: 'least factor of a leak seal that passes without a word',
+    kind: 'number',
+    value: 1.25,
+    tag: 'chosen',
+    because: 'no source gives one figure; that of the damaged pipe, and people stand beside the seal',
+  },
   leastSafetyFactor: {
     name: 'safety factor on the failure pressure that is taken unasked',
     kind: 'number',
@@ -259,6 +280,27 @@ export const practice = {
     value: (Math.PI / 12) as Angle,
     tag: 'chosen',
     because: 'beyond 15 degrees a ply of glass has lost a quarter of its stiffness round the pipe',
+  },
+  pipeSizeTolerance: {
+    name: 'how far a pipe may be from a standard size',
+    kind: 'ratio',
+    value: 0.015 as Ratio,
+    tag: 'chosen',
+    because: 'half of nearly every standard size lies further from all others',
+  },
+  recentPressureAge: {
+    name: 'age up to which a pressure counts as carried lately',
+    kind: 'time',
+    value: (60 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
+  },
+  gaugeInterval: {
+    name: 'time between two readings of the gauge while resin is soft',
+    kind: 'time',
+    value: 3600 as Time,
+    tag: 'chosen',
+    because: 'with the hourly temperature of the steel, so that one walk serves both',
   },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',

@@ -34,6 +34,39 @@ describe('design', () => {
     expect(out).toMatch(/weld/);
   });
 
+  test('strictly refuses every slip at once, in sentences that quote what was typed, and nothing else', async () => {
+    const document = exampleDocument('hydrocarbon-line-corrosion.json');
+    document.laminate.cure.activationEnergy = '55 J/mol';
+    document.pipe.outsideDiameter = '84.1 mm';
+    document.defect.circumferentialWidth = '40 mm';
+    delete document.pipe.size;
+    const slips = { 'slips.json': JSON.stringify(document), ...files };
+    const { code, out, err } = await run(['design', 'slips.json', '--strict'], slips);
+    expect([code, out]).toEqual([2, '']);
+    expect(err.trim().split('\n')).toEqual([
+      expect.stringMatching(/^laminate\.cure\.activationEnergy is 55 J\/mol, outside .*perhaps J\/mol for kJ\/mol/u),
+      expect.stringMatching(/^pipe\.outsideDiameter is 84\.1 mm, not near .*perhaps the radius for the diameter/u),
+    ]);
+    const warned = await run(['design', 'slips.json'], slips);
+    expect(warned.code).toBe(0);
+    expect(warned.out.replaceAll(/\s+/gu, ' ')).toContain(
+      'laminate.cure.activationEnergy is 55 J/mol, outside the usual',
+    );
+    for (const name of ['leak.json', 'loss.json', 'crack.json'])
+      expect(await run(['design', name, '--strict'], files)).toEqual(await run(['design', name], files));
+  });
+
+  test('quotes a circumference as typed, and the diameter that it gives', async () => {
+    const document = exampleDocument('cooling-water-leak.json');
+    delete document.pipe.outsideDiameter;
+    delete document.pipe.size;
+    document.pipe.circumference = '581 mm';
+    document.pipe.wallThickness = '8.18 mm';
+    const { code, err } = await run(['design', '-', '--strict'], {}, JSON.stringify(document));
+    expect(code).toBe(2);
+    expect(err).toMatch(/^pipe\.circumference is 581 mm, a diameter of 184\.9 mm, not near a size of ASME B36\.10M/u);
+  });
+
   test('reads standard input', async () => {
     const fromFile = await run(['design', 'leak.json'], files);
     const fromInput = await run(['design', '-'], {}, files['leak.json']);

@@ -50,9 +50,19 @@ describe('docs/case.md', () => {
     const page = readFileSync(new URL('../../docs/case.md', import.meta.url), 'utf8');
     expect(page).toBe(withTables(page));
     const shown = page.split('\n').filter((line) => line.startsWith('| `'));
-    // The fields of a cure stand once, of three places.
+    // The fields of a cure stand once, of three places; what is needed though it may be left out stands in a list besides.
     const fields = caseFields().filter(({ path }) => !/^(?:filler|seal\.putty)\.cure\./u.test(path));
-    expect(shown).toHaveLength(fields.length);
+    const needed = fields.filter((field) => field.needed !== undefined);
+    expect(shown).toHaveLength(fields.length + needed.length);
+  });
+
+  test('quotes warnings of slips as they are', async () => {
+    const document = exampleDocument('hydrocarbon-line-corrosion.json');
+    document.laminate.cure.activationEnergy = '55 J/mol';
+    document.pipe.outsideDiameter = '84.1 mm';
+    document.defect.circumferentialWidth = '40 mm';
+    const { err } = await run(['design', 'case.json', '--strict'], { 'case.json': JSON.stringify(document) });
+    expect(blocksOf('case.md', 'text')[1]).toBe(err);
   });
 
   test('quotes errors as they are', () => {

@@ -102,6 +102,25 @@ describe('evaluate', () => {
     expect(JSON.parse((await run([...mean, 't=20 mm'])).out).warnings).toEqual([expect.stringMatching(/D\/t < 11/)]);
   });
 
+  test('warns of an input that is tested nowhere, as typed, and names the slips in that unit only', async () => {
+    const hoop = ['evaluate', 'pipe/hoop-stress', 'P=38.5 bar', 'D=8.625 mm', 't=0.322 in'];
+    const [text, json, strict] = await Promise.all([
+      run([...hoop.slice(0, 3), 'D=21.91 m', 't=8.18 mm']),
+      run([...hoop.slice(0, 3), 'D=21.91 m', 't=8.18 mm', '--format', 'json']),
+      run([...hoop.slice(0, 3), 'D=21.91 m', 't=8.18 mm', '--strict']),
+    ]);
+    const warning =
+      'outsideDiameter is 21.91 m, outside the 0.02 m to 1.5 m over which this library is tested; perhaps m for mm (then 0.02191 m)';
+    expect([text.code, json.code, strict.code]).toEqual([0, 0, 2]);
+    expect(text.out).toContain(`\nWarning: ${warning}\n`);
+    expect(JSON.parse(json.out).warnings).toEqual([warning]);
+    expect([strict.out, strict.err]).toEqual(['', `${warning}\n`]);
+  });
+
+  test('strictly answers as ever where nothing is strange', async () => {
+    expect(await run([...HOOP, '--strict'])).toEqual(await run(HOOP));
+  });
+
   test.each([
     [['evaluate'], /needs the id of a formula/],
     [['evaluate', 'pipe/hoop-stres'], /There is no formula "pipe\/hoop-stres"; did you mean pipe\/hoop-stress\?/],

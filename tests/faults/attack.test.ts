@@ -38,9 +38,112 @@ describe('the seal of a live leak', () => {
   });
 });
 
+describe('bands across a pad of 54 mm', () => {
+  const seal = (changes: Paths) => {
+    const design = designRepair(parseCase(JSON.stringify(withPaths(leak, changes))).case);
+    if (design.seal === undefined || design.seal === 'none') throw new Error(`no seal: ${design.verdict}`);
+    return { ...design.seal, beside: design.warnings.some(({ text }) => text.includes('wider than the pad')) };
+  };
+
+  it('hold what they hold over the pad: 20 bands of 20 mm no more than 54/20 of one', () => {
+    const [one, two, many] = [1, 2, 20].map((count) => seal({ 'seal.band.count': count }));
+    expect(Number(one?.fastenerTension) / Number(two?.fastenerTension)).toBeCloseTo(2, 9);
+    expect(Number(one?.fastenerTension) / Number(many?.fastenerTension)).toBeCloseTo(2.7, 9);
+    expect([two?.beside, many?.beside]).toEqual([false, true]);
+  });
+
+  it('hold no higher pressure by what lies beside it', () => {
+    const limits = [3, 20].map((count) => seal({ 'seal.band.count': count, 'seal.siteLimit': '50 bar' }));
+    expect(limits[0]?.limitedBy).toBe('pipe');
+    expect(limits[1]?.highestPressure).toBeCloseTo(limits[0]?.highestPressure ?? Number.NaN, 6);
+  });
+});
+
+describe('a pull along the pipe', () => {
+  const pulled = (axialForce: string): Paths => ({ 'loads.axialForce': axialForce });
+  const limitAt = (changes: Paths): number => {
+    const { line } = designRepair(parseCase(JSON.stringify(withPaths(leak, changes))).case);
+    return line !== undefined && 'highestPressure' in line ? (line.highestPressure ?? Number.NaN) : Number.NaN;
+  };
+
+  it('lowers what a leak under pressure bears while people work on it, and a strong one leaves nothing', () => {
+    const wide = { 'defect.circumferentialWidth': '200 mm', 'defect.holeDiameter': '4 mm' };
+    expect(limitAt({ ...wide, ...pulled('400 kN') })).toBeLessThan(limitAt({ ...wide, ...pulled('none') }));
+    expect(limitAt({ ...wide, ...pulled('900 kN') })).toBe(0);
+    expect(verdict(leak, { ...wide, ...pulled('900 kN') })).not.toBe('designed');
+  });
+
+  it('goes past the hole by the sound wall beside it: a push earns nothing', () => {
+    const wide = { 'defect.circumferentialWidth': '200 mm' };
+    expect(limitAt({ ...wide, ...pulled('-500 kN') })).toBe(limitAt({ ...wide, ...pulled('none') }));
+  });
+
+  it('is no load that the sound pipe cannot bear: 1,100 kN on a 6 in pipe, pull or push', () => {
+    expect(verdict(loss, pulled('1100 kN'))).toBe('not repairable');
+    expect(verdict(loss, pulled('-1100 kN'))).toBe('not repairable');
+  });
+
+  it('is warned of at the permit where the sound pipe passes its allowable stress', () => {
+    const warned = (force: string): boolean =>
+      designRepair(parseCase(JSON.stringify(withPaths(loss, pulled(force)))).case).warnings.some(
+        ({ text, step }) => step === 'permit' && text.includes('by the stated force'),
+      );
+    // 40 bar make 24 MPa along the pipe, 350 kN 97: past the 138 MPa of the row only with 450 kN.
+    expect([warned('350 kN'), warned('450 kN')]).toEqual([false, true]);
+  });
+
+  it('is in the end load that the seal does not carry', () => {
+    const endLoad = (changes: Paths): number => {
+      const { seal } = designRepair(parseCase(JSON.stringify(withPaths(leak, changes))).case);
+      return seal === undefined || seal === 'none' ? Number.NaN : seal.endLoadNotCarried;
+    };
+    expect(endLoad(pulled('30 kN')) - endLoad(pulled('none'))).toBeCloseTo(30e3, 6);
+    expect(endLoad(pulled('-30 kN'))).toBe(endLoad(pulled('none')));
+  });
+});
+
+describe('a pressure carried lately', () => {
+  const limitOf = (changes: Paths): number | undefined => {
+    const wall = { 'defect.profile': undefined, 'defect.remainingWall': '3.5 mm', 'line.pressure': '1 bar' };
+    const { line } = designRepair(parseCase(JSON.stringify(withPaths(loss, { ...wall, ...changes }))).case);
+    return line !== undefined && 'highestPressure' in line ? line.highestPressure : undefined;
+  };
+  const read = (date: string): Paths => ({ 'service.recentPressure': { pressure: '500 bar', date } });
+  const unread = limitOf({}) ?? Number.NaN;
+
+  it.each([
+    ['counts 60 days before the survey', '2026-03-07', true],
+    ['is none 61 days before it', '2026-03-06', false],
+    ['is none ten years before it', '2016-03-06', false],
+  ])('%s', (_, date, counts) => {
+    expect(Number(limitOf(read(date))) > unread).toBe(counts);
+  });
+
+  it('is none where nobody wrote down the day of the survey', () => {
+    expect(limitOf({ ...read('2026-05-01'), date: undefined })).toBe(unread);
+  });
+});
+
+describe('a pipe and a laminate that share the load', () => {
+  it('share less where the laminate is laid on a line under pressure: never thinner, and past what is left not at all', () => {
+    const thickness = (line: object): number => {
+      const sharing = { 'repair.method': 'substrate sharing load', 'service.designPressure': '60 bar', line };
+      const design = designRepair(parseCase(JSON.stringify(withPaths(loss, sharing))).case);
+      const biaxial = design.laminate?.thickness.candidates.find(({ criterion }) =>
+        criterion.startsWith('both stresses'),
+      );
+      return biaxial?.value ?? Number.NaN;
+    };
+    const at = (pressure: string) => thickness({ state: 'under pressure', pressure, writtenProcedure: 'WP-1' });
+    const empty = thickness({ state: 'empty, dry, isolated, vented' });
+    expect(at('5 bar')).toBeGreaterThan(empty);
+    expect(at('10 bar')).toBeGreaterThan(at('5 bar'));
+  });
+});
+
 describe('a line under pressure', () => {
   const live = { state: 'under pressure', pressure: '2 bar', writtenProcedure: 'WP-1' };
-  const toxic = { 'service.hazards': ['toxic'], 'repair.class': 3, assessment: { designFactor: 0.72 } };
+  const toxic = { 'service.hazards': ['flammable', 'toxic'], 'repair.class': 3, assessment: { designFactor: 0.72 } };
 
   it.each(['none', 'None', 'TBD', 'n/a', 'N.A.', 'no', '-', '?', 'to follow'])(
     'is not worked on by a procedure called "%s"',
@@ -64,5 +167,66 @@ describe('a line under pressure', () => {
     expect(verdict(loss, { ...dated, 'service.recentPressure': { pressure: '1 bar', date: '2026-03-01' } })).toBe(
       'designed',
     );
+  });
+});
+
+describe('the factors of a seal', () => {
+  const factors = ['seal.band.factor', 'seal.band.holdingFactor', 'seal.sheet.factor', 'seal.pipeFactor'];
+  const lowered = (value: number, fields = factors): (string | undefined)[] =>
+    designRepair(parseCase(JSON.stringify(withPaths(leak, Object.fromEntries(fields.map((at) => [at, value]))))).case)
+      .warnings.filter(({ text, step }) => step === 'seal' && text.includes('less than a seal keeps'))
+      .map(({ text }) => text.split(' ')[0]);
+
+  it('are each warned of below 1.25, and the example as it stands is not', () => {
+    expect(lowered(1)).toEqual(factors);
+    expect(lowered(1.24)).toEqual(factors);
+    expect(lowered(1.25)).toEqual([]);
+    expect(lowered(1, [])).toEqual([]);
+  });
+
+  it.each(factors)('are warned of one by one: %s', (field) => {
+    expect(lowered(1.1, [field])).toEqual([field]);
+  });
+
+  it.each([
+    [0.001, 'refused'],
+    [0.049, 'refused'],
+    [0.05, 'designed'],
+  ])('do not make up for a nut factor that no thread has: %d is %s', (nutFactor, expected) => {
+    expect(verdict(leak, { 'seal.fastener.nutFactor': nutFactor })).toBe(expected);
+  });
+});
+
+describe('a laminate colder than its qualification', () => {
+  const down = (lowest: string, changes: Paths = {}) => ({ 'laminate.lowestTemperature': lowest, ...changes });
+  const refusals = (changes: Paths): [unknown, unknown][] =>
+    designRepair(parseCase(JSON.stringify(withPaths(loss, changes))).case)
+      .reasons.filter(({ text }) => text.includes('colder than the repair system was qualified for'))
+      .map(({ found, limit }) => [found && 'value' in found && found.value, limit && 'value' in limit && limit.value]);
+
+  it('is refused with the coldest steel in service and the limit, and not at the limit itself', () => {
+    const service = { 'service.lowestTemperature': '-12 degC' };
+    expect(refusals(down('-10 degC', service))).toEqual([[261.15, 263.15]]);
+    expect(verdict(loss, down('-10 degC', service))).toBe('not repairable');
+    expect(refusals(down('-12 degC', service))).toEqual([]);
+  });
+
+  it('is refused by the steel of the day of the work too', () => {
+    const day = { 'service.lowestTemperature': undefined, 'site.pipeTemperature': '4 degC' };
+    expect(refusals(down('5 degC', day))).toEqual([[277.15, 278.15]]);
+    expect(refusals(down('4 degC', day))).toEqual([]);
+  });
+});
+
+describe('the test water of a pipe whose modulus is stated', () => {
+  it('stiffens with the pipe: pressure for each kelvin by the modulus of the case', () => {
+    const perKelvin = (modulus: string): number => {
+      const stated = withPaths(loss, { 'pipe.material.modulus': modulus });
+      const design = designRepair(parseCase(JSON.stringify(stated)).case);
+      return design.acceptance?.pressureTest.pressurePerKelvin ?? Number.NaN;
+    };
+    // What gives way to the water: c/p_0 of the water itself, D k/(t E) of the pipe round it.
+    const gives = (E: number) => 4.5e-5 / 101_560 + ((6.625 / 0.28) * 0.91) / E;
+    expect(perKelvin('207 GPa') / perKelvin('100 GPa')).toBeCloseTo(gives(100e9) / gives(207e9), 2);
   });
 });

@@ -5,7 +5,12 @@ import { emptyLeak, leak, proposed, withPaths } from './cases.js';
 /** Issue 9, item 4; of item 6 its last sentence. SI throughout. */
 
 /** Laminate of the first example: 24 and 14 GPa, G 3 GPa, 180 J/m2; class 1, 10 years, 35 degC under 95 - 30 degC. */
-const [Ec, Ea, G] = [24e9, 14e9, 3e9];
+const G = 3e9;
+/** Of the ply as it lies, the tape of 100 mm half overlapped on 219.1 mm: 1/E = c^4/E_1 + (1/G - 2 nu/E_1) s^2 c^2 + s^4/E_2. */
+const lead = (50 / (Math.PI * 219.1)) ** 2;
+const shear = (1 / G - (2 * 0.12) / 24e9) * lead * (1 - lead);
+const Ec = 1 / ((1 - lead) ** 2 / 24e9 + shear + lead ** 2 / 14e9);
+const Ea = 1 / ((1 - lead) ** 2 / 14e9 + shear + lead ** 2 / 24e9);
 const plate = Math.sqrt(Ec * Ea) / (1 - (0.12 ** 2 * Ea) / Ec);
 const factor = 0.83 * 10 ** (-0.02088 * 9) * (6e-5 * 30 ** 2 + 0.001 * 30 + 0.7014);
 
@@ -33,10 +38,10 @@ describe('the laminate over a sealed leak', () => {
   const stated = (sheet: string, bands: string) =>
     withPaths(leak, { [proposed.sheetSize]: sheet, [proposed.bands]: bands });
 
-  it('is designed, and by hand has to be 3.3 mm over the pad of 54 mm and 4.5 mm over a sheet of 79 mm', () => {
+  it('is designed, and by hand has to be 3.3 mm over the pad of 54 mm and 4.6 mm over a sheet of 79 mm', () => {
     expect(verdictOf(leak)).toBe('designed');
     expect(overPad).toBeCloseTo(3.3, 1);
-    expect(overSheet).toBeCloseTo(4.5, 1);
+    expect(overSheet).toBeCloseTo(4.6, 1);
   });
 
   it('asks for the size of the sheet', () => {

@@ -64,7 +64,8 @@ describe('the line while the work goes on', () => {
   });
 
   it('under gas asks for the procedure of the site, wall loss too', () => {
-    const gas = withPaths(loss, { 'service.phase': 'gas', 'service.hazards': [] });
+    const air = { 'service.contents': 'compressed air', 'service.phase': 'gas', 'service.hazards': [] };
+    const gas = withPaths(loss, air);
     expect(verdictOf(gas)).toBe('designed');
     expect(verdictOf(withPaths(gas, { 'line.writtenProcedure': 'none' }))).not.toBe('designed');
   });
@@ -168,7 +169,7 @@ describe('work under pressure on a wall loss', () => {
 });
 
 describe('work under pressure at a hole', () => {
-  /** 60.3 x 3.91 mm, 1.2 mm left over 400 mm round a 4 mm hole; the seal holds 5.3 bar. */
+  /** 60.3 x 3.91 mm, 1.2 mm left over 600 mm round a 4 mm hole; the seal holds 3.9 bar. */
   const long = withPaths(leak, {
     'pipe.size': undefined,
     'pipe.outsideDiameter': '60.3 mm',
@@ -176,25 +177,25 @@ describe('work under pressure at a hole', () => {
     'pipe.wallThickness': '3.91 mm',
     'defect.remainingWall': '1.2 mm',
     'defect.readingError': 'none',
-    'defect.axialLength': '400 mm',
+    'defect.axialLength': '600 mm',
     'defect.growth': { depth: '0.01 mm/year', length: '0.2 mm/year' },
     'filler.thicknessOverDefect': '4 mm',
     'seal.siteLimit': '8 bar',
     'seal.fastener.permittedTension': '10 kN',
-    'seal.band.width': '30 mm',
-    'seal.band.thickness': '1.2 mm',
+    'seal.band.width': '22 mm',
+    'seal.band.thickness': '1.6 mm',
     'seal.pipeFactor': 1.5,
     'seal.pad.margin': '20 mm',
-    ...live('5 bar'),
+    ...live('3 bar'),
   });
   const short = withPaths(long, { 'defect.axialLength': '30 mm' });
   // 2 S t_r/(D M SF), S = 1.1 SMYS, M = 0.032 L^2/(D t) + 3.3 on the sound wall: the greater reading of M would give less.
-  const M = (0.032 * 0.4 ** 2) / (0.0603 * 0.00391) + 3.3;
+  const M = (0.032 * 0.6 ** 2) / (0.0603 * 0.00391) + 3.3;
   const bears = (2 * 1.1 * 245e6 * 0.0012) / (0.0603 * M * 1.25);
 
-  it('is designed where the thinned length is short, and 5 bar is more than the long one bears', () => {
+  it('is designed where the thinned length is short, and 3 bar is more than the long one bears', () => {
     expect(verdictOf(short)).toBe('designed');
-    expect(bears).toBeLessThan(5e5);
+    expect(bears).toBeLessThan(3e5);
   });
 
   it('is refused where the thinned length would tear open: a reason, not a warning', () => {

@@ -26,6 +26,9 @@ const SIGNED: Readonly<Record<string, string>> = {
   'laminate/pressure-ignored-hoop': 'axialForce',
   'laminate/pressure-sharing-biaxial': 'leastAxialForce',
   'laminate/relieving-force': 'axialForce',
+  // Here a push counts as none.
+  'laminate/stress-left-at-work': 'axialForce',
+  'seal/end-load': 'axialForce',
   'laminate/thickness-ignored-hoop': 'axialForce',
   'laminate/thickness-sharing-biaxial': 'leastAxialForce',
   'laminate/allowable-strain': 'substrateExpansion laminateExpansion',

@@ -43,6 +43,8 @@ describe('reading', () => {
     ['strain', '2500 microstrain', 0.0025],
     ['angle', '180 deg', Math.PI],
     ['moment', '3 N·m', 3],
+    ['length', '2 IN', 0.0508],
+    ['gauge pressure', '6 BAR', 600000],
   ])('takes as %s the text %s', (kind, text, si) => {
     expect(read(kind, text)).toBe(si);
   });
@@ -73,15 +75,42 @@ describe('reading', () => {
   });
 });
 
+describe('capitals', () => {
+  it('mean what small letters mean where no prefix hangs on them', () => {
+    for (const [typed, unit] of [
+      ['PSI', 'psi'],
+      ['Psig', 'psig'],
+      ['BARG', 'barg'],
+    ] as const)
+      expect(readQuantity('gauge pressure', `150 ${typed}`)).toEqual(readQuantity('gauge pressure', `150 ${unit}`));
+    expect(readQuantity('stress', '35 KSI')).toEqual(readQuantity('stress', '35 ksi'));
+    expect(readQuantity('mass', '2 LBS')).toEqual(readQuantity('mass', '2 lb'));
+  });
+
+  it('are refused with what was probably meant where they may be a prefix: mega or milli', () => {
+    expect(problem('stress', '35 MPA')).toMatch(/the unit "MPA" is unknown; did you mean MPa\?/u);
+    expect(problem('length', '8 MM')).toMatch(/did you mean mm\?/u);
+    expect(problem('mass', '8 MG')).toMatch(/did you mean mg\?/u);
+    expect(problem('length', '8 furlong')).not.toMatch(/did you mean/u);
+  });
+
+  it('of a unit of another kind stay one of another kind', () => {
+    expect(problem('length', '8 PSI')).toMatch(/psi is a unit of .*, not of length/u);
+  });
+});
+
 describe('bad text', () => {
   it.each<[Kind, string, RegExp]>([
     ['length', '', /is not a number with a unit/u],
     ['length', 'mm', /is not a number with a unit/u],
     ['length', '12', /has no unit/u],
+    ['gauge pressure', '6,5 bar', /decimals after a point, 6.5/u],
+    ['gauge pressure', '1,500 psi', /thousands without a mark/u],
+    ['length', '6,5', /decimals after a point/u],
     ['length', '12 furlong', /the unit "furlong" is unknown/u],
     ['length', '12 MPa', /MPa is a unit of gauge pressure, absolute pressure, stress, modulus, not of length/u],
     ['length', '12 mm mm', /the unit "mm mm" is unknown/u],
-    ['length', '1,5 mm', /unit ",5 mm" is unknown/u],
+    ['length', '1,5 mm', /decimals after a point, 6.5/u],
     ['length', 'NaN mm', /is not a number with a unit/u],
     ['length', 'Infinity mm', /is not a number with a unit/u],
     ['length', '--3 mm', /is not a number with a unit/u],

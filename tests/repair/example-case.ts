@@ -54,6 +54,8 @@ export const partWall: RepairCase = {
     safetyCritical: false,
     designPressure: gauge.MPa(4),
     designTemperature: temperature.degC(50),
+    surge: 'included',
+    cracking: 'none',
   },
   line: { state: 'empty, dry, isolated, vented' },
   defect: {
@@ -64,6 +66,7 @@ export const partWall: RepairCase = {
     remainingWall: length.mm(5),
     readingError: 'none',
     growth: 'none',
+    nearestAttachment: length.m(20),
   },
   loads: {
     axialForce: 'none',
@@ -88,6 +91,8 @@ export const partWall: RepairCase = {
     hoopExpansion: thermalExpansion.perK(12e-6),
     axialExpansion: thermalExpansion.perK(20e-6),
     glassTransition: temperature.degC(110),
+    transitionCuredAt: temperature.degC(10),
+    fibre: 'glass',
     resists: { contents: 'produced water', temperature: temperature.degC(80), statedBy: 'table of the maker' },
     energyReleaseRate: energyReleaseRate.JPerM2(180),
     lapShearStrength: stress.MPa(8),
@@ -112,6 +117,7 @@ export const partWall: RepairCase = {
     name: 'epoxy filler',
     thickness: length.mm(2),
     thicknessOverDefect: length.mm(4),
+    greatestLift: length.mm(20),
     density: density.gPerCm3(1.6),
     parts: { base: 100, hardener: 25 },
     kitMass: mass.kg(1),

@@ -110,6 +110,7 @@ describe('a thinned wall under pressure', () => {
     ...change,
   });
   const recently = (MPa: number): Partial<RepairCase> => ({
+    date: '2026-11-25',
     service: {
       ...partWall.service,
       designPressure: gauge.MPa(8),

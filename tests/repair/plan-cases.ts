@@ -1,4 +1,4 @@
-import { absolute, length, ratio, speed, temperature, time } from '../../src/quantity/index.js';
+import { absolute, gauge, length, ratio, speed, temperature, time } from '../../src/quantity/index.js';
 import type { RepairCase } from '../../src/repair/index.js';
 import { partWall, sealed } from './example-case.js';
 
@@ -8,7 +8,12 @@ const onSite = {
   acceptance: {
     hardnessScale: 'Shore D',
     qualifiedHardness: 80,
-    pressureTest: { medium: 'liquid', length: length.m(30), atmosphere: absolute.bar(1.013) },
+    pressureTest: {
+      medium: 'liquid',
+      length: length.m(30),
+      lowestRating: gauge.bar(100),
+      atmosphere: absolute.bar(1.013),
+    },
   },
 } as const satisfies Partial<RepairCase>;
 

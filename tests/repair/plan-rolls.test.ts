@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { potLife, workingTime } from '../../src/cure/index.js';
 import { gauge, type Length, length, mass, ratio, speed, temperature, time } from '../../src/quantity/index.js';
-import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
+import { designRepair, planWork, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { usableMass } from '../../src/resin/index.js';
 import { partWall } from './example-case.js';
 import { planned, waterTape } from './plan-cases.js';
@@ -165,15 +165,49 @@ describe('a roll that brings its own resin', () => {
 });
 
 describe('a sheet', () => {
-  it('is laid band by band from end to end', () => {
-    const sheet: RepairCase = { ...planned, wrap: { form: 'sheet', width: length.m(0.2), rollLength: length.m(20) } };
+  const sheet: RepairCase = { ...planned, wrap: { form: 'sheet', width: length.m(0.2), rollLength: length.m(20) } };
+
+  it('is laid layer by layer in bands from end to end, each layer a step inside the one below', () => {
     const rolls = rollsOf(sheet);
-    const { totalLength = 0 } = designRepair(sheet).extent ?? {};
-    expect(rolls.passes[0]?.from).toBeCloseTo(-totalLength / 2, 12);
-    expect(rolls.passes.at(-1)?.to).toBeCloseTo(totalLength / 2, 12);
-    rolls.passes.slice(1).forEach((band, index) => {
-      expect(band.from).toBeLessThan(rolls.passes[index]?.to ?? 0);
+    const { extent, laminate } = designRepair(sheet);
+    const layers = new Set(rolls.passes.map(({ pass }) => pass));
+    expect(layers.size).toBe(laminate?.plies);
+    for (const layer of layers) {
+      const bands = rolls.passes.filter(({ pass }) => pass === layer);
+      const half = (extent?.totalLength ?? 0) / 2 - (layer - 1) * rolls.stagger;
+      expect(bands[0]?.from).toBeCloseTo(-half, 12);
+      expect(bands.at(-1)?.to).toBeCloseTo(half, 12);
+      bands.slice(1).forEach((band, index) => {
+        expect(band.from).toBeLessThan(bands[index]?.to ?? 0);
+      });
+    }
+  });
+
+  it('has one row a layer in the plan, which says where each of its bands begins', () => {
+    const design = designRepair(sheet);
+    const rows = planWork(design).steps.flatMap(({ id, does }) =>
+      id === 'wrap' ? does.filter(({ text }) => /^Layer \d+: bands begin/.test(text)) : [],
+    );
+    expect(rows.length).toBe(design.laminate?.plies);
+    rows.forEach(({ amounts = [] }, index) => {
+      const bands = design.rolls?.passes.filter(({ pass }) => pass === index + 1) ?? [];
+      expect(amounts.map(({ value }) => value)).toEqual(bands.flatMap(({ begins, width }) => [begins, width]));
     });
+  });
+
+  it('counts along the pipe only the plies that go through, and needs no more where one band reaches over all', () => {
+    const { laminate } = designRepair(sheet);
+    const whole = designRepair({ ...sheet, wrap: { form: 'sheet', width: length.m(3), rollLength: length.m(20) } });
+    expect(whole.laminate?.joints).toBeUndefined();
+    expect(laminate?.joints?.lostPlies).toBeGreaterThan(0);
+    expect((laminate?.joints?.carryingPlies ?? 0) + (laminate?.joints?.lostPlies ?? 0)).toBe(laminate?.plies);
+    expect(laminate?.plies).toBeGreaterThan(whole.laminate?.plies ?? Number.POSITIVE_INFINITY);
+    expect(laminate?.resistance.value).toBeGreaterThanOrEqual(sheet.service.designPressure * (1 - 1e-9));
+  });
+
+  it('is refused where it is so narrow that every layer has a joint near every place', () => {
+    const narrow = designRepair({ ...sheet, wrap: { form: 'sheet', width: length.mm(70), rollLength: length.m(20) } });
+    expect(narrow.verdict).not.toBe('designed');
   });
 });
 

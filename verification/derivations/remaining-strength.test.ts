@@ -10,6 +10,7 @@ import {
   foliasModifiedB31g,
   leakOrRupture,
   localMetalLossProfile,
+  throughWallArcStress,
   throughWallSlotPressure,
 } from '../../src/pipe/index.js';
 import { gauge, type Length, length, stress } from '../../src/quantity/index.js';
@@ -19,6 +20,7 @@ import {
   api579BulgingExactly,
   criticalLengthBySearch,
   effectiveAreaByBruteForce,
+  gappedRingSummed,
   localMetalLossByBruteForce,
   slotPressureBySearch,
   slotTears,
@@ -70,6 +72,25 @@ describe("'pipe/axial-failure-stress' against a search of every narrower width",
       }),
       { seed: 20261125, numRuns: 60 },
     );
+  });
+});
+
+describe("'pipe/through-wall-arc-stress' against a ring in small pieces", () => {
+  it('is the pull at which the ring with the gap is plastic and does not turn', () => {
+    for (const [beta, flow] of [
+      [0.05, 300],
+      [0.4, 350],
+      [1, 300],
+      [1.6, 280],
+      [2.2, 400],
+    ] as const) {
+      const found = throughWallArcStress({
+        outsideDiameter: length.mm(200),
+        cutWidth: length.mm(200 * beta),
+        flowStress: stress.MPa(flow),
+      });
+      expect(Math.abs(found / (flow * 1e6) - gappedRingSummed(beta))).toBeLessThan(2e-5);
+    }
   });
 });
 

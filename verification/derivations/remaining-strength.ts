@@ -178,3 +178,25 @@ export function weakestWidthBySearch(left: number, widest: number): number {
   }
   return least;
 }
+
+/**
+ * Axial stress over the flow stress at which a thin ring with a gap is fully plastic under a pull in its middle: the ring
+ * in small pieces, each at plus or minus one, the place where they change sides sought so that nothing turns.
+ */
+export function gappedRingSummed(halfAngle: number, pieces = 200_000): number {
+  const step = (Math.PI - halfAngle) / pieces;
+  const at = (piece: number): number => halfAngle + (piece + 0.5) * step;
+  const momentWith = (pulled: number): number => {
+    let moment = 0;
+    for (let piece = 0; piece < pieces; piece++) moment += (piece < pulled ? 1 : -1) * Math.cos(at(piece)) * step;
+    return moment;
+  };
+  // Pieces next to the gap pull, those across from it push; with more that pull the moment about the middle falls.
+  let [low, high] = [Math.floor(pieces / 2), pieces];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (momentWith(middle) > 0) low = middle;
+    else high = middle;
+  }
+  return ((2 * low - pieces) * step) / Math.PI;
+}

@@ -21,6 +21,7 @@ import {
   backingPlateDeflection,
   backingPlateStress,
   bandLength,
+  bandsOverPad,
   bandTension,
   circleArea,
   clampingForce,
@@ -38,6 +39,7 @@ import {
 } from '../../src/seal/index.js';
 import {
   bandCircles,
+  bandsCountedInStrips,
   discForceSummed,
   gasFlowSearched,
   ovalPipeAtYield,
@@ -50,6 +52,21 @@ import {
 
 /** Relative difference of what the library says and what the other route says. */
 const off = (found: number, other: number): number => Math.abs(found - other) / Math.abs(other);
+
+describe('bands across a pad', () => {
+  it('press on it as counted in strips', () => {
+    for (const [bands, width, pad] of [
+      [1, 20, 54],
+      [2, 20, 54],
+      [3, 20, 54],
+      [20, 20, 54],
+      [1, 80, 54],
+    ] as const) {
+      const found = bandsOverPad({ bands, bandWidth: length.mm(width), padDiameter: length.mm(pad) });
+      expect(off(found, bandsCountedInStrips(bands, width / 1000, pad / 1000))).toBeLessThan(1e-4);
+    }
+  });
+});
 
 describe('a band round a pipe', () => {
   it('loses its tension to friction as small steps of the arc do', () => {

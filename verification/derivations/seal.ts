@@ -1,3 +1,11 @@
+/** Bands that touch a pad, counted in strips a micrometre wide: every strip over the pad, over the strips of one band. */
+export function bandsCountedInStrips(bands: number, width: number, pad: number): number {
+  const strip = 1e-6;
+  let over = 0;
+  for (let at = strip / 2; at < bands * width; at += strip) if (at < pad) over += 1;
+  return (over * strip) / width;
+}
+
 /** The leak seal by other routes, in plain SI numbers, without importing what it checks. */
 
 /** One step of the classical Runge-Kutta rule for a system. */

@@ -45,7 +45,7 @@ const ROOM = /^src\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|accepta
 /** Whether constants of this file are perturbed. */
 export function isPerturbed(file: string): boolean {
   if (
-    /\/tables\/|\/declared-inputs\.ts$|\.data\.ts$|^src\/quantity\/(?:text|dimensions|quantity|index|units\/index)\.ts$/u.test(
+    /\/tables\/|\/declared-inputs\.ts$|\.data\.ts$|^src\/quantity\/(?:text|slips|dimensions|quantity|index|units\/index)\.ts$/u.test(
       file,
     )
   )

@@ -52,7 +52,13 @@ export const forceSharingAxialFormula = /* @__PURE__ */ formula<ForceSharingAxia
   inputs: {
     laminateThickness: { symbol: 't', kind: 'length', name: 'laminate thickness', sample: [0, 0.05] },
     outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.05, 0.6] },
-    wrappedDiameter: { symbol: 'D_w', kind: 'length', name: 'diameter over the filler', sample: [0.6, 1.2] },
+    wrappedDiameter: {
+      symbol: 'D_w',
+      kind: 'length',
+      name: 'diameter over the filler',
+      sample: [0.6, 1.2],
+      usual: [0.02, 1.7],
+    },
     allowableStress: { symbol: 's_a', kind: 'stress', name: 'stress that the pipe may come to', sample: [8e7, 4e8] },
     substrateModulus: { symbol: 'E_s', kind: 'modulus', name: 'modulus of the pipe', sample: [65e9, 210e9] },
     axialModulus: { symbol: 'E_a', kind: 'modulus', name: 'axial modulus of the laminate', sample: [4e9, 40e9] },

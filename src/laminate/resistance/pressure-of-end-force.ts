@@ -40,7 +40,7 @@ export const pressureOfEndForceFormula = /* @__PURE__ */ formula<PressureOfEndFo
   inputs: {
     axialForce: { symbol: 'F', kind: 'force', name: 'axial force that is held', sample: [50e3, 2e6] },
     outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.06, 1.2] },
-    externalForce: { symbol: 'F_ax', kind: 'force', name: 'external axial force', sample: [0, 200e3] },
+    externalForce: { symbol: 'F_ax', kind: 'force', name: 'external axial force', sample: [0, 200e3], usual: [0, 5e6] },
   },
   output: { symbol: 'P', kind: 'gauge pressure', name: 'pressure' },
   sources: [],

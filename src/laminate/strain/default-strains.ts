@@ -140,6 +140,7 @@ export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput
       kind: 'strain',
       name: 'short-term strain to failure',
       sample: [0.01, 0.025],
+      usual: [0.0015, 0.06],
     },
     modulusShare: {
       symbol: 'r_E',

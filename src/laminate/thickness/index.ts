@@ -6,6 +6,7 @@ export * from './laminate-bore-ratio.js';
 export * from './pipe-stress-at-strain.js';
 export * from './ply-count.js';
 export * from './relieving-force.js';
+export * from './stress-left-at-work.js';
 export * from './substrate-pressure.js';
 export * from './substrate-pressure-shared.js';
 export * from './thickness-ignored-axial.js';

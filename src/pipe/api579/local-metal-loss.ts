@@ -104,6 +104,7 @@ export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput
       kind: 'gauge pressure',
       name: 'working pressure of the sound pipe',
       sample: [0, 15e6],
+      usual: [0, 3e7],
     },
     allowableFactor: {
       symbol: 'RSF_a',
@@ -126,7 +127,13 @@ export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput
       sample: [0.2, 3],
       optional: true,
     },
-    measuredMinimum: { symbol: 't_mm', kind: 'length', name: 'thinnest measured wall', sample: [0.004, 0.02] },
+    measuredMinimum: {
+      symbol: 't_mm',
+      kind: 'length',
+      name: 'thinnest measured wall',
+      sample: [0.004, 0.02],
+      usual: [0.0005, 0.06],
+    },
     defectLength: { symbol: 's', kind: 'length', name: 'length of the defect along the pipe', sample: [0.01, 1] },
   },
   output: {

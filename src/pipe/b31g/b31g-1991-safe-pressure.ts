@@ -54,7 +54,13 @@ export const b31g1991SafePressureFormula = /* @__PURE__ */ formula<B31g1991SafeP
     ],
   },
   inputs: {
-    designPressure: { symbol: 'P', kind: 'gauge pressure', name: 'pressure of the sound pipe', sample: [1e6, 15e6] },
+    designPressure: {
+      symbol: 'P',
+      kind: 'gauge pressure',
+      name: 'pressure of the sound pipe',
+      sample: [1e6, 15e6],
+      usual: [2e4, 3e7],
+    },
     wallThickness: { symbol: 't', kind: 'length', name: 'wall thickness', sample: [0.005, 0.03] },
     defectDepth: { symbol: 'd', kind: 'length', name: 'depth of the defect', sample: [0.0005, 0.015] },
     lengthFactor: { symbol: 'A', kind: 'number', name: 'length factor', sample: [0, 8] },

@@ -89,7 +89,7 @@ export const axialFailureStressFormula = /* @__PURE__ */ formula<AxialFailureStr
   evidence: {
     form: {
       tag: 'recalled',
-      note: "No text of it was reached. It gives the whole flow stress for no width and the share of the wall that is left for a loss all round; in between it is unconfirmed. The least over the narrower widths is this library's own.",
+      note: "No text of it was reached: neither that these authors gave this form, nor that it was meant for metal loss and not for flat cracks, is confirmed. It gives the whole flow stress for no width and the share of the wall that is left for a loss all round; in between it is unconfirmed. The least over the narrower widths is this library's own.",
     },
   },
   limits: [],

@@ -29,4 +29,5 @@ export {
 } from './remaining-strength-methods.js';
 export * from './remaining-wall.js';
 export * from './safe-pressure.js';
+export * from './through-wall-arc-stress.js';
 export * from './wall-less-reading-error.js';

@@ -22,8 +22,8 @@ export {
   liquidJointFactor,
 } from './liquid-pipeline-factors.js';
 export { type NearestPipeSize, nearestPipeSize, type SizeCandidate } from './nearest-pipe-size.js';
+export type { PipeStandard } from './pipe-diameters.data.js';
 export { type PipeSize, type PipeSizeInput, pipeSize, schedulesOf } from './pipe-size.js';
-export type { PipeStandard } from './pipe-sizes.data.js';
 export {
   type CoefficientYMaterial,
   coefficientY,

@@ -1,7 +1,7 @@
 import { positive } from '../../formula/index.js';
 import { type Length, length } from '../../quantity/index.js';
+import type { PipeStandard } from './pipe-diameters.data.js';
 import { rowsOf, sourceOf } from './pipe-size.js';
-import type { PipeStandard } from './pipe-sizes.data.js';
 
 /** A standard size beside a measured diameter. */
 export interface SizeCandidate {

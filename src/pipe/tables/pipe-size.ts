@@ -1,6 +1,13 @@
 import { refuse, type SourceReference } from '../../formula/index.js';
 import { type Length, length } from '../../quantity/index.js';
-import { type PipeSizeRow, type PipeStandard, pipeSizeRows } from './pipe-sizes.data.js';
+import { readNps } from './nominal-size.js';
+import {
+  type PipeDiameterRow,
+  type PipeStandard,
+  plainPipeDiameters,
+  stainlessPipeDiameters,
+} from './pipe-diameters.data.js';
+import { pipeWalls } from './pipe-walls.data.js';
 
 /** A size by its nominal pipe size (`6`, `"1-1/2"`) or by its nominal diameter in mm (`150`), one of the two. */
 export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: number }) & {
@@ -38,7 +45,8 @@ export function pipeSize(input: PipeSizeInput): PipeSize {
   const standard = input.standard ?? (/^\d+S$/.test(schedule) ? 'ASME B36.19M' : 'ASME B36.10M');
   const rows = rowsOf(standard);
   const row = 'dn' in input ? rowOfDn(rows, input.dn) : rowOfNps(rows, input.nps);
-  const [nps, dn, outsideMm, outsideInch, walls] = row;
+  const [nps, dn, outsideMm, outsideInch] = row;
+  const walls = wallsOf(standard, nps);
   const wallMm = Object.hasOwn(walls, schedule) ? walls[schedule] : undefined;
   if (wallMm === undefined) refuseSchedule(input.schedule, nps, standard, walls);
   const inInches = input.measures === 'inch';
@@ -59,17 +67,20 @@ export function pipeSize(input: PipeSizeInput): PipeSize {
 
 /** The schedules of a size by rising wall, as both standards list them. */
 export function schedulesOf(size: { readonly nps: string | number } | { readonly dn: number }): readonly string[] {
-  const [plain, stainless] = [pipeSizeRows['ASME B36.10M'], pipeSizeRows['ASME B36.19M']];
-  const row = 'dn' in size ? rowOfDn(plain, size.dn) : rowOfNps(plain, size.nps);
-  const walls = { ...row[4], ...stainless.find(([nps]) => nps === row[0])?.[4] };
-  return byWall(walls);
+  const [nps] = 'dn' in size ? rowOfDn(plainPipeDiameters, size.dn) : rowOfNps(plainPipeDiameters, size.nps);
+  return byWall({ ...wallsOf('ASME B36.10M', nps), ...wallsOf('ASME B36.19M', nps) });
 }
 
 /** The sizes of a standard. */
-export function rowsOf(standard: PipeStandard): readonly PipeSizeRow[] {
-  if (!Object.hasOwn(pipeSizeRows, standard))
-    refuseWord('standard', standard, `must be ${Object.keys(pipeSizeRows).join(' or ')}`);
-  return pipeSizeRows[standard];
+export function rowsOf(standard: PipeStandard): readonly PipeDiameterRow[] {
+  if (!Object.hasOwn(pipeWalls, standard))
+    refuseWord('standard', standard, `must be ${Object.keys(pipeWalls).join(' or ')}`);
+  return standard === 'ASME B36.10M' ? plainPipeDiameters : stainlessPipeDiameters;
+}
+
+/** The walls of a size in mm, by schedule. */
+function wallsOf(standard: PipeStandard, nps: string): Readonly<Record<string, number>> {
+  return pipeWalls[standard][nps] ?? {};
 }
 
 /** Where the sizes of a standard come from. */
@@ -90,19 +101,7 @@ function readSchedule(schedule: string | number): string {
     .replace(/^SCH(EDULE)?\.?\s*/, '');
 }
 
-/** 1.5, "1.5", "1-1/2", "1 1/2" and "NPS 1-1/2" are one size. */
-function readNps(nps: string | number): number {
-  const text = String(nps)
-    .trim()
-    .toUpperCase()
-    .replace(/^NPS\s*/, '')
-    .replace(/\s*(IN|INCH|")$/, '');
-  const parts = /^(?:(\d+)(?:-|\s+))?(\d+)\/(\d+)$/.exec(text);
-  if (parts === null) return /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  return Number(parts[1] ?? 0) + Number(parts[2]) / Number(parts[3]);
-}
-
-function rowOfNps(rows: readonly PipeSizeRow[], nps: string | number): PipeSizeRow {
+function rowOfNps(rows: readonly PipeDiameterRow[], nps: string | number): PipeDiameterRow {
   const wanted = readNps(nps);
   return (
     rows.find(([name]) => readNps(name) === wanted) ??
@@ -110,7 +109,7 @@ function rowOfNps(rows: readonly PipeSizeRow[], nps: string | number): PipeSizeR
   );
 }
 
-function rowOfDn(rows: readonly PipeSizeRow[], dn: number): PipeSizeRow {
+function rowOfDn(rows: readonly PipeDiameterRow[], dn: number): PipeDiameterRow {
   return (
     rows.find((row) => row[1] === dn) ??
     refuseWord('dn', dn, `must be one of DN ${nearest(rows, dn, (row) => row[1], 1).join(', ')}`)
@@ -119,12 +118,12 @@ function rowOfDn(rows: readonly PipeSizeRow[], dn: number): PipeSizeRow {
 
 /** The four sizes nearest to a number by ratio, in order of size; all of them when it is no number. */
 function nearest(
-  rows: readonly PipeSizeRow[],
+  rows: readonly PipeDiameterRow[],
   wanted: number,
-  size: (row: PipeSizeRow) => number,
+  size: (row: PipeDiameterRow) => number,
   column: 0 | 1,
 ): (string | number)[] {
-  const gap = (row: PipeSizeRow) => Math.abs(Math.log(size(row) / wanted));
+  const gap = (row: PipeDiameterRow) => Math.abs(Math.log(size(row) / wanted));
   const near = wanted > 0 ? [...rows].sort((a, b) => gap(a) - gap(b)).slice(0, 4) : [...rows];
   return near.sort((a, b) => size(a) - size(b)).map((row) => row[column]);
 }

@@ -31,7 +31,7 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
   const strains = stage(shown, 'allowable strain', { limits }, allowStrains);
   if (found === open || strains === open) return atEnd;
   const resistance = stage(shown, 'rating', {}, () =>
-    rateLaid(shown, found, strains, laminate.method, laminate.footprint, laminate.laidThickness),
+    rateLaid(shown, found, strains, laminate, laminate.laidThickness),
   );
   return resistance === open ? atEnd : (resistance?.value ?? atEnd);
 }

@@ -7,6 +7,7 @@ import type { AsFound, LaminateDesign } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
 import { use, type Workbook, warnCrew } from '../job/workbook.js';
 import { resistanceOnDayOfTest } from './day-of-test.js';
+import { checkRating } from './lowest-rating.js';
 import { gasEnergy, liquidEnergy } from './stored-energy.js';
 import { waterOf } from './test-water.js';
 
@@ -48,6 +49,7 @@ function pressureTestOf(work: Workbook, found: AsFound, resistance: GaugePressur
   if (test === undefined) return { medium: 'not stated', pressure, resistance, hold };
   if (test === 'none') return { medium: 'none', pressure, resistance, hold, instead: INSTEAD };
   checkSoundPipe(work, found, pressure);
+  checkRating(work, test, pressure);
   const { medium } = test;
   const volume = step(recorder, 'acceptance/line-volume', lineVolume, {
     outsideDiameter: found.outsideDiameter,

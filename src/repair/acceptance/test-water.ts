@@ -32,6 +32,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
   const { recorder } = work;
   const { wallThickness } = work.case.pipe;
   const temperature = work.case.site.pipeTemperature;
+  const modulus = pipeModulus(work);
   const startWaterFactor = step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, { temperature });
   decide(
     recorder,
@@ -43,7 +44,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
     pressure,
     temperature,
     referenceTemperature: temperature,
-    modulus: pipeModulus(work),
+    modulus,
     outsideDiameter,
     wallThickness,
   });
@@ -62,6 +63,7 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
     endWaterFactor: step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, {
       temperature: endTemperature,
     }),
+    modulus,
     outsideDiameter,
     wallThickness,
   });

@@ -4,6 +4,7 @@ import { energiesOf } from '../../cure/wait/energy-bounds.js';
 import { missingTo } from '../../numeric/index.js';
 import { type ActivationEnergy, type Amount, joinLines } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { Designed } from '../design/design.js';
 import type { AcceptanceDesign } from '../design/design-work.js';
 import { stepAt } from '../timeline/timeline.js';
@@ -19,16 +20,23 @@ export function firmPoint(design: Designed, { fillerWasFirm }: AsBuiltRecord): A
 
 /** The hours of the steel as hours at the maker's temperature, by the energy that credits least. */
 export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsBuiltPoint {
-  const { cure } = design.case.laminate;
+  const { laminate } = design.case;
+  const { cure } = laminate;
   if (steps === undefined || steps.length === 0)
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') {
+    if (steps.some(({ temperature }) => temperature < hoursCountFrom(temperature, laminate)))
+      return notShown(
+        'cure',
+        'the steel was colder than the sample of the transition was cured: nothing tells how early it softens',
+      );
     const value = historyDuration({ steps });
     const wait = stepAt(design.timeline, 'cure')?.duration;
     if (wait?.known !== true) return notShown('cure', 'the design knows no time for the cure');
     return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait.time);
   }
-  const { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism, activationEnergy } = cure;
+  const { referenceTemperature, testedFrom, testedTo, mechanism, activationEnergy } = cure;
+  const minimumTemperature = hoursCountFrom(cure.minimumTemperature, laminate);
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };
   let value = Number.POSITIVE_INFINITY;
   for (const energy of energiesOf({ activationEnergy })) {

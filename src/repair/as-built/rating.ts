@@ -9,9 +9,9 @@ import { reaches } from '../../numeric/index.js';
 import { type Force, type GaugePressure, joinLines, type Length } from '../../quantity/index.js';
 import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
+import { externalForceOf } from '../found/external-force.js';
 import { open, stage } from '../job/stage.js';
 import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
-import { externalForceOf } from '../laminate/loads.js';
 import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
@@ -48,7 +48,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     requiredOverlap,
     exponent: work.rules.components.overlayExponent.value,
   });
-  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted));
+  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted, record.plyThickness));
   if (byThickness === undefined) {
     const [reason] = [...work.notCovered, ...work.reasons];
     if (reason === undefined) return unrated('the equations do not reach this thickness');
@@ -57,10 +57,13 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const isShort = laid.overlap < requiredOverlap;
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
   if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
-  const pressure = Math.min(byThickness.value, byBond ?? byThickness.value, design.case.service.designPressure);
+  const resisted = Math.min(byThickness.value, byBond ?? byThickness.value);
+  const pressure = Math.min(resisted, design.case.service.designPressure);
   const governs =
     byBond !== undefined && byBond < byThickness.value ? 'the bond on the overlap' : byThickness.governing;
-  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}` } };
+  // The design pressure of the workbook is the surge, where that is higher.
+  const surges = reaches(resisted, work.case.service.designPressure) ? '' : '; no surge above it at any time';
+  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}${surges}` } };
 }
 
 function unrated(text: string): AsBuiltRating {
@@ -99,12 +102,13 @@ function resistanceAt(
   work: Workbook,
   laminate: LaminateDesign,
   thickness: Length,
+  plyThickness: Length | undefined,
 ): LaminateDesign['resistance'] | undefined {
   const found = stage(work, 'pipe as found', {}, assessPipe);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
   if (found === open || strains === open) return undefined;
-  return rateLaid(work, found, strains, laminate.method, laminate.footprint, thickness);
+  return rateLaid(work, found, strains, laminate, thickness, plyThickness);
 }
 
 /** The bond round the pipe, over the overlap, with its factor; a push takes as much of it as a pull. */

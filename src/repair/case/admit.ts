@@ -18,6 +18,8 @@ export interface Door {
   /** What goes into the copy in place of a quantity. */
   readonly keep?: (kind: Kind, value: number, within: Place | undefined, key: string | number) => unknown;
   readonly report: (problem: Problem) => void;
+  /** Takes note of a number that may be right and lies outside the usual span of its field. */
+  readonly unusual?: (field: AmountField, value: number, place: Place) => void;
 }
 
 /** A copy of a whole case, or the report that it is none. */
@@ -122,6 +124,7 @@ function admitAmount(door: Door, field: AmountField, value: unknown, within: Pla
     return value;
   }
   if (!inBounds(field, number)) door.report({ sort: 'outside', place: { within, key }, field, value });
+  else if (door.unusual !== undefined && !isUsual(field, number)) door.unusual(field, number, { within, key });
   // A minus zero would come back from text as a plain zero, and no pipe can tell the two apart.
   const kept = number === 0 ? 0 : number;
   return plain || door.keep === undefined ? kept : door.keep(kind, kept, within, key);
@@ -134,12 +137,21 @@ export function wordOf({ variants }: VariantsField): Field {
 
 /** Of several shapes, the one that a value is meant to have. */
 export function shapeFor({ shapes }: EitherField, value: unknown): Field | undefined {
+  let orWord = false;
   for (const shape of shapes) {
-    if (shape.kind !== 'block') {
-      if (!isObject(value)) return shape;
+    if (shape.kind === 'choice') {
+      if (shape.words.includes(value as string)) return shape;
+      orWord = true;
+    } else if (shape.kind !== 'block') {
+      if (!isObject(value) && (!orWord || hasNumber(value))) return shape;
     } else if (isObject(value) && (shape.when === undefined || Object.hasOwn(value, shape.when))) return shape;
   }
   return undefined;
+}
+
+/** Where a word may stand in place of an amount, what holds no number is neither. */
+function hasNumber(value: unknown): boolean {
+  return typeof value === 'number' || (typeof value === 'string' && /\d/u.test(value));
 }
 
 /** Whether a number lies within the hard bounds of its field. */
@@ -149,6 +161,11 @@ export function inBounds({ kind, above, from, below, to }: AmountField, value: n
   if (below !== undefined && !(value < below)) return false;
   if (to !== undefined && !(value <= to)) return false;
   return kind !== 'count' || Number.isSafeInteger(value);
+}
+
+/** Whether a number lies within the usual span of its field. */
+export function isUsual({ usual }: AmountField, value: number): boolean {
+  return usual === undefined || (value >= usual[0] && value <= usual[1]);
 }
 
 /** Text that is not empty. */

@@ -43,6 +43,11 @@ export interface LaminateSystem {
   /** One of the two fixes the highest design temperature. */
   readonly glassTransition?: Temperature | undefined;
   readonly heatDistortion?: Temperature | undefined;
+  /** Temperature at which the sample of those two was cured: a colder cure leaves a lower one. */
+  readonly transitionCuredAt?: Temperature | undefined;
+  readonly fibre?: 'glass' | 'carbon' | undefined;
+  /** What keeps carbon off the steel. */
+  readonly isolatingLayer?: string | undefined;
   /** Lowest temperature of the qualification: below it nobody has a word about the system. */
   readonly lowestTemperature?: Temperature | undefined;
   /** What the cured resin stands, where the contents reach it. */
@@ -119,6 +124,8 @@ export interface Filler {
   readonly thickness: Length;
   /** Over the defect. */
   readonly thicknessOverDefect: Length;
+  /** Greatest thickness that may be placed at once: a thicker pour runs hot by itself. */
+  readonly greatestLift?: Length | undefined;
   readonly density: Density;
   readonly parts: Parts;
   readonly kitMass: Mass;

@@ -176,5 +176,7 @@ export interface PressureTest {
   readonly medium: 'liquid' | 'gas';
   /** Length of line that is filled and closed off. */
   readonly length: Length;
+  /** Lowest rating of a flange, valve or hose within that length: the test may not pass it. */
+  readonly lowestRating?: GaugePressure | undefined;
   readonly atmosphere: AbsolutePressure;
 }

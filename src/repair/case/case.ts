@@ -105,6 +105,17 @@ export interface Service {
   readonly lowestTemperature?: Temperature | undefined;
   /** Highest pressure that the line has carried lately with this defect in it, and when. */
   readonly recentPressure?: { readonly pressure: GaugePressure; readonly date: string } | undefined;
+  /** Highest pressure of a surge, or that the design pressure holds it: a design to sign needs the one or the other. */
+  readonly surge?: 'included' | GaugePressure | undefined;
+  /** Whether the service cracks steel; `none` says that somebody looked. A design to sign needs a word. */
+  readonly cracking?: Cracking | 'none' | undefined;
+}
+
+/** A service that cracks steel under its corrosion, where no method for metal loss holds. */
+export interface Cracking {
+  readonly environment: 'sour' | 'stress corrosion';
+  /** The test that found no crack: method and day. */
+  readonly test?: string | undefined;
 }
 
 export type DefectKind =
@@ -146,6 +157,8 @@ export interface Defect {
   /** Depth of the metal loss along the pipe, in order of position: over the whole defect, down to its least wall. */
   readonly profile?: readonly ProfilePoint[] | undefined;
   readonly growth: Growth | 'none';
+  /** From the edge of the loss to the nearest weld, branch, support or flange along the pipe; at least so far counts. */
+  readonly nearestAttachment?: Length | undefined;
 }
 
 export interface ProfilePoint {

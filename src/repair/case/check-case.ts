@@ -7,18 +7,32 @@ import { contradictions } from './contradictions.js';
 import { boundsInWords, expectedOf } from './expected.js';
 import { valueAt, writtenPlace } from './place.js';
 import { caseTable } from './table.js';
-import type { Field } from './table-field.js';
+import type { AmountField, Field } from './table-field.js';
 
-const typedDoor: Door = { read: (_, value) => value, report: refuseField };
+/** A number of a case that lies outside the usual span of its field. */
+export interface Unusual {
+  readonly path: string;
+  readonly kind: AmountField['kind'];
+  readonly value: number;
+  readonly usual: readonly [least: number, most: number];
+}
 
 /**
  * The typed door: a copy of a case that holds only what a case may hold. What is missing, unknown, of another kind or
  * outside its bounds is refused, and so are fields that contradict each other. The copy shares nothing with what came in,
  * so later edits of it change nothing.
  *
+ * @param unusual is told each number that may be right and lies outside the usual span of its field
  * @throws CalculationError `invalid-input`, which names the field by its path in the case
  */
-export function checkCase(given: RepairCase): RepairCase {
+export function checkCase(given: RepairCase, unusual: Unusual[] = []): RepairCase {
+  const typedDoor: Door = {
+    read: (_, value) => value,
+    report: refuseField,
+    unusual: ({ kind, usual }, value, place) => {
+      if (usual !== undefined) unusual.push({ path: writtenPlace(place), kind, value, usual });
+    },
+  };
   const repairCase = admitWhole(typedDoor, caseTable, given) as RepairCase;
   contradictions(repairCase, (found) => refuseContradiction(found, repairCase));
   return repairCase;

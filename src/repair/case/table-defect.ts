@@ -5,8 +5,8 @@ const growth = {
   depth: {
     kind: 'either',
     shapes: [
-      // A centimetre in a year, in m/s; and five of them at the rim.
-      { kind: 'corrosion rate', from: 0, usual: [0, 3.2e-10] },
+      // Half a centimetre in a year, in m/s; and five at the rim.
+      { kind: 'corrosion rate', from: 0, usual: [0, 1.6e-10] },
       {
         kind: 'block',
         fields: {
@@ -44,7 +44,7 @@ export const defect = {
   circumferentialWidth: { kind: 'length', above: 0, usual: [1e-3, 5] },
   remainingWall: { kind: 'length', from: 0, usual: [0, 0.06] },
   readingError: { kind: 'length', none: true, from: 0, usual: [0.01e-3, 2e-3] },
-  holeDiameter: { kind: 'length', optional: true, above: 0, usual: [0.2e-3, 0.2] },
+  holeDiameter: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.2e-3, 0.2] },
   holeAtEndOfLife: { kind: 'length', optional: true, above: 0, usual: [0.5e-3, 0.5] },
   profile: {
     kind: 'list',
@@ -59,6 +59,7 @@ export const defect = {
     },
   },
   growth: { kind: 'block', none: true, fields: growth },
+  nearestAttachment: { kind: 'length', optional: true, needed: 'to sign', from: 0, usual: [0, 100] },
 } as const satisfies Fields;
 
 const force = { kind: 'force', none: true, usual: [-5e6, 5e6] } as const;
@@ -70,7 +71,7 @@ export const loads = {
   bendingMoment: moment,
   torsion: moment,
   shearForce: force,
-  externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 1e6] },
+  externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 3e6] },
   soil: { kind: 'choice', words: ['present', 'none'] },
   cycles: {
     kind: 'block',
@@ -98,6 +99,6 @@ export const assessment = {
     ],
   },
   flowStress: { kind: 'choice', optional: true, words: ['SMYS + 69 MPa', '1.1 SMYS', '(SMYS + SMTS) / 2'] },
-  safetyFactor: { kind: 'number', optional: true, from: 1, usual: [1.1, 4] },
-  designFactor: { kind: 'number', optional: true, above: 0, to: 1, usual: [0.3, 0.9] },
+  safetyFactor: { kind: 'number', optional: true, needed: 'for numbers', from: 1, usual: [1.1, 4] },
+  designFactor: { kind: 'number', optional: true, needed: 'for numbers', above: 0, to: 1, usual: [0.3, 0.9] },
 } as const satisfies Fields;

@@ -3,6 +3,8 @@ import type { Kind, Quantity } from '../../quantity/index.js';
 /** What every field of a case may say of itself. A field is required unless it says otherwise. */
 interface AnyField {
   readonly optional?: true;
+  /** Optional at the doors, and yet the numbers wait for it, or the verdict `designed` does while the numbers stand. */
+  readonly needed?: 'for numbers' | 'to sign';
   /** The word `none` may stand in its place: for what must be stated even where there is none of it. */
   readonly none?: true;
 }
@@ -50,10 +52,13 @@ export interface VariantsField extends AnyField {
   readonly variants: Readonly<Record<string, Fields>>;
 }
 
-/** One of several shapes: the first block whose key is there or that needs none, or the one shape that is no block. */
+/**
+ * One of several shapes: the first block whose key is there or that needs none, words that are among those of a choice, or
+ * the one other shape that is no block.
+ */
 export interface EitherField extends AnyField {
   readonly kind: 'either';
-  readonly shapes: readonly (AmountField | PlainField | BlockField)[];
+  readonly shapes: readonly (AmountField | ChoiceField | PlainField | BlockField)[];
 }
 
 export type Field = AmountField | ChoiceField | PlainField | ListField | BlockField | VariantsField | EitherField;

@@ -6,13 +6,13 @@ export const cure = {
   by: 'mechanism',
   variants: {
     'two-part reaction': {
-      referenceTemperature: { kind: 'temperature', above: 0, usual: [278, 343] },
+      referenceTemperature: { kind: 'temperature', above: 0, usual: [278.15, 373.15] },
       cureTime: { kind: 'time', above: 0, usual: [300, 1.21e6] },
       workingTime: { kind: 'time', above: 0, usual: [60, 28_800] },
-      activationEnergy: { kind: 'activation energy', optional: true, above: 0, usual: [30e3, 120e3] },
-      testedFrom: { kind: 'temperature', above: 0, usual: [258, 313] },
-      testedTo: { kind: 'temperature', above: 0, usual: [283, 373] },
-      minimumTemperature: { kind: 'temperature', above: 0, usual: [258, 313] },
+      activationEnergy: { kind: 'activation energy', optional: true, above: 0, usual: [35e3, 100e3] },
+      testedFrom: { kind: 'temperature', above: 0, usual: [253.15, 353.15] },
+      testedTo: { kind: 'temperature', above: 0, usual: [278.15, 423.15] },
+      minimumTemperature: { kind: 'temperature', above: 0, usual: [253.15, 353.15] },
     },
     moisture: {
       rows: {
@@ -21,7 +21,7 @@ export const cure = {
         row: {
           kind: 'block',
           fields: {
-            temperature: { kind: 'temperature', above: 0, usual: [263, 333] },
+            temperature: { kind: 'temperature', above: 0, usual: [258.15, 333.15] },
             humidity: { kind: 'ratio', from: 0, to: 1, usual: [0.1, 1] },
             cureTime: { kind: 'time', above: 0, usual: [300, 1.21e6] },
             workingTime: { kind: 'time', above: 0, usual: [60, 28_800] },
@@ -37,11 +37,11 @@ const mixed = {
   parts: {
     kind: 'block',
     fields: {
-      base: { kind: 'number', above: 0, usual: [0.5, 1000] },
-      hardener: { kind: 'number', above: 0, usual: [0.5, 1000] },
+      base: { kind: 'number', above: 0, usual: [0.05, 1000] },
+      hardener: { kind: 'number', above: 0, usual: [0.05, 1000] },
     },
   },
-  kitMass: { kind: 'mass', above: 0, usual: [0.05, 50] },
+  kitMass: { kind: 'mass', above: 0, usual: [0.02, 50] },
   rate: { kind: 'mass flow', above: 0, usual: [1e-4, 0.1] },
   waste: { kind: 'ratio', optional: true, from: 0, below: 1, usual: [0, 0.4] },
 } as const satisfies Fields;
@@ -53,9 +53,10 @@ const energyReleaseRate = { kind: 'energy release rate', above: 0, usual: [20, 2
 export const resists = {
   kind: 'block',
   optional: true,
+  needed: 'to sign',
   fields: {
     contents: { kind: 'text' },
-    temperature: { kind: 'temperature', above: 0, usual: [273, 473] },
+    temperature: { kind: 'temperature', above: 0, usual: [233.15, 473.15] },
     statedBy: { kind: 'text' },
   },
 } as const;
@@ -65,18 +66,34 @@ export const laminate = {
   hoopModulus: modulus,
   axialModulus: modulus,
   poissonRatio: { kind: 'number', from: 0, below: 1, usual: [0.02, 0.6] },
-  shearModulus: { kind: 'modulus', optional: true, above: 0, usual: [0.5e9, 20e9] },
+  shearModulus: { kind: 'modulus', optional: true, needed: 'for numbers', above: 0, usual: [0.5e9, 20e9] },
   plyThickness: { kind: 'length', above: 0, usual: [0.15e-3, 4e-3] },
   qualifiedPlies: { kind: 'count', optional: true, from: 1, usual: [1, 20] },
   // Nothing that a pipe is wrapped with stretches by a fifth: a per cent sign was left out.
-  strainToFailure: { kind: 'strain', optional: true, above: 0, below: 0.2, usual: [0.004, 0.06] },
-  hoopExpansion: { kind: 'thermal expansion', optional: true, usual: [-3e-6, 80e-6] },
-  axialExpansion: { kind: 'thermal expansion', optional: true, usual: [-3e-6, 80e-6] },
-  glassTransition: { kind: 'temperature', optional: true, above: 0, usual: [313, 523] },
-  heatDistortion: { kind: 'temperature', optional: true, above: 0, usual: [313, 523] },
-  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [203, 293] },
+  strainToFailure: {
+    kind: 'strain',
+    optional: true,
+    needed: 'for numbers',
+    above: 0,
+    below: 0.2,
+    usual: [0.0015, 0.06],
+  },
+  hoopExpansion: { kind: 'thermal expansion', optional: true, needed: 'for numbers', usual: [-3e-6, 80e-6] },
+  axialExpansion: { kind: 'thermal expansion', optional: true, needed: 'for numbers', usual: [-3e-6, 80e-6] },
+  glassTransition: { kind: 'temperature', optional: true, needed: 'for numbers', above: 0, usual: [313.15, 523.15] },
+  heatDistortion: { kind: 'temperature', optional: true, above: 0, usual: [313.15, 523.15] },
+  transitionCuredAt: { kind: 'temperature', optional: true, needed: 'to sign', above: 0, usual: [273.15, 423.15] },
+  fibre: { kind: 'choice', optional: true, needed: 'to sign', words: ['glass', 'carbon'] },
+  isolatingLayer: { kind: 'text', optional: true, needed: 'to sign' },
+  lowestTemperature: { kind: 'temperature', optional: true, needed: 'to sign', above: 0, usual: [193.15, 293.15] },
   resists,
-  energyReleaseRate: { kind: 'energy release rate', optional: true, above: 0, usual: [20, 2000] },
+  energyReleaseRate: {
+    kind: 'energy release rate',
+    optional: true,
+    needed: 'for numbers',
+    above: 0,
+    usual: [20, 2000],
+  },
   energyReleaseRateOverSeal: {
     kind: 'block',
     optional: true,
@@ -87,19 +104,19 @@ export const laminate = {
     optional: true,
     fields: { energyReleaseRate, hoopModulus: modulus, axialModulus: modulus },
   },
-  lapShearStrength: { kind: 'stress', optional: true, above: 0, usual: [2e6, 40e6] },
+  lapShearStrength: { kind: 'stress', optional: true, needed: 'for numbers', above: 0, usual: [2e6, 40e6] },
   longTermStrength: {
     kind: 'block',
     optional: true,
     fields: {
       strength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
       test: { kind: 'choice', words: ['1000 h survival', 'design life regression'] },
-      testTemperature: { kind: 'temperature', optional: true, above: 0, usual: [273, 393] },
+      testTemperature: { kind: 'temperature', optional: true, above: 0, usual: [253.15, 423.15] },
       second: {
         kind: 'block',
         optional: true,
         fields: {
-          testTemperature: { kind: 'temperature', above: 0, usual: [273, 393] },
+          testTemperature: { kind: 'temperature', above: 0, usual: [253.15, 423.15] },
           strength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
         },
       },
@@ -149,7 +166,8 @@ export const filler = {
   name: { kind: 'text' },
   thickness: { kind: 'length', above: 0, usual: [0.1e-3, 0.03] },
   thicknessOverDefect: { kind: 'length', above: 0, usual: [0.5e-3, 0.06] },
-  density: { kind: 'density', above: 0, usual: [800, 2800] },
+  greatestLift: { kind: 'length', optional: true, needed: 'to sign', above: 0, usual: [1e-3, 0.1] },
+  density: { kind: 'density', above: 0, usual: [600, 3500] },
   parts: mixed.parts,
   kitMass: mixed.kitMass,
   rate: mixed.rate,

@@ -32,7 +32,23 @@ export const service = {
   },
   safetyCritical: { kind: 'flag' },
   designPressure: pressure,
-  designTemperature: { kind: 'temperature', above: 0, usual: [233, 473] },
-  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [213, 373] },
+  designTemperature: { kind: 'temperature', above: 0, usual: [233.15, 473.15] },
+  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [213.15, 373.15] },
+  surge: {
+    kind: 'either',
+    optional: true,
+    needed: 'to sign',
+    shapes: [{ kind: 'choice', words: ['included'] }, pressure],
+  },
+  cracking: {
+    kind: 'block',
+    optional: true,
+    needed: 'to sign',
+    none: true,
+    fields: {
+      environment: { kind: 'choice', words: ['sour', 'stress corrosion'] },
+      test: { kind: 'text', optional: true, needed: 'to sign' },
+    },
+  },
   recentPressure: { kind: 'block', optional: true, fields: { pressure, date: { kind: 'text' } } },
 } as const satisfies Fields;

@@ -1,7 +1,8 @@
 import type { Fields } from './table-field.js';
 import { cure, resists } from './table-materials.js';
 
-const temperature = { kind: 'temperature', above: 0, usual: [243, 373] } as const;
+const pipeTemperature = { kind: 'temperature', above: 0, usual: [233.15, 373.15] } as const;
+const airTemperature = { kind: 'temperature', above: 0, usual: [233.15, 333.15] } as const;
 const humidity = { kind: 'ratio', from: 0, to: 1, usual: [0.05, 1] } as const;
 const duration = { kind: 'time', above: 0, usual: [600, 1.3e6] } as const;
 const profile = { kind: 'length', above: 0, usual: [15e-6, 200e-6] } as const;
@@ -9,7 +10,7 @@ const atmosphere = { kind: 'absolute pressure', above: 0, usual: [6e4, 1.1e5] } 
 const grade = { kind: 'choice', words: ['St 2', 'St 3', 'SP 11', 'Sa 1', 'Sa 2', 'Sa 2 1/2', 'Sa 3'] } as const;
 
 const underPressure = {
-  pressure: { kind: 'gauge pressure', above: 0, usual: [1e3, 1e7] },
+  pressure: { kind: 'gauge pressure', above: 0, usual: [1e3, 3e7] },
   writtenProcedure: { kind: 'text' },
 } as const satisfies Fields;
 
@@ -22,8 +23,8 @@ export const line = {
 
 /** The air and the steel on the day of the work. */
 export const site = {
-  pipeTemperature: temperature,
-  airTemperature: temperature,
+  pipeTemperature,
+  airTemperature,
   relativeHumidity: humidity,
   instruments: {
     kind: 'block',
@@ -47,7 +48,7 @@ export const site = {
     kind: 'list',
     optional: true,
     least: 1,
-    row: { kind: 'block', fields: { duration, temperature } },
+    row: { kind: 'block', fields: { duration, temperature: pipeTemperature } },
   },
   forecast: {
     kind: 'list',
@@ -55,7 +56,7 @@ export const site = {
     least: 1,
     row: {
       kind: 'block',
-      fields: { duration, pipeTemperature: temperature, airTemperature: temperature, relativeHumidity: humidity },
+      fields: { duration, pipeTemperature, airTemperature, relativeHumidity: humidity },
     },
   },
 } as const satisfies Fields;
@@ -65,7 +66,7 @@ const factor = { kind: 'number', from: 1, usual: [1.1, 6] } as const;
 
 /** How the leak is held before the wrap. */
 export const seal = {
-  siteLimit: { kind: 'gauge pressure', from: 0, usual: [1e3, 5e6] },
+  siteLimit: { kind: 'gauge pressure', from: 0, usual: [0, 5e6] },
   pad: {
     kind: 'block',
     fields: {
@@ -74,8 +75,8 @@ export const seal = {
       margin: { kind: 'length', from: 0, usual: [0.005, 0.2] },
     },
   },
-  bands: { kind: 'choice', optional: true, words: ['removed before the wrap', 'left'] },
-  collar: { kind: 'length', optional: true, none: true, above: 0, usual: [0.02, 0.5] },
+  bands: { kind: 'choice', optional: true, needed: 'for numbers', words: ['removed before the wrap', 'left'] },
+  collar: { kind: 'length', optional: true, needed: 'for numbers', none: true, above: 0, usual: [0.02, 0.5] },
   putty: { kind: 'block', fields: { name: { kind: 'text' }, resists, cure } },
   band: {
     kind: 'block',
@@ -94,7 +95,8 @@ export const seal = {
     kind: 'block',
     fields: {
       threadDiameter: { kind: 'length', above: 0, usual: [0.004, 0.03] },
-      nutFactor: { kind: 'number', above: 0, usual: [0.1, 0.35] },
+      // No greased thread turns so lightly: a torque by less would leave the band loose.
+      nutFactor: { kind: 'number', from: 0.05, usual: [0.1, 0.4] },
       scatter: { kind: 'ratio', from: 0, below: 1, usual: [0.05, 0.5] },
       permittedTension: { kind: 'force', above: 0, usual: [300, 200e3] },
     },
@@ -102,7 +104,7 @@ export const seal = {
   sheet: {
     kind: 'block',
     fields: {
-      across: { kind: 'length', optional: true, above: 0, usual: [0.02, 0.5] },
+      across: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.02, 0.5] },
       thickness: { kind: 'length', above: 0, usual: [0.1e-3, 8e-3] },
       modulus: { kind: 'modulus', above: 0, usual: [1e9, 220e9] },
       yieldStrength: { kind: 'stress', above: 0, usual: [20e6, 1500e6] },
@@ -132,7 +134,7 @@ export const crew = {
   start: { kind: 'clock' },
   crews: { kind: 'count', from: 1, usual: [1, 10] },
   layingSpeed: { kind: 'speed', above: 0, usual: [1e-3, 0.5] },
-  soakTime: { kind: 'time', optional: true, from: 0, usual: [1, 1800] },
+  soakTime: { kind: 'time', optional: true, from: 0, usual: [0, 1800] },
 } as const satisfies Fields;
 
 /** What the repair must show before the line goes back to service. */
@@ -145,6 +147,7 @@ export const acceptance = {
     fields: {
       medium: { kind: 'choice', words: ['liquid', 'gas'] },
       length: { kind: 'length', above: 0, usual: [0.5, 50e3] },
+      lowestRating: { kind: 'gauge pressure', optional: true, needed: 'to sign', above: 0, usual: [1e5, 5e7] },
       atmosphere,
     },
   },

@@ -27,7 +27,7 @@ const lookedUp = {
 } as const satisfies Fields;
 
 /**
- * What a case is, field by field: kind, hard bounds, whether it must be there, and where the values of real jobs lie.
+ * What a case is, field by field: kind, hard bounds, whether it must be there, what waits for it, and where the values of real jobs lie.
  * Both doors, the schema, the sentences of a refusal, the rows of the sheet and the field tables of the docs read it; what
  * each field says to people stands beside it in `words.ts`. Numbers are in SI. The usual spans are `chosen`.
  */
@@ -50,7 +50,7 @@ export const caseTable = {
   resin: { kind: 'block', none: true, fields: resin },
   filler: { kind: 'block', none: true, fields: filler },
   site: { kind: 'block', fields: site },
-  seal: { kind: 'block', optional: true, fields: seal },
+  seal: { kind: 'block', optional: true, needed: 'for numbers', fields: seal },
   crew: { kind: 'block', optional: true, fields: crew },
   acceptance: { kind: 'block', optional: true, fields: acceptance },
   lookedUp: { kind: 'list', optional: true, row: { kind: 'block', fields: lookedUp } },

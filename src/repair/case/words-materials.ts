@@ -39,6 +39,17 @@ export const materialWords = {
     '95 degC',
   ],
   'laminate.heatDistortion': ['Heat distortion', 'Heat distortion temperature', '90 degC'],
+  'laminate.transitionCuredAt': [
+    'Sample cured at',
+    'Temperature at which the sample of the glass transition or heat distortion was cured: a colder cure on site leaves a lower one',
+    '10 degC',
+  ],
+  'laminate.fibre': ['Fibre', 'What lies on the steel: carbon on steel needs an isolating layer', 'glass'],
+  'laminate.isolatingLayer': [
+    'Isolating layer',
+    'What keeps carbon off the steel: the two together corrode the steel',
+    'one ply of glass, as qualified',
+  ],
   'laminate.lowestTemperature': ['Qualified down to', 'Lowest temperature of the qualification', '-10 degC'],
   'laminate.resists': ['Resin stands', 'What the cured resin stands, where the contents reach it'],
   'laminate.resists.contents': [
@@ -136,6 +147,11 @@ export const materialWords = {
   'filler.name': ['Filler', 'Name of the filler', 'two-part epoxy filler'],
   'filler.thickness': ['Thickness', 'Thickness over the built-up length', '2 mm'],
   'filler.thicknessOverDefect': ['Thickness over the defect', 'Thickness over the defect', '8 mm'],
+  'filler.greatestLift': [
+    'Greatest lift',
+    'Greatest thickness that may be placed at once: a thicker pour runs hot by itself',
+    '15 mm',
+  ],
   'filler.density': ['Density', 'Density of the mixed filler', '1.6 g/cm3'],
   'filler.parts': ['Parts', 'Parts by mass'],
   'filler.parts.base': ['Base, parts by mass', 'Parts of the base, by mass', 100],

@@ -33,6 +33,22 @@ export const pipeWords = {
   'service.designPressure': ['Design pressure', 'Design pressure', '6 bar'],
   'service.designTemperature': ['Design temperature', 'Design temperature', '35 degC'],
   'service.lowestTemperature': ['Lowest temperature', 'Coldest steel over the life of the repair', '2 degC'],
+  'service.surge': [
+    'Surge',
+    'Highest pressure of a surge (pump start, valve that shuts); included where the design pressure holds it. The larger of the two is designed for',
+    'included',
+  ],
+  'service.cracking': [
+    'Cracking service',
+    'Whether the service cracks steel under its corrosion; none says that somebody looked. No strength method for metal loss holds for cracks',
+    'none',
+  ],
+  'service.cracking.environment': ['Cracking service', 'Sour, or stress corrosion of any other kind', 'sour'],
+  'service.cracking.test': [
+    'Crack test',
+    'The test of the whole area under the wrap that found no crack: method and day',
+    'magnetic particles, wet, 2026-03-12: no crack',
+  ],
   'service.recentPressure': [
     'Pressure lately',
     'Highest pressure that the line has carried lately with this defect in it',
@@ -92,6 +108,11 @@ export const pipeWords = {
     'Growth at each end',
     'Growth of the extent at each end, and of the radius of a hole, per time',
     '0.2 mm/year',
+  ],
+  'defect.nearestAttachment': [
+    'Nearest attachment',
+    'From the edge of the loss along the pipe to the nearest weld, branch, support or flange; at least so far is enough',
+    '2 m',
   ],
   loads: ['Loads', 'What acts on the pipe beside its pressure; none is a statement too'],
   'loads.axialForce': ['Axial force', 'Tension along the pipe beside that of the pressure', '5 kN'],

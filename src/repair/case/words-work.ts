@@ -137,5 +137,10 @@ export const workWords = {
   'acceptance.pressureTest': ['Pressure test', 'The pressure test, or that there is none'],
   'acceptance.pressureTest.medium': ['Pressure test with', 'What the line is tested with', 'liquid'],
   'acceptance.pressureTest.length': ['Line under test', 'Length of line that is filled and closed off', '40 m'],
+  'acceptance.pressureTest.lowestRating': [
+    'Lowest rating under test',
+    'Lowest rating of a flange, valve or hose within that length, at the temperature of the test',
+    '16 bar',
+  ],
   'acceptance.pressureTest.atmosphere': ['Pressure of the air', 'Pressure of the surrounding air', '1.013 bar'],
 } as const;

@@ -16,7 +16,22 @@ export const laminateCriteria = [
 
 export type LaminateCriterion = (typeof laminateCriteria)[number];
 
+/** Criteria of the hoop direction alone, in which every turn of a sheet goes through: the others need plies that do along the pipe. */
+export const roundThePipe: readonly LaminateCriterion[] = [
+  'hoop strain, substrate ignored',
+  'hoop stress of the pipe, load shared',
+  'hoop stress of the pipe, with pressure during application',
+  'hoop strain, substrate yielded',
+  'hoop stress, long-term strength, substrate ignored',
+  'size of the hole',
+];
+
 /** What can limit the pressure at which people work on the damaged pipe. */
-export const lineLimits = ['safe pressure of the thinned wall', 'recent pressure', 'metal round the hole'] as const;
+export const lineLimits = [
+  'safe pressure of the thinned wall',
+  'recent pressure',
+  'metal round the hole',
+  'metal beside the hole, along the pipe',
+] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

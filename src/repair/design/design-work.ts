@@ -102,13 +102,17 @@ export interface SiteDesign {
   readonly surfaceFrom: 'qualification' | 'class' | 'leak';
 }
 
-/** One pass of the tape: positions are from the centre of the defect, positive in the direction of the first pass. */
+/** One pass of the tape, or one band of a layer of sheet: positions are from the centre of the defect, positive in the direction of the first pass. */
 export interface PassDesign {
+  /** The layer, where sheet is laid layer by layer in bands. */
   readonly pass: number;
   readonly direction: 'forward' | 'back';
   readonly from: Length;
   readonly to: Length;
   readonly tapeLength: Length;
+  /** Only of a band of a layer: where it begins from the start of the wrap, and how wide it is cut. */
+  readonly begins?: Length;
+  readonly width?: Length;
 }
 
 /** One roll, or one band of sheet: where it ends, and how long it takes. */

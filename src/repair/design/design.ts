@@ -40,6 +40,8 @@ export interface Warning extends Line {
   readonly clause?: string;
   /** The step of the plan at which the crew is told. */
   readonly step?: StepId;
+  /** Path of the field whose value real jobs do not have, more often a slip than right: only such a warning has one. */
+  readonly field?: string;
 }
 
 /** A value of the rule set that this design used. */
@@ -111,6 +113,16 @@ export interface Footprint {
   readonly bonded: 'beside it' | 'nowhere round the pipe';
 }
 
+/** Joints of a wrap of sheet in bands, and what is left at the worst place along the pipe. */
+export interface JointDesign {
+  /** A layer counts for nothing along the pipe this far to either side of its joint. */
+  readonly reach: Length;
+  /** Places over one pitch of the bands on which the layers have their joints. */
+  readonly places: number;
+  readonly carryingPlies: number;
+  readonly lostPlies: number;
+}
+
 export interface LaminateDesign {
   readonly method: ThicknessMethod;
   readonly hoopStrain: Strain;
@@ -126,6 +138,8 @@ export interface LaminateDesign {
   readonly laidThickness: Length;
   /** Only over a leak. */
   readonly footprint?: Footprint;
+  /** Only where sheet is laid in bands side by side. */
+  readonly joints?: JointDesign;
   /** Pressure that the laid thickness resists. */
   readonly resistance: Governed<GaugePressure, LaminateCriterion>;
 }
@@ -155,7 +169,10 @@ export interface TapeDesign {
 export interface SheetDesign {
   readonly form: 'sheet';
   readonly layers: number;
+  /** Side by side: the most in one layer. */
   readonly bands: number;
+  /** By which a turn runs past its start. */
+  readonly finalLap: Length;
   readonly sheetLength: Length;
   readonly sheetArea: Area;
   readonly rolls: number;
@@ -257,4 +274,6 @@ export type Verdict = RepairDesign['verdict'];
 export interface DesignOptions {
   /** Keep every step of the arithmetic for the calculation sheet. */
   readonly record?: boolean | undefined;
+  /** Refuse a case with a value outside the usual span of its field, in place of a warning. */
+  readonly strict?: boolean | undefined;
 }

@@ -17,7 +17,9 @@ import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
 import { checkRupture } from './rupture.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
+import { checkSoundPipeAlong } from './sound-pipe-along.js';
 import { strengthAtTheEnd } from './strength-at-end.js';
+import { checkVentedGas } from './vented-gas.js';
 import { leastWallToday } from './wall-today.js';
 
 /** Being filled in: what comes last depends on whether the wall is gone by the end. */
@@ -28,6 +30,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
   heading(work.recorder, 'Pipe as found');
   const outsideDiameter = diameterOf(work);
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
+  checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
 
   heading(work.recorder, 'Pipe at the end of the life of the repair');
   const growth = growthOf(work);
@@ -44,6 +47,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
     widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
   };
+  checkVentedGas(work, found);
   if (found.throughWall) {
     checkRupture(work, found);
     const hole = holeAtTheEnd(work, found, growth);

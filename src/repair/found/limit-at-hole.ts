@@ -1,11 +1,18 @@
 import { step } from '../../formula/index.js';
-import { flowStressMultiple, throughWallSlotPressure } from '../../pipe/index.js';
+import {
+  axialLossPressure,
+  flowStressMultiple,
+  throughWallArcStress,
+  throughWallSlotPressure,
+} from '../../pipe/index.js';
+import type { GaugePressure } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
+import { externalForceOf } from './external-force.js';
 import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
 
-/** A hole: if the whole thinned length were cut through, it must stay a leak. */
+/** A hole: if the whole thinned length were cut through, it must stay a leak, and if the whole width were, hold together. */
 export function limitAtHole(
   work: Workbook,
   { outsideDiameter, wallToday: wallThickness }: AsFound,
@@ -16,12 +23,33 @@ export function limitAtHole(
   const limitedBy = 'metal round the hole';
   if (wallThickness === 0) return noWallLeft(work, limitedBy);
   const { yieldStrength } = repairCase.pipe.material;
-  const highestPressure = step(recorder, 'pipe/through-wall-slot-pressure', throughWallSlotPressure, {
+  const flowStress = step(recorder, 'pipe/flow-stress-multiple', flowStressMultiple, { yieldStrength });
+  const round = step(recorder, 'pipe/through-wall-slot-pressure', throughWallSlotPressure, {
     outsideDiameter,
     wallThickness,
-    flowStress: step(recorder, 'pipe/flow-stress-multiple', flowStressMultiple, { yieldStrength }),
+    flowStress,
     defectLength: repairCase.defect.axialLength,
     safetyFactor,
   });
-  return { highestPressure, limitedBy };
+  const along = alongThePipe(work, { outsideDiameter, flowStress, safetyFactor });
+  if (along < round) return { highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' };
+  return { highestPressure: round, limitedBy };
+}
+
+/** The end load and the stated pull go past the hole through the sound wall beside the defect. */
+function alongThePipe(
+  { recorder, case: repairCase }: Workbook,
+  pipe: Pick<Parameters<typeof throughWallArcStress>[0], 'outsideDiameter' | 'flowStress'> & {
+    readonly safetyFactor: number;
+  },
+): GaugePressure {
+  const { outsideDiameter, flowStress, safetyFactor } = pipe;
+  const cut = { outsideDiameter, cutWidth: repairCase.defect.circumferentialWidth, flowStress };
+  return step(recorder, 'pipe/axial-loss-pressure', axialLossPressure, {
+    failureStress: step(recorder, 'pipe/through-wall-arc-stress', throughWallArcStress, cut),
+    safetyFactor,
+    outsideDiameter,
+    wallThickness: repairCase.pipe.wallThickness,
+    axialForce: externalForceOf(repairCase),
+  });
 }

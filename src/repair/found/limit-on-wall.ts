@@ -1,10 +1,12 @@
 import { decide, step } from '../../formula/index.js';
 import { metalLossDepth, type RemainingStrength, recentPressureLimit } from '../../pipe/index.js';
-import type { Length } from '../../quantity/index.js';
+import { fromDayToDay } from '../../quantity/clock.js';
+import { exactly, type GaugePressure, type Length, line } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
 import { warnOfChoices } from './less-conservative.js';
 import { strengthWith } from './strength.js';
 import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
@@ -14,7 +16,7 @@ import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
  * (49 CFR 192.933(a)(1)).
  */
 export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Open {
-  const { recentPressure } = work.case.service;
+  const recentPressure = pressureCarriedLately(work);
   const remainingWall = found.wallToday;
   const safetyFactor = factorAtWork(work);
   if (safetyFactor === undefined) return open;
@@ -41,12 +43,30 @@ export function limitOnWall(work: Workbook, found: AsFound): PressureLimit | Ope
   }
   if (recentPressure !== undefined && failurePressure !== undefined) {
     const recent = step(work.recorder, 'pipe/recent-pressure-limit', recentPressureLimit, {
-      recentPressure: recentPressure.pressure,
+      recentPressure,
       failurePressure,
     });
     if (recent > safePressure) return { highestPressure: recent, limitedBy: 'recent pressure' };
   }
   return { highestPressure: safePressure, limitedBy: onWall };
+}
+
+/** The recent pressure of the case, where it was read lately: before that the wall may have been another one. */
+function pressureCarriedLately(work: Workbook): GaugePressure | undefined {
+  const { date, service } = work.case;
+  const { recentPressure: read } = service;
+  if (read === undefined) return undefined;
+  const age = date === undefined ? undefined : fromDayToDay(read.date, date);
+  const { recentPressureAge: greatest } = practice;
+  if (age !== undefined && age <= greatest.value) return read.pressure;
+  warn(
+    work,
+    line(
+      'The pressure that the line is said to have carried lately does not count: it was read more than {0} before the survey, or the case gives no day of the survey (`date`).',
+      exactly(greatest.name, greatest.kind, greatest.value),
+    ),
+  );
+  return undefined;
 }
 
 function strengthToday(

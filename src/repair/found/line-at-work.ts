@@ -1,6 +1,7 @@
 import { heading } from '../../formula/index.js';
 import { exactly, type GaugePressure, roundedDown } from '../../quantity/index.js';
 import type { LineUnderPressure } from '../case/case.js';
+import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { LineDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
@@ -27,14 +28,11 @@ export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDe
   return { state: line.state, pressure: line.pressure, highestPressure, limitedBy };
 }
 
-/** Ways to say that there is none. */
-const NO_PROCEDURE = /^\W*(?:none|no|nil|n\W?a|tb[ad]|pending|to follow|unknown|later)?\W*$/iu;
-
 /** Gas and hazardous contents: only by the site's written procedure, whether anything leaks yet or not. */
 function checkContents(work: Workbook, { writtenProcedure }: LineUnderPressure): void {
   const { phase, hazards } = work.case.service;
   if (phase === 'liquid' && hazards.length === 0) return;
-  if (!NO_PROCEDURE.test(writtenProcedure)) return;
+  if (!saysNothing(writtenProcedure)) return;
   work.reasons.push({
     text: 'the contents are gas or hazardous and the line is under pressure, and the case names no written procedure of the site for this work',
   });

@@ -9,12 +9,12 @@ type PartsSoFar = { readonly [K in keyof DesignParts]: DesignParts[K] | Open };
 
 /** The verdict, with the parts that were worked out and what the workbook holds. */
 export function conclude(work: Workbook, options: DesignOptions, parts: PartsSoFar): RepairDesign {
-  const { case: repairCase, rules, recorder, notCovered, reasons, missing, assumed, warnings } = work;
+  const { case: repairCase, stated, rules, recorder, notCovered, reasons, missing, assumed, warnings } = work;
   const leaks = parts.found === open ? repairCase.defect.kind === 'through-wall hole' : parts.found.throughWall;
   const record: DesignRecord = {
     reasons: [...notCovered, ...reasons],
     missing,
-    case: repairCase,
+    case: stated,
     options,
     libraryVersion: version,
     ruleSet: rules.heading,

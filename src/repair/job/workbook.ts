@@ -2,13 +2,16 @@ import { createRecorder, isCalculationError, type Recorder } from '../../formula
 import { type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
 import { asmePcc2, iso24817, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { Basis, RepairCase } from '../case/case.js';
+import { sizedBySurge } from '../case/sized-by-surge.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
+  /** What is designed for: the case as stated, its design pressure raised to a surge above it. */
   readonly case: RepairCase;
+  readonly stated: RepairCase;
   readonly rules: RuleSet;
   readonly recorder: Recorder | undefined;
   readonly reasons: Reason[];
@@ -25,7 +28,8 @@ const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'AS
 /** An empty workbook for a case, with the rule set that it names; it may write its steps into a recorder that there is. */
 export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
   return {
-    case: repairCase,
+    case: sizedBySurge(repairCase),
+    stated: repairCase,
     rules: RULE_SETS[repairCase.basis],
     recorder: options.record === true ? createRecorder() : recorder,
     reasons: [],
@@ -91,7 +95,7 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
 }
 
 /** Adds a warning, once. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
-export function warn(work: Workbook, what: string | Line, clause?: string): void {
+export function warn(work: Workbook, what: string | Warning, clause?: string): void {
   const said = typeof what === 'string' ? { text: what } : what;
   if (work.warnings.some(({ text }) => text === said.text)) return;
   work.warnings.push(clause === undefined ? said : { ...said, clause });

@@ -1,7 +1,7 @@
 import { heading, step } from '../../formula/index.js';
 import { axialExtent, governingOverlap, type OverlapCriterion, taperLength } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
-import type { AsFound, Candidate, ExtentDesign, LaminateDesign } from '../design/design.js';
+import type { AsFound, Candidate, ExtentDesign, Footprint, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
 import { overlapOfBond, overlapOfGeometry, overlapOfHole } from './overlap.js';
@@ -16,9 +16,18 @@ interface Parts {
  * PCC-2, 401-3.4, axial extent).
  */
 export function planExtent(work: Workbook, { found, laminate }: Parts): ExtentDesign | Open {
+  heading(work.recorder, 'Axial extent');
+  return extentOf(work, found, laminate.laidThickness, laminate.footprint);
+}
+
+/** The extent of so thick a laminate. */
+export function extentOf(
+  work: Workbook,
+  found: AsFound,
+  laminateThickness: Length,
+  footprint: Footprint | undefined,
+): ExtentDesign | Open {
   const { recorder, rules, case: repairCase } = work;
-  const laminateThickness = laminate.laidThickness;
-  heading(recorder, 'Axial extent');
   const geometry = overlapOfGeometry(work, found);
   const minimum = use(work, 'least overlap', rules.overlap.minimum);
   const { lapShearStrength } = repairCase.laminate;
@@ -36,11 +45,7 @@ export function planExtent(work: Workbook, { found, laminate }: Parts): ExtentDe
 
   const ratio = use(work, 'taper', rules.overlap.taper);
   const taper = step(recorder, 'laminate/taper-length', taperLength, { laminateThickness, ratio });
-  const defectLength = Math.max(
-    found.lengthAtEndOfLife,
-    found.designHole ?? 0,
-    laminate.footprint?.length ?? 0,
-  ) as Length;
+  const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0, footprint?.length ?? 0) as Length;
   const reach = { overlap, defectLength, taperLength: taper };
   const totalLength = step(recorder, 'laminate/axial-extent', axialExtent, reach);
   return { overlap: { candidates, governing, value: overlap }, taper, defectLength, totalLength };

@@ -3,9 +3,10 @@ import { type EndLoadRelief, pressureIgnoredHoop, relievingForce, thicknessIgnor
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
+import { externalForceOf } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import { axialResistances, axialThicknesses } from './ignored-axial.js';
-import { externalForceOf, type ThicknessJob } from './loads.js';
+import type { ThicknessJob } from './loads.js';
 import type { ThicknessRecord } from './method.js';
 
 const HOOP: LaminateCriterion = 'hoop strain, substrate ignored';

@@ -9,9 +9,11 @@ import type { Strains } from '../limits/strains.js';
 import { alternativesTo } from './alternatives.js';
 import { largest } from './candidates.js';
 import { footprintUnder } from './footprint.js';
+import { joinBands } from './joints.js';
 import { thicknessForLeak } from './leak.js';
-import { prepareThickness } from './loads.js';
+import { prepareThickness, type ThicknessJob } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
+import type { PlyModuli } from './ply-moduli.js';
 import { resistanceOf } from './resistance.js';
 import { checkHoleSize, checkThin, thicknessForSize } from './validity.js';
 
@@ -28,7 +30,9 @@ export function designLaminate(
   const candidates = method === undefined || job === undefined ? undefined : thicknessByChosen(work, method, job);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
   const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
-  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
+  const leak = found.throughWall
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, pliesOver(work, job))
+    : undefined;
   if (method === undefined || job === undefined || candidates === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
@@ -40,7 +44,9 @@ export function designLaminate(
   const governing = largest(candidates);
   const alternatives = alternativesTo(work, method, job);
   const leastPlies = leastPliesOf(work);
-  const { plies, thickness: laidThickness } = pliesFor(work, governing.value, leastPlies);
+  const byCriteria = pliesFor(work, governing.value, leastPlies);
+  const joints = joinBands(work, found, byCriteria, footprint, candidates);
+  const { plies, thickness: laidThickness } = joints === undefined ? byCriteria : joints.laid;
   checkThin(work, found.outsideDiameter, laidThickness);
   checkHoleSize(work, found, laidThickness);
   const design: { -readonly [K in keyof LaminateDesign]: LaminateDesign[K] } = {
@@ -53,10 +59,24 @@ export function designLaminate(
     plies,
     leastPlies,
     laidThickness,
-    resistance: resistanceOf(work, method, job, leak?.resistance, laidThickness),
+    resistance: resistanceOf(
+      work,
+      method,
+      job,
+      leak?.resistance,
+      laidThickness,
+      joints?.design,
+      work.case.laminate.plyThickness,
+    ),
   };
   if (footprint !== undefined) design.footprint = footprint;
+  if (joints !== undefined) design.joints = joints.design;
   return design;
+}
+
+/** Where no tape can be laid, the plies as tested only tell what else is missing. */
+function pliesOver({ case: { laminate } }: Workbook, job: ThicknessJob | undefined): PlyModuli {
+  return job?.asTested ?? { hoop: laminate.hoopModulus, axial: laminate.axialModulus };
 }
 
 /** The fewest plies that the rule set and the qualification of the system allow (minimum thickness). */

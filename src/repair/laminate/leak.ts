@@ -5,6 +5,7 @@ import type { Footprint } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { type LeakResistance, leakResistanceOf } from './leak-resistance.js';
+import type { PlyModuli } from './ply-moduli.js';
 
 export interface LeakOutcome {
   readonly thickness: Length;
@@ -20,9 +21,10 @@ export function thicknessForLeak(
   outsideDiameter: Length,
   footprint: Footprint | undefined,
   strains: Strains,
+  plies: PlyModuli,
 ): LeakOutcome | undefined {
   heading(work.recorder, 'Thickness: leak through the hole');
-  const resistance = leakResistanceOf(work, outsideDiameter, footprint, strains);
+  const resistance = leakResistanceOf(work, outsideDiameter, footprint, strains, plies);
   if (resistance === undefined) return undefined;
   const { designPressure: pressure } = work.case.service;
   const ceilingAsPlate = resistance.asPlate ? ceilingOfPlate(work, resistance) : (0 as GaugePressure);

@@ -1,11 +1,11 @@
 import { decide, heading, step } from '../../formula/index.js';
 import { equivalentAxialForce, wrappedDiameter } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Moment, Strain } from '../../quantity/index.js';
-import type { RepairCase } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
+import { externalForceOf } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
-import { pliesAsLaid } from './ply-moduli.js';
+import { type PlyModuli, pliesAsLaid } from './ply-moduli.js';
 
 /**
  * Half a ring of the wrapped pipe, cut along its axis: the pressure on the circle over the filler pulls it apart, the
@@ -41,6 +41,8 @@ export interface ThicknessJob {
   readonly strains: Strains;
   readonly hoop: HoopSection;
   readonly axial: AxialSection;
+  /** As tested, at the angle at which the ply lies: what holds over a leak, whose own factor is that of the warm laminate. */
+  readonly asTested: PlyModuli;
 }
 
 /**
@@ -57,9 +59,11 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     axial: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
   });
   if (plies === undefined) return undefined;
+  const tested = { hoop: hoopModulus, axial: axialModulus };
   return {
     found,
     strains,
+    asTested: hot === undefined ? plies : (pliesAsLaid(work, outsideDiameter, tested) ?? plies),
     hoop: {
       diameter: overFiller(work, outsideDiameter),
       modulus: plies.hoop,
@@ -98,9 +102,4 @@ function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePres
     torque: 0 as Moment,
   };
   return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
-}
-
-/** The stated force along the pipe, a pull above 0, a push below; none is a force of zero. */
-export function externalForceOf({ loads }: RepairCase): Force {
-  return loads.axialForce === 'none' ? (0 as Force) : loads.axialForce;
 }

@@ -1,6 +1,5 @@
 import type { Length } from '../../quantity/index.js';
-import type { ThicknessMethod } from '../case/case.js';
-import type { AsFound, Footprint, LaminateDesign } from '../design/design.js';
+import type { AsFound, LaminateDesign } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { thicknessForLeak } from './leak.js';
@@ -8,19 +7,23 @@ import { prepareThickness } from './loads.js';
 import { resistanceOf } from './resistance.js';
 import { checkHoleSize } from './validity.js';
 
-/** The pressure that any laid thickness resists, by the method of the design; nothing where the equations do not reach it. */
+/** The pressure that any laid thickness resists, by the method of the design and with its joints; nothing where the equations do not reach it. */
 export function rateLaid(
   work: Workbook,
   found: AsFound,
   strains: Strains,
-  method: ThicknessMethod,
-  footprint: Footprint | undefined,
+  { method, footprint, joints }: LaminateDesign,
   laid: Length,
+  plyThickness = work.case.laminate.plyThickness,
 ): LaminateDesign['resistance'] | undefined {
-  const leak = found.throughWall ? thicknessForLeak(work, found.outsideDiameter, footprint, strains) : undefined;
+  const job = prepareThickness(work, found, strains);
+  if (job === undefined) return undefined;
+  const { asTested } = job;
+  const leak = found.throughWall
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, asTested)
+    : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
-  const job = prepareThickness(work, found, strains);
-  if (job === undefined || work.notCovered.length > 0) return undefined;
-  return resistanceOf(work, method, job, leak?.resistance, laid);
+  if (work.notCovered.length > 0) return undefined;
+  return resistanceOf(work, method, job, leak?.resistance, laid, joints, plyThickness);
 }

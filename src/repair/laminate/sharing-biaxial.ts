@@ -1,10 +1,17 @@
 import { step } from '../../formula/index.js';
-import { pressureSharingBiaxial, thicknessSharingBiaxial, wallOfSubstratePressure } from '../../laminate/index.js';
-import type { GaugePressure, Length } from '../../quantity/index.js';
+import {
+  pressureSharingBiaxial,
+  stressLeftAtWork,
+  thicknessSharingBiaxial,
+  wallOfSubstratePressure,
+} from '../../laminate/index.js';
+import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
+import { externalForceOf } from '../found/external-force.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import { pipePoissonRatio } from '../found/pipe-poisson-ratio.js';
+import { pressureAtWork } from '../found/pressure-at-work.js';
 import type { Workbook } from '../job/workbook.js';
 import { pushAlong } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
@@ -17,14 +24,15 @@ const BIAXIAL: LaminateCriterion = 'both stresses of the pipe and both strains, 
  * thickness that keeps it, and the thicker governs.
  */
 export function biaxialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
+  const substrateWall = wallThatStandsForThePipe(work, job);
   const value = step(work.recorder, 'laminate/thickness-sharing-biaxial', thicknessSharingBiaxial, {
     pressure: work.case.service.designPressure,
     axialForce: job.axial.force,
     leastAxialForce: pushAlong(work, job, 'left out'),
     outsideDiameter: job.axial.diameter,
     wrappedDiameter: job.hoop.diameter,
-    allowableStress: allowableStressOf(work),
-    substrateWall: wallThatStandsForThePipe(work, job),
+    allowableStress: stressToShare(work, job, substrateWall),
+    substrateWall,
     substrateModulus: pipeModulus(work),
     substratePoisson: pipePoissonRatio(work),
     hoopModulus: job.hoop.modulus,
@@ -41,14 +49,15 @@ export function biaxialResistance(
   job: ThicknessJob,
   laminateThickness: Length,
 ): Candidate<GaugePressure, LaminateCriterion> {
+  const substrateWall = wallThatStandsForThePipe(work, job);
   const value = step(work.recorder, 'laminate/pressure-sharing-biaxial', pressureSharingBiaxial, {
     laminateThickness,
     externalForce: job.axial.forceWithoutPressure,
     leastAxialForce: pushAlong(work, job, 'left out'),
     outsideDiameter: job.axial.diameter,
     wrappedDiameter: job.hoop.diameter,
-    allowableStress: allowableStressOf(work),
-    substrateWall: wallThatStandsForThePipe(work, job),
+    allowableStress: stressToShare(work, job, substrateWall),
+    substrateWall,
     substrateModulus: pipeModulus(work),
     substratePoisson: pipePoissonRatio(work),
     hoopModulus: job.hoop.modulus,
@@ -65,5 +74,19 @@ function wallThatStandsForThePipe(work: Workbook, job: ThicknessJob): Length {
     substratePressure: pressureOfThinnedPipe(work, job),
     allowableStress: allowableStressOf(work),
     outsideDiameter: job.axial.diameter,
+  });
+}
+
+/** A pipe that is strained already when the laminate is laid has less left to share. */
+function stressToShare(work: Workbook, job: ThicknessJob, substrateWall: Length): Stress {
+  const allowableStress = allowableStressOf(work);
+  const livePressure = pressureAtWork(work.case.line);
+  if (livePressure === 0 || substrateWall === 0) return allowableStress;
+  return step(work.recorder, 'laminate/stress-left-at-work', stressLeftAtWork, {
+    allowableStress,
+    livePressure,
+    axialForce: externalForceOf(work.case),
+    outsideDiameter: job.axial.diameter,
+    substrateWall,
   });
 }

@@ -9,6 +9,7 @@ import { checkContents } from './contents.js';
 import { checkLowestTemperature } from './lowest-temperature.js';
 import { screenRisk } from './risk.js';
 import { checkTemperature } from './temperature.js';
+import { checkTransition } from './transition.js';
 
 /** What the laminate must stay below. */
 export interface Limits {
@@ -24,6 +25,7 @@ export function checkLimits(work: Workbook, { found }: { found: AsFound }): Limi
   screenRisk(work, found);
   checkContents(work, found);
   checkLowestTemperature(work);
+  checkTransition(work);
   const upperTemperature = checkTemperature(work, found.throughWall);
   return upperTemperature === undefined ? open : { upperTemperature };
 }

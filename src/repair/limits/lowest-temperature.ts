@@ -26,7 +26,7 @@ export function checkLowestTemperature(work: Workbook): void {
 }
 
 /** The steel may be colder on the day of the work than in service. */
-function coldestOf({ service, site }: RepairCase): Temperature {
+export function coldestOf({ service, site }: RepairCase): Temperature {
   const inService = service.lowestTemperature ?? service.designTemperature;
   return Math.min(inService, service.designTemperature, site.pipeTemperature) as Temperature;
 }

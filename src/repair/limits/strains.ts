@@ -5,7 +5,6 @@ import {
   type DefaultStrainsInput,
   defaultStrains,
   defaultStrainsNearStep,
-  farthestTemperature,
   temperatureFactor,
 } from '../../laminate/index.js';
 import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index.js';
@@ -15,6 +14,7 @@ import { assume, assumeWord, attempt, need, use, type Workbook, warn } from '../
 import { cyclicFactorOf } from './cycles.js';
 import { expansionsOf } from './expansions.js';
 import type { Limits } from './limits.js';
+import { mismatchesOf } from './mismatch.js';
 import { hottestOf } from './temperature.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
@@ -36,25 +36,30 @@ export function allowStrains(work: Workbook, { limits }: { limits: Limits }): St
   const fT = temperatureFactorOf(work, limits.upperTemperature);
   const fc = cyclicFactorOf(work);
   use(work, 'thermal mismatch taken off the strain', work.rules.mismatch);
-  const farthest = farthestFromInstallation(work);
+  const mismatches = mismatchesOf(work);
   const allow = (defaultStrain: Strain, laminateExpansion: ThermalExpansion, way: string): Strain | undefined =>
-    attempt(work, `allowable ${way} strain`, () =>
-      step(
-        work.recorder,
-        'laminate/allowable-strain',
-        allowableStrain,
-        {
-          defaultStrain,
-          temperatureFactor: fT,
-          cyclicFactor: fc,
-          designTemperature: farthest,
-          installationTemperature: work.case.site.pipeTemperature,
-          substrateExpansion: assume(work, work.case.pipe.material.thermalExpansion, practice.expansionOfSteel),
-          laminateExpansion,
-        },
-        `${way} strain`,
-      ),
-    );
+    attempt(work, `allowable ${way} strain`, () => {
+      let least = Number.POSITIVE_INFINITY;
+      for (const { set, service, purpose } of mismatches) {
+        const strain = step(
+          work.recorder,
+          'laminate/allowable-strain',
+          allowableStrain,
+          {
+            defaultStrain,
+            temperatureFactor: fT,
+            cyclicFactor: fc,
+            designTemperature: service,
+            installationTemperature: set,
+            substrateExpansion: assume(work, work.case.pipe.material.thermalExpansion, practice.expansionOfSteel),
+            laminateExpansion,
+          },
+          `${way} strain${purpose}`,
+        );
+        least = Math.min(least, strain);
+      }
+      return least as Strain;
+    });
   const hoop = allow(defaults.hoop, expansions.hoop, 'hoop');
   const axial = allow(defaults.axial, expansions.axial, 'axial');
   if (hoop === undefined || axial === undefined) return open;
@@ -122,17 +127,5 @@ function temperatureFactorOf(work: Workbook, upperTemperature: Temperature): num
     linear: rule.linear,
     constant: rule.constant,
     coefficientUnit: rule.unit,
-  });
-}
-
-/** The end of the temperature range where pipe and laminate part company most. */
-function farthestFromInstallation(work: Workbook): Temperature {
-  const { service, site } = work.case;
-  const { designTemperature, lowestTemperature } = service;
-  if (lowestTemperature === undefined) return designTemperature;
-  return step(work.recorder, 'laminate/farthest-temperature', farthestTemperature, {
-    installationTemperature: site.pipeTemperature,
-    designTemperature,
-    lowestTemperature,
   });
 }

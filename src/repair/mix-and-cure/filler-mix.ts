@@ -7,6 +7,7 @@ import type { Filler } from '../case/case.js';
 import type { MixDesign } from '../design/design.js';
 import { assume, type Workbook } from '../job/workbook.js';
 import { planBatches } from './batches.js';
+import { checkLift } from './lift.js';
 
 /** What is built up under the laminate. */
 export interface FillerDemand {
@@ -21,6 +22,8 @@ export interface FillerDemand {
 export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand): MixDesign | undefined {
   const { recorder } = work;
   heading(recorder, 'Filler');
+  const depth = pocketDepth(work);
+  checkLift(work, filler, depth);
   const volume = step(recorder, 'resin/collar-volume', collarVolume, {
     outsideDiameter: demand.outsideDiameter,
     thickness: filler.thickness,
@@ -28,7 +31,7 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
     patchLength: Math.min(demand.defectLength, demand.axialLength) as Length,
     patchWidth: work.case.defect.circumferentialWidth,
     patchThickness: filler.thicknessOverDefect,
-    defectVolume: cavityOf(work, demand.defectLength),
+    defectVolume: cavityOf(work, demand.defectLength, depth),
   });
   const mass = step(recorder, 'resin/mass-with-waste', massWithWaste, {
     volume,
@@ -41,15 +44,20 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
   return { material: filler.name, volume, mass, batches, batchMass, base, hardener, limitedBy, kits };
 }
 
-/** An external pit is filled too; taken with its deepest depth all over, since filler left over costs little. */
-function cavityOf({ recorder, case: { defect, pipe } }: Workbook, length: Length): Volume {
+/** An external pit is filled too; nothing of it on a pipe that is corroded from inside. */
+function pocketDepth({ recorder, case: { defect, pipe } }: Workbook): Length {
   const { kind, cause } = defect;
   const isOutside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
-  if (!isOutside) return 0 as Volume;
-  const depth = step(recorder, 'pipe/metal-loss-depth', metalLossDepth, {
+  if (!isOutside) return 0 as Length;
+  return step(recorder, 'pipe/metal-loss-depth', metalLossDepth, {
     wallThickness: pipe.wallThickness,
     remainingWall: defect.remainingWall,
   });
+}
+
+/** The pit is taken with its deepest depth all over, since filler left over costs little. */
+function cavityOf({ recorder, case: { defect } }: Workbook, length: Length, depth: Length): Volume {
+  if (depth === 0) return 0 as Volume;
   return step(recorder, 'resin/defect-volume', defectVolume, {
     length,
     width: defect.circumferentialWidth,

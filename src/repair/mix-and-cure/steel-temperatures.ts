@@ -15,6 +15,20 @@ export function steelIsForeseen({ history, forecast }: Site): boolean {
   return history !== undefined || forecast !== undefined;
 }
 
+/** The warmest steel on which the laminate may set; a heating blanket stands in the foreseen hours. */
+export function warmestWhileCuring(site: Site): Temperature {
+  let warmest: number = Number.NEGATIVE_INFINITY;
+  for (const { temperature } of steelOverTime(site) ?? []) warmest = Math.max(warmest, temperature);
+  return (warmest === Number.NEGATIVE_INFINITY ? site.pipeTemperature : warmest) as Temperature;
+}
+
+/** The coldest steel on which it may set. */
+export function coldestWhileCuring(site: Site): Temperature {
+  let coldest: number = Number.POSITIVE_INFINITY;
+  for (const { temperature } of steelOverTime(site) ?? []) coldest = Math.min(coldest, temperature);
+  return (coldest === Number.POSITIVE_INFINITY ? site.pipeTemperature : coldest) as Temperature;
+}
+
 /** The coldest that the steel is read or foreseen to be. */
 export function coldestSteel(site: Site): Temperature {
   let coldest: number = site.pipeTemperature;

@@ -6,6 +6,7 @@ import { alertsFor } from './alerts.js';
 import { readHour } from './clock.js';
 import { hoursWith } from './entered-hours.js';
 import { factsOf, type PlanFacts } from './facts.js';
+import { withGauge } from './gauge.js';
 import type { PlanOptions, PlanStep, WorkPlan } from './plan.js';
 import { cureStep } from './step-cure.js';
 import type { StepWords } from './step-words.js';
@@ -70,7 +71,7 @@ function wordsOf(facts: PlanFacts): StepWords[] {
     wrapStep(facts),
     cureStep(facts),
     ...stepsAfter(facts),
-  ];
+  ].map((words) => withGauge(words, facts));
 }
 
 /** What the design warns the crew of at a step; a warning of a step that this job does not have stands at the first. */

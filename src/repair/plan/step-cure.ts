@@ -1,7 +1,10 @@
-import type { Line } from '../../quantity/index.js';
+import type { Line, Temperature } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import type { CureSheet } from '../case/case.js';
+import { hoursCountFrom } from '../case/hours-count-from.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
+import { gaugeDuringCure } from './gauge.js';
 import { NOT_THE_CLOCK } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
@@ -9,6 +12,7 @@ import type { StepWords } from './step-words.js';
 export function cureStep(facts: PlanFacts): StepWords {
   const { acceptance } = facts;
   const coldest = coldestOf(facts.case.laminate.cure);
+  const gauge = gaugeDuringCure(facts);
   return {
     id: 'cure',
     title: 'Let the laminate cure',
@@ -19,10 +23,15 @@ export function cureStep(facts: PlanFacts): StepWords {
         exactly('coldest', 'temperature', coldest),
       ),
     ],
-    goes: hardnessLines(facts),
+    goes: [...gauge.goes, ...hardnessLines(facts)],
     stops: [
+      ...gauge.stops,
       NOT_THE_CLOCK,
-      line('Hours colder than {0} count nothing: add them.', exactly('coldest', 'temperature', coldest)),
+      line(
+        'Hours colder than {0} count nothing: add them. Cured colder, it softens earlier than its sample did.',
+        roundedUp('coldest that counts', 'temperature', hoursCountFrom(coldest, facts.case.laminate)),
+      ),
+      line('A witness that stays softer: the plies of its batch were mixed off ratio. Remove them.'),
       line('Hardness that has stopped rising too low: remove the repair, unless the maker names a heating.'),
     ],
     call: 'the maker of the system',
@@ -30,8 +39,8 @@ export function cureStep(facts: PlanFacts): StepWords {
   };
 }
 
-function coldestOf(cure: CureSheet): number {
-  if (cure.mechanism === 'moisture') return Math.min(...cure.rows.map(({ temperature }) => temperature));
+function coldestOf(cure: CureSheet): Temperature {
+  if (cure.mechanism === 'moisture') return Math.min(...cure.rows.map(({ temperature }) => temperature)) as Temperature;
   return cure.minimumTemperature;
 }
 
@@ -46,6 +55,6 @@ function hardnessLines({ acceptance }: PlanFacts): Line[] {
       roundedUp('mean hardness', 'number', leastMean),
       roundedUp('single hardness', 'number', leastSingle),
     ),
-    line('The witness of each batch is as hard.'),
+    line(`The witness of each batch is as hard: ${BLANK}.`),
   ];
 }

@@ -2,6 +2,7 @@ import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { isBeyondRepair } from '../acceptance/pressure-test.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
@@ -81,6 +82,7 @@ function pressureTest(facts: PlanFacts): StepWords {
     id: 'pressure-test',
     title: 'Pressure test',
     does: [
+      ...outOfService(facts),
       ...fillLines(facts),
       line(
         'Raise it in steps to {0}; hold {1}. People stay away; nobody touches the repair under test.',
@@ -93,10 +95,23 @@ function pressureTest(facts: PlanFacts): StepWords {
     stops: [
       line('A leak at the repair: release the pressure, remove the repair.'),
       line('A fall that cooling does not explain: find the leak, test again.'),
+      ...(facts.line.pressure === 0
+        ? []
+        : [line('Nobody pumps water or gas into a line that still holds its contents.')]),
     ],
     call: 'the owner of the line',
     signs: 'owner and inspector',
   };
+}
+
+/** A line that was worked on under pressure still holds its contents: testing it is another job, with its own permit. */
+function outOfService({ line: { pressure }, case: { service } }: PlanFacts): Line[] {
+  if (pressure === 0) return [];
+  return [
+    line(
+      `The line still holds ${service.contents}. Take it out of service, lower it, empty and flush it by the procedure of the site, under a permit of its own: number ${BLANK}.`,
+    ),
+  ];
 }
 
 function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
@@ -141,7 +156,8 @@ function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] 
   ];
 }
 
-function handBack({ acceptance, case: repairCase }: PlanFacts): StepWords {
+function handBack(facts: PlanFacts): StepWords {
+  const { acceptance, case: repairCase } = facts;
   const { service, repair } = repairCase;
   return {
     id: 'return',
@@ -167,10 +183,29 @@ function handBack({ acceptance, case: repairCase }: PlanFacts): StepWords {
     stops: [
       ...acceptance.missing.map(({ field, askWhom }) => line(`Not stated: ${field}; ask ${askWhom}.`)),
       line('One hold point not signed.'),
+      ...onTheTag(facts),
     ],
     call: 'the owner of the line',
     signs: acceptance.missing.length > 0 ? 'nobody may sign yet' : 'owner of the line',
   };
+}
+
+/** What whoever comes later has to read at the pipe. */
+function onTheTag({ laminate: { footprint }, case: { service, seal } }: PlanFacts): Line[] {
+  const lines = [
+    line(`No tag at the wrap: no welding, cutting or flame nearer than ${BLANK} (from the maker of the system).`),
+  ];
+  if (footprint !== undefined && seal?.bands === 'left')
+    lines.push(
+      line(`No day for the wall at the rim of the bands, where steel corrodes in the crevice under them: ${BLANK}.`),
+    );
+  if (service.phase !== 'liquid')
+    lines.push(
+      line(
+        `No rule at the valve for letting the gas down slowly: what has crept under the wrap pushes the thin wall in. No faster than ${BLANK}.`,
+      ),
+    );
+  return lines;
 }
 
 /** How a cured wrap comes off: common practice. */

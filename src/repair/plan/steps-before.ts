@@ -1,6 +1,7 @@
 import { circumference } from '../../pipe/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import type { StepWords } from './step-words.js';
 import { gate, steel, steelAgain } from './steps-steel.js';
@@ -10,6 +11,11 @@ export function stepsBefore(facts: PlanFacts): StepWords[] {
   return [permit(facts), bring(facts), survey(facts), steel(facts), gate(facts), steelAgain(facts)];
 }
 
+/** A laminate burns, and what it held comes open. */
+const IN_A_FIRE = line(
+  `Safety-critical line, and nobody has written here what becomes of it when the laminate burns off (fire protection over the wrap, or what takes over its duty): ${BLANK}${BLANK}. Blank: nobody starts.`,
+);
+
 function permit(facts: PlanFacts): StepWords {
   const { case: repairCase, seal } = facts;
   const { service } = repairCase;
@@ -18,7 +24,9 @@ function permit(facts: PlanFacts): StepWords {
   const jet = seal?.jet;
   const does: Line[] = [
     state.pressure === 0
-      ? line('Hold the permit. Isolate the line, lock and tag it, lower the pressure, drain or vent to a safe place.')
+      ? line(
+          'Hold the permit. Isolate the line, lock and tag it. Open the highest vent first, then lower the pressure and drain to a safe place: a line that drains shut sucks its thin wall in.',
+        )
       : line('LINE STAYS UNDER PRESSURE, {0}. Hold the permit for work on a live line.', live),
     line(`Contents: ${service.contents}, ${service.phase}; hazards: ${service.hazards.join(', ') || 'none found'}.`),
     line('Gloves, long sleeves, eye protection; keep others out of the area.'),
@@ -29,6 +37,13 @@ function permit(facts: PlanFacts): StepWords {
     does.push(line('No hot work and no open heater; spark-free tools, bonded and earthed.'));
   if (repairCase.line.state !== 'empty, dry, isolated, vented')
     does.push(line(`Procedure of the site: ${repairCase.line.writtenProcedure}.`));
+  if (state.pressure !== 0)
+    does.push(
+      line(
+        'The control room knows: no pump started and no valve shut fast until the cure is over, or a surge passes {0}.',
+        live,
+      ),
+    );
   if (jet !== undefined) {
     does.push(line('Keep out of the line of the jet: it pushes with {0}.', exactly('reaction', 'force', jet.reaction)));
   }
@@ -38,14 +53,15 @@ function permit(facts: PlanFacts): StepWords {
     does,
     goes: [
       state.pressure === 0
-        ? line('The gauge reads no pressure, and a vent or drain proves it.')
-        : line('The gauge reads {0} or less, and somebody watches it.', live),
+        ? line(`The gauge reads no pressure: ${BLANK}; an open vent or drain proves it. Locks by: ${BLANK}.`)
+        : line(`The gauge reads {0} or less: ${BLANK}; somebody watches it, by name: ${BLANK}.`, live),
     ],
     stops: [
       state.pressure === 0
         ? line('Any pressure, flow or weep that the isolation does not stop.')
         : line('More than {0}, or a pressure that rises.', live),
       line('Gas alarm, a change of permit, anything that was not foreseen.'),
+      ...(service.safetyCritical ? [IN_A_FIRE] : []),
     ],
     call: 'the area authority',
     signs: 'area authority and foreman',
@@ -70,6 +86,19 @@ function bring({ case: repairCase }: PlanFacts): StepWords {
     call: 'the designer, before anything is replaced by something like it',
     signs: 'foreman',
   };
+}
+
+/** What must be known before anybody scrapes, blasts or opens anything. */
+function beforeCleaning({ found: { throughWall }, case: { defect, service } }: PlanFacts): Line[] {
+  const lines = [line(`Old coating not sampled for lead and asbestos, or either found. Result: ${BLANK}.`)];
+  const fromInside = throughWall || defect.cause !== 'external corrosion';
+  if (fromInside && service.hazards.length > 0)
+    lines.push(
+      line(
+        `Scale or sludge at the hole not tested for what burns in air by itself, nor for radiation. Results: ${BLANK}. Keep it wet.`,
+      ),
+    );
+  return lines;
 }
 
 function survey(facts: PlanFacts): StepWords {
@@ -105,7 +134,10 @@ function survey(facts: PlanFacts): StepWords {
       ),
     ],
     goes,
-    stops: [line('Any reading worse than these, a crack, a dent, a second leak, a weld under the wrap.')],
+    stops: [
+      line('Any reading worse than these, a crack, a dent, a second leak, a weld under the wrap.'),
+      ...beforeCleaning(facts),
+    ],
     call: 'the designer: the design has to be run again with the new readings',
     signs: 'inspector',
   };

@@ -1,6 +1,9 @@
+import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import type { Filler } from '../case/case.js';
 import { laidLength } from '../wrap/wrap.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { batchLines, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
@@ -39,8 +42,22 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       goes: [
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line('Diameter over it at most {0}.', roundedDown('diameter', 'length', laminate.wrappedDiameter)),
+        ...(repairCase.seal?.bands === 'left'
+          ? [
+              line(
+                `Fasteners under it stand off the pipe by: ${BLANK}; less than {0}.`,
+                roundedDown('filler', 'length', filler.thickness),
+              ),
+            ]
+          : []),
       ],
-      stops: [line('Streaks in the pot, a pot that grows hot or strings: throw the batch away, do not thin it.')],
+      stops: [
+        line('Streaks in the pot, a pot that grows hot or strings: throw the batch away, do not thin it.'),
+        ...(repairCase.seal?.bands === 'left'
+          ? [line('A fastener that stands out of the collar: no wrap over it; the designer plans a thicker one.')]
+          : []),
+        ...liftLines(filler),
+      ],
       call: 'the designer when it gets thicker or longer than this',
       signs: 'foreman',
     },
@@ -53,5 +70,16 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       call: 'the maker of the filler',
       signs: 'foreman',
     },
+  ];
+}
+
+/** Filler heats itself, the more the thicker it lies. */
+function liftLines({ greatestLift }: Filler): Line[] {
+  if (greatestLift === undefined) return [];
+  return [
+    line(
+      'A place that takes more than {0} of filler at once: stop, it runs hot. The designer plans another lift, with its own wait.',
+      roundedDown('greatest lift', 'length', greatestLift),
+    ),
   ];
 }

@@ -1,5 +1,6 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_THE_CLOCK, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
@@ -13,9 +14,12 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
+  const isEmpty = facts.line.pressure === 0;
   const pad = roundedUp('pad', 'length', seal.padDiameter);
   const does: Line[] = [
-    line('Line pressure {0} or less: read it now.', highest),
+    isEmpty
+      ? line('The line is empty and vented: nothing at the hole.')
+      : line('Line pressure {0} or less: read it now.', highest),
     line(`Bend the sheet to the pipe${seal.forming === 'pre-roll' ? ': roll it first, or it springs' : ''}.`),
     line(
       `Knead the putty (${putty.name}) and press a pad {0} across over the hole, sheet on it, ${band.count === 1 ? 'band over it' : `${band.count} bands side by side`}.`,
@@ -37,11 +41,11 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           'By hand, with scraper and brush, take off loose rust, paint, oil and dirt where pad, sheet and bands will lie.',
         ),
         line('At least {0} across at the hole: no hammer, no power tool, nothing pushed into it.', pad),
-        line('Dry it with cloths as far as the leak lets you.'),
+        line(isEmpty ? 'Dry it with cloths.' : 'Dry it with cloths as far as the leak lets you.'),
       ],
       goes: [line('Pad, sheet and bands will lie on firm metal, without flakes.')],
       stops: [line('Wall that gives under the scraper, a hole that grows, a second leak.')],
-      call: 'the designer; on a leak that grows the area authority',
+      call: isEmpty ? 'the designer' : 'the designer; on a leak that grows the area authority',
       signs: 'foreman',
     },
     {
@@ -61,18 +65,32 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           roundedDown('sheet across', 'length', sheet.across ?? seal.padDiameter),
         ),
       ],
-      goes: [line('No drop and no damp at the pad; the gauge stands still.')],
-      stops: [
+      goes: [
         line(
-          'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
-          highest,
+          `Before the band: wall all round the ring under pad, sheet and bands, least ${BLANK}; {0} or more, and no second pinhole.`,
+          roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+        ),
+        line(isEmpty ? 'No damp at the pad.' : 'No drop and no damp at the pad; the gauge stands still.'),
+      ],
+      stops: [
+        line('Less wall than that under the band: no band. It would open the next hole.'),
+        isEmpty
+          ? line('Any drop from the hole: the line is not empty. A sheet that springs.')
+          : line(
+              'More than {0} in the line, a weep that tightening to the torque does not stop, a sheet that springs.',
+              highest,
+            ),
+        line(
+          'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
         ),
         line(
           'The seal carries nothing along the pipe: {0} stay for the restraints.',
           exactly('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
-      call: 'the area authority: lower the pressure; never tighten beyond the torque',
+      call: isEmpty
+        ? 'the area authority: the isolation passes; never tighten beyond the torque'
+        : 'the area authority: lower the pressure; never tighten beyond the torque',
       signs: 'foreman',
     },
     {
@@ -95,15 +113,17 @@ function bandLines({ laminate, case: { seal }, line: atWork }: PlanFacts): Line[
   if (seal.bands === 'left')
     return [
       line(
-        'The bands stay, {0} of pipe or less under them and the sheet: cut their ends off short. The laminate is designed for a ring that bonds nowhere there.',
+        'The bands stay, {0} of pipe or less under them and the sheet: cut their ends off short and fill over the fasteners, round and smooth, or they cut the wrap. The laminate is designed for a ring that bonds nowhere there.',
         roundedDown('length covered', 'length', footprint.length),
       ),
     ];
   return [
-    line(
-      'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
-      roundedDown('line pressure', 'gauge pressure', atWork.pressure),
-    ),
+    atWork.pressure === 0
+      ? line('When it is firm, take the bands off. Damp now: the line is not empty; back to the isolation.')
+      : line(
+          'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
+          roundedDown('line pressure', 'gauge pressure', atWork.pressure),
+        ),
     line(
       'Measure what still covers the steel: {0} across or less, corner to corner. More: stop, the laminate is too thin for it.',
       covered,

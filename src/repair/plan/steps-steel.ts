@@ -6,12 +6,14 @@ import { coldestForCure } from '../site/coldest-for-cure.js';
 import { leastOf } from '../timeline/duration.js';
 import { stepAt } from '../timeline/timeline.js';
 import { laidLength } from '../wrap/wrap.js';
+import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepWords {
-  const { site, wrap, extent, seal, case: repairCase } = facts;
+  const { site, wrap, extent, seal, line: atWork, case: repairCase } = facts;
+  const held = repairCase.seal?.bands === 'left' ? 'putty, sheet and bands' : 'putty and sheet';
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const from = {
     qualification: 'as the system was qualified',
@@ -33,7 +35,11 @@ export function steel(facts: PlanFacts): StepWords {
       line('At thin wall and at the hole work by hand and gently: blasting can break through.'),
       ...(seal === undefined
         ? []
-        : [line('Work round the seal: putty, sheet and bands hold the pressure, nobody touches them.')]),
+        : [
+            line(
+              `Work round the seal: nobody touches ${held}${atWork.pressure === 0 ? '' : ', which hold the pressure'}.`,
+            ),
+          ]),
     ],
     practice: [
       line('Hand and power tools reach St 2 or St 3 and leave no profile by themselves: roughen and measure.'),
@@ -46,13 +52,17 @@ export function steel(facts: PlanFacts): StepWords {
       line(`${site.requiredGrade} by the comparison pictures, all round.`),
       line('Profile {0} or more, by the method of the qualification.', profile),
       line(
+        `Wall measured again on the prepared steel, least of all readings: ${BLANK}; {0} or more.`,
+        roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+      ),
+      line(
         'No oil, no dust on clear tape, no rust bloom; salts at most {0}.',
         roundedDown('salts', 'areal weight', practice.highestSalts.value),
       ),
     ],
     stops: [
       line('A lighter grade or less profile; water or product on the steel: stop the weep first, then prepare again.'),
-      line('More wall loss than was measured.'),
+      line('Less wall than that: the preparation took it, or it was never there. No resin; the design is run again.'),
     ],
     call: 'the designer for another grade, the inspector for more wall loss',
     signs: 'surface inspector',
@@ -86,8 +96,12 @@ export function steelAgain(facts: PlanFacts): StepWords {
         profile,
       ),
       line('The readings keep what the gate asks for.'),
+      line(`A straight edge along the pipe and a tape round it find no gap under the wrap to come: ${BLANK}.`),
     ],
-    stops: [line('Rust bloom, a wet or sweating pipe, a reading that the gate would not let pass.')],
+    stops: [
+      line('Rust bloom, a wet or sweating pipe, a reading that the gate would not let pass.'),
+      line('A gap, a flat or an oval pipe: fill it first, to the roundness of the pipe; ask the designer how much.'),
+    ],
     call: 'the inspector; for a shelter or another hour the designer',
     signs: 'surface inspector',
   };

@@ -1,6 +1,7 @@
 import type { Amount, Line } from '../../quantity/index.js';
-import { exactly, line } from '../../quantity/index.js';
+import { exactly, joinLines, line, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import type { JointDesign, SheetDesign } from '../design/design.js';
 import type { PlanFacts } from './facts.js';
 
 /** Passes and rolls beyond this many are not written out one by one. */
@@ -23,7 +24,7 @@ export function layingLines(facts: PlanFacts): Line[] {
       line(
         wrap.form === 'tape'
           ? 'One crew lays the tape: a helix is never divided. The others mix, soak and hand on.'
-          : `${crew.crews} crews side by side, each on bands of its own.`,
+          : `${crew.crews} crews side by side, each on bands of its own, all on one layer.`,
       ),
     );
   }
@@ -37,8 +38,8 @@ export function layingLines(facts: PlanFacts): Line[] {
   return lines;
 }
 
-function formLines({ wrap, case: { wrap: stock } }: PlanFacts): Line[] {
-  if (wrap.form === 'sheet') return [line(`${wrap.layers} layers in each of ${wrap.bands} bands.`)];
+function formLines({ wrap, laminate: { joints }, case: { wrap: stock } }: PlanFacts): Line[] {
+  if (wrap.form === 'sheet') return sheetLines(wrap, joints);
   return [
     line(
       `${wrap.passes === 1 ? 'One pass: it' : `${wrap.passes} passes to and fro: each`} begins and ends with one full turn on the spot.`,
@@ -50,7 +51,43 @@ function formLines({ wrap, case: { wrap: stock } }: PlanFacts): Line[] {
   ];
 }
 
-function passLines({ rolls, wrap }: PlanFacts): Line[] {
+/** In bands: one turn a layer, so that each layer can have its joints elsewhere. */
+function sheetLines({ layers, finalLap }: SheetDesign, joints: JointDesign | undefined): Line[] {
+  const lap = exactly('lap of a turn', 'length', finalLap);
+  if (joints === undefined) return [line(`${layers} layers of one band; the last turn runs {0} past its start.`, lap)];
+  return [
+    line(
+      `${layers} layers, laid one after another, each of bands side by side and one turn round the pipe: finish a layer before the next.`,
+    ),
+    line('Each turn runs {0} past its start; set these laps a quarter turn on from layer to layer.', lap),
+    line(
+      `Mark the start of the wrap on the pipe and measure every band from it. Joints of layers must not come together: only ${joints.carryingPlies} layers carry along the pipe where they are as planned, fewer where they are not.`,
+    ),
+    line(
+      'Each band laps its neighbour by {0}; the outer ones are cut to the width given.',
+      exactly('side lap', 'length', practice.sideLap.value),
+    ),
+  ];
+}
+
+/** One row a layer: where each band begins, and how wide it is. */
+function layerLines({ rolls: { passes } }: PlanFacts): Line[] {
+  const lines: Line[] = [];
+  for (const layer of new Set(passes.map(({ pass }) => pass))) {
+    const bands: Line[] = [];
+    for (const { pass, begins, width } of passes) {
+      if (pass !== layer || begins === undefined || width === undefined) continue;
+      const at = exactly('band begins', 'length', begins);
+      bands.push(line('{0} ({1} wide)', at, exactly('width of band', 'length', width)));
+    }
+    lines.push(saidIn(joinLines(bands, ', '), (text) => `Layer ${layer}: bands begin ${text} from the start.`));
+  }
+  return lines;
+}
+
+function passLines(facts: PlanFacts): Line[] {
+  const { rolls, wrap, laminate } = facts;
+  if (laminate.joints !== undefined) return layerLines(facts);
   const unit = wrap.form === 'tape' ? 'Pass' : 'Band';
   const lines = rolls.passes.slice(0, mostListed).map((pass) => {
     const way = wrap.form === 'tape' ? `, ${pass.direction}` : '';

@@ -41,7 +41,7 @@ export function clampPad(
     force: force.onPad,
     halfAngle: pad.halfAngle,
     factor: band.holdingFactor,
-    bands: band.count,
+    bands: pad.bands,
   });
   const bent = {
     thickness: sheet.thickness,

@@ -44,7 +44,7 @@ export function limitPressure(
         padArea: pad.padArea,
         factor: band.holdingFactor,
         friction: band.friction,
-        bands: band.count,
+        bands: pad.bands,
       },
       what,
     );

@@ -2,6 +2,8 @@ import { step } from '../../formula/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import {
+  bandsOverPad,
+  bandsOverPadLiesBeside,
   circleArea,
   padHalfAngle,
   padHalfAngleBelowPractice,
@@ -19,6 +21,8 @@ export type PadPart = Pick<SealDesign, 'padDiameter' | 'padGovernedBy'> & {
   readonly halfAngle: Angle;
   readonly padArea: Area;
   readonly holeArea: Area;
+  /** Bands that press on it, of those that lie side by side. */
+  readonly bands: number;
 };
 
 /** How large the pad of putty is, and what the leak acts on. */
@@ -42,11 +46,23 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
     const least = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
     warnCrew(work, 'seal', line('The pipe is smaller than banded seals are used on ({0}).', least));
   }
+  const { count: bands, width: bandWidth } = seal.band;
+  const across = { bands, bandWidth, padDiameter: pad.diameter };
+  if (bandsOverPadLiesBeside(across))
+    warnCrew(
+      work,
+      'seal',
+      line(
+        'The bands are wider than the pad of {0}: what lies beside it holds nothing and does not count.',
+        exactly('pad', 'length', pad.diameter),
+      ),
+    );
   return {
     padDiameter: pad.diameter,
     padGovernedBy: pad.governing,
     halfAngle: step(recorder, 'seal/pad-half-angle', padHalfAngle, half),
     holeArea: step(recorder, 'seal/circle-area', circleArea, { diameter: holeDiameter }, 'hole'),
+    bands: step(recorder, 'seal/bands-over-pad', bandsOverPad, across),
     padArea: step(recorder, 'seal/circle-area', circleArea, { diameter: pad.diameter }, 'pad'),
   };
 }

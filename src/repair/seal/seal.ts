@@ -2,11 +2,13 @@ import { heading, step } from '../../formula/index.js';
 import { attempt, endLoad } from '../../seal/index.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
+import { externalForceOf } from '../found/external-force.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { checkByHand } from './by-hand.js';
 import { clampPad } from './clamp.js';
+import { warnOfSealFactors } from './factors.js';
 import { describeJet } from './jet.js';
 import { limitPressure } from './limit.js';
 import { sizePad } from './pad.js';
@@ -47,6 +49,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     );
     return open;
   }
+  warnOfSealFactors(work, seal);
   const pad = sizePad(work, seal, found, holeDiameter);
   checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
@@ -68,6 +71,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   const endForce = step(work.recorder, 'seal/end-load', endLoad, {
     pressure: service.designPressure,
     outsideDiameter: found.outsideDiameter,
+    axialForce: externalForceOf(work.case),
   });
   const jet = describeJet(work, seal, pad.holeArea, linePressure);
   const design: { -readonly [K in keyof SealDesign]: SealDesign[K] } = {

@@ -100,7 +100,7 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
 }
 
 function layWrap(work: Workbook, { laminate, extent, wrap }: RollDemand): Laid {
-  if (wrap.form === 'sheet') return layBands(work, wrap, extent);
+  if (wrap.form === 'sheet') return layBands(work, wrap, laminate, extent);
   // A wrap of tape was planned from a stock of tape.
   return layTape(work, work.case.wrap as TapeStock, wrap, laminate, extent);
 }

@@ -8,7 +8,7 @@ import {
 } from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
 import type { LaminateDesign } from '../design/design.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warn, warnCrew } from '../job/workbook.js';
 
 /** What the crew or the buyer could do better with this tape. */
 export function warnOfTape(
@@ -20,8 +20,10 @@ export function warnOfTape(
   const overlapped = exactly('overlap', 'ratio', overlap);
   const layers = exactly('layers in a pass', 'count', layersPerPass);
   if (minimumLayersWithoutMargin({ overlap })) {
-    warn(
+    // Whoever lays the tape holds the overlap: the others are for whoever orders it.
+    warnCrew(
       work,
+      'wrap',
       line(
         'An overlap of {0} is just what {1} layers need: a hand that strays leaves a stripe of fewer. Order it as a minimum, with a tolerance upwards only.',
         overlapped,

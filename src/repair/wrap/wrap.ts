@@ -4,6 +4,7 @@ import { wrapEnds } from '../../wrap/index.js';
 import type { ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
+import { checkAttachment } from './attachment.js';
 import { planSheet } from './sheet.js';
 import { planTape } from './tape.js';
 
@@ -17,7 +18,9 @@ export function planWrap(
   heading(work.recorder, 'Wrap');
   const { wrap } = work.case;
   const plan = wrap.form === 'tape' ? planTape(work, wrap, laminate, extent) : planSheet(work, wrap, laminate, extent);
-  checkRoom(work, extent, laidLength(plan, extent));
+  const laid = Math.max(laidLength(plan, extent), extent.totalLength) as Length;
+  checkRoom(work, extent, laid);
+  checkAttachment(work, laid);
   return plan;
 }
 
@@ -27,14 +30,14 @@ export function laidLength(wrap: TapeDesign | SheetDesign, { totalLength }: Exte
 }
 
 /** Is there room beside the defect for all that is laid: overlap, taper and the end bands of the tape? */
-function checkRoom(work: Workbook, { defectLength, totalLength }: ExtentDesign, laid: Length): void {
+function checkRoom(work: Workbook, { defectLength }: ExtentDesign, laid: Length): void {
   const { availableOverlap } = work.case.repair;
   if (availableOverlap === undefined) return;
   const { beyondDefect } = step(
     work.recorder,
     'wrap/wrap-ends',
     wrapEnds,
-    { laidLength: Math.max(laid, totalLength) as Length, defectLength },
+    { laidLength: laid, defectLength },
     'sound pipe needed',
   );
   if (availableOverlap >= beyondDefect) return;

@@ -1,4 +1,4 @@
-import { atMost, finite, formula, nonNegative, positive, wholeNumber, within } from '../../formula/index.js';
+import { atMost, finite, formula, nonNegative, positive, within } from '../../formula/index.js';
 import type { Angle, Force } from '../../quantity/index.js';
 
 export interface BandTensionInput {
@@ -16,7 +16,7 @@ export interface BandTensionInput {
  * @param input.force F, force of the leak on the wetted pad [N], >= 0
  * @param input.halfAngle phi, half-angle of the pad on the pipe [rad], > 0, at most pi/2
  * @param input.factor f, factor on the force of the leak, 1 or more; no default
- * @param input.bands n, bands side by side over the pad, 1 or more; 1 when not given
+ * @param input.bands n, bands over the pad, `bandsOverPad`, > 0; 1 when not given
  * @returns tension in each band at the pad [N]
  * @throws CalculationError `invalid-input`
  * @remarks Tension at the pad: friction takes part of what the fastener pulls on the way there.
@@ -27,7 +27,7 @@ export function bandTension(input: BandTensionInput): Force {
   positive(phi, 'halfAngle', 'rad');
   atMost(phi, Math.PI / 2, 'a quarter turn', 'halfAngle', 'rad');
   within(f, 1, 100, 'factor', '');
-  wholeNumber(n, 1, 'bands');
+  positive(n, 'bands', '');
   const tension = (f * F) / (2 * n * Math.sin(phi));
   finite(tension, 'tension', 'N');
   return tension as Force;
@@ -42,7 +42,7 @@ export const bandTensionFormula = /* @__PURE__ */ formula<BandTensionInput, Forc
     force: { symbol: 'F', kind: 'force', name: 'force of the leak on the wetted pad', sample: [10, 100e3] },
     halfAngle: { symbol: 'phi', kind: 'angle', name: 'half-angle of the pad on the pipe', sample: [0.05, 1.5] },
     factor: { symbol: 'f', kind: 'number', name: 'factor on the force of the leak', sample: [1, 4] },
-    bands: { symbol: 'n', kind: 'count', name: 'bands side by side over the pad', sample: [1, 4], default: 1 },
+    bands: { symbol: 'n', kind: 'number', name: 'bands over the pad', sample: [0.5, 4], default: 1 },
   },
   output: { symbol: 'T', kind: 'force', name: 'tension in each band at the pad' },
   sources: [],

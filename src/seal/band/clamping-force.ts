@@ -1,4 +1,4 @@
-import { atMost, finite, formula, nonNegative, positive, wholeNumber } from '../../formula/index.js';
+import { atMost, finite, formula, nonNegative, positive } from '../../formula/index.js';
 import type { Angle, Force } from '../../quantity/index.js';
 
 export interface ClampingForceInput {
@@ -14,7 +14,7 @@ export interface ClampingForceInput {
  *
  * @param input.tension T, tension in each band at the pad [N], >= 0
  * @param input.halfAngle phi, half-angle of the pad on the pipe [rad], > 0, at most pi/2
- * @param input.bands n, bands side by side over the pad, 1 or more; 1 when not given
+ * @param input.bands n, bands over the pad, `bandsOverPad`, > 0; 1 when not given
  * @returns force on the pad [N]
  * @throws CalculationError `invalid-input`
  * @remarks Both ends of the band pull on the pad; what is left is the part across it.
@@ -24,7 +24,7 @@ export function clampingForce(input: ClampingForceInput): Force {
   nonNegative(T, 'tension', 'N');
   positive(phi, 'halfAngle', 'rad');
   atMost(phi, Math.PI / 2, 'a quarter turn', 'halfAngle', 'rad');
-  wholeNumber(n, 1, 'bands');
+  positive(n, 'bands', '');
   const force = 2 * n * T * Math.sin(phi);
   finite(force, 'clamping force', 'N');
   return force as Force;
@@ -38,7 +38,7 @@ export const clampingForceFormula = /* @__PURE__ */ formula<ClampingForceInput, 
   inputs: {
     tension: { symbol: 'T', kind: 'force', name: 'tension in each band at the pad', sample: [10, 50e3] },
     halfAngle: { symbol: 'phi', kind: 'angle', name: 'half-angle of the pad on the pipe', sample: [0.05, 1.5] },
-    bands: { symbol: 'n', kind: 'count', name: 'bands side by side over the pad', sample: [1, 4], default: 1 },
+    bands: { symbol: 'n', kind: 'number', name: 'bands over the pad', sample: [0.5, 4], default: 1 },
   },
   output: { symbol: 'N', kind: 'force', name: 'force on the pad' },
   sources: [],

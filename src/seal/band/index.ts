@@ -3,6 +3,7 @@ export * from './assured-tension.js';
 export * from './band-length.js';
 export * from './band-tension.js';
 export * from './banded-length.js';
+export * from './bands-over-pad.js';
 export * from './capstan-turns.js';
 export * from './clamping-force.js';
 export * from './contact-pressure.js';

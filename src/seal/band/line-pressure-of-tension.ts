@@ -26,7 +26,7 @@ export interface LinePressureOfTensionInput {
  * @param input.friction mu, coefficient of friction between band and what it lies on, >= 0
  * @param input.angle beta, angle round the pipe from the fastener to the pad [rad], >= 0; pi, the far side, when
  *   not given
- * @param input.bands n, bands side by side over the pad, 1 or more; 1 when not given
+ * @param input.bands n, bands over the pad, `bandsOverPad`, > 0; 1 when not given
  * @returns line pressure held [Pa]
  * @throws CalculationError `invalid-input`
  * @remarks One form for every limit of tension: of the strap, of the fastener, of the pipe under the band. Give it
@@ -65,7 +65,7 @@ export const linePressureOfTensionFormula = /* @__PURE__ */ formula<LinePressure
       sample: [0, 3.2],
       default: Math.PI,
     },
-    bands: { symbol: 'n', kind: 'count', name: 'bands side by side over the pad', sample: [1, 4], default: 1 },
+    bands: { symbol: 'n', kind: 'number', name: 'bands over the pad', sample: [0.5, 4], default: 1 },
   },
   output: { symbol: 'p', kind: 'gauge pressure', name: 'line pressure held' },
   sources: [],

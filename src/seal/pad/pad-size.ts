@@ -82,7 +82,13 @@ export const padSizeFormula = /* @__PURE__ */ formula<PadSizeInput, PadSize>({
       name: 'diameter of the circle that encloses the hole',
       sample: [0.001, 0.06],
     },
-    multiple: { symbol: 'k', kind: 'number', name: 'pad over hole, in area or in diameter', sample: [1, 5] },
+    multiple: {
+      symbol: 'k',
+      kind: 'number',
+      name: 'pad over hole, in area or in diameter',
+      sample: [1, 5],
+      usual: [1, 30],
+    },
     multipleOf: {
       symbol: 'basis',
       kind: 'choice',

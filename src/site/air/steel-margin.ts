@@ -98,6 +98,7 @@ export const steelMarginFormula = /* @__PURE__ */ formula<SteelMarginInput, Stee
       kind: 'temperature difference',
       name: 'error of the steel thermometer',
       sample: [0.1, 1],
+      usual: [0, 3],
       default: 0.5,
     },
     temperatureError: {
@@ -105,6 +106,7 @@ export const steelMarginFormula = /* @__PURE__ */ formula<SteelMarginInput, Stee
       kind: 'temperature difference',
       name: 'error of the air thermometer',
       sample: [0.1, 1],
+      usual: [0, 3],
       default: 0.5,
     },
     humidityError: {
@@ -112,6 +114,7 @@ export const steelMarginFormula = /* @__PURE__ */ formula<SteelMarginInput, Stee
       kind: 'ratio',
       name: 'error of the hygrometer',
       sample: [0.01, 0.05],
+      usual: [0, 0.1],
       default: 0.03,
     },
   },

@@ -1,0 +1,66 @@
+import { type Length, length, type Ratio } from '../../quantity/index.js';
+import { isSame, type Slip } from '../../quantity/slips.js';
+import { readNps } from './nominal-size.js';
+import { type PipeDiameterRow, plainPipeDiameters } from './pipe-diameters.data.js';
+
+/** How wide a pipe is, as it was given: by its diameter, or by its circumference. */
+export interface GivenDiameter {
+  readonly outsideDiameter?: Length | undefined;
+  readonly circumference?: Length | undefined;
+  readonly wallThickness: Length;
+  /** How far a pipe may be from its standard size, as a share of that. */
+  readonly tolerance: Ratio;
+}
+
+/** A diameter that no standard pipe has, and the nearest that one has. */
+export interface StrangeDiameter {
+  readonly outsideDiameter: Length;
+  readonly nps: string;
+  readonly nearest: Length;
+  /** What would make the diameter that of a standard size. */
+  readonly slips: readonly Slip[];
+}
+
+/**
+ * Whether a diameter is near no size of ASME B36.10M, and by which slip that may be. Above its largest size the table says
+ * nothing: larger pipe is made.
+ */
+export function strangeDiameter(given: GivenDiameter): StrangeDiameter | undefined {
+  const { circumference, wallThickness: t, tolerance } = given;
+  const D = given.outsideDiameter ?? (circumference ?? Number.NaN) / Math.PI;
+  const isNear = (diameter: number): boolean =>
+    gap(diameter, nearest(diameter)) <= tolerance * outside(nearest(diameter));
+  if (isNear(D) || !(D <= outside(plainPipeDiameters.at(-1) as PipeDiameterRow))) return undefined;
+  const slips: Slip[] = [];
+  const propose = (value: number, way: string): void => {
+    if (isNear(value)) slips.push({ value, ways: [way] });
+  };
+  if (given.outsideDiameter === undefined && circumference !== undefined)
+    propose(circumference, 'the diameter for the circumference');
+  else {
+    for (const row of plainPipeDiameters) {
+      const [nps, dn] = row;
+      if (isSame(D, length.mm(dn)) || isSame(D, length.inch(readNps(nps))))
+        propose(outside(row), 'the nominal size for the outside diameter');
+    }
+    propose(2 * D, 'the radius for the diameter');
+    propose(D / Math.PI, 'the circumference for the diameter');
+    propose(D + 2 * t, 'the inside diameter for the outside diameter');
+  }
+  const row = nearest(D);
+  return { outsideDiameter: D as Length, nps: row[0], nearest: outside(row), slips };
+}
+
+function nearest(diameter: number): PipeDiameterRow {
+  let best = plainPipeDiameters[0] as PipeDiameterRow;
+  for (const row of plainPipeDiameters) if (gap(diameter, row) < gap(diameter, best)) best = row;
+  return best;
+}
+
+function gap(diameter: number, row: PipeDiameterRow): number {
+  return Math.abs(diameter - outside(row));
+}
+
+function outside([, , outsideMm]: PipeDiameterRow): Length {
+  return length.mm(outsideMm);
+}

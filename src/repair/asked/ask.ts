@@ -1,0 +1,24 @@
+import type { Workbook } from '../job/workbook.js';
+import { askForAttachment } from './attachment.js';
+import { askForCracks } from './cracks.js';
+import { askForFibre } from './fibre.js';
+import { askForHazards } from './hazards.js';
+import { askForLift } from './lift.js';
+import { askForRating } from './rating.js';
+import { askForSample } from './sample.js';
+import { askForSurge } from './surge.js';
+
+/**
+ * What a design to sign needs beside its numbers, and a first screening does without: whatever is open keeps every number
+ * and takes the verdict.
+ */
+export function askBeforeSigning(work: Workbook): void {
+  askForSurge(work);
+  askForHazards(work);
+  askForCracks(work);
+  askForAttachment(work);
+  askForSample(work);
+  askForFibre(work);
+  askForLift(work);
+  askForRating(work);
+}

@@ -1,0 +1,31 @@
+import { saysNothing } from '../case/says-nothing.js';
+import { need, type Workbook } from '../job/workbook.js';
+import { SOUR_WORDS } from './contents-words.js';
+
+/** Cracks under corrosion: no strength method for metal loss holds for them, and no wrap stops them. */
+export function askForCracks(work: Workbook): void {
+  const { cracking, contents } = work.case.service;
+  if (cracking === undefined) {
+    need(
+      work,
+      'service.cracking',
+      'sour or stress-corrosion service cracks steel under its corrosion, and no strength method for metal loss holds for cracks: the environment, or none',
+      'the corrosion engineer of the line',
+    );
+  } else if (cracking === 'none') {
+    if (!SOUR_WORDS.test(contents)) return;
+    need(
+      work,
+      'service.cracking',
+      `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
+      'the corrosion engineer of the line',
+    );
+  } else if (saysNothing(cracking.test)) {
+    need(
+      work,
+      'service.cracking.test',
+      'the service cracks steel: a test of the whole area under the wrap that found no crack, with its method and day',
+      'the inspector',
+    );
+  }
+}
