@@ -112,6 +112,7 @@ export function drawCase(seed: number): Drawn {
     depth: `${index === 2 ? Number(depthLeft.toFixed(6)) : figure(depthLeft * between(0, 0.9), 3)} mm`,
   }));
 
+  const carbon = chance(0.15);
   const modulus = figure(between(18, 60), 3);
   const laminate: Drawn = {
     name: 'drawn laminate',
@@ -125,6 +126,9 @@ export function drawCase(seed: number): Drawn {
     hoopExpansion: `${figure(between(2, 16), 3)}e-6 1/K`,
     axialExpansion: `${figure(between(8, 24), 3)}e-6 1/K`,
     ...(chance(0.98) ? { glassTransition: as(85, 130, 'degC', 4) } : {}),
+    ...(chance(0.98) ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` } : {}),
+    ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
+    ...(carbon && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
     ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
     ...(chance(0.2) ? { lowestTemperature: as(-40, 10, 'degC', 3) } : {}),
     ...(chance(0.98) ? { resists: resists() } : {}),
@@ -206,6 +210,7 @@ export function drawCase(seed: number): Drawn {
 
   return {
     title: `Drawn case ${seed}`,
+    date: '2026-03-14',
     basis: one('ISO 24817', 'ASME PCC-2'),
     pipe: {
       ...(chance(0.85) ? { outsideDiameter: `${diameter} mm` } : { circumference: `${figure(diameter * Math.PI)} mm` }),
@@ -226,12 +231,14 @@ export function drawCase(seed: number): Drawn {
       safetyCritical: chance(0.03),
       designPressure: `${pressure} bar`,
       designTemperature: `${hot} degC`,
+      ...(chance(0.98) ? { surge: chance(0.85) ? 'included' : `${figure(pressure * between(0.9, 1.4), 3)} bar` } : {}),
+      ...(chance(0.98) ? { cracking: chance(0.97) ? 'none' : { environment: one('sour', 'stress corrosion'), ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}) } } : {}),
       ...(chance(0.2) ? { lowestTemperature: `${figure(Math.min(hot, installed) - between(1, 20), 3)} degC` } : {}),
-      ...(chance(0.3) ? { recentPressure: { pressure: `${figure(pressure * between(0.4, 1), 3)} bar`, date: '2026-02-12' } } : {}),
+      ...(chance(0.3) ? { recentPressure: { pressure: `${figure(pressure * between(0.4, 1), 3)} bar`, date: chance(0.85) ? '2026-02-12' : '2025-02-12' } } : {}),
     },
     line: live
       ? {
-          state: hole && chance(0.5) ? 'static head' : gas ? 'under pressure' : one('under pressure', 'static head'),
+          state: gas ? 'under pressure' : hole && chance(0.5) ? 'static head' : one('under pressure', 'static head'),
           pressure: `${Math.min(linePressure, pressure)} bar`,
           writtenProcedure: chance(0.9) ? 'WP-7' : 'none',
         }
@@ -245,6 +252,7 @@ export function drawCase(seed: number): Drawn {
       readingError: chance(0.3) ? 'none' : `${figure(Math.min(between(0.05, 0.4), 0.4 * left), 2)} mm`,
       ...(hole ? { holeDiameter: `${holeDiameter} mm` } : chance(0.4) ? { holeAtEndOfLife: as(5, 25, 'mm', 3) } : {}),
       ...(!hole && kind === 'metal loss' && chance(0.35) ? { profile } : {}),
+      ...(chance(0.98) ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` } : {}),
       growth: grows
         ? {
             depth: chance(0.6)
@@ -336,6 +344,7 @@ export function drawCase(seed: number): Drawn {
           name: 'drawn filler',
           thickness: as(1, 4, 'mm', 2),
           thicknessOverDefect: as(4, 10, 'mm', 2),
+          ...(chance(0.98) ? { greatestLift: chance(0.93) ? as(22, 40, 'mm', 3) : as(3, 12, 'mm', 3) } : {}),
           density: as(1.2, 1.8, 'g/cm3', 3),
           parts: { base: 100, hardener: one(25, 50, 100) },
           kitMass: as(0.5, 3, 'kg', 2),
@@ -390,7 +399,7 @@ export function drawCase(seed: number): Drawn {
               : { hardnessScale: 'Barcol', qualifiedHardness: figure(between(30, 70), 3) }),
             pressureTest: chance(0.2)
               ? 'none'
-              : { medium: chance(0.75) ? 'liquid' : 'gas', length: as(5, 200, 'm', 3), atmosphere: '1.013 bar' },
+              : { medium: chance(0.75) ? 'liquid' : 'gas', length: as(5, 200, 'm', 3), atmosphere: '1.013 bar', ...(chance(0.98) ? { lowestRating: `${figure(pressure * (chance(0.95) ? between(1.6, 3) : between(0.8, 1.1)), 3)} bar` } : {}) },
           },
         }
       : {}),

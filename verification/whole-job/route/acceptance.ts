@@ -53,11 +53,11 @@ function water(F: number): number {
 const toF = (kelvin: number): number => (kelvin - 273.15) * 1.8 + 32;
 
 /** How the volume of the filled line goes with pressure and temperature: F_wp F_pp F_pt/F_wt of the handbook. */
-export function lineFactor(found: Found, pressure: number, kelvin: number): number {
+export function lineFactor(found: Found, modulus: number, pressure: number, kelvin: number): number {
   const P = pressure / PSI;
   const T = toF(kelvin);
   const byPressure = 1 / (1 - (4.5e-5 * P) / 14.73);
-  const byStretch = 1 + ((found.outsideDiameter / found.wall) * 0.91 * P) / 30e6 + 3.6e-6 * (T - 60);
+  const byStretch = 1 + ((found.outsideDiameter / found.wall) * 0.91 * pressure) / modulus + 3.6e-6 * (T - 60);
   const byWarmth = (1 + 18.2e-6 * (T - 60)) / water(T);
   return byPressure * byStretch * byWarmth;
 }
@@ -118,20 +118,20 @@ export function acceptanceOf(
       volume,
       waterToAdd,
       testTemperature,
-      pressurePerKelvin: pressurePerKelvin(found, pressure, testTemperature),
+      pressurePerKelvin: pressurePerKelvin(found, modulus, pressure, testTemperature),
       storedEnergy,
     },
   };
 }
 
 /** Pressure of the blocked line after one kelvin of warming, less that before: the water keeps the volume it has. */
-export function pressurePerKelvin(found: Found, pressure: number, kelvin: number): number {
-  const held = lineFactor(found, pressure, kelvin);
+export function pressurePerKelvin(found: Found, modulus: number, pressure: number, kelvin: number): number {
+  const held = lineFactor(found, modulus, pressure, kelvin);
   let low = pressure - 20e6;
   let high = pressure + 20e6;
   for (let step = 0; step < 200; step++) {
     const middle = (low + high) / 2;
-    if (lineFactor(found, middle, kelvin + 1) < held) low = middle;
+    if (lineFactor(found, modulus, middle, kelvin + 1) < held) low = middle;
     else high = middle;
   }
   return (low + high) / 2 - pressure;

@@ -1,3 +1,4 @@
+import { steelOverHours } from './cure.js';
 import type { Job } from './read-job.js';
 import { cyclicFactor, defaultStrain, type RuleAsker, temperatureFactor, temperatureMargins, YEAR } from './rules.js';
 
@@ -47,8 +48,14 @@ export function allowableStrains(job: Job, leaking: boolean, at: number = job.se
   const installed = site.pipeTemperature;
   const factor = temperatureFactor(limit - Math.max(at, installed));
   const cycles = cyclesOf(job);
-  const temperatures = at === service.designTemperature ? [at, service.lowestTemperature ?? at] : [at];
-  const swing = Math.max(...temperatures.map((each) => Math.abs(each - installed)));
+  const atDesign = at === service.designTemperature;
+  const temperatures = atDesign ? [at, service.lowestTemperature ?? at] : [at];
+  // It sets at the steel as it is read, or at the warmest that is foreseen, and then cools down from there.
+  const sets = Math.max(installed, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature));
+  const swing = Math.max(
+    ...temperatures.map((each) => Math.abs(each - installed)),
+    sets - Math.min(installed, ...temperatures),
+  );
   const steel = pipe.material.thermalExpansion ?? 12e-6;
   const strain = (base: number, expansion: number | undefined): number =>
     cycles * (factor * base - Math.abs(swing * (steel - (expansion ?? steel))));

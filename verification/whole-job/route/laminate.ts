@@ -5,7 +5,7 @@ import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
 import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
-import { moduliOnPipe } from './tape-moduli.js';
+import { moduliOnPipe, plyOnPipe } from './tape-moduli.js';
 import { type Criterion, ignored, ignoredWithRelief, longTerm, type Loads, type Metal, type Row, sharing, yielded, yieldedWithCredit } from './thickness.js';
 
 export interface LaminateFigures {
@@ -102,7 +102,7 @@ export function criteriaOf(
 }
 
 /** The bond over the leak. */
-export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
+export function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
   const { laminate, filler, service } = job;
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined || laminate.shearModulus === undefined) return undefined;
@@ -115,7 +115,8 @@ export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number)
   const overFiller = filler?.underWholeWrap === true ? filler.qualifiedOverFiller?.energyReleaseRate : undefined;
   const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
   const common = { poisson: laminate.poissonRatio, shear: laminate.shearModulus };
-  const { hoopModulus, axialModulus } = laminate;
+  // The ply as it lies, at the moduli of the bond's own qualification.
+  const { hoop: hoopModulus, axial: axialModulus } = plyOnPipe(job, found.outsideDiameter, laminate);
   // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
   const known = warm !== undefined && laminate.energyReleaseRate !== undefined && at === undefined && overFiller === undefined;
   const chosen = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
@@ -127,7 +128,7 @@ export function bondOf(job: Job, where: Unbonded, leaking: boolean, at?: number)
         1,
         Math.sqrt(
           (warm.energyReleaseRate * Math.sqrt(warm.hoopModulus * warm.axialModulus)) /
-            ((laminate.energyReleaseRate as number) * Math.sqrt(hoopModulus * axialModulus)),
+            ((laminate.energyReleaseRate as number) * Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
         ),
       )
     : temperatureFactor(limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
@@ -158,7 +159,7 @@ export function laminateOf(
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
     for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
     if (where === undefined) return { none: 'missing', because: 'footprint' };
-    const bond = bondOf(job, where, leaking);
+    const bond = bondOf(job, found, where, leaking);
     if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };

@@ -44,7 +44,9 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
 
   // Tension at the fastener for one pascal: both ends of each band pull over the half angle of the pad, less friction.
   const reach = pad / D;
-  const tension = (band.holdingFactor * padArea * Math.exp(band.friction * Math.PI)) / (2 * band.count * Math.sin(reach));
+  // Bands beside the pad hold nothing.
+  const over = Math.min(band.count, pad / band.width);
+  const tension = (band.holdingFactor * padArea * Math.exp(band.friction * Math.PI)) / (2 * over * Math.sin(reach));
   const atLeast = tension;
   const atMost = (tension * (1 + fastener.scatter)) / (1 - fastener.scatter);
   const strapStress = atMost / (band.width * band.thickness);
@@ -84,7 +86,7 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
     bandLength: Math.PI * (D + 2 * sheet.thickness + band.thickness) + band.overlap,
     highestPressure,
     limitedBy,
-    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4,
+    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4 + Math.max(0, job.loads.axialForce ?? 0),
     ...(seal.fluid !== undefined && live ? { jet: jetOf(seal.fluid, hole, pressure, job.site.pipeTemperature) } : {}),
   };
 }

@@ -42,10 +42,15 @@ export function lineAtWork(job: Job, found: Found): Line {
       : all;
   const { recentPressure } = job.service;
   const recent =
-    recentPressure === undefined || strength.failurePressure === undefined
+    recentPressure === undefined || isOld(recentPressure.date, job.date) || strength.failurePressure === undefined
       ? 0
       : Math.min(0.8 * recentPressure.pressure, strength.failurePressure / LEAST_FACTOR);
   return recent > strength.safePressure
     ? { pressure, highestPressure: recent, limitedBy: 'recent pressure' }
     : { pressure, highestPressure: strength.safePressure, limitedBy: 'safe pressure of the thinned wall' };
+}
+
+/** A pressure of more than two months before the survey was not carried lately. */
+function isOld(day: string, survey: string | undefined): boolean {
+  return survey !== undefined && Date.parse(survey) - Date.parse(day) > 60 * 86_400_000;
 }

@@ -2,6 +2,7 @@ import { readQuantity } from './read-quantity.js';
 
 /** What the second route takes from the document of a case, every quantity in SI. What is `none` is not there. */
 export interface Job {
+  readonly date?: string;
   readonly basis: 'ISO 24817' | 'ASME PCC-2';
   readonly pipe: {
     readonly outsideDiameter?: number;
@@ -23,7 +24,10 @@ export interface Job {
     readonly designPressure: number;
     readonly designTemperature: number;
     readonly lowestTemperature?: number;
-    readonly recentPressure?: { readonly pressure: number };
+    /** `included` where the design pressure holds it. */
+    readonly surge?: 'included' | number;
+    readonly cracking?: 'none' | { readonly environment: string; readonly test?: string };
+    readonly recentPressure?: { readonly pressure: number; readonly date: string };
   };
   readonly line: { readonly state: string; readonly pressure?: number; readonly writtenProcedure?: string };
   readonly defect: {
@@ -33,6 +37,7 @@ export interface Job {
     readonly circumferentialWidth: number;
     readonly remainingWall: number;
     readonly readingError?: number;
+    readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
     readonly holeAtEndOfLife?: number;
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
@@ -78,6 +83,7 @@ export interface Job {
   readonly filler?: {
     readonly thickness: number;
     readonly thicknessOverDefect: number;
+    readonly greatestLift?: number;
     readonly density: number;
     readonly parts: Parts;
     readonly kitMass: number;
@@ -93,7 +99,7 @@ export interface Job {
   readonly acceptance?: {
     readonly hardnessScale: 'Shore D' | 'Barcol';
     readonly qualifiedHardness: number;
-    readonly pressureTest: 'none' | { readonly medium: 'liquid' | 'gas'; readonly length: number; readonly atmosphere: number };
+    readonly pressureTest: 'none' | { readonly medium: 'liquid' | 'gas'; readonly length: number; readonly atmosphere: number; readonly lowestRating?: number };
   };
 }
 
@@ -109,6 +115,9 @@ export interface Laminate {
   readonly shearModulus?: number;
   readonly plyThickness: number;
   readonly qualifiedPlies?: number;
+  readonly transitionCuredAt?: number;
+  readonly fibre?: 'glass' | 'carbon';
+  readonly isolatingLayer?: string;
   readonly strainToFailure?: number;
   readonly hoopExpansion?: number;
   readonly axialExpansion?: number;
@@ -224,7 +233,7 @@ export interface Seal {
 const WORDS = new Set(['title', 'reference', 'date', 'note', 'name', 'contents', 'statedBy', 'start', 'grade', 'writtenProcedure', 'flowStress']);
 
 /** Fields in which `none` is a statement of its own. */
-const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure']);
+const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking']);
 
 function inSi(value: unknown, key: string): unknown {
   if (typeof value === 'string') {
@@ -238,5 +247,9 @@ function inSi(value: unknown, key: string): unknown {
 
 /** Reads the document of a case. It is taken as valid: whether it is one is for the door of the library. */
 export function readJob(document: unknown): Job {
-  return inSi(document, '') as Job;
+  const job = inSi(document, '') as Job;
+  const { surge, designPressure } = job.service;
+  // A surge above the design pressure is what everything is designed for.
+  if (typeof surge !== 'number' || surge <= designPressure) return job;
+  return { ...job, service: { ...job.service, designPressure: surge } };
 }

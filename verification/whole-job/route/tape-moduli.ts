@@ -22,16 +22,22 @@ export function modulusAtAngle(moduli: Moduli, poisson: number, shear: number, a
   };
 }
 
-/** Moduli of the laminate as it is laid, along the directions of the pipe. */
-export function moduliOnPipe(job: Job, diameter: number): Moduli | undefined {
+/** Moduli of a ply as it lies on the pipe; a turn that raises one of them saves no ply. */
+export function plyOnPipe(job: Job, diameter: number, ply: { hoopModulus: number; axialModulus: number }): Moduli {
   const { poissonRatio, shearModulus } = job.laminate;
+  const straight = { hoop: ply.hoopModulus, axial: ply.axialModulus };
+  if (job.wrap.form === 'sheet' || shearModulus === undefined) return straight;
+  const turned = modulusAtAngle(straight, poissonRatio, shearModulus, leadAngle(job, diameter));
+  return { hoop: Math.min(straight.hoop, turned.hoop), axial: Math.min(straight.axial, turned.axial) };
+}
+
+/** Moduli of the laminate along the directions of the pipe: cold or warm, whichever is the lower. */
+export function moduliOnPipe(job: Job, diameter: number): Moduli | undefined {
   const { laminate } = job;
+  if (job.wrap.form === 'tape' && laminate.shearModulus === undefined) return undefined;
   const warm = laminate.atDesignTemperature ?? laminate;
-  const hoop = Math.min(laminate.hoopModulus, warm.hoopModulus);
-  const axial = Math.min(laminate.axialModulus, warm.axialModulus);
-  if (job.wrap.form === 'sheet') return { hoop, axial };
-  if (shearModulus === undefined) return undefined;
-  // A turn may raise the modulus along the pipe: no ply is saved by that.
-  const turned = modulusAtAngle({ hoop, axial }, poissonRatio, shearModulus, leadAngle(job, diameter));
-  return { hoop: Math.min(hoop, turned.hoop), axial: Math.min(axial, turned.axial) };
+  return plyOnPipe(job, diameter, {
+    hoopModulus: Math.min(laminate.hoopModulus, warm.hoopModulus),
+    axialModulus: Math.min(laminate.axialModulus, warm.axialModulus),
+  });
 }
