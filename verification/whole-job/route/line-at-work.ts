@@ -23,7 +23,15 @@ export function lineAtWork(job: Job, found: Found): Line {
   if (kind === 'through-wall hole') {
     const m = foliasModified((length * length) / (D * wallToday));
     const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
-    return { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
+    // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
+    const half = Math.min(width / D, Math.PI);
+    const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
+    const pull = Math.max(0, job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
+    const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
+    const along = Math.max(0, (stress * 4 * found.wall) / D);
+    return along < leak
+      ? { pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }
+      : { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
   }
   const thinned = {
     diameter: D,

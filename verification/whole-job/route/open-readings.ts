@@ -9,7 +9,9 @@ export interface Readings {
   readonly lossRoundHole: 'note' | 'library';
   /** A moisture cure goes by the driest and the dampest air of the forecast, or by that of the first reading alone. */
   readonly humidityOverHours: 'note' | 'library';
+  /** Pipe and laminate in both directions, laid under pressure: what comes later within the stress left, or all of it within that. */
+  readonly biaxialAtWork: 'note' | 'library';
 }
 
-export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note' };
-export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library' };
+export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note' };
+export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library' };

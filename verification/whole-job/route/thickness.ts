@@ -1,4 +1,4 @@
-import { thicknessBiaxial, usage } from './biaxial.js';
+import { type Layers, thicknessBiaxial, usage } from './biaxial.js';
 import type { Readings } from './open-readings.js';
 import { rootOfIncreasing } from './root.js';
 
@@ -113,33 +113,51 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
     return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
   };
   rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
-  const layers = {
+  const pipeWall = (safe * D) / (2 * s);
+  const atWork = Math.max(
+    (metal.livePressure * D) / (2 * pipeWall),
+    (endForce(metal.livePressure, D) + force) / (Math.PI * D * pipeWall),
+  );
+  const left = metal.livePressure > 0 ? s - atWork : s;
+  const layersAt = (allowableStress: number): Layers => ({
     pipeModulus: E,
     pipePoisson: 0.3,
-    pipeWall: (safe * D) / (2 * s),
+    pipeWall,
     hoopModulus: load.hoopModulus,
     axialModulus: load.axialModulus,
     poisson: load.poisson,
-    allowableStress: s,
+    allowableStress,
     hoopStrain: load.hoopStrain,
     axialStrain: load.axialStrain,
     circles: Dw / D,
-  };
-  const loadsOf = (pressure: number): readonly (readonly [number, number])[] => [
-    [(pressure * Dw) / 2, (endForce(pressure, D) + force) / (Math.PI * D)],
-    [(pressure * Dw) / 2, 0],
-  ];
+  });
+  // Closed ends and open ones. By the note what comes after the laminate was laid is shared within what stress is left,
+  // and no ply is saved against a laminate laid on an empty pipe.
+  const states: readonly { readonly layers: Layers; readonly before: number }[] =
+    readings.biaxialAtWork === 'library'
+      ? [{ layers: layersAt(left), before: 0 }]
+      : [
+          { layers: layersAt(s), before: 0 },
+          { layers: layersAt(left), before: metal.livePressure },
+        ];
+  const lines = states.flatMap(({ layers, before }) =>
+    [1, 0].map((ends) => ({
+      layers,
+      loads: (pressure: number): readonly [number, number] => [
+        ((pressure - before) * Dw) / 2,
+        ends * ((endForce(pressure - before, D) + (before > 0 ? 0 : force)) / (Math.PI * D)),
+      ],
+    })),
+  );
   rows.push({
     criterion: 'both stresses of the pipe and both strains, closed ends, load shared',
-    thickness: Math.max(...loadsOf(load.pressure).map(([h, a]) => thicknessBiaxial(layers, h, a))),
+    thickness:
+      left > 0 ? Math.max(...lines.map(({ layers, loads }) => thicknessBiaxial(layers, ...loads(load.pressure)))) : Number.POSITIVE_INFINITY,
     resists: (laid) =>
       Math.min(
-        ...[0, 1].map(
-          (which) =>
-            rootOfIncreasing((pressure) => {
-              const [h, a] = loadsOf(pressure)[which] as readonly [number, number];
-              return usage(layers, laid, h, a) - 1;
-            }, 1e5) ?? Number.POSITIVE_INFINITY,
+        ...lines.map(
+          ({ layers, loads }) =>
+            rootOfIncreasing((pressure) => usage(layers, laid, ...loads(pressure)) - 1, 1e5) ?? Number.POSITIVE_INFINITY,
         ),
       ),
   });
