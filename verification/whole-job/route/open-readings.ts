@@ -11,7 +11,9 @@ export interface Readings {
   readonly humidityOverHours: 'note' | 'library';
   /** Pipe and laminate in both directions, laid under pressure: what comes later within the stress left, or all of it within that. */
   readonly biaxialAtWork: 'note' | 'library';
+  /** The time that the climate has to hold is known only where every step in it is, or where the waits alone are. */
+  readonly holdTime: 'note' | 'library';
 }
 
-export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note' };
-export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library' };
+export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note', holdTime: 'note' };
+export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library', holdTime: 'library' };

@@ -54,7 +54,7 @@ export function pipeAsFound(job: Job): Found {
     return { ...common, hoopStressThinned: (service.designPressure * outsideDiameter) / (2 * wallAtEndOfLife) };
   }
   // The circle that encloses the whole defect.
-  const whole = Math.hypot(lengthAtEndOfLife, widthAtEndOfLife);
+  const whole = Math.hypot(lengthAtEndOfLife, defect.circumferentialWidth + spread);
   const grown = isHole ? (defect.holeDiameter as number) + spread : 0;
   const usedUp = wallAtEndOfLife < 1e-3 ? (defect.holeAtEndOfLife ?? whole) : 0;
   const holeAtEndOfLife = Math.max(grown, usedUp);

@@ -1,4 +1,5 @@
 import { grownProfile } from './effective-area.js';
+import { siteOf } from './climate.js';
 import { cureOf } from './cure.js';
 import { extentOf } from './extent.js';
 import { laminateOf } from './laminate.js';
@@ -12,6 +13,7 @@ import { byNote, type Readings } from './open-readings.js';
 import { pipeAsFound } from './pipe-as-found.js';
 import { readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength } from './remaining-strength.js';
+import { scheduleOf } from './schedule.js';
 import { sheetOf, tapeOf } from './wrap.js';
 
 /** The whole design by the second route, in the places of the answer of the library. */
@@ -81,5 +83,8 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate);
   answer['rolls'] = rolls;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, Number.NaN);
+  const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
+  answer['timeline'] = timeline;
+  answer['site'] = siteOf(job, timeline, readings);
   return answer;
 }
