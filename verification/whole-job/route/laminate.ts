@@ -1,4 +1,6 @@
 import { type Strains, allowableStrains, askerOf, cyclesOf, temperatureLimit } from './allowable-strain.js';
+import { extentOf } from './extent.js';
+import { type Joints, jointsOf } from './joints.js';
 import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
 import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
@@ -16,6 +18,7 @@ export interface LaminateFigures {
   readonly alternatives: readonly Row[];
   readonly plies: number;
   readonly leastPlies: number;
+  readonly joints?: Joints;
   readonly laidThickness: number;
   readonly footprint?: { readonly under: string; readonly diameter: number; readonly length: number };
   readonly resistance: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
@@ -135,6 +138,27 @@ export function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean
   return { ...common, energy, factor: service0 * heat, hoopModulus, axialModulus };
 }
 
+/** Criteria of the hoop direction, in which every turn of a sheet goes through. */
+const ROUND_THE_PIPE = new Set([
+  'hoop strain, substrate ignored',
+  'hoop stress of the pipe, load shared',
+  'hoop stress of the pipe, with pressure during application',
+  'hoop strain, substrate yielded',
+  'hoop stress, long-term strength, substrate ignored',
+  'size of the hole',
+]);
+
+const MOST_PLIES = 1000;
+
+/** Joints of a number of plies, where the wrap is longer than the sheet is wide. */
+function jointsAt(job: Job, found: Found, where: Unbonded | undefined, plies: number): Joints | undefined {
+  if (job.wrap.form !== 'sheet') return undefined;
+  const extent = extentOf(job, found, where, plies * job.laminate.plyThickness);
+  if (extent === undefined || extent.totalLength <= job.wrap.width) return undefined;
+  const adhesive = extent.overlap.candidates.find(({ criterion }) => criterion === 'adhesive')?.value ?? 0;
+  return jointsOf(plies, job.wrap.width, adhesive / plies);
+}
+
 const upTo = (value: number): number => Math.ceil(value - 1e-9);
 
 export function laminateOf(
@@ -175,10 +199,21 @@ export function laminateOf(
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
   const ply = job.laminate.plyThickness;
-  const plies = Math.max(leastPlies, upTo(governing.thickness / ply));
+  const needs = (list: readonly Criterion[]): number => upTo(Math.max(0, ...list.map((each) => each.thickness)) / ply);
+  const round = needs(rows.filter(({ criterion }) => ROUND_THE_PIPE.has(criterion)));
+  const through = needs(rows.filter(({ criterion }) => !ROUND_THE_PIPE.has(criterion)));
+  let plies = Math.max(leastPlies, round, through);
+  let joints: Joints | undefined;
+  // Plies are added until those that go through at the worst joint meet the lines along the pipe and the leak.
+  while (plies <= MOST_PLIES) {
+    joints = jointsAt(job, found, where, plies);
+    if (joints === undefined || joints.carryingPlies >= Math.max(1, through)) break;
+    plies += 1;
+  }
   const laid = plies * ply;
+  const carrying = (joints?.carryingPlies ?? plies) * ply;
   const resistances = rows
-    .map(({ criterion, resists }) => ({ criterion, value: resists(laid) }))
+    .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));
   const least = resistances.reduce((a, b) => (b.value < a.value ? b : a));
 
@@ -212,6 +247,7 @@ export function laminateOf(
     alternatives,
     plies,
     leastPlies,
+    ...(joints === undefined ? {} : { joints }),
     laidThickness: laid,
     ...(where === undefined ? {} : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
     resistance: { candidates: resistances, governing: least.criterion, value: least.value },

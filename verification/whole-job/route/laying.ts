@@ -1,8 +1,10 @@
 import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
+import type { Band } from './joints.js';
+import type { Readings } from './open-readings.js';
 import { MIXING_TIME, type Mix } from './mix.js';
 import type { Job } from './read-job.js';
-import { type Pass, passOf, type Sheet, SIDE_LAP, type Tape } from './wrap.js';
+import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
 /** From the first contact of resin and hardener to the last turn: a share of the working time. */
 const SHARE_OF_WORKING_TIME = 0.8;
@@ -14,6 +16,8 @@ interface Laid {
   readonly from: number;
   readonly to: number;
   readonly tapeLength: number;
+  readonly begins?: number;
+  readonly width?: number;
 }
 
 interface RollLaid {
@@ -93,17 +97,19 @@ function tapeRolls(job: Job, laid: readonly Laid[], passes: readonly Pass[], per
   return rolls;
 }
 
-function sheetPasses(job: Job, sheet: Sheet, extent: Extent): { laid: Laid[]; stagger: number } {
-  const { wrap } = job;
+function sheetPasses(job: Job, sheet: Sheet, extent: Extent, wrapped: number, bands: readonly Band[]): { laid: Laid[]; stagger: number } {
   const half = extent.totalLength / 2;
-  const each = sheet.sheetLength / sheet.bands;
-  const laid: Laid[] = [];
-  for (let index = 0; index < sheet.bands; index++) {
-    const last = index > 0 && index === sheet.bands - 1;
-    const from = last ? half - wrap.width : -half + index * (wrap.width - SIDE_LAP);
-    laid.push({ pass: index + 1, from, to: Math.min(half, from + wrap.width), tapeLength: each });
-  }
-  return { laid, stagger: sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0 };
+  const stagger = sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0;
+  if (bands.length === 0) return { laid: [{ pass: 1, from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
+  const laid = bands.map(({ layer, begins, ends }) => ({
+    pass: layer,
+    from: begins - half,
+    to: ends - half,
+    tapeLength: Math.PI * (wrapped + (2 * layer - 1) * job.laminate.plyThickness) + sheet.finalLap,
+    begins,
+    width: ends - begins,
+  }));
+  return { laid, stagger };
 }
 
 /** The wrap laid out from the centre of the defect, roll by roll, and whether one charge is laid in time. */
@@ -114,26 +120,32 @@ export function layingOf(
   wrapped: number,
   resin: Mix | undefined,
   cure: Cure,
+  bands: readonly Band[],
+  readings: Readings,
 ): Laying | undefined {
   // Nobody follows a longer list.
-  if ((wrap.form === 'tape' ? wrap.rolls : wrap.bands) > MOST_LAID_OUT) return undefined;
+  if ((wrap.form === 'tape' ? wrap.rolls : bands.length) > MOST_LAID_OUT) return undefined;
   const { crew } = job;
   const soak = crew?.soakTime ?? 0;
   const perRoll = (length: number): number | undefined =>
     crew === undefined ? undefined : length / crew.layingSpeed + soak;
-  const shape = wrap.form === 'tape' ? tapePasses(job, wrap, extent, wrapped) : { ...sheetPasses(job, wrap, extent), passes: [] };
+  const shape = wrap.form === 'tape' ? tapePasses(job, wrap, extent, wrapped) : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
   const total = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
   const rolls =
     wrap.form === 'tape'
       ? tapeRolls(job, shape.laid, shape.passes, perRoll)
-      : shape.laid.map(({ pass, to, tapeLength }) => {
+      : shape.laid.map(({ pass, to, tapeLength }, index) => {
           const time = perRoll(tapeLength);
-          return { roll: pass, length: tapeLength, endsInPass: pass, endsAt: to, ...(time === undefined ? {} : { time }) };
+          return { roll: index + 1, length: tapeLength, endsInPass: pass, endsAt: to, ...(time === undefined ? {} : { time }) };
         });
   const half = wrap.form === 'tape' ? wrap.overallLength / 2 : extent.totalLength / 2;
   const charge = resin !== undefined ? 'batch' : wrap.form === 'tape' ? 'roll' : 'band';
   const chargeLength =
-    resin !== undefined ? total / resin.batches : Math.max(...rolls.map(({ length }) => length));
+    resin !== undefined
+      ? total / resin.batches
+      : readings.bandCharge === 'note' || wrap.form === 'tape'
+        ? Math.max(...rolls.map(({ length }) => length))
+        : (rolls[0]?.length ?? 0);
   const mixing = resin === undefined ? 0 : MIXING_TIME;
   const allowedTime = SHARE_OF_WORKING_TIME * cure.workingTime;
   const base = {

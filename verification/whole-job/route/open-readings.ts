@@ -13,7 +13,9 @@ export interface Readings {
   readonly biaxialAtWork: 'note' | 'library';
   /** The time that the climate has to hold is known only where every step in it is, or where the waits alone are. */
   readonly holdTime: 'note' | 'library';
+  /** The charge of a sheet in bands: its longest turn, the outermost, or its first. */
+  readonly bandCharge: 'note' | 'library';
 }
 
-export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note', holdTime: 'note' };
-export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library', holdTime: 'library' };
+export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note', holdTime: 'note', bandCharge: 'note' };
+export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library', holdTime: 'library', bandCharge: 'library' };

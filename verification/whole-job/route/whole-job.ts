@@ -5,6 +5,7 @@ import { extentOf } from './extent.js';
 import { laminateOf } from './laminate.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
+import { bandsOf } from './joints.js';
 import { layingOf } from './laying.js';
 import { acceptanceOf } from './acceptance.js';
 import { lineAtWork } from './line-at-work.js';
@@ -14,7 +15,7 @@ import { pipeAsFound } from './pipe-as-found.js';
 import { readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { sheetOf, tapeOf } from './wrap.js';
+import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** The whole design by the second route, in the places of the answer of the library. */
 export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
@@ -72,15 +73,22 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const extent = extentOf(job, found, where, laminate.laidThickness);
   if (extent === undefined) return answer;
   answer['extent'] = extent;
-  const shape = job.wrap.form === 'tape' ? tapeOf : sheetOf;
-  const wrap = shape(job, extent, laminate.wrappedDiameter, laminate.plies);
+  const bands =
+    job.wrap.form === 'sheet' && laminate.joints !== undefined
+      ? bandsOf(laminate.plies, job.wrap.width, extent.totalLength, extent.taper, laminate.joints)
+      : [];
+  const lap = finalLapOf(job, laminate.hoopStrain);
+  const wrap =
+    job.wrap.form === 'tape'
+      ? tapeOf(job, extent, laminate.wrappedDiameter, laminate.plies)
+      : sheetOf(job, extent, laminate.wrappedDiameter, laminate.plies, lap, bands);
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
   const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, cures.laminate.workingTime);
   answer['mixes'] = { filler, laminateResin };
-  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate);
+  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
   answer['rolls'] = rolls;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, Number.NaN);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);

@@ -1,3 +1,5 @@
+import { BOND_FACTOR } from './rules.js';
+import type { Band } from './joints.js';
 import type { Extent } from './extent.js';
 import type { Job } from './read-job.js';
 
@@ -17,6 +19,7 @@ export interface Sheet {
   readonly form: 'sheet';
   readonly layers: number;
   readonly bands: number;
+  readonly finalLap: number;
   readonly sheetLength: number;
   readonly sheetArea: number;
   readonly rolls: number;
@@ -84,22 +87,32 @@ export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number)
   };
 }
 
-/** Layers one on another round a pipe (4.2), in bands side by side. */
-export function sheetOf(job: Job, extent: Extent, wrapped: number, plies: number): Sheet {
+/** Lap of a turn past its own start: stated or usual, and never less than its bond takes for the force of a ply. */
+export function finalLapOf(job: Job, hoopStrain: number): number {
+  const { wrap, laminate } = job;
+  const stated = wrap.form === 'sheet' ? wrap.finalLap : undefined;
+  const usual = stated ?? Math.max(0.15, 10 * laminate.plyThickness);
+  const bond = (BOND_FACTOR * laminate.hoopModulus * hoopStrain * laminate.plyThickness) / (laminate.lapShearStrength ?? Number.NaN);
+  return Number.isNaN(bond) ? usual : Math.max(usual, bond);
+}
+
+/** Layers one on another round a pipe (4.2); in bands each turn closes on itself with its own lap. */
+export function sheetOf(job: Job, extent: Extent, wrapped: number, plies: number, lap: number, bands: readonly Band[]): Sheet {
   const { wrap, laminate } = job;
   if (wrap.form !== 'sheet') throw new Error('no sheet');
-  const bands =
-    extent.totalLength <= wrap.width
-      ? 1
-      : Math.ceil((extent.totalLength - SIDE_LAP) / (wrap.width - SIDE_LAP) - 1e-9);
-  const lap = wrap.finalLap ?? Math.max(0.15, 10 * laminate.plyThickness);
-  const each = Math.PI * plies * (wrapped + plies * laminate.plyThickness) + lap;
-  const sheetLength = bands * each;
+  const t = laminate.plyThickness;
+  const sheetLength =
+    bands.length === 0
+      ? Math.PI * plies * (wrapped + plies * t) + lap
+      : bands.reduce((sum, { layer }) => sum + Math.PI * (wrapped + (2 * layer - 1) * t) + lap, 0);
+  const counts = new Map<number, number>();
+  for (const { layer } of bands) counts.set(layer, (counts.get(layer) ?? 0) + 1);
   const { rolls, left } = rollsFor(sheetLength, wrap.waste ?? TAPE_WASTE, wrap.rollLength);
   return {
     form: 'sheet',
     layers: plies,
-    bands,
+    bands: Math.max(1, ...counts.values()),
+    finalLap: lap,
     sheetLength,
     sheetArea: sheetLength * wrap.width,
     rolls,
