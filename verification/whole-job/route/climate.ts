@@ -85,20 +85,21 @@ export function siteOf(job: Job, schedule: Schedule, readings: Readings): Record
   const highest = settlingPointOf(now.air - 273.15 + error, Math.min(1, now.humidity + humidityError));
   // The reading stands for the first step of the forecast until that step ends; each later step from its beginning.
   let begins = 0;
-  const hours: { readonly at: number; readonly to: number; readonly hour: Hour }[] = [];
+  const hours: { readonly from: number; readonly at: number; readonly to: number; readonly hour: Hour }[] = [];
   for (const [index, step] of (site.forecast ?? []).entries()) {
     const to = begins + step.duration;
     const at = index === 0 ? to - 1 : begins;
-    hours.push({ at, to, hour: { steel: step.pipeTemperature, air: step.airTemperature, humidity: step.relativeHumidity } });
+    hours.push({ from: begins, at, to, hour: { steel: step.pipeTemperature, air: step.airTemperature, humidity: step.relativeHumidity } });
     begins = to;
   }
   const first = hours[0];
   const over = (from: number, to: number): readonly Hour[] => [
     ...(first === undefined || from < first.at ? [now] : []),
-    ...hours.filter((each) => each.at <= to && each.to > from).map((each) => each.hour),
+    ...hours.filter((each) => each.from <= to && each.to > from).map((each) => each.hour),
   ];
   const needs = resinNeeds([job.filler?.cure, job.laminate.cure]);
-  const all = over(gate, cured).map((hour) => worstOf(hour, error, humidityError));
+  const seen = over(gate, cured);
+  const all = (seen.length === 0 ? [now] : seen).map((hour) => worstOf(hour, error, humidityError));
   const passes = (list: readonly Worst[]): boolean =>
     list.every(
       ({ margin, humidity, atSteel, coldest }) =>

@@ -9,7 +9,7 @@ export interface Joints {
 }
 
 const LEAST_REACH = 0.025;
-const MOST_PLACES = 64;
+const MOST_PLACES = 12;
 
 function commonDivisor(a: number, b: number): number {
   return b === 0 ? a : commonDivisor(b, a % b);

@@ -163,8 +163,8 @@ export function layingOf(
   if (crew === undefined) return base;
   const chargeTime = mixing + soak + chargeLength / crew.layingSpeed;
   const charges = resin?.batches ?? rolls.length;
-  const laying = total / crew.layingSpeed + Math.max(charges, rolls.length) * soak;
-  const wrapTime = charges * mixing + (wrap.form === 'sheet' ? laying / crew.crews : laying);
+  const laying = total / crew.layingSpeed / (wrap.form === 'sheet' ? crew.crews : 1);
+  const wrapTime = charges * mixing + rolls.length * soak + laying;
   const fits = chargeTime <= allowedTime;
   if (fits) return { ...base, chargeTime, wrapTime, fits };
   const longest = (allowedTime - mixing - soak) * crew.layingSpeed;
