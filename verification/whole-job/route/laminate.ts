@@ -161,15 +161,17 @@ function jointsAt(job: Job, found: Found, where: Unbonded | undefined, plies: nu
 
 const upTo = (value: number): number => Math.ceil(value - 1e-9);
 
-export function laminateOf(
+/** Every criterion of the method, over a pipe and a hole as found, at a temperature of the laminate. */
+function criteriaFor(
   job: Job,
   found: Found,
   strength: Strength | undefined,
   where: Unbonded | undefined,
   readings: Readings,
-): LaminateFigures | NoLaminate {
+  at?: number,
+): { readonly rows: Criterion[]; readonly load: Loads; readonly metal: Metal; readonly strains: Strains } | NoLaminate {
   const leaking = found.throughWall;
-  const strains = allowableStrains(job, leaking);
+  const strains = allowableStrains(job, leaking, at);
   if (strains === undefined) return { none: 'missing', because: 'temperature limit' };
   if (!(strains.hoop > 0) || !(strains.axial > 0)) return { none: 'not repairable', because: 'no strain left' };
   const load = loadsOf(job, found, strains);
@@ -183,7 +185,7 @@ export function laminateOf(
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
     for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
     if (where === undefined) return { none: 'missing', because: 'footprint' };
-    const bond = bondOf(job, found, where, leaking);
+    const bond = bondOf(job, found, where, leaking, at);
     if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };
@@ -196,6 +198,38 @@ export function laminateOf(
     const size = (found.designHole as number) ** 2 / (6 * found.outsideDiameter);
     if (size <= found.wall) rows.push({ criterion: 'size of the hole', thickness: size, resists: () => Number.NaN });
   }
+  return { rows, load, metal, strains };
+}
+
+/** What the laid laminate resists on the day of the test: today's pipe, at the temperature of the steel. */
+export function resistanceToday(
+  job: Job,
+  today: Found,
+  strength: Strength | undefined,
+  where: Unbonded | undefined,
+  laid: LaminateFigures,
+  readings: Readings,
+): number {
+  const criteria = criteriaFor(job, today, strength, where, readings, job.site.pipeTemperature);
+  if ('none' in criteria) return Number.NaN;
+  const ply = job.laminate.plyThickness;
+  const carrying = (laid.joints?.carryingPlies ?? laid.plies) * ply;
+  const values = criteria.rows.map(({ criterion, resists }) => resists(ROUND_THE_PIPE.has(criterion) ? laid.laidThickness : carrying));
+  return Math.min(...values.filter((value) => Number.isFinite(value)));
+}
+
+export function laminateOf(
+  job: Job,
+  found: Found,
+  strength: Strength | undefined,
+  where: Unbonded | undefined,
+  readings: Readings,
+): LaminateFigures | NoLaminate {
+  const leaking = found.throughWall;
+  const method = job.repair.method ?? 'substrate ignored';
+  const criteria = criteriaFor(job, found, strength, where, readings);
+  if ('none' in criteria) return criteria;
+  const { rows, load, metal, strains } = criteria;
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
   const ply = job.laminate.plyThickness;

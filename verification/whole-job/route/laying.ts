@@ -124,7 +124,7 @@ export function layingOf(
   readings: Readings,
 ): Laying | undefined {
   // Nobody follows a longer list.
-  if ((wrap.form === 'tape' ? wrap.rolls : bands.length) > MOST_LAID_OUT) return undefined;
+  if ((wrap.form === 'tape' ? wrap.rolls : wrap.bands) > MOST_LAID_OUT) return undefined;
   const { crew } = job;
   const soak = crew?.soakTime ?? 0;
   const perRoll = (length: number): number | undefined =>

@@ -2,7 +2,7 @@ import { grownProfile } from './effective-area.js';
 import { siteOf } from './climate.js';
 import { cureOf } from './cure.js';
 import { extentOf } from './extent.js';
-import { laminateOf } from './laminate.js';
+import { laminateOf, resistanceToday } from './laminate.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
 import { bandsOf } from './joints.js';
@@ -11,48 +11,46 @@ import { acceptanceOf } from './acceptance.js';
 import { lineAtWork } from './line-at-work.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { byNote, type Readings } from './open-readings.js';
-import { pipeAsFound } from './pipe-as-found.js';
-import { readJob } from './read-job.js';
-import { assessmentFactor, remainingStrength } from './remaining-strength.js';
+import { type Found, pipeAsFound } from './pipe-as-found.js';
+import { type Job, readJob } from './read-job.js';
+import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
+
+/** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
+function strengthOf(job: Job, found: Found): Strength | undefined {
+  const factor = assessmentFactor(job);
+  if (found.throughWall || factor === undefined) return undefined;
+  const { defect, loads } = job;
+  const named = job.assessment?.method;
+  const thinned = {
+    diameter: found.outsideDiameter,
+    wall: found.wall,
+    depth: found.depthAtEndOfLife,
+    length: found.lengthAtEndOfLife,
+    width: found.widthAtEndOfLife,
+    force: loads.axialForce ?? 0,
+    ...(defect.profile === undefined
+      ? {}
+      : {
+          profile: grownProfile(
+            defect.profile,
+            found.wall,
+            found.depthAtEndOfLife - (found.wall - defect.remainingWall),
+            (found.lengthAtEndOfLife - defect.axialLength) / 2,
+          ),
+        }),
+  };
+  const strength = remainingStrength(job, thinned, factor, named);
+  const answers = named === undefined || strength.methods.some(({ criterion }) => criterion === named);
+  return answers ? strength : undefined;
+}
 
 /** The whole design by the second route, in the places of the answer of the library. */
 export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
   const job = readJob(document);
   const found = pipeAsFound(job);
-  const { defect, loads } = job;
-  const factor = assessmentFactor(job);
-  const assessed =
-    found.throughWall || factor === undefined
-      ? undefined
-      : remainingStrength(
-          job,
-          {
-            diameter: found.outsideDiameter,
-            wall: found.wall,
-            depth: found.depthAtEndOfLife,
-            length: found.lengthAtEndOfLife,
-            width: found.widthAtEndOfLife,
-            force: loads.axialForce ?? 0,
-            ...(defect.profile === undefined
-              ? {}
-              : {
-                  profile: grownProfile(
-                    defect.profile,
-                    found.wall,
-                    found.depthAtEndOfLife - (found.wall - defect.remainingWall),
-                    (found.lengthAtEndOfLife - defect.axialLength) / 2,
-                  ),
-                }),
-          },
-          factor,
-          job.assessment?.method,
-        );
-  // A method that the case names and that cannot answer leaves the pipe unjudged.
-  const named = job.assessment?.method;
-  const answers = named === undefined || assessed?.methods.some(({ criterion }) => criterion === named) === true;
-  const strength = answers ? assessed : undefined;
+  const strength = strengthOf(job, found);
   const line = lineAtWork(job, found);
   const seal = leakSeal(job, found);
   const where = unbonded(job, found);
@@ -90,7 +88,9 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['mixes'] = { filler, laminateResin };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
   answer['rolls'] = rolls;
-  answer['acceptance'] = acceptanceOf(job, found, laminate, extent, Number.NaN);
+  const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
+  const onTheDay = resistanceToday(job, today, strengthOf(job, today), unbonded(job, today), laminate, readings);
+  answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
   answer['site'] = siteOf(job, timeline, readings);
