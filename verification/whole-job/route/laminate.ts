@@ -34,10 +34,10 @@ export function wrappedDiameter({ filler }: Job, diameter: number): number {
 }
 
 /** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
-export function longTermStrengthAt({ laminate, service, site }: Job): number | undefined {
+export function longTermStrengthAt({ laminate, service, site }: Job, temperature: number = service.designTemperature): number | undefined {
   const { strength, testTemperature, second } = laminate.longTermStrength ?? {};
   if (strength === undefined || testTemperature === undefined) return undefined;
-  const at = Math.max(service.designTemperature, site.pipeTemperature);
+  const at = Math.max(temperature, site.pipeTemperature);
   const hottest = Math.max(testTemperature, second?.testTemperature ?? testTemperature);
   if (at > hottest) return undefined;
   if (second === undefined) return strength;
@@ -90,10 +90,11 @@ export function criteriaOf(
   metal: Metal,
   leaking: boolean,
   readings: Readings,
+  at?: number,
 ): readonly Criterion[] | undefined {
   if (method === 'substrate ignored') return ignored(load);
   if (method === 'long-term strength') {
-    const strength = longTermStrengthAt(job);
+    const strength = longTermStrengthAt(job, at);
     if (strength === undefined) return undefined;
     const factor = performanceFactor(askerOf(job), job.laminate.longTermStrength?.test ?? '') * cyclesOf(job);
     return longTerm(load, factor * strength);
@@ -121,7 +122,7 @@ export function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean
   // The ply as it lies, at the moduli of the bond's own qualification.
   const { hoop: hoopModulus, axial: axialModulus } = plyOnPipe(job, found.outsideDiameter, laminate);
   // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
-  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && at === undefined && overFiller === undefined;
+  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && overFiller === undefined;
   const chosen = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
   if (chosen === undefined) return undefined;
   // The ratio was found on the prepared pipe: no larger energy goes with it.
@@ -178,7 +179,7 @@ function criteriaFor(
   if (load === undefined) return { none: 'missing', because: 'shear modulus' };
   const metal = metalOf(job, found, strength);
   const method = job.repair.method ?? 'substrate ignored';
-  const criteria = criteriaOf(job, method, load, metal, leaking, readings);
+  const criteria = criteriaOf(job, method, load, metal, leaking, readings, at);
   if (criteria === undefined) return { none: 'missing', because: method };
   const rows: Criterion[] = [...criteria];
   if (leaking) {
