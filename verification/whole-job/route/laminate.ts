@@ -250,7 +250,7 @@ export function laminateOf(
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));
-  const least = resistances.reduce((a, b) => (b.value < a.value ? b : a));
+  const least = resistances.reduce((a, b) => (b.value < a.value ? b : a), { criterion: 'none', value: Number.POSITIVE_INFINITY });
 
   const alternatives: Row[] = [];
   for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {

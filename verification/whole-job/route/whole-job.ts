@@ -15,6 +15,7 @@ import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
+import { notCovered, notRepairable, verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
@@ -66,10 +67,17 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     laminate: cureOf(job, job.laminate.cure, readings),
   };
   answer['cures'] = cures;
-  if ('none' in laminate) return { ...answer, because: laminate };
+  const base = { found, strength, line, seal, laminate };
+  const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
+    cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
+  );
+  answer['verdict'] = verdictOf(job, { ...base, mixing: working });
+  answer['why'] = [notCovered(job, { ...base, mixing: working }), notRepairable(job, { ...base, mixing: working })];
+  if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
   const extent = extentOf(job, found, where, laminate.laidThickness);
   if (extent === undefined) return answer;
+  answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent });
   answer['extent'] = extent;
   const bands =
     job.wrap.form === 'sheet' && laminate.joints !== undefined
@@ -94,5 +102,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
   answer['site'] = siteOf(job, timeline, readings);
+  answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length });
+  answer['why'] = [notCovered(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length }), notRepairable(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length })];
   return answer;
 }
