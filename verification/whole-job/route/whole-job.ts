@@ -15,7 +15,7 @@ import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { notCovered, notRepairable, verdictOf } from './verdict.js';
+import { verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
@@ -72,7 +72,6 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
   answer['verdict'] = verdictOf(job, { ...base, mixing: working });
-  answer['why'] = [notCovered(job, { ...base, mixing: working }), notRepairable(job, { ...base, mixing: working })];
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
   const extent = extentOf(job, found, where, laminate.laidThickness);
@@ -80,7 +79,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent });
   answer['extent'] = extent;
   const bands =
-    job.wrap.form === 'sheet' && laminate.joints !== undefined
+    job.wrap.form === 'sheet' && laminate.joints !== undefined && laminate.plies * extent.totalLength < 5000 * job.wrap.width
       ? bandsOf(laminate.plies, job.wrap.width, extent.totalLength, extent.taper, laminate.joints)
       : [];
   const lap = finalLapOf(job, laminate.hoopStrain);
@@ -103,6 +102,5 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['timeline'] = timeline;
   answer['site'] = siteOf(job, timeline, readings);
   answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length });
-  answer['why'] = [notCovered(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length }), notRepairable(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length })];
   return answer;
 }

@@ -1,0 +1,26 @@
+/** A number of an answer that is not compared with the second route, and why. */
+export interface Listed {
+  readonly path: RegExp;
+  readonly because: string;
+  /** Only in these designs; everywhere where it is not there. */
+  readonly when?: (design: { readonly verdict: string; readonly wallToday: number }) => boolean;
+}
+
+/** Every number that the second route does not compare. A number that is neither here nor compared fails the test. */
+export const listed: readonly Listed[] = [
+  { path: /^case\./u, because: 'the case itself, given back' },
+  { path: /^assumed\[/u, because: 'values of the table of practice, compared where they are used' },
+  { path: /^(warnings|reasons|missing)\[/u, because: 'numbers inside sentences, which restate numbers compared elsewhere' },
+  { path: /^rules\[/u, because: 'coefficients of the rule sets, which the second route has from the notes and uses' },
+  {
+    path: /\.needs\.amounts\[|\.(because|change|limit)\.amounts\[/u,
+    because: 'numbers inside sentences, which restate numbers compared elsewhere or limits of the trade',
+  },
+  { path: /^acceptance\.missing\[/u, because: 'numbers inside sentences' },
+  {
+    path: /^acceptance\.pressureTest\.resistance$/u,
+    because:
+      'open: with the wall used up today and the hole too large the library takes the figure of the end of life; not designed',
+    when: ({ verdict, wallToday }) => verdict === 'not covered' && wallToday < 1e-3,
+  },
+];
