@@ -57,7 +57,8 @@ export function compare(answer: Readonly<Record<string, unknown>>, second: unkno
     const other = mine.get(path);
     const allowed = Math.max(ABSOLUTE, RELATIVE * Math.max(Math.abs(value), Math.abs(other ?? 0)));
     compared += 1;
-    if (other === undefined || !(Math.abs(other - value) <= allowed)) different.push(`${path}: ${value}, second route ${other}`);
+    if (other === undefined || !(Math.abs(other - value) <= allowed))
+      different.push(`${path}: ${value}, second route ${other}`);
   }
   return { compared, listed: out, different };
 }

@@ -21,7 +21,9 @@ export function drawCase(seed: number): Drawn {
   const as = (low: number, high: number, unit: string, digits = 4): string =>
     `${figure(between(low, high), digits)} ${unit}`;
 
-  const diameter = figure(one(60.3, 88.9, 114.3, 168.3, 219.1, 323.9, 508, 610) * (chance(0.2) ? between(0.9, 1.1) : 1));
+  const diameter = figure(
+    one(60.3, 88.9, 114.3, 168.3, 219.1, 323.9, 508, 610) * (chance(0.2) ? between(0.9, 1.1) : 1),
+  );
   const wall = figure(Math.min(between(0.03, 0.06) * diameter, between(4, 16)), 3);
   const kind = chance(0.03)
     ? one('through-wall slot', 'crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect')
@@ -49,7 +51,13 @@ export function drawCase(seed: number): Drawn {
   const hazards = gas || chance(0.08) ? [one('flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant')] : [];
   const linePressure = figure(hole ? between(0.05, chance(0.8) ? 0.3 : 0.8) : pressure * between(0.1, 1), 3);
   const form = one('tape', 'tape', 'sheet');
-  const repairClass = chance(0.8) ? (gas || hazards.length > 0 || pressure > 20 ? 3 : pressure > 10 ? 2 : one(1, 2, 3)) : one(1, 2, 3);
+  const repairClass = chance(0.8)
+    ? gas || hazards.length > 0 || pressure > 20
+      ? 3
+      : pressure > 10
+        ? 2
+        : one(1, 2, 3)
+    : one(1, 2, 3);
 
   const usedUp = hole || left / life < rate;
   const method = chance(0.3)
@@ -126,7 +134,9 @@ export function drawCase(seed: number): Drawn {
     hoopExpansion: `${figure(between(2, 16), 3)}e-6 1/K`,
     axialExpansion: `${figure(between(8, 24), 3)}e-6 1/K`,
     ...(chance(0.98) ? { glassTransition: as(85, 130, 'degC', 4) } : {}),
-    ...(chance(0.98) ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` } : {}),
+    ...(chance(0.98)
+      ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` }
+      : {}),
     ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
     ...(carbon && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
     ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
@@ -153,7 +163,12 @@ export function drawCase(seed: number): Drawn {
             test: one('1000 h survival', 'design life regression'),
             testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
             ...(chance(0.4)
-              ? { second: { testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`, strength: as(60, 200, 'MPa', 3) } }
+              ? {
+                  second: {
+                    testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`,
+                    strength: as(60, 200, 'MPa', 3),
+                  },
+                }
               : {}),
           },
         }
@@ -201,7 +216,12 @@ export function drawCase(seed: number): Drawn {
     ...(chance(0.8)
       ? {
           fluid: gas
-            ? { phase: 'gas', molarMass: as(16, 30, 'g/mol', 3), heatCapacityRatio: figure(between(1.2, 1.45), 3), atmosphere: '1.013 bar' }
+            ? {
+                phase: 'gas',
+                molarMass: as(16, 30, 'g/mol', 3),
+                heatCapacityRatio: figure(between(1.2, 1.45), 3),
+                atmosphere: '1.013 bar',
+              }
             : { phase: 'liquid', density: as(0.8, 1.05, 'g/cm3', 3) },
         }
       : {}),
@@ -232,9 +252,25 @@ export function drawCase(seed: number): Drawn {
       designPressure: `${pressure} bar`,
       designTemperature: `${hot} degC`,
       ...(chance(0.98) ? { surge: chance(0.85) ? 'included' : `${figure(pressure * between(0.9, 1.4), 3)} bar` } : {}),
-      ...(chance(0.98) ? { cracking: chance(0.97) ? 'none' : { environment: one('sour', 'stress corrosion'), ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}) } } : {}),
+      ...(chance(0.98)
+        ? {
+            cracking: chance(0.97)
+              ? 'none'
+              : {
+                  environment: one('sour', 'stress corrosion'),
+                  ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}),
+                },
+          }
+        : {}),
       ...(chance(0.2) ? { lowestTemperature: `${figure(Math.min(hot, installed) - between(1, 20), 3)} degC` } : {}),
-      ...(chance(0.3) ? { recentPressure: { pressure: `${figure(pressure * between(0.4, 1), 3)} bar`, date: chance(0.85) ? '2026-02-12' : '2025-02-12' } } : {}),
+      ...(chance(0.3)
+        ? {
+            recentPressure: {
+              pressure: `${figure(pressure * between(0.4, 1), 3)} bar`,
+              date: chance(0.85) ? '2026-02-12' : '2025-02-12',
+            },
+          }
+        : {}),
     },
     line: live
       ? {
@@ -252,7 +288,9 @@ export function drawCase(seed: number): Drawn {
       readingError: chance(0.3) ? 'none' : `${figure(Math.min(between(0.05, 0.4), 0.4 * left), 2)} mm`,
       ...(hole ? { holeDiameter: `${holeDiameter} mm` } : chance(0.4) ? { holeAtEndOfLife: as(5, 25, 'mm', 3) } : {}),
       ...(!hole && kind === 'metal loss' && chance(0.35) ? { profile } : {}),
-      ...(chance(0.98) ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` } : {}),
+      ...(chance(0.98)
+        ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` }
+        : {}),
       growth: grows
         ? {
             depth: chance(0.6)
@@ -351,7 +389,10 @@ export function drawCase(seed: number): Drawn {
           rate: as(0.05, 0.3, 'kg/min', 2),
           ...(chance(0.6) ? { waste: as(5, 20, '%', 2) } : {}),
           ...(chance(0.06)
-            ? { underWholeWrap: true, ...(chance(0.7) ? { qualifiedOverFiller: { energyReleaseRate: as(80, 200, 'J/m2', 3) } } : {}) }
+            ? {
+                underWholeWrap: true,
+                ...(chance(0.7) ? { qualifiedOverFiller: { energyReleaseRate: as(80, 200, 'J/m2', 3) } } : {}),
+              }
             : {}),
           cure: curing([2, 8], [12, 30]),
         },
@@ -359,7 +400,9 @@ export function drawCase(seed: number): Drawn {
       pipeTemperature: `${installed} degC`,
       airTemperature: `${figure(installed + between(-5, 3), 3)} degC`,
       relativeHumidity: as(30, 88, '%', 3),
-      ...(chance(0.7) ? { instruments: { temperatureError: as(0.2, 1, 'K', 2), humidityError: as(1, 5, '%', 2) } } : {}),
+      ...(chance(0.7)
+        ? { instruments: { temperatureError: as(0.2, 1, 'K', 2), humidityError: as(1, 5, '%', 2) } }
+        : {}),
       ...(chance(0.3)
         ? {
             history: Array.from({ length: chance(0.1) ? 1 : 10 }, () => ({
@@ -375,7 +418,9 @@ export function drawCase(seed: number): Drawn {
               grade: one('St 3', 'SP 11', 'Sa 2', 'Sa 2 1/2', 'Sa 2 1/2', 'Sa 3'),
               profile: as(40, 100, 'um', 3),
               ...(chance(0.7) ? { salts: as(0.005, 0.035, 'g/m2', 2) } : {}),
-              ...(chance(0.7) ? { qualified: { grade: one('SP 11', 'Sa 2', 'Sa 2 1/2'), profile: as(40, 75, 'um', 3) } } : {}),
+              ...(chance(0.7)
+                ? { qualified: { grade: one('SP 11', 'Sa 2', 'Sa 2 1/2'), profile: as(40, 75, 'um', 3) } }
+                : {}),
             },
           }
         : {}),
@@ -399,7 +444,16 @@ export function drawCase(seed: number): Drawn {
               : { hardnessScale: 'Barcol', qualifiedHardness: figure(between(30, 70), 3) }),
             pressureTest: chance(0.2)
               ? 'none'
-              : { medium: chance(0.75) ? 'liquid' : 'gas', length: as(5, 200, 'm', 3), atmosphere: '1.013 bar', ...(chance(0.98) ? { lowestRating: `${figure(pressure * (chance(0.95) ? between(1.6, 3) : between(0.8, 1.1)), 3)} bar` } : {}) },
+              : {
+                  medium: chance(0.75) ? 'liquid' : 'gas',
+                  length: as(5, 200, 'm', 3),
+                  atmosphere: '1.013 bar',
+                  ...(chance(0.98)
+                    ? {
+                        lowestRating: `${figure(pressure * (chance(0.95) ? between(1.6, 3) : between(0.8, 1.1)), 3)} bar`,
+                      }
+                    : {}),
+                },
           },
         }
       : {}),

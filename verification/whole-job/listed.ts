@@ -10,7 +10,10 @@ export interface Listed {
 export const listed: readonly Listed[] = [
   { path: /^case\./u, because: 'the case itself, given back' },
   { path: /^assumed\[/u, because: 'values of the table of practice, compared where they are used' },
-  { path: /^(warnings|reasons|missing)\[/u, because: 'numbers inside sentences, which restate numbers compared elsewhere' },
+  {
+    path: /^(warnings|reasons|missing)\[/u,
+    because: 'numbers inside sentences, which restate numbers compared elsewhere',
+  },
   { path: /^rules\[/u, because: 'coefficients of the rule sets, which the second route has from the notes and uses' },
   {
     path: /\.needs\.amounts\[|\.(because|change|limit)\.amounts\[/u,

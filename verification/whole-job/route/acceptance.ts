@@ -1,5 +1,5 @@
-import type { LaminateFigures } from './laminate.js';
 import type { Extent } from './extent.js';
+import type { LaminateFigures } from './laminate.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 
@@ -102,7 +102,10 @@ export function acceptanceOf(
     const tntEquivalent = storedEnergy / 4_266_920;
     const byMass = 20 * (2 * tntEquivalent) ** (1 / 3);
     const least = storedEnergy <= 135.5e6 ? 30 : storedEnergy <= 271e6 ? 60 : 0;
-    return { ...base, pressureTest: { ...common, volume, storedEnergy, tntEquivalent, distance: Math.max(least, byMass) } };
+    return {
+      ...base,
+      pressureTest: { ...common, volume, storedEnergy, tntEquivalent, distance: Math.max(least, byMass) },
+    };
   }
   const modulus = pipe.material.modulus ?? 207e9;
   const testTemperature = site.pipeTemperature;
@@ -136,4 +139,3 @@ export function pressurePerKelvin(found: Found, modulus: number, pressure: numbe
   }
   return (low + high) / 2 - pressure;
 }
-

@@ -41,7 +41,11 @@ export interface Strains {
 }
 
 /** Allowable strains at a temperature: default, times temperature and fatigue, less the mismatch with the steel (2.6). */
-export function allowableStrains(job: Job, leaking: boolean, at: number = job.service.designTemperature): Strains | undefined {
+export function allowableStrains(
+  job: Job,
+  leaking: boolean,
+  at: number = job.service.designTemperature,
+): Strains | undefined {
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined) return undefined;
   const { laminate, site, service, pipe } = job;

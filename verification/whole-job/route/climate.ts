@@ -64,7 +64,11 @@ function worstOf({ steel, air, humidity }: Hour, error: number, humidityError: n
 /** The coldest at which every resin of the job still cures. */
 function resinNeeds(sheets: readonly (CureSheet | undefined)[]): number | undefined {
   const needs = sheets.flatMap((sheet) =>
-    sheet === undefined ? [] : sheet.mechanism === 'moisture' ? [Math.min(...sheet.rows.map((row) => row.temperature))] : [sheet.minimumTemperature],
+    sheet === undefined
+      ? []
+      : sheet.mechanism === 'moisture'
+        ? [Math.min(...sheet.rows.map((row) => row.temperature))]
+        : [sheet.minimumTemperature],
   );
   return needs.length === 0 ? undefined : Math.max(...needs);
 }
@@ -89,7 +93,12 @@ export function siteOf(job: Job, schedule: Schedule, readings: Readings): Record
   for (const [index, step] of (site.forecast ?? []).entries()) {
     const to = begins + step.duration;
     const at = index === 0 ? to - 1 : begins;
-    hours.push({ from: begins, at, to, hour: { steel: step.pipeTemperature, air: step.airTemperature, humidity: step.relativeHumidity } });
+    hours.push({
+      from: begins,
+      at,
+      to,
+      hour: { steel: step.pipeTemperature, air: step.airTemperature, humidity: step.relativeHumidity },
+    });
     begins = to;
   }
   const first = hours[0];
@@ -130,7 +139,11 @@ export function siteOf(job: Job, schedule: Schedule, readings: Readings): Record
     ...(earliestStart === undefined ? {} : { earliestStart }),
     requiredProfile,
     reasons: [
-      { check: worst.frost ? 'steel above the frost point' : 'steel above the dew point', found: worst.margin, limit: MARGIN },
+      {
+        check: worst.frost ? 'steel above the frost point' : 'steel above the dew point',
+        found: worst.margin,
+        limit: MARGIN,
+      },
       { check: 'humidity of the air', found: Math.max(...all.map((each) => each.humidity)), limit: HIGHEST_HUMIDITY },
       { check: 'humidity at the steel', found: Math.max(...all.map((each) => each.atSteel)), limit: HIGHEST_HUMIDITY },
       { check: 'steel not too cold for the resin', found: coldest, ...(needs === undefined ? {} : { limit: needs }) },

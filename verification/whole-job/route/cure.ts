@@ -4,7 +4,9 @@ import type { CureSheet, Job } from './read-job.js';
 const R = 8.31446261815324;
 
 /** Steel over the hours: its history, else its forecast, else none. */
-export function steelOverHours({ site }: Job): readonly { readonly duration: number; readonly temperature: number }[] | undefined {
+export function steelOverHours({
+  site,
+}: Job): readonly { readonly duration: number; readonly temperature: number }[] | undefined {
   if (site.history !== undefined) return site.history;
   return site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
 }
@@ -62,18 +64,15 @@ function waitOverHours(
     begins = ends;
     if (ends <= from) continue;
     const speed = rate(temperature);
-    if (done + speed * (ends - from) >= required * (1 - 1e-12) && speed > 0) return from - laidAt + (required - done) / speed;
+    if (done + speed * (ends - from) >= required * (1 - 1e-12) && speed > 0)
+      return from - laidAt + (required - done) / speed;
     done += speed * (ends - from);
   }
   return undefined;
 }
 
 /** Rows of the maker, none of them flattering: slower to cure, and quicker to stiffen, than any hour of this site. */
-function moistureCure(
-  job: Job,
-  rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows'],
-  readings: Readings,
-): Cure {
+function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows'], readings: Readings): Cure {
   const { pipeTemperature, relativeHumidity, forecast = [] } = job.site;
   const later = readings.humidityOverHours === 'note' ? forecast.map((step) => step.relativeHumidity) : [];
   const coldest = Math.min(pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature));
@@ -106,7 +105,12 @@ export function cureOf(job: Job, sheet: CureSheet, readings: Readings): Cure {
     workingTime,
     wait: (laidAt) => {
       const waits = energies.map((energy) =>
-        waitOverHours(hours, laidAt, (T) => (T < minimumTemperature ? 0 : faster(energy, Math.min(T, testedTo), ref)), cureTime),
+        waitOverHours(
+          hours,
+          laidAt,
+          (T) => (T < minimumTemperature ? 0 : faster(energy, Math.min(T, testedTo), ref)),
+          cureTime,
+        ),
       );
       return waits.some((wait) => wait === undefined) ? undefined : Math.max(...(waits as number[]));
     },

@@ -1,4 +1,4 @@
-import { SIDE_LAP } from './wrap.js';
+import { SIDE_LAP } from './rules.js';
 
 /** Sheet in bands side by side: where the layers have their joints, and what that costs along the pipe. */
 export interface Joints {

@@ -1,4 +1,4 @@
-import { type Strains, allowableStrains, askerOf, cyclesOf, temperatureLimit } from './allowable-strain.js';
+import { allowableStrains, askerOf, cyclesOf, type Strains, temperatureLimit } from './allowable-strain.js';
 import { extentOf } from './extent.js';
 import { type Joints, jointsOf } from './joints.js';
 import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
@@ -8,7 +8,18 @@ import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
 import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
 import { moduliOnPipe, plyOnPipe } from './tape-moduli.js';
-import { type Criterion, ignored, ignoredWithRelief, longTerm, type Loads, type Metal, type Row, sharing, yielded, yieldedWithCredit } from './thickness.js';
+import {
+  type Criterion,
+  ignored,
+  ignoredWithRelief,
+  type Loads,
+  longTerm,
+  type Metal,
+  type Row,
+  sharing,
+  yielded,
+  yieldedWithCredit,
+} from './thickness.js';
 
 export interface LaminateFigures {
   readonly hoopStrain: number;
@@ -34,7 +45,10 @@ export function wrappedDiameter({ filler }: Job, diameter: number): number {
 }
 
 /** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
-export function longTermStrengthAt({ laminate, service, site }: Job, temperature: number = service.designTemperature): number | undefined {
+export function longTermStrengthAt(
+  { laminate, service, site }: Job,
+  temperature: number = service.designTemperature,
+): number | undefined {
   const { strength, testTemperature, second } = laminate.longTermStrength ?? {};
   if (strength === undefined || testTemperature === undefined) return undefined;
   const at = Math.max(temperature, site.pipeTemperature);
@@ -43,8 +57,14 @@ export function longTermStrengthAt({ laminate, service, site }: Job, temperature
   if (second === undefined) return strength;
   const [cold, warm] =
     testTemperature < second.testTemperature
-      ? [{ at: testTemperature, value: strength }, { at: second.testTemperature, value: second.strength }]
-      : [{ at: second.testTemperature, value: second.strength }, { at: testTemperature, value: strength }];
+      ? [
+          { at: testTemperature, value: strength },
+          { at: second.testTemperature, value: second.strength },
+        ]
+      : [
+          { at: second.testTemperature, value: second.strength },
+          { at: testTemperature, value: strength },
+        ];
   if (at <= cold.at) return cold.value;
   return cold.value + ((warm.value - cold.value) * (at - cold.at)) / (warm.at - cold.at);
 }
@@ -215,7 +235,9 @@ export function resistanceToday(
   if ('none' in criteria) return Number.NaN;
   const ply = job.laminate.plyThickness;
   const carrying = (laid.joints?.carryingPlies ?? laid.plies) * ply;
-  const values = criteria.rows.map(({ criterion, resists }) => resists(ROUND_THE_PIPE.has(criterion) ? laid.laidThickness : carrying));
+  const values = criteria.rows.map(({ criterion, resists }) =>
+    resists(ROUND_THE_PIPE.has(criterion) ? laid.laidThickness : carrying),
+  );
   return Math.min(...values.filter((value) => Number.isFinite(value)));
 }
 
@@ -250,7 +272,10 @@ export function laminateOf(
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));
-  const least = resistances.reduce((a, b) => (b.value < a.value ? b : a), { criterion: 'none', value: Number.POSITIVE_INFINITY });
+  const least = resistances.reduce((a, b) => (b.value < a.value ? b : a), {
+    criterion: 'none',
+    value: Number.POSITIVE_INFINITY,
+  });
 
   const alternatives: Row[] = [];
   for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
@@ -284,7 +309,9 @@ export function laminateOf(
     leastPlies,
     ...(joints === undefined ? {} : { joints }),
     laidThickness: laid,
-    ...(where === undefined ? {} : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
+    ...(where === undefined
+      ? {}
+      : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
     resistance: { candidates: resistances, governing: least.criterion, value: least.value },
   };
 }

@@ -1,8 +1,8 @@
 import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import type { Band } from './joints.js';
-import type { Readings } from './open-readings.js';
 import { MIXING_TIME, type Mix } from './mix.js';
+import type { Readings } from './open-readings.js';
 import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
@@ -52,7 +52,12 @@ export function reachedBy(pass: Pass, laid: number): number {
   return pass.band + (onHelix / pass.turnLength) * pass.advance;
 }
 
-function tapePasses(job: Job, tape: Tape, extent: Extent, wrapped: number): { laid: Laid[]; passes: Pass[]; stagger: number } {
+function tapePasses(
+  job: Job,
+  tape: Tape,
+  extent: Extent,
+  wrapped: number,
+): { laid: Laid[]; passes: Pass[]; stagger: number } {
   const { wrap, laminate } = job;
   if (wrap.form !== 'tape') throw new Error('no tape');
   const half = tape.overallLength / 2;
@@ -71,7 +76,12 @@ function tapePasses(job: Job, tape: Tape, extent: Extent, wrapped: number): { la
   return { laid, passes, stagger };
 }
 
-function tapeRolls(job: Job, laid: readonly Laid[], passes: readonly Pass[], perRoll: (length: number) => number | undefined): RollLaid[] {
+function tapeRolls(
+  job: Job,
+  laid: readonly Laid[],
+  passes: readonly Pass[],
+  perRoll: (length: number) => number | undefined,
+): RollLaid[] {
   const { rollLength } = job.wrap;
   const total = laid.reduce((sum, each) => sum + each.tapeLength, 0);
   const count = Math.ceil(total / rollLength - 1e-9);
@@ -97,7 +107,13 @@ function tapeRolls(job: Job, laid: readonly Laid[], passes: readonly Pass[], per
   return rolls;
 }
 
-function sheetPasses(job: Job, sheet: Sheet, extent: Extent, wrapped: number, bands: readonly Band[]): { laid: Laid[]; stagger: number } {
+function sheetPasses(
+  job: Job,
+  sheet: Sheet,
+  extent: Extent,
+  wrapped: number,
+  bands: readonly Band[],
+): { laid: Laid[]; stagger: number } {
   const half = extent.totalLength / 2;
   const stagger = sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0;
   if (bands.length === 0) return { laid: [{ pass: 1, from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
@@ -129,14 +145,23 @@ export function layingOf(
   const soak = crew?.soakTime ?? 0;
   const perRoll = (length: number): number | undefined =>
     crew === undefined ? undefined : length / crew.layingSpeed + soak;
-  const shape = wrap.form === 'tape' ? tapePasses(job, wrap, extent, wrapped) : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
+  const shape =
+    wrap.form === 'tape'
+      ? tapePasses(job, wrap, extent, wrapped)
+      : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
   const total = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
   const rolls =
     wrap.form === 'tape'
       ? tapeRolls(job, shape.laid, shape.passes, perRoll)
       : shape.laid.map(({ pass, to, tapeLength }, index) => {
           const time = perRoll(tapeLength);
-          return { roll: index + 1, length: tapeLength, endsInPass: pass, endsAt: to, ...(time === undefined ? {} : { time }) };
+          return {
+            roll: index + 1,
+            length: tapeLength,
+            endsInPass: pass,
+            endsAt: to,
+            ...(time === undefined ? {} : { time }),
+          };
         });
   const half = wrap.form === 'tape' ? wrap.overallLength / 2 : extent.totalLength / 2;
   const charge = resin !== undefined ? 'batch' : wrap.form === 'tape' ? 'roll' : 'band';
@@ -191,4 +216,3 @@ function firstHourBelow(job: Job, reading: number): number | undefined {
   }
   return undefined;
 }
-

@@ -94,7 +94,12 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
 const R = 8.31446261815324;
 
 /** What leaves through the hole, upper bound: no contraction (5.8 of the note). */
-function jetOf(fluid: NonNullable<Seal['fluid']>, hole: number, pressure: number, temperature: number): Record<string, number | string> {
+function jetOf(
+  fluid: NonNullable<Seal['fluid']>,
+  hole: number,
+  pressure: number,
+  temperature: number,
+): Record<string, number | string> {
   const area = (Math.PI * hole * hole) / 4;
   const reaction = 2 * area * pressure;
   if (fluid.phase === 'liquid') {

@@ -1,8 +1,8 @@
-import type { Found } from './pipe-as-found.js';
 import { padOf } from './leak-seal.js';
+import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
-import { LEAST_HOLE } from './rules.js';
 import { rootOfIncreasing } from './root.js';
+import { LEAST_HOLE } from './rules.js';
 
 /** Where the laminate over a leak is bonded to nothing. */
 export interface Unbonded {
@@ -47,7 +47,8 @@ export function unbonded(job: Job, found: Found): Unbonded | undefined {
 
 /** K of the round hole (2.8 a): bending, half space, shear. */
 export function kOfHole(bond: Bond, d: number, t: number): number {
-  const plate = (1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus) / Math.sqrt(bond.hoopModulus * bond.axialModulus);
+  const plate =
+    (1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus) / Math.sqrt(bond.hoopModulus * bond.axialModulus);
   return plate * ((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) + (3 * d * d) / (64 * bond.shear * t);
 }
 

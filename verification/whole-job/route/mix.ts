@@ -19,7 +19,13 @@ export interface Mix {
 }
 
 /** Equal batches, none above a kit nor above what is placed within the working time after mixing. */
-export function batchesOf(mass: number, parts: Parts, kitMass: number, rate: number, workingTime: number): Omit<Mix, 'mass'> {
+export function batchesOf(
+  mass: number,
+  parts: Parts,
+  kitMass: number,
+  rate: number,
+  workingTime: number,
+): Omit<Mix, 'mass'> {
   const placed = rate * (workingTime - MIXING_TIME);
   const most = Math.min(kitMass, placed);
   const batches = Math.ceil(mass / most - 1e-9);

@@ -17,5 +17,19 @@ export interface Readings {
   readonly bandCharge: 'note' | 'library';
 }
 
-export const byNote: Readings = { liveStrain: 'note', lossRoundHole: 'note', humidityOverHours: 'note', biaxialAtWork: 'note', holdTime: 'note', bandCharge: 'note' };
-export const byLibrary: Readings = { liveStrain: 'library', lossRoundHole: 'library', humidityOverHours: 'library', biaxialAtWork: 'library', holdTime: 'library', bandCharge: 'library' };
+export const byNote: Readings = {
+  liveStrain: 'note',
+  lossRoundHole: 'note',
+  humidityOverHours: 'note',
+  biaxialAtWork: 'note',
+  holdTime: 'note',
+  bandCharge: 'note',
+};
+export const byLibrary: Readings = {
+  liveStrain: 'library',
+  lossRoundHole: 'library',
+  humidityOverHours: 'library',
+  biaxialAtWork: 'library',
+  holdTime: 'library',
+  bandCharge: 'library',
+};

@@ -42,7 +42,9 @@ export interface Job {
     readonly holeAtEndOfLife?: number;
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
-      readonly depth: number | { readonly previousWall: number; readonly sincePrevious: number; readonly service: number };
+      readonly depth:
+        | number
+        | { readonly previousWall: number; readonly sincePrevious: number; readonly service: number };
       readonly length: number;
     };
   };
@@ -99,7 +101,14 @@ export interface Job {
   readonly acceptance?: {
     readonly hardnessScale: 'Shore D' | 'Barcol';
     readonly qualifiedHardness: number;
-    readonly pressureTest: 'none' | { readonly medium: 'liquid' | 'gas'; readonly length: number; readonly atmosphere: number; readonly lowestRating?: number };
+    readonly pressureTest:
+      | 'none'
+      | {
+          readonly medium: 'liquid' | 'gas';
+          readonly length: number;
+          readonly atmosphere: number;
+          readonly lowestRating?: number;
+        };
   };
 }
 
@@ -148,8 +157,20 @@ export interface Resists {
 }
 
 export type Wrap =
-  | { readonly form: 'tape'; readonly width: number; readonly overlap: number; readonly rollLength: number; readonly waste?: number }
-  | { readonly form: 'sheet'; readonly width: number; readonly rollLength: number; readonly finalLap?: number; readonly waste?: number };
+  | {
+      readonly form: 'tape';
+      readonly width: number;
+      readonly overlap: number;
+      readonly rollLength: number;
+      readonly waste?: number;
+    }
+  | {
+      readonly form: 'sheet';
+      readonly width: number;
+      readonly rollLength: number;
+      readonly finalLap?: number;
+      readonly waste?: number;
+    };
 
 export type CureSheet =
   | {
@@ -226,11 +247,28 @@ export interface Seal {
   readonly pipeFactor: number;
   readonly fluid?:
     | { readonly phase: 'liquid'; readonly density: number }
-    | { readonly phase: 'gas'; readonly molarMass: number; readonly heatCapacityRatio: number; readonly atmosphere: number };
+    | {
+        readonly phase: 'gas';
+        readonly molarMass: number;
+        readonly heatCapacityRatio: number;
+        readonly atmosphere: number;
+      };
 }
 
 /** Fields that hold words, even where they begin with a digit. */
-const WORDS = new Set(['title', 'reference', 'date', 'note', 'name', 'contents', 'statedBy', 'start', 'grade', 'writtenProcedure', 'flowStress']);
+const WORDS = new Set([
+  'title',
+  'reference',
+  'date',
+  'note',
+  'name',
+  'contents',
+  'statedBy',
+  'start',
+  'grade',
+  'writtenProcedure',
+  'flowStress',
+]);
 
 /** Fields in which `none` is a statement of its own. */
 const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking']);

@@ -12,7 +12,7 @@ const SCALE: Readonly<Record<string, number>> = {
   psi: 4.4482216152605 / 0.0254 ** 2,
   N: 1,
   kN: 1e3,
-  's': 1,
+  s: 1,
   min: 60,
   h: 3600,
   year: 365.25 * 86_400,

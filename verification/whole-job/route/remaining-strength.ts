@@ -28,7 +28,9 @@ export function foliasModified(z: number): number {
   return z <= 50 ? Math.sqrt(1 + 0.6275 * z - 0.003375 * z * z) : 0.032 * z + 3.3;
 }
 
-const MT = [1.001, -0.014195, 0.2909, -0.09642, 0.02089, -0.003054, 2.957e-4, -1.8462e-5, 7.1553e-7, -1.5631e-8, 1.4656e-10];
+const MT = [
+  1.001, -0.014195, 0.2909, -0.09642, 0.02089, -0.003054, 2.957e-4, -1.8462e-5, 7.1553e-7, -1.5631e-8, 1.4656e-10,
+];
 
 /** M_t of API 579-1 for a cylinder; from lambda 20 on that of 20. */
 export function foliasApi(lambda: number): number {
@@ -58,7 +60,8 @@ export function axialFailureStress(flow: number, x: number, width: number, diame
   // One minimum in (0, pi): golden section on [0, most] would do; a fine scan with a local refinement needs no proof.
   let best = 0;
   const STEPS = 400;
-  for (let step = 1; step <= STEPS; step++) if (share((most * step) / STEPS) < share((most * best) / STEPS)) best = step;
+  for (let step = 1; step <= STEPS; step++)
+    if (share((most * step) / STEPS) < share((most * best) / STEPS)) best = step;
   let low = (most * Math.max(0, best - 1)) / STEPS;
   let high = (most * Math.min(STEPS, best + 1)) / STEPS;
   for (let round = 0; round < 200; round++) {

@@ -103,3 +103,5 @@ export const LEAST_LAP_SHEAR = 5e6;
 /** Section 5 keeps 4 MPa with a warning. */
 export const LAP_SHEAR_WITH_WARNING = 4e6;
 export const LEAST_FAILURE_STRAIN = 0.01;
+/** Lap of neighbouring sheets. */
+export const SIDE_LAP = 0.025;

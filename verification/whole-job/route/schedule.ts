@@ -44,14 +44,21 @@ export function scheduleOf(
 ): Schedule {
   const leaks = job.seal !== undefined && job.defect.kind === 'through-wall hole';
   const hours = (steelOverHours(job) ?? []).reduce((sum, { duration }) => sum + duration, 0);
-  const waits = (cure: Cure): Step['takes'] => (startsAt) => {
-    const time = cure.wait(startsAt);
-    return time === undefined ? { atLeast: Math.max(0, hours - startsAt) } : { time };
-  };
+  const waits =
+    (cure: Cure): Step['takes'] =>
+    (startsAt) => {
+      const time = cure.wait(startsAt);
+      return time === undefined ? { atLeast: Math.max(0, hours - startsAt) } : { time };
+    };
   const nobody: Step['takes'] = () => ({});
-  const given = (time: number | undefined): Step['takes'] => () => (time === undefined ? {} : { time });
+  const given =
+    (time: number | undefined): Step['takes'] =>
+    () =>
+      time === undefined ? {} : { time };
   const placing =
-    filler === undefined || job.filler === undefined ? undefined : filler.batches * MIXING_TIME + filler.mass / job.filler.rate;
+    filler === undefined || job.filler === undefined
+      ? undefined
+      : filler.batches * MIXING_TIME + filler.mass / job.filler.rate;
   const test = job.acceptance?.pressureTest;
   const steps: Step[] = [
     { id: 'permit', after: [], takes: nobody },
@@ -84,7 +91,11 @@ export function scheduleOf(
     },
     { id: 'cure', after: ['wrap'], takes: waits(cures.laminate) },
     { id: 'inspection', after: ['cure'], takes: nobody },
-    { id: 'pressure-test', after: ['inspection'], takes: given(test === undefined ? undefined : test === 'none' ? 0 : HOLD) },
+    {
+      id: 'pressure-test',
+      after: ['inspection'],
+      takes: given(test === undefined ? undefined : test === 'none' ? 0 : HOLD),
+    },
     { id: 'return', after: ['pressure-test'], takes: nobody },
   ];
   const ends = new Map<string, number>();
@@ -113,7 +124,12 @@ export function scheduleOf(
       endsAt,
       slack: (latest.get(id) as number) - endsAt,
       duration: { known: lasts.time !== undefined, ...lasts },
-      takes: id === 'surface-again' ? { goodFor: OPEN_TIME } : fixed.has(id) && lasts.time !== undefined ? { time: lasts.time } : {},
+      takes:
+        id === 'surface-again'
+          ? { goodFor: OPEN_TIME }
+          : fixed.has(id) && lasts.time !== undefined
+            ? { time: lasts.time }
+            : {},
     })),
     earliestReturn: { known: false, atLeast: done },
   };

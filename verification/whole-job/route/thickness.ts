@@ -106,12 +106,11 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
     of('hoop stress of the pipe, load shared', hoop, load.pressure),
     of('axial stress of the pipe, load shared', axial, load.pressure),
   ];
-  const strain = readings.liveStrain === 'note' ? sh : s;
-  const live = (pressure: number): number => {
-    // What the laminate may still strain after the pressure that was there when it was laid.
-    const spare = strain - (metal.livePressure * Dw) / (2 * metal.wall);
-    return ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
-  };
+  // What the pipe may still take after the pressure that was there, and by the note no more than the laminate may strain.
+  const hoopLeft = s - (metal.livePressure * Dw) / (2 * metal.wall);
+  const spare = readings.liveStrain === 'note' ? Math.min(hoopLeft, E * load.hoopStrain) : hoopLeft;
+  const live = (pressure: number): number =>
+    ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
   rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
   const pipeWall = (safe * D) / (2 * s);
   const atWork = Math.max(
@@ -152,12 +151,15 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
   rows.push({
     criterion: 'both stresses of the pipe and both strains, closed ends, load shared',
     thickness:
-      left > 0 ? Math.max(...lines.map(({ layers, loads }) => thicknessBiaxial(layers, ...loads(load.pressure)))) : Number.POSITIVE_INFINITY,
+      left > 0
+        ? Math.max(...lines.map(({ layers, loads }) => thicknessBiaxial(layers, ...loads(load.pressure))))
+        : Number.POSITIVE_INFINITY,
     resists: (laid) =>
       Math.min(
         ...lines.map(
           ({ layers, loads }) =>
-            rootOfIncreasing((pressure) => usage(layers, laid, ...loads(pressure)) - 1, 1e5) ?? Number.POSITIVE_INFINITY,
+            rootOfIncreasing((pressure) => usage(layers, laid, ...loads(pressure)) - 1, 1e5) ??
+            Number.POSITIVE_INFINITY,
         ),
       ),
   });

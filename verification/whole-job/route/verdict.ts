@@ -46,11 +46,14 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
   const tested = laminate.longTermStrength;
-  if (repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
+  if (reached && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
     const hottest = Math.max(tested.testTemperature, tested.second?.testTemperature ?? 0);
     say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
   }
-  say(wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12, 'steep tape');
+  say(
+    strainsStand(job, found) && wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
+    'steep tape',
+  );
   say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
   const { seal } = job;
   const pressure = line.pressure ?? 0;
@@ -65,7 +68,11 @@ export function notCovered(job: Job, parts: Parts): string[] {
     say(parts.seal.padDiameter > (Math.PI * found.outsideDiameter) / 2, 'pad round more than half the pipe');
   }
   const named = assessment?.method;
-  if (named !== undefined && !found.throughWall && (assessment?.designFactor ?? assessment?.safetyFactor) !== undefined) {
+  if (
+    named !== undefined &&
+    !found.throughWall &&
+    (assessment?.designFactor ?? assessment?.safetyFactor) !== undefined
+  ) {
     say(parts.strength === undefined, 'named method');
   }
   if (found.throughWall && found.designHole !== undefined) {
@@ -88,7 +95,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
     const reach = ((parts.wrapLength ?? parts.extent.totalLength) - defect.axialLength) / 2;
     say(defect.nearestAttachment < reach, 'attachment');
   }
-  for (const sheet of [filler?.cure, laminate.cure, seal?.putty.cure]) say(moistureOutside(job, sheet), 'moisture cure');
+  for (const sheet of [filler?.cure, laminate.cure, seal?.putty.cure])
+    say(moistureOutside(job, sheet), 'moisture cure');
   say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
   return out;
 }
@@ -132,22 +140,32 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
   const pressure = line.pressure ?? 0;
-  say(pressure > 0 && (service.phase !== 'liquid' || service.hazards.length > 0) && line.writtenProcedure === 'none', 'no procedure');
+  say(
+    pressure > 0 && (service.phase !== 'liquid' || service.hazards.length > 0) && line.writtenProcedure === 'none',
+    'no procedure',
+  );
   if (parts.seal !== undefined && pressure > 0) say(pressure > parts.seal.highestPressure, 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
   else say(judged && isThick(parts.laminate, found), 'thick laminate');
   const available = repair.availableOverlap;
   if (available !== undefined && parts.extent !== undefined) {
-    say(available < (parts.wrapLength ?? parts.extent.totalLength) / 2 - parts.extent.defectLength / 2, 'short of sound pipe');
+    say(
+      available < (parts.wrapLength ?? parts.extent.totalLength) / 2 - parts.extent.defectLength / 2,
+      'short of sound pipe',
+    );
   }
   const test = acceptance?.pressureTest;
   if (test !== undefined && test !== 'none' && test.lowestRating !== undefined) {
     say(1.1 * service.designPressure > test.lowestRating, 'rating');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
-  for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) say(tooCold(job, sheet), 'too cold to cure');
-  say(parts.mixing.some((time) => time <= 300), 'no time to place');
+  for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure])
+    say(tooCold(job, sheet), 'too cold to cure');
+  say(
+    parts.mixing.some((time) => time <= 300),
+    'no time to place',
+  );
   return out;
 }
 
@@ -157,12 +175,18 @@ function isThick(laminate: LaminateFigures, found: Found): boolean {
 
 /** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
 function reachesLaminate(job: Job, found: Found): boolean {
-  const { service, laminate, line, defect, seal } = job;
-  const limit = temperatureLimit(job, found.throughWall);
-  if (limit === undefined || service.designTemperature > limit) return false;
-  if (laminate.strainToFailure === undefined || laminate.strainToFailure < LEAST_FAILURE_STRAIN) return false;
+  const { line, defect, seal } = job;
+  if (!strainsStand(job, found)) return false;
   if (classTooLow(job) || soundPipeYields(job, found)) return false;
   return !(defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined);
+}
+
+/** Strains are allowed where the limits are known and kept. */
+function strainsStand(job: Job, found: Found): boolean {
+  const { service, laminate } = job;
+  const limit = temperatureLimit(job, found.throughWall);
+  if (limit === undefined || service.designTemperature > limit) return false;
+  return laminate.strainToFailure !== undefined && laminate.strainToFailure >= LEAST_FAILURE_STRAIN;
 }
 
 function classTooLow({ basis, repair, service }: Job): boolean {
@@ -223,7 +247,10 @@ export function missing(job: Job, parts: Parts): string[] {
     ask(pipe.material.allowableStress === undefined, 'allowable stress');
   }
   if (repair.method === 'long-term strength') {
-    ask(laminate.longTermStrength === undefined || laminate.longTermStrength.testTemperature === undefined, 'long-term strength');
+    ask(
+      laminate.longTermStrength === undefined || laminate.longTermStrength.testTemperature === undefined,
+      'long-term strength',
+    );
   }
   const leaks = defect.kind === 'through-wall hole';
   if (found.throughWall) {
@@ -236,7 +263,10 @@ export function missing(job: Job, parts: Parts): string[] {
   }
   ask(leaks && pressure > 0 && seal === undefined, 'seal');
   if (parts.schedule !== undefined) {
-    ask(parts.schedule.steps.some(({ id, duration }) => ['putty', 'filler-wait', 'cure'].includes(id) && !duration.known), 'history');
+    ask(
+      parts.schedule.steps.some(({ id, duration }) => ['putty', 'filler-wait', 'cure'].includes(id) && !duration.known),
+      'history',
+    );
   }
   return out;
 }

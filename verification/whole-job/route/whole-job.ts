@@ -1,13 +1,13 @@
-import { grownProfile } from './effective-area.js';
+import { acceptanceOf } from './acceptance.js';
 import { siteOf } from './climate.js';
 import { cureOf } from './cure.js';
+import { grownProfile } from './effective-area.js';
 import { extentOf } from './extent.js';
+import { bandsOf } from './joints.js';
 import { laminateOf, resistanceToday } from './laminate.js';
+import { layingOf } from './laying.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
-import { bandsOf } from './joints.js';
-import { layingOf } from './laying.js';
-import { acceptanceOf } from './acceptance.js';
 import { lineAtWork } from './line-at-work.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { byNote, type Readings } from './open-readings.js';
@@ -79,7 +79,9 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent });
   answer['extent'] = extent;
   const bands =
-    job.wrap.form === 'sheet' && laminate.joints !== undefined && laminate.plies * extent.totalLength < 5000 * job.wrap.width
+    job.wrap.form === 'sheet' &&
+    laminate.joints !== undefined &&
+    laminate.plies * extent.totalLength < 5000 * job.wrap.width
       ? bandsOf(laminate.plies, job.wrap.width, extent.totalLength, extent.taper, laminate.joints)
       : [];
   const lap = finalLapOf(job, laminate.hoopStrain);
@@ -90,17 +92,33 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
-  const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const filler =
+    cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, cures.laminate.workingTime);
   answer['mixes'] = { filler, laminateResin };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
   answer['rolls'] = rolls;
   const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
-  const onTheDay = resistanceToday(job, today, strengthOf(job, today), today.throughWall ? where : undefined, laminate, readings);
+  const onTheDay = resistanceToday(
+    job,
+    today,
+    strengthOf(job, today),
+    today.throughWall ? where : undefined,
+    laminate,
+    readings,
+  );
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
   answer['site'] = siteOf(job, timeline, readings);
-  answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent, wrap, wrapLength, schedule: timeline, bandsLaid: bands.length });
+  answer['verdict'] = verdictOf(job, {
+    ...base,
+    mixing: working,
+    extent,
+    wrap,
+    wrapLength,
+    schedule: timeline,
+    bandsLaid: bands.length,
+  });
   return answer;
 }

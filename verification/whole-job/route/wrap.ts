@@ -1,7 +1,7 @@
-import { BOND_FACTOR } from './rules.js';
-import type { Band } from './joints.js';
 import type { Extent } from './extent.js';
+import type { Band } from './joints.js';
 import type { Job } from './read-job.js';
+import { BOND_FACTOR } from './rules.js';
 
 export interface Tape {
   readonly form: 'tape';
@@ -26,8 +26,6 @@ export interface Sheet {
   readonly leftOnLastRoll: number;
 }
 
-/** Lap of neighbouring sheets. */
-export const SIDE_LAP = 0.025;
 /** Waste of tape or sheet where none is stated. */
 export const TAPE_WASTE = 0.1;
 
@@ -53,7 +51,11 @@ export function passOf(width: number, overlap: number, diameter: number, overall
   return { diameter, band, advance, turnLength, turns, length: turns * turnLength + 2 * Math.PI * diameter };
 }
 
-export function rollsFor(length: number, waste: number, roll: number): { readonly rolls: number; readonly left: number } {
+export function rollsFor(
+  length: number,
+  waste: number,
+  roll: number,
+): { readonly rolls: number; readonly left: number } {
   const needed = length * (1 + waste);
   const rolls = Math.ceil(needed / roll - 1e-9);
   return { rolls, left: rolls * roll - needed };
@@ -92,12 +94,21 @@ export function finalLapOf(job: Job, hoopStrain: number): number {
   const { wrap, laminate } = job;
   const stated = wrap.form === 'sheet' ? wrap.finalLap : undefined;
   const usual = stated ?? Math.max(0.15, 10 * laminate.plyThickness);
-  const bond = (BOND_FACTOR * laminate.hoopModulus * hoopStrain * laminate.plyThickness) / (laminate.lapShearStrength ?? Number.NaN);
+  const bond =
+    (BOND_FACTOR * laminate.hoopModulus * hoopStrain * laminate.plyThickness) /
+    (laminate.lapShearStrength ?? Number.NaN);
   return Number.isNaN(bond) ? usual : Math.max(usual, bond);
 }
 
 /** Layers one on another round a pipe (4.2); in bands each turn closes on itself with its own lap. */
-export function sheetOf(job: Job, extent: Extent, wrapped: number, plies: number, lap: number, bands: readonly Band[]): Sheet {
+export function sheetOf(
+  job: Job,
+  _extent: Extent,
+  wrapped: number,
+  plies: number,
+  lap: number,
+  bands: readonly Band[],
+): Sheet {
   const { wrap, laminate } = job;
   if (wrap.form !== 'sheet') throw new Error('no sheet');
   const t = laminate.plyThickness;
