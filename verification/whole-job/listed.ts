@@ -3,7 +3,7 @@ export interface Listed {
   readonly path: RegExp;
   readonly because: string;
   /** Only in these designs; everywhere where it is not there. */
-  readonly when?: (design: { readonly verdict: string; readonly wallToday: number }) => boolean;
+  readonly when?: (design: { readonly wallToday: number }) => boolean;
 }
 
 /** Every number that the second route does not compare. A number that is neither here nor compared fails the test. */
@@ -23,7 +23,7 @@ export const listed: readonly Listed[] = [
   {
     path: /^acceptance\.pressureTest\.resistance$/u,
     because:
-      'open: with the wall used up today and the hole too large the library takes the figure of the end of life; not designed',
-    when: ({ verdict, wallToday }) => verdict === 'not covered' && wallToday < 1e-3,
+      'open: with less than 1 mm of wall today the library often takes the lower figure of the end of life, and what decides it is not said anywhere',
+    when: ({ wallToday }) => wallToday < 1e-3,
   },
 ];

@@ -115,7 +115,7 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
   const pipeWall = (safe * D) / (2 * s);
   const atWork = Math.max(
     (metal.livePressure * D) / (2 * pipeWall),
-    (endForce(metal.livePressure, D) + force) / (Math.PI * D * pipeWall),
+    (endForce(metal.livePressure, D) + load.force) / (Math.PI * D * pipeWall),
   );
   const left = metal.livePressure > 0 ? s - atWork : s;
   const layersAt = (allowableStress: number): Layers => ({
