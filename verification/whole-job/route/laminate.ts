@@ -267,6 +267,9 @@ export function laminateOf(
     if (joints === undefined || joints.carryingPlies >= Math.max(1, through)) break;
     plies += 1;
   }
+  if (joints !== undefined && joints.carryingPlies < Math.max(1, through)) {
+    return { none: 'not repairable', because: 'too narrow a sheet for its joints' };
+  }
   const laid = plies * ply;
   const carrying = (joints?.carryingPlies ?? plies) * ply;
   const resistances = rows

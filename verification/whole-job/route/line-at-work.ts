@@ -44,6 +44,8 @@ export function lineAtWork(job: Job, found: Found): Line {
   // The method that the case names, where it can answer; else the lowest of all.
   const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
+  // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
+  if (named === 'DNV-RP-F101' && all.safePressure === 0) return { pressure };
   const strength =
     named !== undefined && all.methods.some(({ criterion }) => criterion === named)
       ? remainingStrength(job, thinned, factor, named, 1 / factor)

@@ -42,7 +42,9 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(loads.bendingMoment !== undefined || loads.torsion !== undefined || loads.shearForce !== undefined, 'load');
   say(loads.externalPressure !== undefined || loads.soil !== undefined, 'outside load');
   say(job.fitting !== undefined, 'fitting');
-  say(laminate.strainToFailure !== undefined && laminate.strainToFailure < LEAST_FAILURE_STRAIN, 'brittle laminate');
+  const limit = temperatureLimit(job, found.throughWall);
+  const coolEnough = limit !== undefined && service.designTemperature <= limit;
+  say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
   const tested = laminate.longTermStrength;
@@ -84,8 +86,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
     const [long, short] = [found.lengthAtEndOfLife, found.widthAtEndOfLife];
     say(usedUp && Math.max(long / short, short / long) > 5, 'slot');
   }
-  const bonded = (laminate.lapShearStrength ?? 0) >= LAP_SHEAR_WITH_WARNING;
-  const wrapped = reached && bonded && !('none' in parts.laminate) && !isThick(parts.laminate, found);
+  const wrapped = isWrapped(job, parts);
   if (wrapped && filler?.greatestLift !== undefined) {
     const inside = defect.cause !== 'external corrosion' && defect.cause !== 'mechanical damage';
     const pit = inside || defect.kind !== 'metal loss' ? 0 : found.wall - defect.remainingWall;
@@ -149,7 +150,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
   else say(judged && isThick(parts.laminate, found), 'thick laminate');
   const available = repair.availableOverlap;
-  if (available !== undefined && parts.extent !== undefined) {
+  if (judged && available !== undefined && parts.extent !== undefined) {
     say(
       available < (parts.wrapLength ?? parts.extent.totalLength) / 2 - parts.extent.defectLength / 2,
       'short of sound pipe',
@@ -169,6 +170,14 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   return out;
 }
 
+/** The wrap is laid out only where nothing stands against its laminate, its bond, its class and the seal. */
+function isWrapped(job: Job, parts: Parts): boolean {
+  const { found, laminate, seal } = parts;
+  if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
+  if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
+  return seal === undefined || (job.line.pressure ?? 0) <= seal.highestPressure;
+}
+
 function isThick(laminate: LaminateFigures, found: Found): boolean {
   return laminate.laidThickness >= found.outsideDiameter / THIN_LAMINATE;
 }
@@ -177,7 +186,7 @@ function isThick(laminate: LaminateFigures, found: Found): boolean {
 function reachesLaminate(job: Job, found: Found): boolean {
   const { line, defect, seal } = job;
   if (!strainsStand(job, found)) return false;
-  if (classTooLow(job) || soundPipeYields(job, found)) return false;
+  if (soundPipeYields(job, found)) return false;
   return !(defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined);
 }
 
@@ -241,7 +250,7 @@ export function missing(job: Job, parts: Parts): string[] {
   }
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
   const pressure = line.pressure ?? 0;
-  ask(pressure > 0 && factor === undefined, 'factor at work');
+  ask(pressure > 0 && parts.line.highestPressure === undefined, 'what the wall carries at work');
   if (repair.method === 'substrate sharing load' && !found.throughWall) {
     ask(factor === undefined, 'factor for sharing');
     ask(pipe.material.allowableStress === undefined, 'allowable stress');
