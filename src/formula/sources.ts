@@ -142,6 +142,13 @@ export const sources = {
     reached: 'published',
     note: 'Read page by page in an open digital copy; which edition it is was not recorded, and the year is recalled.',
   },
+  'kell-1975': {
+    author: 'Kell, G. S.',
+    title: 'Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C, J. Chem. Eng. Data 20',
+    year: 1975,
+    reached: 'recalled',
+    note: 'Coefficients from memory; the formula of the CIPM, also from memory, agrees within 3.1e-6 from 35 to 100 degF.',
+  },
   'kiefner-vieth-1989': {
     author: 'Kiefner, J. F.; Vieth, P. H.',
     title: 'A Modified Criterion for Evaluating the Remaining Strength of Corroded Pipe, PRCI PR-3-805',

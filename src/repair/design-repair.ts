@@ -8,7 +8,7 @@ import { checkCoverage } from './found/coverage.js';
 import { judgeLine } from './found/line-at-work.js';
 import { conclude } from './job/conclude.js';
 import { warnOfSlips } from './job/slips.js';
-import { stage } from './job/stage.js';
+import { ifKnown, stage } from './job/stage.js';
 import { openWorkbook } from './job/workbook.js';
 import { planExtent } from './laminate/extent.js';
 import { designLaminate } from './laminate/laminate.js';
@@ -53,7 +53,7 @@ export function designRepair(repairCase: RepairCase, options: DesignOptions = {}
   const rolls = stage(work, 'rolls', { laminate, extent, wrap, cures, mixes }, planRolls);
   const acceptance = stage(work, 'acceptance', { found, laminate, extent }, planAcceptance);
   const timeline = stage(work, 'hours of the work', { seal, cures, mixes, rolls, acceptance }, planTimeline);
-  const site = stage(work, 'site', { found, timeline }, judgeSite);
+  const site = stage(work, 'site', { found, timeline: ifKnown(timeline) }, judgeSite);
   return conclude(work, options, {
     found,
     line,

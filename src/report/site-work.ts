@@ -45,8 +45,12 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
     table.push(['Humidity at the steel', show('ratio', 'humidity', site.humidityAtSteel), 'as read']);
   table.push([
     'Weather has to hold',
-    show('time', 'holdTime', leastOf(site.holdTime), 'up'),
-    site.holdTime.known ? 'from the gate to the end of the cure' : `at least: ${site.holdTime.because}`,
+    site.holdTime.known || site.holdTime.atLeast !== undefined
+      ? show('time', 'holdTime', leastOf(site.holdTime), 'up')
+      : 'not known',
+    site.holdTime.known
+      ? 'from the gate to the end of the cure'
+      : `${site.holdTime.atLeast === undefined ? '' : 'at least: '}${site.holdTime.because}`,
   ]);
   table.push([
     'Steel required',
@@ -76,7 +80,7 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
 }
 
 function rollRows(rolls: RollsDesign, show: Show): string[][] {
-  const { charge, chargeLength, chargeTime, workingTime, fits, wrapTime, stagger, remedies } = rolls;
+  const { charge, chargeLength, chargeTime, allowedTime, workingTime, fits, wrapTime, stagger, remedies } = rolls;
   const table = [
     [
       'Wrap from the centre',
@@ -91,11 +95,11 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
         : 'each pass inside the one below it: the taper',
     ],
   ];
-  if (chargeTime !== undefined && workingTime !== undefined)
+  if (chargeTime !== undefined && allowedTime !== undefined && workingTime !== undefined)
     table.push([
       `Laying a ${charge}`,
       show('time', 'working', chargeTime),
-      `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', workingTime)}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
+      `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', allowedTime, 'down')} of a working time of ${show('time', 'working', workingTime, 'down')}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
     ]);
   if (remedies?.longestCharge !== undefined)
     table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
@@ -142,7 +146,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
   if (test.instead !== undefined) table.push(['Instead', '', test.instead]);
   if (test.volume !== undefined && test.medium === 'liquid')
     table.push([
-      'Water to fill',
+      test.liquid === 'fresh water' ? 'Water to fill' : 'Liquid to fill',
       show('volume', 'volume', test.volume),
       test.waterToAdd === undefined ? '' : `${show('volume', 'volume', test.waterToAdd)} more to reach the pressure`,
     ]);

@@ -70,11 +70,11 @@ const US: Partial<Readonly<Record<Kind, string>>> = {
 
 /** Quantities that the trade counts in another unit than the rest of their kind. */
 const NAMES: readonly { kind: Kind; name: RegExp; si: string; us: string }[] = [
-  { kind: 'time', name: /\bpot\b|potLife|working|gel|mixing/iu, si: 'min', us: 'min' },
+  { kind: 'time', name: /\bpot\b|potLife|working|gel|mixing|soak/iu, si: 'min', us: 'min' },
   { kind: 'time', name: /life|years|corrosion/iu, si: 'year', us: 'year' },
   {
     kind: 'length',
-    name: /^(?!.*(?:width|thick|diameter)).*(?:(?:tape|sheet|roll)Length|\b(?:tape laid|rolls?|wrap takes|with waste)\b)/iu,
+    name: /^(?!.*(?:width|thick|diameter)).*(?:(?:tape|sheet|roll)Length|\b(?:tape laid|tape or sheet|rolls?|wrap takes|with waste|test section|line under test|distance to keep)\b)/iu,
     si: 'm',
     us: 'ft',
   },

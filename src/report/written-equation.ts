@@ -26,10 +26,8 @@ export function inputRow(
     options.typed?.[name]?.text ?? shownValue(declaration.kind, name, value, options, false, declaration.name);
   const entering = written?.printed.get(declaration.symbol);
   const entered = entering === undefined || typeof value !== 'number' ? shown : text(entering);
-  // In a unit that was wanted the number that enters the arithmetic says it all, unless the other is the user's own.
-  const { kind } = declaration;
-  const wanted = isKind(kind) && written?.units[kind] === written?.wanted.get(kind);
-  const alike = options.typed?.[name] === undefined && (wanted || unitOnly(shown) === unitOnly(entered));
+  // In the unit in which it is read the number that enters the arithmetic says it all, unless the other is the user's own.
+  const alike = options.typed?.[name] === undefined && unitOnly(shown) === unitOnly(entered);
   const chain = entered === shown || alike ? entered : `${shown} = ${entered}`;
   return [declaration.symbol, `= ${chain}`, byDefault ? `${declaration.name} (default)` : declaration.name];
 }

@@ -85,8 +85,8 @@ describe('a laminate that cures colder than the sample of its transition', () =>
       { duration: '40 h', temperature: '18 degC' },
     ];
     expect(verdictOf(withPaths(sampled('23 degC'), { 'site.history': nights }))).toBe('needs input');
-    const blanket = [{ duration: '100 h', temperature: '40 degC' }];
-    expect(verdictOf(withPaths(sampled('38 degC'), { 'site.history': blanket }))).toBe('designed');
+    const blanket = [{ duration: '100 h', temperature: '36 degC' }];
+    expect(verdictOf(withPaths(sampled('34 degC'), { 'site.history': blanket }))).toBe('designed');
   });
 });
 

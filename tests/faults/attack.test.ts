@@ -92,6 +92,21 @@ describe('a pull along the pipe', () => {
     expect([warned('350 kN'), warned('450 kN')]).toEqual([false, true]);
   });
 
+  it('is warned of by the limit of the pipeline code where the case gives no allowable stress', () => {
+    const unstated = { 'pipe.material.allowableStress': undefined };
+    const warned = (force: string): boolean =>
+      designRepair(parseCase(JSON.stringify(withPaths(loss, { ...unstated, ...pulled(force) }))).case).warnings.some(
+        ({ amounts, step }) => step === 'permit' && amounts?.[0]?.name === 'limit along the pipe',
+      );
+    // 0.75 of 241 MPa are 181; 40 bar make 24 MPa along the pipe, 500 kN 139, 600 kN 166.
+    expect([warned('500 kN'), warned('600 kN'), warned('-500 kN'), warned('-660 kN')]).toEqual([
+      false,
+      true,
+      false,
+      true,
+    ]);
+  });
+
   it('is in the end load that the seal does not carry', () => {
     const endLoad = (changes: Paths): number => {
       const { seal } = designRepair(parseCase(JSON.stringify(withPaths(leak, changes))).case);

@@ -106,6 +106,8 @@ export const quietLoss = withPaths(loss, {
   'loads.cycles': 'none',
   'defect.readingError': 'none',
   filler: 'none',
+  // Long enough for wraps of many batches, each mixed before it is laid.
+  'site.forecast.2.duration': '60 h',
   ...emptied,
 });
 

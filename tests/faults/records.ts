@@ -11,8 +11,12 @@ import {
 import { type Paths, withPaths } from './cases.js';
 
 /** What was measured on a repair that meets its design in everything: every batch of a mix was mixed, each as planned. */
-export function goodRecord({ laminate, extent, acceptance, mixes }: Designed): AsBuiltRecord {
+export function goodRecord(design: Designed): AsBuiltRecord {
+  const { laminate, extent, acceptance, mixes, timeline, case: repairCase } = design;
+  const { pressure } = acceptance.pressureTest;
   return {
+    survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
+    seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
     steel: {
       grade: 'Sa 2 1/2',
       profile: length.um(80),
@@ -37,7 +41,11 @@ export function goodRecord({ laminate, extent, acceptance, mixes }: Designed): A
     cure: [{ duration: time.hour(60), temperature: temperature.degC(25) }],
     hardness: { readings: [82, 82, 82, 82, 82], hasStopped: true },
     inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
-    pressureTest: { lowestPressure: acceptance.pressureTest.pressure, hold: time.hour(1), leak: 'none', fall: 'none' },
+    pressureTest: {
+      ...{ lowestPressure: pressure, highestPressure: pressure },
+      ...{ hold: time.hour(1), leak: 'none', fall: 'none' },
+    },
+    signed: timeline.steps.map(({ id }) => ({ holdPoint: id, by: 'A. Inspector' })),
   };
 }
 

@@ -105,10 +105,11 @@ describe('the wrap within its working time', () => {
   };
 
   it('is judged where the crew is stated', () => {
-    expect(rollsOf({ 'crew.crews': 1 }).fits).toBe(false);
+    expect(rollsOf({ 'crew.crews': 1 }).fits).toBe(true);
   });
 
   it('never fits where it takes more than 0.8 of it', () => {
+    expect(rollsOf({ 'crew.soakTime': '25 min' }).fits).toBe(false);
     const { fits, charge, working } = rollsOf({ 'crew.crews': 2 });
     expect([fits, charge > 0.8 * working]).not.toEqual([true, true]);
   });

@@ -120,6 +120,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/default-strains':
     'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
+  'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
   'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
   'laminate/force-ignored-axial':
@@ -221,7 +222,6 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/carrying-thickness': 'laidThickness+ lostPlies- plyThickness-',
   'wrap/charge-length': 'length+ charges-',
   'wrap/time-to-lay': 'workingTime+ share+',
-  'wrap/crews-for-charge': 'chargeLength+ workingTime- mixingTime+ soakTime+ layingSpeed-',
   'wrap/final-lap': 'plyThickness+ leastLap+ thicknesses+',
   'wrap/finished-diameter': 'outsideDiameter+ layers+ layerThickness+ overlap+',
   'wrap/free-taper': 'totalLength- taper+ fullCountLength+',
@@ -278,6 +278,7 @@ export const directions: Readonly<Record<string, string>> = {
   'resin/laminate-resin': 'fabricArea+ arealWeight+ fibreMassFraction- waste+ primerMass+',
   'resin/least-weighed-mass': 'resolution+ tolerance-',
   'resin/mass': 'volume+ density+',
+  'resin/mass-along-length': 'mass+ length- part+',
   'resin/mass-parts': 'partsA- partsB+ densityA- densityB+',
   'resin/mass-with-waste': 'volume+ density+ waste+',
   'resin/measured-fibre-fraction': 'plies+ arealWeight+ fibreDensity- thickness-',
@@ -441,6 +442,8 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/tnt-equivalent': 'energy+ specificEnergy-',
   'acceptance/warmed-temperature': 'temperature~ step~ turn+',
   'acceptance/water-compression-factor': 'pressure+ compressibility+ referencePressure-',
+  'acceptance/water-density': 'temperature~',
+  'acceptance/water-swelling': 'density- referenceDensity+',
   'acceptance/water-to-add': 'volume~ compressionFactor+ stretchFactor+ warmingFactor+',
   'acceptance/water-volume-factor': 'temperature~',
   'acceptance/water-warming-factor': 'pipeFactor+ waterFactor-',

@@ -76,7 +76,16 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     cure: [{ duration: time.hour(40), temperature: temperature.degC(22) }],
     hardness: { readings: [79, 80, 78, 81, 80], hasStopped: false },
     inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
-    pressureTest: { lowestPressure: acceptance.pressureTest.pressure, hold: time.hour(1), leak: 'none', fall: 'none' },
+    pressureTest: {
+      lowestPressure: acceptance.pressureTest.pressure,
+      highestPressure: acceptance.pressureTest.pressure,
+      hold: time.hour(1),
+      leak: 'none',
+      fall: 'none',
+    },
+    survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
+    seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
+    signed: present(design.timeline).steps.map(({ id }) => ({ holdPoint: id, by: 'A. Inspector' })),
   };
 }
 const compare = (repairCase: RepairCase, change: Partial<AsBuiltRecord> = {}) =>

@@ -10,6 +10,7 @@ const onSite = {
     qualifiedHardness: 80,
     pressureTest: {
       medium: 'liquid',
+      liquid: 'fresh water',
       length: length.m(30),
       lowestRating: gauge.bar(100),
       atmosphere: absolute.bar(1.013),

@@ -12,6 +12,7 @@ import {
 import { openWorkbook } from '../../src/repair/job/workbook.js';
 import { judgeSite } from '../../src/repair/site/site.js';
 import { leastOf } from '../../src/repair/timeline/duration.js';
+import { calculationSheet } from '../../src/report/index.js';
 import { dewPoint } from '../../src/site/index.js';
 import { designed, present, timeOf } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
@@ -109,6 +110,28 @@ describe('the site of a design', () => {
     expect(siteOf(broken).weather).toBe('wait');
     const beyond = withSite(leaking, { pipeTemperature: temperature.degC(20), airTemperature: temperature.degC(-60) });
     expect(siteOf(beyond).reasons[0]?.because.text).toMatch(/cannot be judged/);
+  });
+
+  it('answers for the readings of the day where the hours of the work are not known', () => {
+    const { forecast: _, ...site } = planned.site;
+    const cold = designRepair({ ...planned, site: { ...site, pipeTemperature: temperature.degC(-2) } });
+    expect([cold.verdict === 'designed', cold.timeline, cold.rolls]).toEqual([false, undefined, undefined]);
+    expect(cold.site?.weather).not.toBe('go');
+    const said = cold.site?.reasons.filter(({ decision }) => decision !== 'go').map(({ check }) => check);
+    expect(said).toContain('steel not too cold for the resin');
+    expect(said).toContain('no ice on the steel');
+    expect(cold.site?.holdTime.known).toBe(false);
+    expect(cold.site?.dewPoint).toBeGreaterThan(0);
+    expect(cold.site?.reasons.every(({ because }) => because.text !== '')).toBe(true);
+  });
+
+  it('lets nobody begin where the readings are good and the hours are not known', () => {
+    const short = withSite(planned, { history: [{ duration: time.minute(1), temperature: temperature.degC(20) }] });
+    const { timeline, site } = designRepair(short);
+    expect(timeline).toBeUndefined();
+    expect(site?.weather).toBe('wait');
+    expect(site?.reasons.map(({ because }) => because.text).join(' ')).toMatch(/hours of the work are not worked out/);
+    expect(calculationSheet(designRepair(short))).toMatch(/not known +the hours of the work are not worked out/u);
   });
 
   it('goes by the forecast for the cure where no history is given: a colder night lengthens the wait', () => {

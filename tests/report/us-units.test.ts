@@ -42,6 +42,24 @@ describe('the first example for a US reader', () => {
   });
 });
 
+describe('a long length', () => {
+  const long = designRepair(decodeCase(exampleDocument('hydrocarbon-line-corrosion.json')).case, { record: true });
+  const rowOf = (sheet: string, words: string) => sheet.split('\n').find((row) => row.endsWith(`  ${words}`)) ?? '';
+
+  it('is in feet for a US reader, and as the equation needs it after that', () => {
+    const sheet = calculationSheet(long, { units: 'us' });
+    expect(rowOf(sheet, 'length of the test section')).toContain('= 150 ft = 1800 in');
+    expect(rowOf(sheet, 'tape or sheet of the whole wrap')).toMatch(/= \d+\.\d ft/u);
+    expect(rowOf(sheet, 'tape or sheet of the whole wrap')).not.toMatch(/\bin\b/u);
+  });
+
+  it('is in metres for the others, where a short one stays in millimetres', () => {
+    const sheet = calculationSheet(long, { units: 'si' });
+    expect(rowOf(sheet, 'length of the test section')).toMatch(/= 45\.72 m = 45720 mm/u);
+    expect(rowOf(sheet, 'wall thickness')).toMatch(/ mm {2}/u);
+  });
+});
+
 /**
  * What a US reader reads of a step, without the exceptions:
  *

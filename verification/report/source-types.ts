@@ -32,6 +32,7 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   'cfr-49-192': 'legislation',
   'cfr-49-195': 'legislation',
   'rules-of-thumb': 'book',
+  'kell-1975': 'article-journal',
   'kastner-1981': 'article-journal',
   'kiefner-vieth-1989': 'report',
   'web-wound-cylinder-example': 'webpage',

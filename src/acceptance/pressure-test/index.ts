@@ -8,6 +8,8 @@ export * from './pressure-per-kelvin.js';
 export * from './test-pressure.js';
 export * from './warmed-temperature.js';
 export * from './water-compression-factor.js';
+export * from './water-density.js';
+export * from './water-swelling.js';
 export * from './water-to-add.js';
 export * from './water-volume-factor.js';
 export * from './water-warming-factor.js';

@@ -1,11 +1,12 @@
 import { below, finite, formula, nonNegative, positive } from '../../formula/index.js';
-import type { GaugePressure, Length, Temperature, TemperatureDifference, Volume } from '../../quantity/index.js';
+import type { GaugePressure, Length, Ratio, Temperature, TemperatureDifference, Volume } from '../../quantity/index.js';
 import { blockedLinePressure } from './blocked-line-pressure.js';
 import { pressureAfter } from './blocked-water.js';
 import { pipeStretchFactor } from './pipe-stretch-factor.js';
 import { pipeWarmingFactor } from './pipe-warming-factor.js';
 import { waterCompressionFactor } from './water-compression-factor.js';
-import { waterVolumeFactor, waterVolumeNodes } from './water-volume-factor.js';
+import { waterDensity, waterDensityRatioError } from './water-density.js';
+import { waterSwelling } from './water-swelling.js';
 
 /** What a fall of the test pressure was. */
 export type PressureFallVerdict = 'only cooling' | 'undecided' | 'leak';
@@ -50,12 +51,12 @@ export interface PressureFallInput {
  * @param input.outsideDiameter  D [m], > 0
  * @param input.wallThickness    t [m], > 0 and < D/2
  * @returns fall that cooling explains with its bounds, fall seen, water lost, and the verdict
- * @throws CalculationError `invalid-input`; `outside-validity` where the table of water ends; `no-solution` where cooling
- *   alone takes all pressure
+ * @throws CalculationError `invalid-input`; `outside-validity` where the error of the density of water is not stated; `no-solution`
+ *   where cooling alone takes all pressure
  * @remarks `only cooling`: even at the worst edge of the errors no more than the allowed fall is unexplained. `leak`: even at
- *   the best edge some is. Else `undecided`: hold longer, read better, or wait until the temperature stands still. A
+ *   the best edge some is. The edges hold the 3e-6 by which the ratio of two densities may be off. Fresh water only. Else `undecided`: hold longer, read better, or wait until the temperature stands still. A
  *   pressure above what the temperatures explain is undecided too, since then they are not those of the water.
- * @see Pipeline Rules of Thumb Handbook, pp. 140 to 142, for the volumes
+ * @see Pipeline Rules of Thumb Handbook, pp. 140 to 142, for compression and pipe; Kell 1975 for the density of water
  */
 export function pressureFall(input: PressureFallInput): PressureFall {
   const { startPressure, endPressure, startTemperature, endTemperature, outsideDiameter, wallThickness } = input;
@@ -70,21 +71,21 @@ export function pressureFall(input: PressureFallInput): PressureFall {
   positive(volume, 'volume', 'm3');
   below(temperatureError, startTemperature, 'the temperature', 'temperatureError', 'K');
   const pipe = { outsideDiameter, wallThickness };
-  const states = (T1: Temperature, T2: Temperature) => ({
+  const states = (T1: Temperature, T2: Temperature, share = 0) => ({
     ...pipe,
     pressure: startPressure,
     startTemperature: T1,
     endTemperature: T2,
-    startWaterFactor: waterVolumeFactor({ temperature: T1 }),
-    endWaterFactor: waterVolumeFactor({ temperature: T2 }),
+    startWaterFactor: swollen(T1),
+    // Water that ends as warm as it began is as dense, whatever its density is.
+    endWaterFactor: (swollen(T2) * (T1 === T2 ? 1 : 1 + share * waterDensityRatioError)) as Ratio,
   });
   const fallExpected = startPressure - blockedLinePressure(states(startTemperature, endTemperature));
   let [fallLeast, fallMost] = [fallExpected, fallExpected];
   for (const T1 of edges(startTemperature, temperatureError)) {
     for (const T2 of edges(endTemperature, temperatureError)) {
-      const fall = startPressure - pressureAfter(states(T1, T2));
-      fallLeast = Math.min(fallLeast, fall);
-      fallMost = Math.max(fallMost, fall);
+      fallLeast = Math.min(fallLeast, startPressure - pressureAfter(states(T1, T2, 1)));
+      fallMost = Math.max(fallMost, startPressure - pressureAfter(states(T1, T2, -1)));
     }
   }
   const fallSeen = startPressure - endPressure;
@@ -94,7 +95,7 @@ export function pressureFall(input: PressureFallInput): PressureFall {
     (waterCompressionFactor({ pressure }) *
       pipeStretchFactor({ ...pipe, pressure, temperature }) *
       pipeWarmingFactor({ temperature })) /
-    waterVolumeFactor({ temperature });
+    swollen(temperature);
   const waterLost = volume * (water(startPressure, startTemperature) - water(endPressure, endTemperature));
   finite(waterLost, 'water lost', 'm3');
   return {
@@ -113,10 +114,20 @@ function verdictOf(least: number, most: number, allowed: number): PressureFallVe
   return least > 0 ? 'leak' : 'undecided';
 }
 
-/** Both ends of a reading with its error, and the rows of the table between them: the extremes lie at one of these. */
+function swollen(temperature: Temperature): Ratio {
+  return waterSwelling({ density: waterDensity({ temperature }) });
+}
+
+/**
+ * Where a full pipe holds most water [K]: below it cold water swells faster than the pipe shrinks. It moves by less than a
+ * hundredth of a kelvin with pressure and pipe.
+ */
+const turn = 279.687 as Temperature;
+
+/** Both ends of a reading with its error, and where the fall turns between them: the extremes lie at one of these. */
 function edges(temperature: Temperature, error: TemperatureDifference): Temperature[] {
   const [low, high] = [(temperature - error) as Temperature, (temperature + error) as Temperature];
-  return [low, ...waterVolumeNodes.filter((node) => node > low && node < high), high];
+  return low < turn && turn < high ? [low, turn, high] : [low, high];
 }
 
 export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, PressureFall>({
@@ -125,7 +136,7 @@ export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, Pr
   compute: pressureFall,
   equation: {
     algorithm:
-      'Pressure at which the water of the start fits the line at the end temperature, at the readings and at every edge of their errors; the fall seen, with the error of both pressure readings, is set against the least and the greatest of these.',
+      'Pressure at which the water of the start fits the line at the end temperature, at the readings and at every edge of their errors and of that of the density of water; the fall seen, with the error of both pressure readings, is set against the least and the greatest of these.',
   },
   inputs: {
     startPressure: { symbol: 'P_1', kind: 'gauge pressure', name: 'pressure at the start', sample: [5e6, 15e6] },
@@ -152,11 +163,19 @@ export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, Pr
     fallSeen: { symbol: 'dP_s', kind: 'gauge pressure', name: 'fall seen' },
     waterLost: { symbol: 'V_l', kind: 'volume', name: 'water lost' },
   },
-  sources: [{ key: 'rules-of-thumb', locator: 'pp. 140 to 142' }],
+  sources: [
+    { key: 'rules-of-thumb', locator: 'pp. 140 to 142, compression and pipe' },
+    { key: 'kell-1975', locator: 'p. 97, density of water' },
+  ],
   evidence: {
     form: { tag: 'chosen', derived: 'grid over the errors, with bisection on the volumes' },
     factors: { tag: 'published' },
+    density: { tag: 'recalled', derived: 'formula of the CIPM (Tanaka, 2001), within 3e-6 in ratios' },
+    waterDensityRatioError: {
+      tag: 'chosen',
+      derived: 'greatest difference of the ratios by Kell and by the CIPM',
+    },
   },
-  limits: [{ sort: 'stop', text: 'Water from 35 to 100 degF.' }],
-  inhomogeneous: 'its table of water is tied to degrees Fahrenheit',
+  limits: [{ sort: 'stop', text: 'Fresh water from 35 to 100 degF.' }],
+  inhomogeneous: 'the density of water is tied to degrees Celsius',
 });

@@ -8,14 +8,14 @@ export interface WarmedTemperatureInput {
 }
 
 /**
- * A temperature one step beside that of the water, still within the table of its volume: above it, or below it near the
- * upper end of the rows.
+ * A temperature one step beside that of the water, still where its density is known: above it, or below it near the
+ * upper end.
  *
  * $$T_2 = \begin{cases} T + \Delta T & T \le T_t \\ T - \Delta T & T > T_t \end{cases}$$
  *
  * @param input.temperature T, of the water [K], > 0
  * @param input.step        dT, the step [K], > 0; 1 K when not given
- * @param input.turn        T_t, above which the step goes down [K], > 0; 309 K when not given, two kelvin below the last row
+ * @param input.turn        T_t, above which the step goes down [K], > 0; 309 K when not given, two kelvin below the end
  * @returns temperature [K]
  * @throws CalculationError `invalid-input`
  */

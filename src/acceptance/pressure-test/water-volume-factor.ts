@@ -23,19 +23,14 @@ const rows: readonly (readonly [fahrenheit: number, factor: number])[] = [
   [100, 1.006009],
 ];
 
-/** Temperatures of the printed rows [K]: between two of them the factor runs straight. */
-export const waterVolumeNodes: readonly Temperature[] = /* @__PURE__ */ rows.map(
-  ([fahrenheit]) => (((fahrenheit + 459.67) * 5) / 9) as Temperature,
-);
-
 /**
  * Volume of water over its volume at 60 degF, both without pressure.
  *
  * @param input.temperature T, temperature of the water [K], 35 to 100 degF
  * @returns factor, straight between the printed rows [1]
  * @throws CalculationError `invalid-input`; `outside-validity` outside the printed rows
- * @remarks Every row lies within 2.2e-5 of the density of water at one atmosphere (Kell, 1975); straight lines between the
- *   rows add at most 2e-5. Lowest between 39 and 40 degF: colder water swells again.
+ * @remarks For the examples of the handbook; a day's work goes by `waterDensity`. Every row lies within 2.2e-5 of that
+ *   density; straight lines between the rows add at most 2e-5. Lowest between 39 and 40 degF: colder water swells again.
  * @see Pipeline Rules of Thumb Handbook, pp. 140 to 142
  */
 export function waterVolumeFactor(input: WaterVolumeFactorInput): Ratio {

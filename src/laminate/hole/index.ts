@@ -1,4 +1,5 @@
 export * from './design-hole-diameter.js';
+export * from './energy-at-rim.js';
 export * from './hole-at-end-of-life.js';
 export * from './hole-over-diameter.js';
 export * from './hole-pressure-ceiling.js';

@@ -50,22 +50,25 @@ function pressureTestOf(work: Workbook, found: AsFound, resistance: GaugePressur
   if (test === 'none') return { medium: 'none', pressure, resistance, hold, instead: INSTEAD };
   checkSoundPipe(work, found, pressure);
   checkRating(work, test, pressure);
-  const { medium } = test;
+  const { medium, liquid = 'other' } = test;
   const volume = step(recorder, 'acceptance/line-volume', lineVolume, {
     outsideDiameter: found.outsideDiameter,
     wallThickness: repairCase.pipe.wallThickness,
     length: test.length,
   });
-  if (pressure === 0) return { medium, pressure, resistance, hold, volume };
-  if (medium === 'gas')
+  if (medium === 'gas') {
+    if (pressure === 0) return { medium, pressure, resistance, hold, volume };
     return { medium, pressure, resistance, hold, volume, ...gasEnergy(work, test, pressure, volume) };
-  const water = waterOf(work, found, pressure, volume);
+  }
+  if (pressure === 0) return { medium, pressure, resistance, hold, volume, liquid };
+  const water = waterOf(work, found, test, pressure, volume);
   return {
     medium,
     pressure,
     resistance,
     hold,
     volume,
+    liquid,
     ...water,
     storedEnergy: liquidEnergy(work, found, pressure, volume),
   };

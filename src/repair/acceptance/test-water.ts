@@ -4,26 +4,44 @@ import {
   pressurePerKelvin,
   warmedTemperature,
   waterCompressionFactor,
+  waterDensity,
+  waterSwelling,
   waterToAdd,
-  waterVolumeFactor,
 } from '../../acceptance/index.js';
 import { decide, step } from '../../formula/index.js';
-import type { GaugePressure, Ratio, Volume } from '../../quantity/index.js';
+import type { GaugePressure, Ratio, Temperature, Volume } from '../../quantity/index.js';
+import type { PressureTest } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
-import { assumeQuantity, trial, type Workbook } from '../job/workbook.js';
+import { assumeQuantity, trial, type Workbook, warnCrew } from '../job/workbook.js';
 
 type TestWater = Pick<PressureTestDesign, 'waterToAdd' | 'testTemperature' | 'pressurePerKelvin'>;
 
-/** What the water of a test does. The volumes of the table are those of water; outside its rows nothing is said. */
-export function waterOf(work: Workbook, found: AsFound, pressure: GaugePressure, volume: Volume): TestWater {
+/** What the water of a test does, where it is fresh; of another liquid, and outside its span, nothing is said. */
+export function waterOf(
+  work: Workbook,
+  found: AsFound,
+  { liquid }: PressureTest,
+  pressure: GaugePressure,
+  volume: Volume,
+): TestWater {
+  if (liquid !== 'fresh water') {
+    warnCrew(
+      work,
+      'pressure-test',
+      liquid === 'other'
+        ? 'The line is tested with another liquid than fresh water: what goes in to reach the pressure and how it moves with the temperature is not known here, and a fall of pressure is not put down to cooling.'
+        : 'The case does not name the test liquid, which then counts as other than fresh water: a fall of pressure is not put down to cooling. State fresh water if that is what fills the line.',
+    );
+    return {};
+  }
   assumeQuantity(work, undefined, {
     name: 'temperature of the test liquid',
     kind: 'temperature',
     value: work.case.site.pipeTemperature,
     tag: 'chosen',
-    because: 'taken as water at the temperature of the pipe',
+    because: 'taken at the temperature of the pipe',
   });
   return trial(work, 'water of the pressure test', () => waterInside(work, found, pressure, volume)).result ?? {};
 }
@@ -33,7 +51,6 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
   const { wallThickness } = work.case.pipe;
   const temperature = work.case.site.pipeTemperature;
   const modulus = pipeModulus(work);
-  const startWaterFactor = step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, { temperature });
   decide(
     recorder,
     'water to add is counted from a full line at the temperature of the test',
@@ -59,10 +76,8 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
     pressure,
     startTemperature: temperature,
     endTemperature,
-    startWaterFactor,
-    endWaterFactor: step(recorder, 'acceptance/water-volume-factor', waterVolumeFactor, {
-      temperature: endTemperature,
-    }),
+    startWaterFactor: swellingAt(work, temperature),
+    endWaterFactor: swellingAt(work, endTemperature),
     modulus,
     outsideDiameter,
     wallThickness,
@@ -77,4 +92,9 @@ function waterInside(work: Workbook, { outsideDiameter }: AsFound, pressure: Gau
       endTemperature,
     }),
   };
+}
+
+function swellingAt({ recorder }: Workbook, temperature: Temperature): Ratio {
+  const density = step(recorder, 'acceptance/water-density', waterDensity, { temperature });
+  return step(recorder, 'acceptance/water-swelling', waterSwelling, { density });
 }

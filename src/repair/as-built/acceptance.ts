@@ -1,21 +1,26 @@
-import { acceptRepair } from '../../acceptance/index.js';
+import { acceptRepair, type HoldPoint, type PressureTestRecord } from '../../acceptance/index.js';
 import { equivalentTime, equivalentTimeLeavesTestedSpan, historyDuration } from '../../cure/index.js';
 import { energiesOf } from '../../cure/wait/energy-bounds.js';
-import { missingTo } from '../../numeric/index.js';
-import { type ActivationEnergy, type Amount, joinLines } from '../../quantity/index.js';
+import type { ActivationEnergy, GaugePressure, Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { Designed } from '../design/design.js';
-import type { AcceptanceDesign } from '../design/design-work.js';
+import type { PressureTestDesign } from '../design/design-work.js';
 import { stepAt } from '../timeline/timeline.js';
+import { type Against, byAcceptance, pointBy } from './against.js';
 import { notShown, reaching } from './points.js';
+import { beyondTest, coolingOfOther } from './pressure-test.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
+import { seenTrue } from './seal.js';
 
 export function firmPoint(design: Designed, { fillerWasFirm }: AsBuiltRecord): AsBuiltPoint[] {
   if (design.case.filler === 'none') return [];
-  if (fillerWasFirm === undefined) return [notShown('filler firm', 'nobody recorded that the filler took no print')];
-  const text = fillerWasFirm ? 'the filler took no print' : 'the filler still took a print when the wrap began';
-  return [{ point: 'filler firm', verdict: fillerWasFirm ? 'meets' : 'does not meet', text }];
+  const firm = seenTrue('filler firm', fillerWasFirm, {
+    open: 'nobody recorded that the filler took no print',
+    good: 'the filler took no print',
+    bad: 'the filler still took a print when the wrap began',
+  });
+  return [firm];
 }
 
 /** The hours of the steel as hours at the maker's temperature, by the energy that credits least. */
@@ -53,10 +58,11 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
 }
 
 /** Hardness, surface, bond and pressure test, by the same gate that accepts a repair. */
-export function acceptancePoints({ laminate, found, acceptance }: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+  const { laminate, found, acceptance } = design;
   const { hardness, inspection, pressureTest, thickness } = record;
   const { pressureTest: test, hardness: needed } = acceptance;
-  const tested = test.medium === 'liquid' || test.medium === 'gas';
+  const isAsked = test.medium === 'liquid' || test.medium === 'gas';
   const decided = acceptRepair({
     laminateThickness: thickness ?? laminate.laidThickness,
     throughWall: found.throughWall,
@@ -71,37 +77,42 @@ export function acceptancePoints({ laminate, found, acceptance }: Designed, reco
             ...hardness,
           },
     inspection,
-    pressureTest: !tested
-      ? 'not required'
-      : pressureTest && { requiredPressure: test.pressure, requiredHold: test.hold, ...pressureTest },
+    pressureTest:
+      pressureTest === undefined ? (isAsked ? undefined : 'not required') : made(test, isAsked, pressureTest),
   });
-  const wanted = ['hardness', 'surface', 'bond', 'pressure test'] as const;
-  return wanted.map((point): AsBuiltPoint => {
-    if (point === 'pressure test' && !tested) return untested(acceptance);
-    const reasons = decided.reasons.filter(({ holdPoint }) => holdPoint === point);
-    const [first] = reasons;
-    if (first === undefined) return { point, verdict: 'meets', text: `${point}: nothing against it` };
-    const failed = reasons.some(({ verdict, found: number }) => verdict !== 'hold' || number !== undefined);
-    const numbered = reasons.find(({ found: number, limit }) => number !== undefined && limit !== undefined) ?? first;
-    return {
-      point,
-      verdict: failed ? 'does not meet' : 'not shown',
-      ...joinLines(reasons, ' '),
-      ...(numbered.found === undefined ? {} : { found: numbered.found }),
-      ...(numbered.limit === undefined ? {} : { limit: numbered.limit }),
-      ...shortfallOf(numbered.found, numbered.limit),
-    };
-  });
+  const against = (point: HoldPoint): Against[] =>
+    decided.reasons.filter(({ holdPoint }) => holdPoint === point).map(byAcceptance);
+  const seen = (['hardness', 'surface', 'bond'] as const).map((point) =>
+    pointBy(point, against(point), `${point}: nothing against it`),
+  );
+  const tested = [
+    ...against('pressure test'),
+    ...beyondTest(design, record),
+    ...coolingOfOther(design, record),
+    ...(test.medium === 'not stated' ? [NOT_STATED] : []),
+  ];
+  return [...seen, pointBy('pressure test', tested, isAsked ? 'pressure test: nothing against it' : NOT_ASKED)];
 }
 
-/** How much is missing, where the number had to reach its limit. */
-function shortfallOf(found: Amount | undefined, limit: Amount | undefined): { readonly shortfall?: Amount } {
-  if (found === undefined || limit === undefined) return {};
-  const value = missingTo(found.value, limit.value);
-  return value === 0 ? {} : { shortfall: { name: `${found.name}, short by`, kind: found.kind, value } };
-}
+const NOT_ASKED = 'the case asks for none';
+const NOT_STATED: Against = {
+  verdict: 'not shown',
+  says: { text: 'The case does not say whether the line is tested.' },
+};
 
-function untested({ pressureTest: test }: AcceptanceDesign): AsBuiltPoint {
-  if (test.medium === 'none') return { point: 'pressure test', verdict: 'meets', text: 'the case asks for none' };
-  return notShown('pressure test', 'the case does not say whether the line is tested');
+/** A test that nobody asked for need reach nothing, and still may not leak. */
+function made(
+  { pressure, hold }: PressureTestDesign,
+  isAsked: boolean,
+  test: NonNullable<AsBuiltRecord['pressureTest']>,
+): PressureTestRecord {
+  const { lowestPressure, hold: held, leak, fall } = test;
+  return {
+    requiredPressure: isAsked ? pressure : (0 as GaugePressure),
+    requiredHold: isAsked ? hold : (0 as Time),
+    lowestPressure,
+    hold: held,
+    leak,
+    fall,
+  };
 }

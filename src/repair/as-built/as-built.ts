@@ -1,10 +1,14 @@
-import { nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
+import { atLeast, nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
 import type { Designed, RepairDesign } from '../design/design.js';
 import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
 import { climatePoint, layerPoint, lengthPoint, overlapPoint, steelPoint, thicknessPoint } from './points.js';
 import { rateAsBuilt } from './rating.js';
 import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord, AsBuiltVerdict } from './record.js';
+import { sealPoints } from './seal.js';
+import { signaturePoint } from './signatures.js';
+import { holePoint, wallPoint } from './survey.js';
+import { checkYesOrNo } from './yes-or-no.js';
 
 /**
  * Compares a repair as it was made with its design, hold point by hold point. Where it is too thin or too short and nothing
@@ -15,7 +19,11 @@ import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord, AsBuiltVerdict
 export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsBuiltComparison {
   checkDesigned(design);
   checkRecord(record);
+  checkYesOrNo(record);
   const points = [
+    wallPoint(design, record),
+    ...holePoint(design, record),
+    ...sealPoints(design, record),
     steelPoint(design, record),
     climatePoint(design, record),
     batchPoint(design, record),
@@ -26,6 +34,7 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
     overlapPoint(design, record),
     curePoint(design, record),
     ...acceptancePoints(design, record),
+    signaturePoint(design, record),
   ];
   const verdict = worst(points);
   const isShort = points.some((point) => DIMENSIONS.includes(point.point) && point.verdict === 'does not meet');
@@ -56,12 +65,22 @@ function checkRecord({
   leastOverlap,
   batches = [],
   steel,
+  survey,
+  pressureTest,
 }: AsBuiltRecord): void {
   if (layers !== undefined) wholeNumber(layers, 1, 'layers');
   if (thickness !== undefined) positive(thickness, 'thickness', 'm');
   if (plyThickness !== undefined) positive(plyThickness, 'plyThickness', 'm');
   if (length !== undefined) positive(length, 'length', 'm');
   if (leastOverlap !== undefined) nonNegative(leastOverlap, 'leastOverlap', 'm');
+  if (survey !== undefined) nonNegative(survey.leastWall, 'survey.leastWall', 'm');
+  if (survey?.hole !== undefined) nonNegative(survey.hole, 'survey.hole', 'm');
+  if (pressureTest?.highestPressure !== undefined) {
+    const { highestPressure, lowestPressure } = pressureTest;
+    nonNegative(highestPressure, 'pressureTest.highestPressure', 'Pa');
+    nonNegative(lowestPressure, 'pressureTest.lowestPressure', 'Pa');
+    atLeast(highestPressure, lowestPressure, 'the lowest pressure', 'pressureTest.highestPressure', 'Pa');
+  }
   steel?.salts?.forEach((reading, index) => {
     nonNegative(reading, `steel.salts[${index}]`, 'kg/m2');
   });

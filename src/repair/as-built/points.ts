@@ -4,7 +4,7 @@ import { type Amount, joinLines, type Length, type Line, line, roundedDown } fro
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
-import { coldestForCure } from '../site/coldest-for-cure.js';
+import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
 /** What the record does not say. */
@@ -73,6 +73,7 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
   if (climate.length === 0) return notShown('climate', 'air and steel were not read');
   const { instruments } = repairCase.site;
   const coldest = coldestForCure(repairCase);
+  const hottest = hottestForCure(repairCase);
   const errors = instruments === undefined ? {} : { steelError: instruments.temperatureError, ...instruments };
   let margin = Number.POSITIVE_INFINITY;
   for (const { steelTemperature, airTemperature, relativeHumidity: humidity } of climate) {
@@ -89,6 +90,10 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
     faults.push(line('the air was above {0}', roundedDown('humidity', 'ratio', highest)));
   if (climate.some(({ steelTemperature }) => steelTemperature < coldest))
     faults.push({ text: 'the steel was colder than the resin cures' });
+  if (climate.some(({ steelTemperature }) => steelTemperature > hottest))
+    faults.push(
+      line('the steel was hotter than the maker tested, {0}', roundedDown('hottest steel', 'temperature', hottest)),
+    );
   if (faults.length === 0) return point;
   return { ...point, verdict: 'does not meet', ...joinLines(faults, '; ') };
 }

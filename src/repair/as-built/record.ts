@@ -12,6 +12,7 @@ import type {
   Time,
 } from '../../quantity/index.js';
 import type { PreparationGrade } from '../case/case.js';
+import type { StepId } from '../timeline/timeline.js';
 
 /** A batch as it was mixed. */
 export interface BatchRecord {
@@ -47,8 +48,39 @@ export interface SteelRecord {
   readonly sincePreparation: Time;
 }
 
+/** What the prepared steel showed: preparation uncovers what corrosion hid. */
+export interface SurveyRecord {
+  /** The least wall measured anywhere in the defect; at a hole in the metal round it. */
+  readonly leastWall: Length;
+  /** Diameter of the circle that encloses the hole. */
+  readonly hole?: Length | undefined;
+}
+
+/** The seal of a leak, as it was seen. */
+export interface SealRecord {
+  /** Whether the steel stayed dry until the laminate was cured. */
+  readonly heldDry?: boolean | undefined;
+  /** Whether the putty took no print before work went on over it. */
+  readonly puttyWasFirm?: boolean | undefined;
+  readonly bandsWereRemoved?: boolean | undefined;
+}
+
+/** A hold point of the job with the name of who signed it. */
+export interface SignatureRecord {
+  readonly holdPoint: StepId;
+  readonly by: string;
+}
+
+/** The test as it was made. */
+export interface TestRecord extends Pick<PressureTestRecord, 'lowestPressure' | 'hold' | 'leak' | 'fall'> {
+  /** Highest pressure that the line saw under test. */
+  readonly highestPressure?: GaugePressure | undefined;
+}
+
 /** What was measured while the repair was made. What is left out counts as not shown, never as good. */
 export interface AsBuiltRecord {
+  readonly survey?: SurveyRecord | undefined;
+  readonly seal?: SealRecord | undefined;
   readonly steel?: SteelRecord | undefined;
   /** Every reading at the gate and at the batches. */
   readonly climate?: readonly ClimateRecord[] | undefined;
@@ -69,12 +101,18 @@ export interface AsBuiltRecord {
   readonly cure?: readonly TemperatureStep[] | undefined;
   readonly hardness?: { readonly readings: readonly number[]; readonly hasStopped: boolean } | undefined;
   readonly inspection?: InspectionRecord | undefined;
-  readonly pressureTest?: Pick<PressureTestRecord, 'lowestPressure' | 'hold' | 'leak' | 'fall'> | undefined;
+  readonly pressureTest?: TestRecord | undefined;
+  readonly signed?: readonly SignatureRecord[] | undefined;
 }
 
 export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
 
 export type AsBuiltPointName =
+  | 'wall'
+  | 'hole'
+  | 'seal'
+  | 'putty firm'
+  | 'bands'
   | 'steel'
   | 'climate'
   | 'batches'
@@ -87,7 +125,8 @@ export type AsBuiltPointName =
   | 'hardness'
   | 'surface'
   | 'bond'
-  | 'pressure test';
+  | 'pressure test'
+  | 'signatures';
 
 /** One hold point: whether the record shows that it was met, and by how much it was not. */
 export interface AsBuiltPoint extends Line {

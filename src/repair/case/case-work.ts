@@ -174,6 +174,8 @@ export interface Acceptance {
 
 export interface PressureTest {
   readonly medium: 'liquid' | 'gas';
+  /** What a test with liquid fills the line with: only of fresh water is the density known; without a word it counts as other. */
+  readonly liquid?: 'fresh water' | 'other' | undefined;
   /** Length of line that is filled and closed off. */
   readonly length: Length;
   /** Lowest rating of a flange, valve or hose within that length: the test may not pass it. */

@@ -146,6 +146,7 @@ export const acceptance = {
     none: true,
     fields: {
       medium: { kind: 'choice', words: ['liquid', 'gas'] },
+      liquid: { kind: 'choice', words: ['fresh water', 'other'], optional: true },
       length: { kind: 'length', above: 0, usual: [0.5, 50e3] },
       lowestRating: { kind: 'gauge pressure', optional: true, needed: 'to sign', above: 0, usual: [1e5, 5e7] },
       atmosphere,

@@ -136,6 +136,11 @@ export const workWords = {
   'acceptance.qualifiedHardness': ['Hardness as qualified', 'Hardness that the qualification reached', 80],
   'acceptance.pressureTest': ['Pressure test', 'The pressure test, or that there is none'],
   'acceptance.pressureTest.medium': ['Pressure test with', 'What the line is tested with', 'liquid'],
+  'acceptance.pressureTest.liquid': [
+    'Test liquid',
+    'What a test with liquid fills the line with; without a word it is no fresh water, and nothing is said about its fall',
+    'fresh water',
+  ],
   'acceptance.pressureTest.length': ['Line under test', 'Length of line that is filled and closed off', '40 m'],
   'acceptance.pressureTest.lowestRating': [
     'Lowest rating under test',

@@ -187,6 +187,8 @@ export interface PressureTestDesign {
   readonly hold: Time;
   /** Volume of the closed line: the liquid that fills it. */
   readonly volume?: Volume;
+  /** What fills the line; absent where it is no test with liquid. */
+  readonly liquid?: 'fresh water' | 'other';
   readonly waterToAdd?: Volume;
   readonly testTemperature?: Temperature;
   /** Of the blocked line at the test pressure, for one kelvin of warming. */

@@ -1,6 +1,12 @@
 import { step } from '../../formula/index.js';
-import { axialForceStress, longitudinalStressSum, thinLongitudinalStress, trescaStress } from '../../pipe/index.js';
-import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
+import {
+  axialForceStress,
+  longitudinalStressLimit,
+  longitudinalStressSum,
+  thinLongitudinalStress,
+  trescaStress,
+} from '../../pipe/index.js';
+import { exactly, type GaugePressure, type Length, line, roundedDown, type Stress } from '../../quantity/index.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
 import { externalForceOf } from './external-force.js';
 
@@ -37,5 +43,26 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
       'permit',
       'The stress of the sound pipe beside the defect, by the stated force with the design pressure, is above its allowable stress: check the loads of the line.',
     );
+  } else if (allowableStress === undefined) {
+    warnAboveCode(work, along);
   }
+}
+
+/** Without an allowable stress the limit of the pipeline code along a line that is free speaks. */
+function warnAboveCode(work: Workbook, along: Stress): void {
+  const { yieldStrength } = work.case.pipe.material;
+  const limit = step(work.recorder, 'pipe/longitudinal-stress-limit', longitudinalStressLimit, {
+    yieldStrength,
+    restraint: 'unrestrained',
+  });
+  const alone = { first: along, second: 0 as Stress, third: 0 as Stress };
+  if (trescaStress(alone) <= limit) return;
+  warnCrew(
+    work,
+    'permit',
+    line(
+      'The sound pipe beside the defect bears more along itself, by the stated force, than the {0} that the pipeline code allows: check the loads of the line.',
+      roundedDown('limit along the pipe', 'stress', limit),
+    ),
+  );
 }

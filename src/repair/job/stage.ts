@@ -10,6 +10,11 @@ export function isKnownPart<T>(part: T | Open): part is T {
   return part !== open;
 }
 
+/** A part for a stage that can do without it. */
+export function ifKnown<T>(part: T | Open): T | undefined {
+  return part === open ? undefined : part;
+}
+
 /**
  * Works out one part of the design from parts before it. It stays open where one of those is open; a refusal inside it
  * (`no-solution`, `outside-validity`) is an answer, and leaves it open too.

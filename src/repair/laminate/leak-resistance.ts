@@ -1,10 +1,10 @@
 import { step } from '../../formula/index.js';
-import { holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
+import { energyAtRim, holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Footprint } from '../design/design.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
-import { bondEnergyOf } from './bond-energy.js';
+import { type BondEnergy, bondEnergyOf } from './bond-energy.js';
 import { leakFactorOf } from './leak-factor.js';
 import type { PlyModuli } from './ply-moduli.js';
 
@@ -23,6 +23,8 @@ export interface LeakResistance {
   readonly poissonRatio: number;
   readonly shearModulus: Modulus;
   readonly energyReleaseRate: EnergyReleaseRate;
+  /** What of it counts in the equation of the plate. */
+  readonly energyOfPlate: EnergyReleaseRate;
   readonly serviceFactor: number;
 }
 
@@ -45,10 +47,13 @@ export function leakResistanceOf(
       'the maker of the repair system: shear tests',
     );
   if (bond === undefined || shearModulus === undefined || footprint === undefined) return undefined;
+  const { under } = footprint;
+  const energyOfPlate =
+    under === 'seal' && bond.foundOver !== 'seal' ? atRim(work, plies, shearModulus, bond) : bond.energy;
   return {
     asPlate: footprint.bonded === 'beside it',
-    asRing: footprint.under === 'seal',
-    under: footprint.under,
+    asRing: under === 'seal',
+    under,
     outsideDiameter,
     holeDiameter: footprint.diameter,
     unbondedLength: footprint.length,
@@ -57,8 +62,20 @@ export function leakResistanceOf(
     poissonRatio: laminate.poissonRatio,
     shearModulus,
     energyReleaseRate: bond.energy,
+    energyOfPlate,
     serviceFactor: leakFactorOf(work, strains, bond),
   };
+}
+
+/** Over a seal the rim is wide, and an energy that was found on small holes says nothing of its worst place. */
+function atRim(work: Workbook, plies: PlyModuli, shearModulus: Modulus, bond: BondEnergy): EnergyReleaseRate {
+  return step(work.recorder, 'laminate/energy-at-rim', energyAtRim, {
+    energyReleaseRate: bond.energy,
+    hoopModulus: plies.hoop,
+    axialModulus: plies.axial,
+    poissonRatio: work.case.laminate.poissonRatio,
+    shearModulus,
+  });
 }
 
 /** Pressure that a laid thickness resists over the hole or the seal: whichever of plate and ring releases less. */
@@ -69,12 +86,6 @@ export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminat
     warn(
       work,
       `The ${leak.under} is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.`,
-    );
-  }
-  if (asPlate > asRing && leak.under === 'seal') {
-    warn(
-      work,
-      'Over the seal the formula takes what is released as even along the rim. A laminate that is not as stiff along the pipe as round it, or soft in shear, releases up to 1.7 times as much at the sides of the rim: it may begin to peel there at a pressure up to 23 per cent below the one stated, unless the energy release rate was found with the formula over such a seal.',
     );
   }
   return Math.max(asPlate, asRing) as GaugePressure;
@@ -88,7 +99,7 @@ function resistanceAsPlate(work: Workbook, leak: LeakResistance, laminateThickne
     axialModulus: leak.axialModulus,
     poissonRatio: leak.poissonRatio,
     shearModulus: leak.shearModulus,
-    energyReleaseRate: leak.energyReleaseRate,
+    energyReleaseRate: leak.energyOfPlate,
     serviceFactor: leak.serviceFactor,
   };
   const purpose = `pressure that the laid thickness resists over the ${leak.under}`;

@@ -55,7 +55,7 @@ function thicknessAsPlate(work: Workbook, pressure: GaugePressure, resistance: L
     axialModulus: resistance.axialModulus,
     poissonRatio: resistance.poissonRatio,
     shearModulus: resistance.shearModulus,
-    energyReleaseRate: resistance.energyReleaseRate,
+    energyReleaseRate: resistance.energyOfPlate,
     serviceFactor: resistance.serviceFactor,
   });
 }
@@ -77,7 +77,7 @@ function ceilingOfPlate(work: Workbook, resistance: LeakResistance): GaugePressu
     hoopModulus: resistance.hoopModulus,
     axialModulus: resistance.axialModulus,
     poissonRatio: resistance.poissonRatio,
-    energyReleaseRate: resistance.energyReleaseRate,
+    energyReleaseRate: resistance.energyOfPlate,
     serviceFactor: resistance.serviceFactor,
   });
 }

@@ -5,6 +5,7 @@ import { practice } from '../../rules/index.js';
 import type { Parts } from '../case/case.js';
 import type { MixDesign } from '../design/design.js';
 import { assume, attempt, type Workbook } from '../job/workbook.js';
+import { allowedTimeOf } from './allowed-time.js';
 
 /** What is mixed, as its maker packs it and the crew places it. */
 interface Mixed {
@@ -15,18 +16,28 @@ interface Mixed {
 
 export type Batches = Pick<MixDesign, 'base' | 'hardener' | 'batches' | 'batchMass' | 'limitedBy' | 'kits'>;
 
-/** Batches that neither the kit nor the working time exceeds, and what goes into each. */
-export function planBatches(work: Workbook, material: Mixed, mass: Mass, workingTime: Time): Batches | undefined {
+/**
+ * Batches that neither the kit nor the time that is allowed exceeds, and what goes into each. What is placed with tape or
+ * sheet may go on slower than its resin: the lesser mass counts.
+ */
+export function planBatches(
+  work: Workbook,
+  material: Mixed,
+  mass: Mass,
+  workingTime: Time,
+  laidInTime?: (allowedTime: Time) => Mass | undefined,
+): Batches | undefined {
   const { recorder } = work;
   return attempt(work, 'mixing', () => {
-    const usable = step(recorder, 'resin/usable-mass', usableMass, {
+    const allowedTime = allowedTimeOf(work, workingTime, 'one batch');
+    const placed = step(recorder, 'resin/usable-mass', usableMass, {
       placingRate: material.rate,
-      workingTime,
+      workingTime: allowedTime,
       mixingTime: assume(work, undefined, practice.mixingTime),
     });
     const plan = step(recorder, 'resin/batch-plan', batchPlan, {
       mass,
-      usableMass: usable,
+      usableMass: Math.min(placed, laidInTime?.(allowedTime) ?? placed) as Mass,
       kitMass: material.kitMass,
       wholeKits: false,
     });

@@ -3,6 +3,7 @@ import { tapeArea } from '../../wrap/index.js';
 import type { AsFound, CureDesigns, ExtentDesign, MixDesigns, SheetDesign, TapeDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
+import { lengthOf } from '../wrap/charge.js';
 import { laidLength } from '../wrap/wrap.js';
 import { planFiller } from './filler-mix.js';
 import { planLaminateResin } from './resin-mix.js';
@@ -33,7 +34,9 @@ export function planMixes(work: Workbook, { found, extent, wrap, cures }: MixDem
   const fabricArea =
     wrap.form === 'tape' ? tapeArea({ tapeWidth: stock.width, tapeLength: wrap.tapeLength }) : wrap.sheetArea;
   const laminateResin =
-    resin === 'none' ? 'none' : planLaminateResin(work, resin, fabricArea, cures.laminate.workingTime);
+    resin === 'none'
+      ? 'none'
+      : planLaminateResin(work, resin, { area: fabricArea, length: lengthOf(wrap) }, cures.laminate.workingTime);
   if (filler === undefined || laminateResin === undefined) return open;
   return { filler, laminateResin };
 }

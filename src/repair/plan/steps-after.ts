@@ -115,9 +115,12 @@ function outOfService({ line: { pressure }, case: { service } }: PlanFacts): Lin
 }
 
 function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
-  const { medium, volume, waterToAdd, testTemperature } = test;
+  const { medium, volume, liquid, waterToAdd, testTemperature } = test;
   if (medium === 'gas' || volume === undefined) return [];
-  const filled = line('Fill with {0} of water and let all the air out.', exactly('water', 'volume', volume));
+  const filled = line(
+    `Fill with {0} of ${liquid === 'fresh water' ? 'fresh water' : 'the test liquid'} and let all the air out.`,
+    exactly('liquid', 'volume', volume),
+  );
   if (waterToAdd === undefined || testTemperature === undefined) return [filled];
   return [
     filled,

@@ -2,7 +2,7 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
-import { coldestForCure } from '../site/coldest-for-cure.js';
+import { coldestForCure } from '../site/span-of-cure.js';
 import { leastOf } from '../timeline/duration.js';
 import { stepAt } from '../timeline/timeline.js';
 import { laidLength } from '../wrap/wrap.js';

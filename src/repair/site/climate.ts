@@ -14,8 +14,8 @@ import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import { refusalLine } from '../job/refusal-line.js';
 import type { Workbook } from '../job/workbook.js';
 import { type Duration, leastOf } from '../timeline/duration.js';
-import { coldestForCure } from './coldest-for-cure.js';
 import { asSiteReason } from './reason.js';
+import { coldestForCure } from './span-of-cure.js';
 
 /** Air and steel as read, with the gate over the hours that they have to hold. */
 export interface Climate {
@@ -71,7 +71,7 @@ function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, hol
     humidityError,
   });
   const reasons = gate.reasons.map(asSiteReason);
-  if (!hasForecast) reasons.push(noForecast(leastOf(holdTime)));
+  if (!hasForecast) reasons.push(noForecast(holdTime));
   if (!holdTime.known) reasons.push(cureBeyondForecast(holdTime.because));
   const read = {
     dewPoint: dew,
@@ -101,18 +101,17 @@ function cureBeyondForecast(because: string): SiteReason {
     check: 'forecast to the end of the cure',
     decision: 'wait',
     because: { text: `how long the climate has to hold is not known: ${because}` },
-    change: { text: 'a forecast that reaches further, or warmer steel' },
+    change: { text: 'a forecast that reaches further, warmer steel, or what the design still lacks' },
   };
 }
 
-function noForecast(holdTime: Time): SiteReason {
-  return {
-    check: 'forecast',
-    decision: 'wait',
-    limit: roundedUp('time that the climate has to hold', 'time', holdTime),
-    because: { text: 'the case gives no forecast, and the climate has to hold to the end of the cure' },
-    change: { text: 'a forecast of air, humidity and steel over that time' },
-  };
+function noForecast(holdTime: Duration): SiteReason {
+  const because = { text: 'the case gives no forecast, and the climate has to hold to the end of the cure' };
+  const change = { text: 'a forecast of air, humidity and steel over that time' };
+  const least = leastOf(holdTime);
+  if (least === 0) return { check: 'forecast', decision: 'wait', because, change };
+  const limit = roundedUp('time that the climate has to hold', 'time', least);
+  return { check: 'forecast', decision: 'wait', limit, because, change };
 }
 
 /** The hours that the gate looks at, from where it stands on the forecast of the case. */

@@ -18,7 +18,7 @@ import { requiredSurface, steelReasons } from './surface.js';
 export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }: SiteDemand): SiteDesign {
   heading(work.recorder, 'Site');
   const holdTime = holdTimeOf(work, timeline);
-  const gate = fromFirstStart(late, endOf(timeline, 'gate'));
+  const gate = fromFirstStart(late, timeline === undefined ? (0 as Time) : endOf(timeline, 'gate'));
   const required = requiredSurface(work.case, found.throughWall);
   const steelAgainst = steelReasons(work.case.site, required);
   const climate = judgeClimate(work, gate, holdTime);
@@ -37,13 +37,15 @@ export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }:
 /** What stands on the hours: when the gate stands, and how long what follows it takes. */
 export interface SiteDemand {
   readonly found: AsFound;
-  readonly timeline: Timeline;
+  /** Without it the readings of the day are judged, and how long they have to hold is open. */
+  readonly timeline: Timeline | undefined;
   /** How much later than the forecast the timeline starts. */
   readonly late?: Time | undefined;
 }
 
 /** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
-function holdTimeOf({ recorder }: Workbook, hours: Timeline): Duration {
+function holdTimeOf({ recorder }: Workbook, hours: Timeline | undefined): Duration {
+  if (hours === undefined) return { known: false, because: 'the hours of the work are not worked out' };
   const from = endOf(hours, 'gate');
   // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
   const to = Math.max(from, endOf(hours, 'cure')) as Time;

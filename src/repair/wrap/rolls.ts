@@ -1,7 +1,8 @@
 import { heading, step } from '../../formula/index.js';
+import { reaches } from '../../numeric/index.js';
 import { exactly, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { timeToLay, wrapEnds } from '../../wrap/index.js';
+import { wrapEnds } from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
 import type {
   CureDesigns,
@@ -13,6 +14,7 @@ import type {
 } from '../design/design.js';
 import type { RollsDesign } from '../design/design-work.js';
 import { type Workbook, warn, warnCrew } from '../job/workbook.js';
+import { allowedTimeOf } from '../mix-and-cure/allowed-time.js';
 import { chargeOf, lengthOf } from './charge.js';
 import type { Laid } from './laid.js';
 import { layBands } from './lay-bands.js';
@@ -49,8 +51,7 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
   }
   const charge = chargeOf(work, wrap, mixes.laminateResin, laid.rolls);
   const { workingTime } = cures.laminate;
-  const share = practice.shareOfWorkingTime.value;
-  const allowedTime = step(work.recorder, 'wrap/time-to-lay', timeToLay, { workingTime, share }, 'laying');
+  const allowedTime = allowedTimeOf(work, workingTime, 'laying');
   const rolls: { -readonly [K in keyof RollsDesign]: RollsDesign[K] } = {
     start: ends.start,
     end: ends.end,
@@ -79,24 +80,29 @@ export function planRolls(work: Workbook, demand: RollDemand): RollsDesign {
     crew,
     {
       length: lengthOf(wrap),
-      soakings: Math.max(1, laid.rolls.length),
+      soakings: soakingsOf(wrap, laid),
       batches,
       crews: wrap.form === 'tape' ? 1 : crew.crews,
     },
     'the whole wrap',
   );
-  rolls.fits = chargeTime <= allowedTime;
+  rolls.fits = reaches(allowedTime, chargeTime);
   if (rolls.fits) return rolls;
   warnCrew(
     work,
     'wrap',
     line(
       `A ${charge.charge} takes longer to lay than {0} of its working time at this temperature: it may gel before it lies. See the remedies in the plan.`,
-      exactly('share', 'ratio', share),
+      exactly('share', 'ratio', practice.shareOfWorkingTime.value),
     ),
   );
   rolls.remedies = remediesFor(work, crew, charge, { chargeTime, allowedTime });
   return rolls;
+}
+
+/** A roll, or a piece of sheet, is soaked before it is laid; where they are too many to list, as many as were ordered. */
+function soakingsOf(wrap: TapeDesign | SheetDesign, { rolls }: Laid): number {
+  return rolls.length === 0 ? wrap.rolls : rolls.length;
 }
 
 function layWrap(work: Workbook, { laminate, extent, wrap }: RollDemand): Laid {

@@ -1,6 +1,5 @@
 export * from './carrying-thickness.js';
 export * from './charge-length.js';
-export * from './crews-for-charge.js';
 export * from './free-taper.js';
 export * from './full-count-length.js';
 export * from './joint-reach.js';

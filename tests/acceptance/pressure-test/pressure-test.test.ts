@@ -12,6 +12,8 @@ import {
   testPressure,
   testPressureBelowOperation,
   waterCompressionFactor,
+  waterDensity,
+  waterSwelling,
   waterToAdd,
   waterVolumeFactor,
   waterWarmingFactor,
@@ -41,8 +43,8 @@ function blocked(pressure: GaugePressure, from: Temperature, to: Temperature, li
     pressure,
     startTemperature: from,
     endTemperature: to,
-    startWaterFactor: waterVolumeFactor({ temperature: from }),
-    endWaterFactor: waterVolumeFactor({ temperature: to }),
+    startWaterFactor: waterSwelling({ density: waterDensity({ temperature: from }) }),
+    endWaterFactor: waterSwelling({ density: waterDensity({ temperature: to }) }),
   });
 }
 
@@ -121,6 +123,19 @@ describe('the water of a test', () => {
     for (const waterTemperature of [temperature.degF(34.99), temperature.degF(100.01)]) {
       expect(() => waterVolumeFactor({ temperature: waterTemperature })).toThrow(/35 degF/u);
     }
+  });
+});
+
+describe('the density of water', () => {
+  it('at 60 degF is the one that the swelling is counted from', () => {
+    expect(waterSwelling({ density: waterDensity({ temperature: temperature.degF(60) }) })).toBeCloseTo(1, 13);
+  });
+
+  it('is greatest between 39 and 40 degF, and is refused outside 35 to 100 degF', () => {
+    const at = (degrees: number) => waterDensity({ temperature: temperature.degF(degrees) });
+    for (let degrees = 35; degrees < 39; degrees += 0.5) expect(at(degrees + 0.5)).toBeGreaterThan(at(degrees));
+    for (let degrees = 40; degrees < 100; degrees += 0.5) expect(at(degrees + 0.5)).toBeLessThan(at(degrees));
+    for (const degrees of [34.99, 100.01]) expect(() => at(degrees)).toThrow(/35 degF/u);
   });
 });
 
@@ -261,7 +276,7 @@ describe('a fall of the test pressure', () => {
     );
   });
 
-  it('is refused where the error reaches beyond the table of water', () => {
+  it('is refused where the error reaches beyond the span in which the density of water is known', () => {
     expect(() =>
       pressureFall({
         ...cooled,
@@ -269,6 +284,22 @@ describe('a fall of the test pressure', () => {
         temperatureError: temperatureDifference.kelvin(1),
       }),
     ).toThrow(/35 degF/u);
+  });
+
+  it('of cold water has its bounds where a full pipe turns, not at the ends of the error', () => {
+    const cold = { startTemperature: temperature.degC(6.5), endTemperature: temperature.degC(6.5) };
+    const error = temperatureDifference.kelvin(2);
+    const bounds = pressureFall({ ...cooled, ...cold, temperatureError: error });
+    const sharp = { temperatureError: temperatureDifference.kelvin(0) };
+    run(
+      fc.property(evenSpan(-2, 2), evenSpan(-2, 2), (a, b) => {
+        const startTemperature = temperature.degC(6.5 + a);
+        const endTemperature = temperature.degC(6.5 + b);
+        const fall = pressureFall({ ...cooled, ...sharp, startTemperature, endTemperature });
+        expect(fall.fallLeast).toBeGreaterThanOrEqual(bounds.fallLeast - 1e-3);
+        expect(fall.fallMost).toBeLessThanOrEqual(bounds.fallMost + 1e-3);
+      }),
+    );
   });
 
   it('scales its water with the line', () => {

@@ -14,3 +14,16 @@ function coldestOf(cure: CureSheet): Temperature {
   for (const { temperature } of cure.rows) coldest = Math.min(coldest, temperature);
   return coldest as Temperature;
 }
+
+/** The hottest steel at which every material of the job was tested: above it nobody knows how fast it gels, or how well it cures. */
+export function hottestForCure({ laminate, filler }: RepairCase): Temperature {
+  const forLaminate = hottestOf(laminate.cure);
+  return filler === 'none' ? forLaminate : (Math.min(forLaminate, hottestOf(filler.cure)) as Temperature);
+}
+
+function hottestOf(cure: CureSheet): Temperature {
+  if (cure.mechanism !== 'moisture') return cure.testedTo;
+  let hottest = Number.NEGATIVE_INFINITY;
+  for (const { temperature } of cure.rows) hottest = Math.max(hottest, temperature);
+  return hottest as Temperature;
+}

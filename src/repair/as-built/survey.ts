@@ -1,0 +1,33 @@
+import { missingTo, reaches } from '../../numeric/index.js';
+import type { Amount, Length } from '../../quantity/index.js';
+import type { Designed } from '../design/design.js';
+import { notShown, reaching } from './points.js';
+import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
+
+/** Preparation uncovers what corrosion hid: the wall that was left is the one that the repair stands on. */
+export function wallPoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint {
+  if (survey === undefined) return notShown('wall', 'nobody measured the wall after the steel was prepared');
+  // Both readings may be off by as much, so that one is held to the other as it was read.
+  return reaching('wall', { name: 'wall', kind: 'length', value: survey.leastWall }, defect.remainingWall);
+}
+
+/**
+ * A hole that has opened under the tool is held by less than the laminate over it was made for; where the design knows of
+ * none, any hole is too large.
+ */
+export function holePoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint[] {
+  const largest = defect.holeDiameter ?? (0 as Length);
+  const isKnown = defect.holeDiameter !== undefined;
+  if (survey?.hole === undefined)
+    return isKnown ? [notShown('hole', 'nobody measured the hole after the steel was prepared')] : [];
+  if (!isKnown && survey.hole === 0) return [];
+  const size: Amount = { name: 'hole', kind: 'length', value: survey.hole };
+  const limit: Amount = { name: 'largest hole', kind: 'length', value: largest, toward: 'down' };
+  if (reaches(largest, survey.hole))
+    return [{ point: 'hole', verdict: 'meets', text: 'the hole is no larger than designed for', found: size, limit }];
+  const shortfall: Amount = { name: 'hole, too large by', kind: 'length', value: missingTo(largest, survey.hole) };
+  const text = isKnown
+    ? 'the hole is larger than the repair was designed for'
+    : 'preparation opened a hole that the design knows nothing of: design the repair of a leak';
+  return [{ point: 'hole', verdict: 'does not meet', text, found: size, limit, shortfall }];
+}
