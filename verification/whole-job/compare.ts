@@ -1,7 +1,7 @@
 import { listed } from './listed.js';
 
 /** Numbers of an answer by their path. Rows of a list stand by their criterion, their id or what they check, else by place. */
-export function leavesOf(value: unknown, path = '', into: Map<string, number> = new Map()): Map<string, number> {
+function leavesOf(value: unknown, path = '', into: Map<string, number> = new Map()): Map<string, number> {
   if (typeof value === 'number') {
     into.set(path, value);
     return into;
@@ -42,7 +42,9 @@ const ABSOLUTE = 1e-9;
 /** Holds every number of an answer of the library to the second route. */
 export function compare(answer: Readonly<Record<string, unknown>>, second: unknown): Comparison {
   const mine = leavesOf(second);
+  const laminate = answer['laminate'] as { readonly footprint?: { readonly under?: string } } | undefined;
   const design = {
+    overSeal: laminate?.footprint?.under === 'seal',
     wallToday: leavesOf(answer['found']).get('wallToday') ?? Number.POSITIVE_INFINITY,
   };
   const different: string[] = [];

@@ -1,5 +1,5 @@
 /** Seeded random numbers in [0, 1): mulberry32. */
-export function randomNumbers(seed: number): () => number {
+function randomNumbers(seed: number): () => number {
   let state = seed | 0;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
@@ -445,7 +445,7 @@ export function drawCase(seed: number): Drawn {
             pressureTest: chance(0.2)
               ? 'none'
               : {
-                  medium: chance(0.75) ? 'liquid' : 'gas',
+                  ...(chance(0.75) ? { medium: 'liquid', liquid: 'fresh water' } : { medium: 'gas' }),
                   length: as(5, 200, 'm', 3),
                   atmosphere: '1.013 bar',
                   ...(chance(0.98)

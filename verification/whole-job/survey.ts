@@ -14,6 +14,8 @@ export interface Survey {
   readonly verdicts: Readonly<Record<string, number>>;
   /** Share of the answers whose verdict the second route has too. */
   readonly verdictsAgree: number;
+  /** Verdicts over a seal, which are not compared yet. */
+  readonly verdictsOverSeals: number;
   readonly otherVerdicts: readonly string[];
   readonly compared: number;
   readonly listed: number;
@@ -33,6 +35,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
   let listed = 0;
   let agree = 0;
   let answers = 0;
+  let rims = 0;
   const count = (into: Record<string, number>, key: string): void => {
     into[key] = (into[key] ?? 0) + 1;
   };
@@ -48,7 +51,9 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
       listed += outcome.listed;
       for (const each of outcome.different) different.push(`case ${seed}, ${design.verdict}: ${each}`);
       count(verdicts, design.verdict);
-      if (second['verdict'] === design.verdict) agree += 1;
+      // Open: the energy at the rim of a seal decides whether a laminate over it holds, and is not computed yet.
+      if (design.case.seal !== undefined && design.found?.throughWall === true) rims += 1;
+      else if (second['verdict'] === design.verdict) agree += 1;
       else otherVerdicts.push(`case ${seed}: ${design.verdict}, second route ${String(second['verdict'])}`);
       if (design.verdict === 'designed') {
         count(designed, design.case.basis);
@@ -65,7 +70,8 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
     cases,
     refused,
     verdicts,
-    verdictsAgree: agree / answers,
+    verdictsAgree: agree / (answers - rims),
+    verdictsOverSeals: rims,
     otherVerdicts,
     compared,
     listed,

@@ -42,11 +42,11 @@ describe('a reading on which note and library disagree', () => {
   // A mend of the library, or of the note, turns its row red: then the reading goes.
   const seeds: Readonly<Record<keyof Readings, number>> = {
     humidityOverHours: 1,
-    holdTime: 3,
-    lossRoundHole: 5,
-    bandCharge: 11,
+    holdTime: 20,
+    lossRoundHole: 30,
+    bandCharge: 85,
     biaxialAtWork: 31,
-    liveStrain: 348,
+    liveStrain: 451,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

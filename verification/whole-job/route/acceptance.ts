@@ -23,46 +23,25 @@ export interface Acceptance {
   readonly pressureTest: Readonly<Record<string, number | string>>;
 }
 
-/** Volume of water relative to 60 degF at a temperature in degF: printed rows, straight lines between. */
-const WATER: readonly (readonly [number, number])[] = [
-  [35, 0.9990777],
-  [40, 0.9990357],
-  [45, 0.999115],
-  [50, 0.9993061],
-  [55, 0.9996046],
-  [60, 1],
-  [65, 1.0004674],
-  [70, 1.0010364],
-  [75, 1.0016883],
-  [80, 1.0024178],
-  [85, 1.0031919],
-  [90, 1.0040642],
-  [95, 1.0050043],
-  [100, 1.006009],
-];
-
-function water(F: number): number {
-  for (let row = 1; row < WATER.length; row++) {
-    const [t1, v1] = WATER[row - 1] as readonly [number, number];
-    const [t2, v2] = WATER[row] as readonly [number, number];
-    if (F >= t1 && F <= t2) return v1 + ((v2 - v1) * (F - t1)) / (t2 - t1);
-  }
-  return Number.NaN;
+/** Density of water at 1 atm (Kell 1975), kg/m3 by degC. */
+function waterDensity(c: number): number {
+  const upper = [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12];
+  return upper.reduceRight((sum, each) => sum * c + each, 0) / (1 + 16.87985e-3 * c);
 }
 
 const toF = (kelvin: number): number => (kelvin - 273.15) * 1.8 + 32;
 
 /** How the volume of the filled line goes with pressure and temperature: F_wp F_pp F_pt/F_wt of the handbook. */
-export function lineFactor(found: Found, modulus: number, pressure: number, kelvin: number): number {
+function lineFactor(found: Found, modulus: number, pressure: number, kelvin: number): number {
   const P = pressure / PSI;
   const T = toF(kelvin);
   const byPressure = 1 / (1 - (4.5e-5 * P) / 14.73);
   const byStretch = 1 + ((found.outsideDiameter / found.wall) * 0.91 * pressure) / modulus + 3.6e-6 * (T - 60);
-  const byWarmth = (1 + 18.2e-6 * (T - 60)) / water(T);
+  const byWarmth = ((1 + 18.2e-6 * (T - 60)) * waterDensity(kelvin - 273.15)) / waterDensity((60 - 32) / 1.8);
   return byPressure * byStretch * byWarmth;
 }
 
-export function hardnessOf({ acceptance }: Job): Acceptance['hardness'] {
+function hardnessOf({ acceptance }: Job): Acceptance['hardness'] {
   if (acceptance === undefined) return undefined;
   const { hardnessScale: scale, qualifiedHardness: qualified } = acceptance;
   const leastMean = 0.9 * qualified;
@@ -119,16 +98,17 @@ export function acceptanceOf(
     pressureTest: {
       ...common,
       volume,
-      waterToAdd,
+      ...(test.liquid === 'fresh water'
+        ? { waterToAdd, pressurePerKelvin: pressurePerKelvin(found, modulus, pressure, testTemperature) }
+        : {}),
       testTemperature,
-      pressurePerKelvin: pressurePerKelvin(found, modulus, pressure, testTemperature),
       storedEnergy,
     },
   };
 }
 
 /** Pressure of the blocked line after one kelvin of warming, less that before: the water keeps the volume it has. */
-export function pressurePerKelvin(found: Found, modulus: number, pressure: number, kelvin: number): number {
+function pressurePerKelvin(found: Found, modulus: number, pressure: number, kelvin: number): number {
   const held = lineFactor(found, modulus, pressure, kelvin);
   let low = pressure - 20e6;
   let high = pressure + 20e6;

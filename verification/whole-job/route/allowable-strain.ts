@@ -28,7 +28,7 @@ export function temperatureLimit({ laminate }: Job, leaking: boolean): number | 
 }
 
 /** The axial column of a laminate of less than half the stiffness along the pipe, cold or warm. */
-export function isSoft({ laminate }: Job): boolean {
+function isSoft({ laminate }: Job): boolean {
   const { hoopModulus, axialModulus, atDesignTemperature: warm } = laminate;
   const ratios = [axialModulus / hoopModulus];
   if (warm !== undefined) ratios.push(warm.axialModulus / warm.hoopModulus);

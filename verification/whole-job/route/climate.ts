@@ -10,13 +10,13 @@ const overIce = (c: number): number => 6.112 * Math.exp((22.46 * c) / (272.62 + 
 const pressureShare = (c: number, humidity: number): number => Math.log((humidity * saturation(c)) / 6.112);
 
 /** Dew point in degC, over water whatever the cold. */
-export function dewPointOf(c: number, humidity: number): number {
+function dewPointOf(c: number, humidity: number): number {
   const g = pressureShare(c, humidity);
   return (243.12 * g) / (17.62 - g);
 }
 
 /** Where moisture settles: the dew point, and below freezing the frost point, which lies higher. */
-export function settlingPointOf(c: number, humidity: number): number {
+function settlingPointOf(c: number, humidity: number): number {
   const g = pressureShare(c, humidity);
   return g >= 0 ? (243.12 * g) / (17.62 - g) : (272.62 * g) / (22.46 - g);
 }
@@ -73,16 +73,17 @@ function resinNeeds(sheets: readonly (CureSheet | undefined)[]): number | undefi
   return needs.length === 0 ? undefined : Math.max(...needs);
 }
 
-export function siteOf(job: Job, schedule: Schedule, readings: Readings): Record<string, unknown> {
+export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readings): Record<string, unknown> {
   const { site } = job;
   const error = thermometerError(job);
   const humidityError = site.instruments?.humidityError ?? HUMIDITY_ERROR;
   const now: Hour = { steel: site.pipeTemperature, air: site.airTemperature, humidity: site.relativeHumidity };
-  const gate = stepOf(schedule, 'gate').startsAt;
-  const cured = stepOf(schedule, 'cure').endsAt;
+  // Without a timeline the readings of the day alone are judged.
+  const gate = schedule === undefined ? 0 : stepOf(schedule, 'gate').startsAt;
+  const cured = schedule === undefined ? 0 : stepOf(schedule, 'cure').endsAt;
   const between =
     readings.holdTime === 'note' ? ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'] : ['filler-wait', 'cure'];
-  const known = schedule.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
+  const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
   const hold = cured - gate;
 
   const dew = dewPointOf(now.air - 273.15, now.humidity);
@@ -90,7 +91,7 @@ export function siteOf(job: Job, schedule: Schedule, readings: Readings): Record
   // The reading stands for the first step of the forecast until that step ends; each later step from its beginning.
   let begins = 0;
   const hours: { readonly from: number; readonly at: number; readonly to: number; readonly hour: Hour }[] = [];
-  for (const [index, step] of (site.forecast ?? []).entries()) {
+  for (const [index, step] of (schedule === undefined ? [] : (site.forecast ?? [])).entries()) {
     const to = begins + step.duration;
     const at = index === 0 ? to - 1 : begins;
     hours.push({

@@ -19,12 +19,12 @@ function energiesOf(sheet: Extract<CureSheet, { mechanism: 'two-part reaction' }
 }
 
 /** How much faster than at the reference temperature. */
-export function faster(energy: number, at: number, reference: number): number {
+function faster(energy: number, at: number, reference: number): number {
   return Math.exp((energy / R) * (1 / reference - 1 / at));
 }
 
 /** What curing a material means on this steel, for the hour at which it is laid; undefined where the hours run out. */
-export type Wait = (laidAt: number) => number | undefined;
+type Wait = (laidAt: number) => number | undefined;
 
 export interface Cure {
   readonly workingTime: number;

@@ -16,7 +16,7 @@ function commonDivisor(a: number, b: number): number {
 }
 
 /** Steps from the place of one layer to that of the next: near the golden section, and through all places. */
-export function strideOf(places: number): number {
+function strideOf(places: number): number {
   let stride = Math.max(1, Math.round(places * ((Math.sqrt(5) - 1) / 2)));
   while (stride > 1 && commonDivisor(stride, places) !== 1) stride -= 1;
   return stride;

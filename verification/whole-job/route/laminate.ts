@@ -40,12 +40,12 @@ export type NoLaminate = { readonly none: 'missing' | 'not repairable' | 'not co
 
 const E_STEEL = 207e9;
 
-export function wrappedDiameter({ filler }: Job, diameter: number): number {
+function wrappedDiameter({ filler }: Job, diameter: number): number {
   return diameter + 2 * Math.max(filler?.thickness ?? 0, filler?.thicknessOverDefect ?? 0);
 }
 
 /** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
-export function longTermStrengthAt(
+function longTermStrengthAt(
   { laminate, service, site }: Job,
   temperature: number = service.designTemperature,
 ): number | undefined {
@@ -69,7 +69,7 @@ export function longTermStrengthAt(
   return cold.value + ((warm.value - cold.value) * (at - cold.at)) / (warm.at - cold.at);
 }
 
-export function loadsOf(job: Job, found: Found, strains: Strains): Loads | undefined {
+function loadsOf(job: Job, found: Found, strains: Strains): Loads | undefined {
   const moduli = moduliOnPipe(job, found.outsideDiameter);
   if (moduli === undefined) return undefined;
   return {
@@ -85,7 +85,7 @@ export function loadsOf(job: Job, found: Found, strains: Strains): Loads | undef
   };
 }
 
-export function metalOf(job: Job, found: Found, strength: Strength | undefined): Metal {
+function metalOf(job: Job, found: Found, strength: Strength | undefined): Metal {
   const { material } = job.pipe;
   return {
     modulus: material.modulus ?? E_STEEL,
@@ -103,7 +103,7 @@ export function metalOf(job: Job, found: Found, strength: Strength | undefined):
 }
 
 /** Criteria of a method; undefined where the case does not give what it needs. */
-export function criteriaOf(
+function criteriaOf(
   job: Job,
   method: string,
   load: Loads,
@@ -126,7 +126,7 @@ export function criteriaOf(
 }
 
 /** The bond over the leak. */
-export function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
+function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
   const { laminate, filler, service } = job;
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined || laminate.shearModulus === undefined) return undefined;

@@ -1,13 +1,10 @@
 import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import type { Band } from './joints.js';
-import { MIXING_TIME, type Mix } from './mix.js';
+import { MIXING_TIME, type Mix, SHARE_OF_WORKING_TIME } from './mix.js';
 import type { Readings } from './open-readings.js';
 import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
-
-/** From the first contact of resin and hardener to the last turn: a share of the working time. */
-const SHARE_OF_WORKING_TIME = 0.8;
 
 const MOST_LAID_OUT = 500;
 
@@ -46,7 +43,7 @@ export interface Laying {
 }
 
 /** How far along the pipe a pass has come after a length of its tape: one turn without advance, the helix, one more turn. */
-export function reachedBy(pass: Pass, laid: number): number {
+function reachedBy(pass: Pass, laid: number): number {
   const turn = Math.PI * pass.diameter;
   const onHelix = Math.min(Math.max(0, laid - turn), pass.turns * pass.turnLength);
   return pass.band + (onHelix / pass.turnLength) * pass.advance;

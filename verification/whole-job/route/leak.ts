@@ -46,18 +46,18 @@ export function unbonded(job: Job, found: Found): Unbonded | undefined {
 }
 
 /** K of the round hole (2.8 a): bending, half space, shear. */
-export function kOfHole(bond: Bond, d: number, t: number): number {
+function kOfHole(bond: Bond, d: number, t: number): number {
   const plate =
     (1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus) / Math.sqrt(bond.hoopModulus * bond.axialModulus);
   return plate * ((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) + (3 * d * d) / (64 * bond.shear * t);
 }
 
 /** K of a ring that bonds nowhere, its overshoot of 1.54 included. */
-export function kOfRing(bond: Bond, length: number, diameter: number, t: number): number {
+function kOfRing(bond: Bond, length: number, diameter: number, t: number): number {
   return (1.55 * diameter ** 2) / (8 * bond.hoopModulus * t) + (Math.PI * length) / (4 * bond.hoopModulus);
 }
 
-export function leakK(bond: Bond, where: Unbonded, diameter: number, t: number): number {
+function leakK(bond: Bond, where: Unbonded, diameter: number, t: number): number {
   const ring = kOfRing(bond, where.length, diameter, t);
   if (where.under === 'hole') return kOfHole(bond, where.diameter, t);
   return where.ring ? ring : Math.min(kOfHole(bond, where.diameter, t), ring);

@@ -18,15 +18,19 @@ export interface Mix {
   readonly kits: number;
 }
 
-/** Equal batches, none above a kit nor above what is placed within the working time after mixing. */
-export function batchesOf(
+/** From the first contact of resin and hardener to the last of it in place: a share of the working time. */
+export const SHARE_OF_WORKING_TIME = 0.8;
+
+/** Equal batches, none above a kit nor above what is placed within the time allowed, at the slowest of the paces. */
+function batchesOf(
   mass: number,
   parts: Parts,
   kitMass: number,
-  rate: number,
+  paces: readonly { readonly rate: number; readonly first: number }[],
   workingTime: number,
 ): Omit<Mix, 'mass'> {
-  const placed = rate * (workingTime - MIXING_TIME);
+  const allowed = SHARE_OF_WORKING_TIME * workingTime;
+  const placed = Math.min(...paces.map(({ rate, first }) => rate * (allowed - MIXING_TIME - first)));
   const most = Math.min(kitMass, placed);
   const batches = Math.ceil(mass / most - 1e-9);
   const batchMass = mass / batches;
@@ -59,14 +63,21 @@ export function fillerMix(job: Job, volume: number, workingTime: number): Mix | 
   const { filler } = job;
   if (filler === undefined) return undefined;
   const mass = volume * filler.density * (1 + (filler.waste ?? MIX_WASTE));
-  return { volume, mass, ...batchesOf(mass, filler.parts, filler.kitMass, filler.rate, workingTime) };
+  return {
+    volume,
+    mass,
+    ...batchesOf(mass, filler.parts, filler.kitMass, [{ rate: filler.rate, first: 0 }], workingTime),
+  };
 }
 
 /** Resin for the fabric: its areal weight times (1 - w)/w. */
-export function resinMix(job: Job, area: number, workingTime: number): Mix | undefined {
+export function resinMix(job: Job, area: number, length: number, workingTime: number): Mix | undefined {
   const { resin } = job;
   if (resin === undefined) return undefined;
   const w = resin.fibreMassFraction;
   const mass = ((area * resin.fabricWeight * (1 - w)) / w) * (1 + (resin.waste ?? MIX_WASTE));
-  return { area, mass, ...batchesOf(mass, resin.parts, resin.kitMass, resin.rate, workingTime) };
+  const { crew } = job;
+  const paces = [{ rate: resin.rate, first: 0 }];
+  if (crew !== undefined) paces.push({ rate: (crew.layingSpeed * mass) / length, first: crew.soakTime ?? 0 });
+  return { area, mass, ...batchesOf(mass, resin.parts, resin.kitMass, paces, workingTime) };
 }

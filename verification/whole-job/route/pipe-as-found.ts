@@ -19,7 +19,7 @@ export interface Found {
 }
 
 /** Wall lost per time: as stated, or the larger of the long-term and the short-term rate. */
-export function wallLossRate({ defect, pipe }: Job): number {
+function wallLossRate({ defect, pipe }: Job): number {
   const depth = defect.growth?.depth;
   if (depth === undefined || typeof depth === 'number') return depth ?? 0;
   const long = (pipe.wallThickness - defect.remainingWall) / depth.service;

@@ -105,6 +105,7 @@ export interface Job {
       | 'none'
       | {
           readonly medium: 'liquid' | 'gas';
+          readonly liquid?: 'fresh water' | 'other';
           readonly length: number;
           readonly atmosphere: number;
           readonly lowestRating?: number;
@@ -117,7 +118,7 @@ export interface Parts {
   readonly hardener: number;
 }
 
-export interface Laminate {
+interface Laminate {
   readonly hoopModulus: number;
   readonly axialModulus: number;
   readonly poissonRatio: number;
@@ -156,7 +157,7 @@ export interface Resists {
   readonly temperature: number;
 }
 
-export type Wrap =
+type Wrap =
   | {
       readonly form: 'tape';
       readonly width: number;
@@ -193,7 +194,7 @@ export type CureSheet =
       }[];
     };
 
-export interface Site {
+interface Site {
   readonly pipeTemperature: number;
   readonly airTemperature: number;
   readonly relativeHumidity: number;

@@ -33,13 +33,13 @@ const MT = [
 ];
 
 /** M_t of API 579-1 for a cylinder; from lambda 20 on that of 20. */
-export function foliasApi(lambda: number): number {
+function foliasApi(lambda: number): number {
   const l = Math.min(lambda, 20);
   return MT.reduceRight((sum, coefficient) => sum * l + coefficient, 0);
 }
 
 /** Flow stress of modified B31G and of the effective area. */
-export function flowStress({ pipe, assessment }: Job): number | undefined {
+function flowStress({ pipe, assessment }: Job): number | undefined {
   const { yieldStrength: smys, tensileStrength: smts } = pipe.material;
   switch (assessment?.flowStress) {
     case 'SMYS + 69 MPa':
@@ -52,7 +52,7 @@ export function flowStress({ pipe, assessment }: Job): number | undefined {
 }
 
 /** Failure stress along the pipe of a loss of relative depth x over a width (Kastanas), the least over narrower ones too. */
-export function axialFailureStress(flow: number, x: number, width: number, diameter: number): number {
+function axialFailureStress(flow: number, x: number, width: number, diameter: number): number {
   const eta = 1 - x;
   const share = (beta: number): number =>
     (eta * (Math.PI - beta * (1 - eta))) / (eta * Math.PI + 2 * (1 - eta) * Math.sin(beta));
@@ -81,7 +81,7 @@ export function assessmentFactor({ assessment }: Job): number | undefined {
 }
 
 /** Failure pressures by method. `deep` ends the methods at 0.80 of the wall or 1.3 mm left. */
-export function failurePressures(job: Job, thinned: Thinned, named?: string): Map<string, number> {
+function failurePressures(job: Job, thinned: Thinned, named?: string): Map<string, number> {
   const { diameter: D, wall: t, depth: d, length: L, profile } = thinned;
   const { yieldStrength: smys, tensileStrength: smts } = job.pipe.material;
   const x = d / t;
@@ -111,7 +111,7 @@ export function failurePressures(job: Job, thinned: Thinned, named?: string): Ma
 }
 
 /** What the sound pipe carries: under its own code by its allowable stress, else its yield strength by the design factor. */
-export function soundPressure({ pipe }: Job, diameter: number, share: number): number {
+function soundPressure({ pipe }: Job, diameter: number, share: number): number {
   const { allowableStress, yieldStrength } = pipe.material;
   if (allowableStress === undefined) return (2 * yieldStrength * share * pipe.wallThickness) / diameter;
   return (2 * allowableStress * pipe.wallThickness) / (diameter - 2 * 0.4 * pipe.wallThickness);

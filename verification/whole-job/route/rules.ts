@@ -99,7 +99,6 @@ export const LONGEST_LIFE = 20 * YEAR;
 export const BOND_FACTOR = 3;
 export const TAPER = 5;
 export const THIN_LAMINATE = 12;
-export const LEAST_LAP_SHEAR = 5e6;
 /** Section 5 keeps 4 MPa with a warning. */
 export const LAP_SHEAR_WITH_WARNING = 4e6;
 export const LEAST_FAILURE_STRAIN = 0.01;

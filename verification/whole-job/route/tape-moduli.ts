@@ -12,7 +12,7 @@ export function leadAngle({ wrap }: Job, diameter: number): number {
 }
 
 /** Moduli round and along the pipe of a tape that runs off the hoop direction, free to shear: the rotated compliance. */
-export function modulusAtAngle(moduli: Moduli, poisson: number, shear: number, angle: number): Moduli {
+function modulusAtAngle(moduli: Moduli, poisson: number, shear: number, angle: number): Moduli {
   const c2 = Math.cos(angle) ** 2;
   const s2 = Math.sin(angle) ** 2;
   const cross = 1 / shear - (2 * poisson) / moduli.hoop;

@@ -102,7 +102,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
   return out;
 }
 
-function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
+export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
   if (sheet === undefined || sheet.mechanism !== 'moisture') return false;
   const job = { site } as Job;
   const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
@@ -125,7 +125,7 @@ function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
 }
 
 /** Everything for which the pipe cannot be repaired this way. */
-export function notRepairable(job: Job, parts: Parts): string[] {
+function notRepairable(job: Job, parts: Parts): string[] {
   const { repair, service, laminate, line, acceptance } = job;
   const { found } = parts;
   const out: string[] = [];
@@ -164,14 +164,14 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure])
     say(tooCold(job, sheet), 'too cold to cure');
   say(
-    parts.mixing.some((time) => time <= 300),
+    parts.mixing.some((time) => 0.8 * time <= 300),
     'no time to place',
   );
   return out;
 }
 
 /** The wrap is laid out only where nothing stands against its laminate, its bond, its class and the seal. */
-function isWrapped(job: Job, parts: Parts): boolean {
+export function isWrapped(job: Job, parts: Parts): boolean {
   const { found, laminate, seal } = parts;
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
@@ -222,7 +222,7 @@ function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
 }
 
 /** What a design to sign still needs. */
-export function missing(job: Job, parts: Parts): string[] {
+function missing(job: Job, parts: Parts): string[] {
   const { service, defect, laminate, filler, acceptance, assessment, line, repair, pipe, seal, site } = job;
   const { found } = parts;
   const out: string[] = [];

@@ -15,7 +15,7 @@ import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { verdictOf } from './verdict.js';
+import { isWrapped, moistureOutside, notCovered, verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
@@ -71,6 +71,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
+  answer['site'] = siteOf(job, undefined, readings);
   answer['verdict'] = verdictOf(job, { ...base, mixing: working });
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
@@ -94,7 +95,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
   const filler =
     cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
-  const laminateResin = resinMix(job, area, cures.laminate.workingTime);
+  const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
   answer['mixes'] = { filler, laminateResin };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
   answer['rolls'] = rolls;
@@ -110,7 +111,16 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
-  answer['site'] = siteOf(job, timeline, readings);
+  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
+  const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length };
+  const open = new Set(['bands', 'life', 'no default strain for the life', 'steep tape']);
+  const waits = new Set(['putty', 'filler-wait', 'cure']);
+  const timed =
+    !notCovered(job, whole).some((each) => open.has(each)) &&
+    timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
+    working.every((time) => 0.8 * time > 300) &&
+    ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
+  if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline, readings);
   answer['verdict'] = verdictOf(job, {
     ...base,
     mixing: working,

@@ -27,7 +27,7 @@ export interface Sheet {
 }
 
 /** Waste of tape or sheet where none is stated. */
-export const TAPE_WASTE = 0.1;
+const TAPE_WASTE = 0.1;
 
 /** One pass of tape over a length: laid round the mean diameter of what it builds up. */
 export interface Pass {
@@ -51,11 +51,7 @@ export function passOf(width: number, overlap: number, diameter: number, overall
   return { diameter, band, advance, turnLength, turns, length: turns * turnLength + 2 * Math.PI * diameter };
 }
 
-export function rollsFor(
-  length: number,
-  waste: number,
-  roll: number,
-): { readonly rolls: number; readonly left: number } {
+function rollsFor(length: number, waste: number, roll: number): { readonly rolls: number; readonly left: number } {
   const needed = length * (1 + waste);
   const rolls = Math.ceil(needed / roll - 1e-9);
   return { rolls, left: rolls * roll - needed };
