@@ -125,7 +125,7 @@ export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): bo
 }
 
 /** Everything for which the pipe cannot be repaired this way. */
-function notRepairable(job: Job, parts: Parts): string[] {
+export function notRepairable(job: Job, parts: Parts): string[] {
   const { repair, service, laminate, line, acceptance } = job;
   const { found } = parts;
   const out: string[] = [];

@@ -15,7 +15,7 @@ import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { isWrapped, moistureOutside, notCovered, verdictOf } from './verdict.js';
+import { isWrapped, moistureOutside, notCovered, notRepairable, verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
@@ -113,10 +113,16 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['timeline'] = timeline;
   // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
   const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length };
-  const open = new Set(['bands', 'life', 'no default strain for the life', 'steep tape']);
+  const open = new Set([
+    'life',
+    'no default strain for the life',
+    'steep tape',
+    'colder than qualified',
+    'line at work',
+  ]);
   const waits = new Set(['putty', 'filler-wait', 'cure']);
   const timed =
-    !notCovered(job, whole).some((each) => open.has(each)) &&
+    ![...notCovered(job, whole), ...notRepairable(job, whole)].some((each) => open.has(each)) &&
     timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
     working.every((time) => 0.8 * time > 300) &&
     ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
