@@ -1,0 +1,461 @@
+/** Seeded random numbers in [0, 1): mulberry32. */
+function randomNumbers(seed: number): () => number {
+  let state = seed | 0;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+type Drawn = Record<string, unknown>;
+
+/** Draws the document of a case: any of the kinds, methods, forms and rule sets, mostly in the usual spans. */
+export function drawCase(seed: number): Drawn {
+  const random = randomNumbers(Math.imul(seed, 0x9e3779b1));
+  const chance = (share: number): boolean => random() < share;
+  const one = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T;
+  const between = (low: number, high: number): number => low + (high - low) * random();
+  const figure = (value: number, digits = 4): number => Number(value.toPrecision(digits));
+  const as = (low: number, high: number, unit: string, digits = 4): string =>
+    `${figure(between(low, high), digits)} ${unit}`;
+
+  const diameter = figure(
+    one(60.3, 88.9, 114.3, 168.3, 219.1, 323.9, 508, 610) * (chance(0.2) ? between(0.9, 1.1) : 1),
+  );
+  const wall = figure(Math.min(between(0.03, 0.06) * diameter, between(4, 16)), 3);
+  const kind = chance(0.03)
+    ? one('through-wall slot', 'crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect')
+    : chance(0.4)
+      ? 'through-wall hole'
+      : 'metal loss';
+  const hole = kind === 'through-wall hole';
+  const yieldStrength = figure(between(205, 485), 3);
+  const years = figure(chance(0.03) ? between(20, 30) : between(1, 20), 3);
+  const life = chance(0.15) ? one(2, 10, 20) : years;
+  const left = figure(wall * (chance(0.2) ? between(0.05, 0.3) : between(0.25, 0.85)), 3);
+  const length = figure(chance(0.2) ? between(100, 500) : between(20, 120), 3);
+  const width = figure(Math.min(chance(0.2) ? between(60, 300) : between(15, 90), 0.9 * Math.PI * diameter), 3);
+  const holeDiameter = figure(Math.min(between(1, 25), 0.9 * length, 0.9 * width), 3);
+  const cause = one('internal corrosion', 'external corrosion', 'internal erosion', 'mechanical damage', 'unknown');
+  const grows = cause !== 'external corrosion' && cause !== 'mechanical damage' ? true : chance(0.3);
+  const rate = chance(0.3) ? 0 : (left / life) * between(0, chance(0.2) ? 1.4 : 0.5);
+  const gas = chance(0.06);
+  const pressure = figure(chance(0.2) ? between(15, 70) : between(1.5, 12), 3);
+  const cold = chance(0.1);
+  const installed = figure(cold ? between(5, 12) : between(12, 28), 3);
+  const hot = figure(installed + (chance(0.15) ? between(25, 60) : between(-4, 25)), 3);
+  const contents = one('cooling water', 'service water', 'produced water');
+  const live = hole ? chance(0.5) : chance(0.35);
+  const hazards = gas || chance(0.08) ? [one('flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant')] : [];
+  const linePressure = figure(hole ? between(0.05, chance(0.8) ? 0.3 : 0.8) : pressure * between(0.1, 1), 3);
+  const form = one('tape', 'tape', 'sheet');
+  const repairClass = chance(0.8)
+    ? gas || hazards.length > 0 || pressure > 20
+      ? 3
+      : pressure > 10
+        ? 2
+        : one(1, 2, 3)
+    : one(1, 2, 3);
+
+  const usedUp = hole || left / life < rate;
+  const method = chance(0.3)
+    ? undefined
+    : usedUp && chance(0.95)
+      ? 'substrate ignored'
+      : one('substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength');
+
+  const reaction = (hours: [number, number], minutes: [number, number]): Drawn => {
+    const from = figure(between(5, 10), 3);
+    return {
+      mechanism: 'two-part reaction',
+      referenceTemperature: `${one(20, 23, 25)} degC`,
+      cureTime: as(hours[0], hours[1], 'h', 3),
+      workingTime: as(minutes[0], minutes[1], 'min', 3),
+      ...(chance(0.75) ? { activationEnergy: as(42, 65, 'kJ/mol', 3) } : {}),
+      testedFrom: `${from} degC`,
+      testedTo: as(35, 60, 'degC', 3),
+      minimumTemperature: `${figure(from - (chance(0.5) ? 0 : between(0, 4)), 3)} degC`,
+    };
+  };
+  const moisture = (): Drawn => {
+    const [hours, minutes] = [between(6, 20), between(20, 60)];
+    return {
+      mechanism: 'moisture',
+      rows: [0, 10, 20].flatMap((step) =>
+        [25, 70].map((damp) => {
+          const slower = (1 - 0.025 * step) * (1 - 0.003 * (damp - 25)) * between(0.98, 1);
+          return {
+            temperature: `${figure(step + between(3, 5), 3)} degC`,
+            humidity: `${figure(damp + between(0, 3), 3)} %`,
+            cureTime: `${figure(hours * slower, 3)} h`,
+            workingTime: `${figure(minutes * slower, 3)} min`,
+          };
+        }),
+      ),
+    };
+  };
+  const curing = (hours: [number, number], minutes: [number, number]): Drawn =>
+    chance(0.06) ? moisture() : reaction(hours, minutes);
+  const resists = (): Drawn => ({
+    contents: chance(0.97) ? contents : 'sea water',
+    temperature: `${figure(hot + (chance(0.95) ? between(0, 30) : -3), 4)} degC`,
+    statedBy: 'data sheet (drawn)',
+  });
+  const hours = (): number => figure(between(3, 20), 3);
+  const forecast = Array.from({ length: chance(0.1) ? 2 : 10 }, () => {
+    const steel = figure(installed + between(-5, 6), 3);
+    return {
+      duration: `${hours()} h`,
+      pipeTemperature: `${steel} degC`,
+      airTemperature: `${figure(steel + between(-5, 4), 3)} degC`,
+      relativeHumidity: `${figure(between(30, chance(0.1) ? 95 : 78), 3)} %`,
+    };
+  });
+
+  const depthLeft = wall - left;
+  const profile = [0, 0.2, 0.45, 0.7, 1].map((share, index) => ({
+    position: `${figure(share * length, 4)} mm`,
+    depth: `${index === 2 ? Number(depthLeft.toFixed(6)) : figure(depthLeft * between(0, 0.9), 3)} mm`,
+  }));
+
+  const carbon = chance(0.15);
+  const modulus = figure(between(18, 60), 3);
+  const laminate: Drawn = {
+    name: 'drawn laminate',
+    hoopModulus: `${modulus} GPa`,
+    axialModulus: `${figure(modulus * (chance(0.2) ? between(0.3, 0.5) : between(0.5, 0.95)), 3)} GPa`,
+    poissonRatio: figure(between(0.05, 0.25), 2),
+    plyThickness: as(0.3, 1.2, 'mm', 3),
+    ...(chance(0.97) ? { shearModulus: as(2, 5, 'GPa', 3) } : {}),
+    ...(chance(0.6) ? { qualifiedPlies: one(1, 2, 3, 4, 6) } : {}),
+    ...(chance(0.98) ? { strainToFailure: chance(0.97) ? as(1.1, 2, '%', 3) : '0.8 %' } : {}),
+    hoopExpansion: `${figure(between(2, 16), 3)}e-6 1/K`,
+    axialExpansion: `${figure(between(8, 24), 3)}e-6 1/K`,
+    ...(chance(0.98) ? { glassTransition: as(85, 130, 'degC', 4) } : {}),
+    ...(chance(0.98)
+      ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` }
+      : {}),
+    ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
+    ...(carbon && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
+    ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
+    ...(chance(0.2) ? { lowestTemperature: as(-40, 10, 'degC', 3) } : {}),
+    ...(chance(0.98) ? { resists: resists() } : {}),
+    ...(chance(0.97) ? { energyReleaseRate: as(100, 350, 'J/m2', 3) } : {}),
+    ...(chance(0.25)
+      ? { energyReleaseRateOverSeal: { energyReleaseRate: as(80, 300, 'J/m2', 3), footprint: as(40, 160, 'mm', 3) } }
+      : {}),
+    ...(chance(0.25)
+      ? {
+          atDesignTemperature: {
+            energyReleaseRate: as(80, 260, 'J/m2', 3),
+            hoopModulus: `${figure(modulus * between(0.7, 1), 3)} GPa`,
+            axialModulus: `${figure(modulus * between(0.3, 0.8), 3)} GPa`,
+          },
+        }
+      : {}),
+    ...(chance(0.98) ? { lapShearStrength: chance(0.97) ? as(5, 12, 'MPa', 3) : as(3, 5, 'MPa', 3) } : {}),
+    ...(chance(method === 'long-term strength' ? 0.95 : 0.4)
+      ? {
+          longTermStrength: {
+            strength: as(60, 200, 'MPa', 3),
+            test: one('1000 h survival', 'design life regression'),
+            testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
+            ...(chance(0.4)
+              ? {
+                  second: {
+                    testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`,
+                    strength: as(60, 200, 'MPa', 3),
+                  },
+                }
+              : {}),
+          },
+        }
+      : {}),
+    cure: curing([12, 30], [25, 90]),
+  };
+
+  const pad = figure(holeDiameter + between(20, 60), 3);
+  const seal = {
+    siteLimit: as(0.8, 6, 'bar', 3),
+    ...(chance(0.97) ? { bands: one('removed before the wrap', 'removed before the wrap', 'left') } : {}),
+    ...(chance(0.97) ? { collar: chance(0.7) ? 'none' : as(40, 200, 'mm', 3) } : {}),
+    pad: {
+      multiple: as(1, 6, '', 3).trim(),
+      multipleOf: one('area', 'diameter', 'not stated'),
+      margin: as(8, 30, 'mm', 3),
+    },
+    putty: { name: 'drawn putty', ...(chance(0.97) ? { resists: resists() } : {}), cure: reaction([0.3, 2], [4, 12]) },
+    band: {
+      width: as(10, 30, 'mm', 3),
+      thickness: as(0.5, 1.2, 'mm', 3),
+      strength: as(300, 600, 'MPa', 3),
+      factor: figure(between(1.5, 3), 3),
+      friction: figure(between(0.05, 0.35), 2),
+      count: one(1, 2, 3),
+      overlap: as(50, 150, 'mm', 3),
+      holdingFactor: figure(between(1.1, 2), 3),
+    },
+    fastener: {
+      threadDiameter: as(6, 12, 'mm', 2),
+      nutFactor: figure(between(0.12, 0.3), 2),
+      scatter: as(10, 40, '%', 2),
+      permittedTension: as(2, 10, 'kN', 3),
+    },
+    sheet: {
+      ...(chance(0.97) ? { across: `${figure(pad * between(0.6, 1.6), 3)} mm` } : {}),
+      thickness: as(0.2, 1, 'mm', 2),
+      modulus: as(180, 210, 'GPa', 3),
+      yieldStrength: as(200, 700, 'MPa', 3),
+      poissonRatio: figure(between(0.25, 0.33), 2),
+      factor: figure(between(1.2, 2.5), 2),
+      support: one('clamped', 'simply supported'),
+    },
+    pipeFactor: figure(between(1.5, 3), 2),
+    ...(chance(0.8)
+      ? {
+          fluid: gas
+            ? {
+                phase: 'gas',
+                molarMass: as(16, 30, 'g/mol', 3),
+                heatCapacityRatio: figure(between(1.2, 1.45), 3),
+                atmosphere: '1.013 bar',
+              }
+            : { phase: 'liquid', density: as(0.8, 1.05, 'g/cm3', 3) },
+        }
+      : {}),
+  };
+  seal.pad.multiple = Number(seal.pad.multiple) as unknown as string;
+
+  return {
+    title: `Drawn case ${seed}`,
+    date: '2026-03-14',
+    basis: one('ISO 24817', 'ASME PCC-2'),
+    pipe: {
+      ...(chance(0.85) ? { outsideDiameter: `${diameter} mm` } : { circumference: `${figure(diameter * Math.PI)} mm` }),
+      wallThickness: `${wall} mm`,
+      material: {
+        name: 'drawn steel',
+        yieldStrength: `${yieldStrength} MPa`,
+        ...(chance(0.9) ? { tensileStrength: `${figure(yieldStrength * between(1.15, 1.6), 3)} MPa` } : {}),
+        ...(chance(0.8) ? { allowableStress: `${figure(yieldStrength * between(0.4, 0.7), 3)} MPa` } : {}),
+        ...(chance(0.7) ? { modulus: as(195, 212, 'GPa', 3) } : {}),
+        ...(chance(0.7) ? { thermalExpansion: `${figure(between(10.5, 13), 3)}e-6 1/K` } : {}),
+      },
+    },
+    service: {
+      contents,
+      phase: gas ? one('gas', 'two-phase') : 'liquid',
+      hazards,
+      safetyCritical: chance(0.03),
+      designPressure: `${pressure} bar`,
+      designTemperature: `${hot} degC`,
+      ...(chance(0.98) ? { surge: chance(0.85) ? 'included' : `${figure(pressure * between(0.9, 1.4), 3)} bar` } : {}),
+      ...(chance(0.98)
+        ? {
+            cracking: chance(0.97)
+              ? 'none'
+              : {
+                  environment: one('sour', 'stress corrosion'),
+                  ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}),
+                },
+          }
+        : {}),
+      ...(chance(0.2) ? { lowestTemperature: `${figure(Math.min(hot, installed) - between(1, 20), 3)} degC` } : {}),
+      ...(chance(0.3)
+        ? {
+            recentPressure: {
+              pressure: `${figure(pressure * between(0.4, 1), 3)} bar`,
+              date: chance(0.85) ? '2026-02-12' : '2025-02-12',
+            },
+          }
+        : {}),
+    },
+    line: live
+      ? {
+          state: gas ? 'under pressure' : hole && chance(0.5) ? 'static head' : one('under pressure', 'static head'),
+          pressure: `${Math.min(linePressure, pressure)} bar`,
+          writtenProcedure: chance(0.9) ? 'WP-7' : 'none',
+        }
+      : { state: 'empty, dry, isolated, vented' },
+    defect: {
+      kind,
+      cause,
+      axialLength: `${length} mm`,
+      circumferentialWidth: `${width} mm`,
+      remainingWall: `${left} mm`,
+      readingError: chance(0.3) ? 'none' : `${figure(Math.min(between(0.05, 0.4), 0.4 * left), 2)} mm`,
+      ...(hole ? { holeDiameter: `${holeDiameter} mm` } : chance(0.4) ? { holeAtEndOfLife: as(5, 25, 'mm', 3) } : {}),
+      ...(!hole && kind === 'metal loss' && chance(0.35) ? { profile } : {}),
+      ...(chance(0.98)
+        ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` }
+        : {}),
+      growth: grows
+        ? {
+            depth: chance(0.6)
+              ? `${figure(rate, 3)} mm/year`
+              : {
+                  previousWall: `${figure(Math.min(wall, left + between(0.1, 0.9) * rate), 4)} mm`,
+                  sincePrevious: as(1, 6, 'year', 3),
+                  service: as(15, 60, 'year', 3),
+                },
+            length: `${figure(chance(0.2) ? 0 : between(0, 1), 2)} mm/year`,
+          }
+        : 'none',
+    },
+    loads: {
+      axialForce: chance(0.7) ? 'none' : as(-30, 60, 'kN', 3),
+      bendingMoment: chance(0.99) ? 'none' : '0.5 kN m',
+      torsion: chance(0.99) ? 'none' : '0.5 kN m',
+      shearForce: chance(0.99) ? 'none' : '5 kN',
+      externalPressure: chance(0.99) ? 'none' : '0.5 bar',
+      soil: chance(0.99) ? 'none' : 'present',
+      cycles: chance(0.7)
+        ? 'none'
+        : {
+            number: Math.round(10 ** between(2, 8.5)),
+            lowestPressure: `${figure(pressure * between(0, 0.7), 3)} bar`,
+            highestPressure: `${figure(pressure * between(0.75, 1), 3)} bar`,
+          },
+    },
+    fitting: chance(0.98) ? 'none' : one('bend', 'tee', 'weld'),
+    ...(chance(0.97)
+      ? {
+          assessment: {
+            ...(chance(0.2)
+              ? {
+                  method: one(
+                    'original B31G',
+                    'modified B31G',
+                    'effective area',
+                    'DNV-RP-F101',
+                    'API 579-1 Level 1',
+                    'API 579-1 Level 2',
+                  ),
+                }
+              : {}),
+            ...(chance(0.25) ? { flowStress: one('1.1 SMYS', 'SMYS + 69 MPa', '(SMYS + SMTS) / 2') } : {}),
+            ...(chance(0.6) ? { safetyFactor: figure(between(1, 2), 3) } : {}),
+            ...(chance(0.5) ? { designFactor: one(0.4, 0.5, 0.6, 0.72, 0.8) } : {}),
+          },
+        }
+      : {}),
+    repair: {
+      class: repairClass,
+      life: `${life} year`,
+      ...(method === undefined ? {} : { method }),
+      ...(chance(0.3) ? { loading: one('rare', 'continuous') } : {}),
+      ...(chance(0.2) ? { leakFactorByFormula: chance(0.7) } : {}),
+      ...(chance(0.15) ? { availableOverlap: as(20, 300, 'mm', 3) } : {}),
+    },
+    laminate,
+    wrap:
+      form === 'tape'
+        ? {
+            form,
+            width: as(40, 150, 'mm', 2),
+            overlap: `${one(50, 50, 55, 66.7, 75)} %`,
+            rollLength: as(8, 25, 'm', 3),
+            ...(chance(0.6) ? { waste: as(5, 20, '%', 2) } : {}),
+          }
+        : {
+            form,
+            width: as(120, 500, 'mm', 3),
+            rollLength: as(15, 50, 'm', 3),
+            ...(chance(0.6) ? { finalLap: as(25, 150, 'mm', 3) } : {}),
+            ...(chance(0.6) ? { waste: as(5, 20, '%', 2) } : {}),
+          },
+    resin: chance(0.3)
+      ? 'none'
+      : {
+          fabricWeight: as(300, 1000, 'g/m2', 3),
+          fibreMassFraction: as(45, 65, '%', 3),
+          parts: { base: 100, hardener: one(20, 30, 45, 50) },
+          kitMass: as(1, 6, 'kg', 2),
+          rate: as(0.1, 0.5, 'kg/min', 2),
+          ...(chance(0.6) ? { waste: as(5, 25, '%', 2) } : {}),
+        },
+    filler: chance(0.2)
+      ? 'none'
+      : {
+          name: 'drawn filler',
+          thickness: as(1, 4, 'mm', 2),
+          thicknessOverDefect: as(4, 10, 'mm', 2),
+          ...(chance(0.98) ? { greatestLift: chance(0.93) ? as(22, 40, 'mm', 3) : as(3, 12, 'mm', 3) } : {}),
+          density: as(1.2, 1.8, 'g/cm3', 3),
+          parts: { base: 100, hardener: one(25, 50, 100) },
+          kitMass: as(0.5, 3, 'kg', 2),
+          rate: as(0.05, 0.3, 'kg/min', 2),
+          ...(chance(0.6) ? { waste: as(5, 20, '%', 2) } : {}),
+          ...(chance(0.06)
+            ? {
+                underWholeWrap: true,
+                ...(chance(0.7) ? { qualifiedOverFiller: { energyReleaseRate: as(80, 200, 'J/m2', 3) } } : {}),
+              }
+            : {}),
+          cure: curing([2, 8], [12, 30]),
+        },
+    site: {
+      pipeTemperature: `${installed} degC`,
+      airTemperature: `${figure(installed + between(-5, 3), 3)} degC`,
+      relativeHumidity: as(30, 88, '%', 3),
+      ...(chance(0.7)
+        ? { instruments: { temperatureError: as(0.2, 1, 'K', 2), humidityError: as(1, 5, '%', 2) } }
+        : {}),
+      ...(chance(0.3)
+        ? {
+            history: Array.from({ length: chance(0.1) ? 1 : 10 }, () => ({
+              duration: `${hours()} h`,
+              temperature: `${figure(installed + between(-5, 6), 3)} degC`,
+            })),
+          }
+        : {}),
+      ...(chance(0.8) ? { forecast } : {}),
+      ...(chance(0.8)
+        ? {
+            surface: {
+              grade: one('St 3', 'SP 11', 'Sa 2', 'Sa 2 1/2', 'Sa 2 1/2', 'Sa 3'),
+              profile: as(40, 100, 'um', 3),
+              ...(chance(0.7) ? { salts: as(0.005, 0.035, 'g/m2', 2) } : {}),
+              ...(chance(0.7)
+                ? { qualified: { grade: one('SP 11', 'Sa 2', 'Sa 2 1/2'), profile: as(40, 75, 'um', 3) } }
+                : {}),
+            },
+          }
+        : {}),
+    },
+    ...(hole && (live || chance(0.4)) && chance(0.97) ? { seal } : {}),
+    ...(chance(0.85)
+      ? {
+          crew: {
+            layingSpeed: as(0.3, 4, 'm/min', 2),
+            crews: one(1, 1, 2),
+            ...(chance(0.3) ? { soakTime: as(0, 2, 'min', 2) } : {}),
+            start: '07:30',
+          },
+        }
+      : {}),
+    ...(chance(0.85)
+      ? {
+          acceptance: {
+            ...(chance(0.7)
+              ? { hardnessScale: 'Shore D', qualifiedHardness: figure(between(60, 90), 3) }
+              : { hardnessScale: 'Barcol', qualifiedHardness: figure(between(30, 70), 3) }),
+            pressureTest: chance(0.2)
+              ? 'none'
+              : {
+                  ...(chance(0.75) ? { medium: 'liquid', liquid: 'fresh water' } : { medium: 'gas' }),
+                  length: as(5, 200, 'm', 3),
+                  atmosphere: '1.013 bar',
+                  ...(chance(0.98)
+                    ? {
+                        lowestRating: `${figure(pressure * (chance(0.95) ? between(1.6, 3) : between(0.8, 1.1)), 3)} bar`,
+                      }
+                    : {}),
+                },
+          },
+        }
+      : {}),
+  };
+}

@@ -1,0 +1,66 @@
+import type { Found } from './pipe-as-found.js';
+import type { Job } from './read-job.js';
+import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
+
+export interface Line {
+  readonly pressure: number;
+  readonly highestPressure?: number;
+  readonly limitedBy?: string;
+}
+
+/** What a damaged pipe keeps where nobody asks for more. */
+const LEAST_FACTOR = 1.25;
+
+/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+export function lineAtWork(job: Job, found: Found): Line {
+  const pressure = job.line.pressure ?? 0;
+  if (pressure === 0) return { pressure };
+  const stated = assessmentFactor(job);
+  if (stated === undefined) return { pressure };
+  const factor = Math.max(stated, LEAST_FACTOR);
+  const { outsideDiameter: D, wallToday } = found;
+  const { axialLength: length, circumferentialWidth: width, kind } = job.defect;
+  if (kind === 'through-wall hole') {
+    const m = foliasModified((length * length) / (D * wallToday));
+    const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
+    // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
+    const half = Math.min(width / D, Math.PI);
+    const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
+    const pull = Math.max(0, job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
+    const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
+    const along = Math.max(0, (stress * 4 * found.wall) / D);
+    return along < leak
+      ? { pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }
+      : { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
+  }
+  const thinned = {
+    diameter: D,
+    wall: found.wall,
+    depth: found.wall - wallToday,
+    length,
+    width,
+    force: job.loads.axialForce ?? 0,
+  };
+  // The method that the case names, where it can answer; else the lowest of all.
+  const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
+  const named = job.assessment?.method;
+  // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
+  if (named === 'DNV-RP-F101' && all.safePressure === 0) return { pressure };
+  const strength =
+    named !== undefined && all.methods.some(({ criterion }) => criterion === named)
+      ? remainingStrength(job, thinned, factor, named, 1 / factor)
+      : all;
+  const { recentPressure } = job.service;
+  const recent =
+    recentPressure === undefined || isOld(recentPressure.date, job.date) || strength.failurePressure === undefined
+      ? 0
+      : Math.min(0.8 * recentPressure.pressure, strength.failurePressure / LEAST_FACTOR);
+  return recent > strength.safePressure
+    ? { pressure, highestPressure: recent, limitedBy: 'recent pressure' }
+    : { pressure, highestPressure: strength.safePressure, limitedBy: 'safe pressure of the thinned wall' };
+}
+
+/** A pressure of more than two months before the survey was not carried lately. */
+function isOld(day: string, survey: string | undefined): boolean {
+  return survey !== undefined && Date.parse(survey) - Date.parse(day) > 60 * 86_400_000;
+}

@@ -1,0 +1,140 @@
+import type { Cure } from './cure.js';
+import { steelOverHours } from './cure.js';
+import { MIXING_TIME, type Mix } from './mix.js';
+import type { Job } from './read-job.js';
+
+/** Prepared steel is good for so long. */
+const OPEN_TIME = 14_400;
+/** Hold of the pressure test. */
+const HOLD = 3600;
+
+interface Takes {
+  /** Nobody has stated it where it is not there. */
+  readonly time?: number;
+  /** It surely lasts so long. */
+  readonly atLeast?: number;
+}
+
+interface Step {
+  readonly id: string;
+  readonly after: readonly string[];
+  readonly takes: (startsAt: number, ends: ReadonlyMap<string, number>) => Takes;
+}
+
+export interface TimedStep {
+  readonly id: string;
+  readonly startsAt: number;
+  readonly endsAt: number;
+  readonly slack: number;
+  readonly duration: { readonly known: boolean; readonly time?: number; readonly atLeast?: number };
+  readonly takes: Readonly<Record<string, number>>;
+}
+
+export interface Schedule {
+  readonly steps: readonly TimedStep[];
+  readonly earliestReturn: { readonly known: boolean; readonly atLeast: number };
+}
+
+/** Everything that is done, one after the other (docs/plan.md). */
+export function scheduleOf(
+  job: Job,
+  cures: { readonly putty: Cure | undefined; readonly filler: Cure | undefined; readonly laminate: Cure },
+  filler: Mix | undefined,
+  wrapTime: number | undefined,
+): Schedule {
+  const leaks = job.seal !== undefined && job.defect.kind === 'through-wall hole';
+  const hours = (steelOverHours(job) ?? []).reduce((sum, { duration }) => sum + duration, 0);
+  const waits =
+    (cure: Cure): Step['takes'] =>
+    (startsAt) => {
+      const time = cure.wait(startsAt);
+      return time === undefined ? { atLeast: Math.max(0, hours - startsAt) } : { time };
+    };
+  const nobody: Step['takes'] = () => ({});
+  const given =
+    (time: number | undefined): Step['takes'] =>
+    () =>
+      time === undefined ? {} : { time };
+  const placing =
+    filler === undefined || job.filler === undefined
+      ? undefined
+      : filler.batches * MIXING_TIME + filler.mass / job.filler.rate;
+  const test = job.acceptance?.pressureTest;
+  const steps: Step[] = [
+    { id: 'permit', after: [], takes: nobody },
+    { id: 'stock', after: [], takes: nobody },
+    { id: 'survey', after: ['permit'], takes: nobody },
+    ...(leaks && cures.putty !== undefined
+      ? [
+          { id: 'rough-cleaning', after: ['survey'], takes: nobody },
+          { id: 'seal', after: ['rough-cleaning', 'stock'], takes: nobody },
+          { id: 'putty', after: ['seal'], takes: waits(cures.putty) },
+          { id: 'surface', after: ['putty'], takes: nobody },
+        ]
+      : [{ id: 'surface', after: ['survey'], takes: nobody }]),
+    { id: 'gate', after: ['surface', 'stock'], takes: given(0) },
+    ...(cures.filler !== undefined
+      ? [
+          { id: 'filler', after: ['gate'], takes: given(placing) },
+          { id: 'filler-wait', after: ['filler'], takes: waits(cures.filler) },
+        ]
+      : []),
+    {
+      id: 'surface-again',
+      after: [cures.filler === undefined ? 'gate' : 'filler-wait'],
+      takes: (startsAt, ends) => (startsAt - (ends.get('surface') ?? 0) > OPEN_TIME ? {} : { time: 0 }),
+    },
+    {
+      id: 'wrap',
+      after: [cures.filler === undefined ? 'gate' : 'filler-wait', 'surface-again'],
+      takes: given(wrapTime),
+    },
+    { id: 'cure', after: ['wrap'], takes: waits(cures.laminate) },
+    { id: 'inspection', after: ['cure'], takes: nobody },
+    {
+      id: 'pressure-test',
+      after: ['inspection'],
+      takes: given(test === undefined ? undefined : test === 'none' ? 0 : HOLD),
+    },
+    { id: 'return', after: ['pressure-test'], takes: nobody },
+  ];
+  const ends = new Map<string, number>();
+  const timed = steps.map(({ id, after, takes }) => {
+    const startsAt = Math.max(0, ...after.map((each) => ends.get(each) as number));
+    const lasts = takes(startsAt, ends);
+    const endsAt = startsAt + (lasts.time ?? lasts.atLeast ?? 0);
+    ends.set(id, endsAt);
+    return { id, after, startsAt, endsAt, lasts };
+  });
+  const done = ends.get('return') as number;
+  const latest = new Map<string, number>();
+  for (const { id } of [...timed].reverse()) {
+    const followers = timed.filter(({ after }) => after.includes(id));
+    const last = Math.min(
+      done,
+      ...followers.map((each) => (latest.get(each.id) as number) - (each.endsAt - each.startsAt)),
+    );
+    latest.set(id, last);
+  }
+  const fixed = new Set(['gate', 'filler', 'wrap', 'pressure-test']);
+  return {
+    steps: timed.map(({ id, startsAt, endsAt, lasts }) => ({
+      id,
+      startsAt,
+      endsAt,
+      slack: (latest.get(id) as number) - endsAt,
+      duration: { known: lasts.time !== undefined, ...lasts },
+      takes:
+        id === 'surface-again'
+          ? { goodFor: OPEN_TIME }
+          : fixed.has(id) && lasts.time !== undefined
+            ? { time: lasts.time }
+            : {},
+    })),
+    earliestReturn: { known: false, atLeast: done },
+  };
+}
+
+export function stepOf(schedule: Schedule, id: string): TimedStep {
+  return schedule.steps.find((each) => each.id === id) as TimedStep;
+}

@@ -1,0 +1,293 @@
+import { temperatureLimit } from './allowable-strain.js';
+import { steelOverHours, warmestReading } from './cure.js';
+import type { Extent } from './extent.js';
+import type { LaminateFigures, NoLaminate } from './laminate.js';
+import type { SealFigures } from './leak-seal.js';
+import type { Line } from './line-at-work.js';
+import type { Found } from './pipe-as-found.js';
+import type { CureSheet, Job, Resists } from './read-job.js';
+import type { Strength } from './remaining-strength.js';
+import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, LONGEST_LIFE, THIN_LAMINATE } from './rules.js';
+import type { Schedule } from './schedule.js';
+import { leadAngle } from './tape-moduli.js';
+import type { Sheet, Tape } from './wrap.js';
+
+/** What was found of a job, as far as it got. */
+export interface Parts {
+  readonly found: Found;
+  readonly strength?: Strength | undefined;
+  readonly line: Line;
+  readonly seal?: SealFigures | undefined;
+  readonly laminate: LaminateFigures | NoLaminate;
+  readonly extent?: Extent | undefined;
+  readonly wrap?: Tape | Sheet | undefined;
+  readonly wrapLength?: number | undefined;
+  readonly schedule?: Schedule | undefined;
+  readonly mixing: readonly number[];
+  readonly bandsLaid?: number;
+}
+
+const METHODS_NEED_METAL = new Set(['substrate sharing load', 'substrate yielded']);
+
+/** Everything that this version does not design for. */
+export function notCovered(job: Job, parts: Parts): string[] {
+  const { defect, loads, filler, laminate, assessment, repair, service, line, wrap } = job;
+  const { found } = parts;
+  const reached = reachesLaminate(job, found);
+  const out: string[] = [];
+  const say = (when: boolean, what: string): void => {
+    if (when) out.push(what);
+  };
+  say(defect.kind !== 'metal loss' && defect.kind !== 'through-wall hole', 'kind of defect');
+  say(loads.bendingMoment !== undefined || loads.torsion !== undefined || loads.shearForce !== undefined, 'load');
+  say(loads.externalPressure !== undefined || loads.soil !== undefined, 'outside load');
+  say(job.fitting !== undefined, 'fitting');
+  const limit = temperatureLimit(job, found.throughWall);
+  const coolEnough = limit !== undefined && service.designTemperature <= limit;
+  say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
+  say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
+  say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
+  const tested = laminate.longTermStrength;
+  if (reached && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
+    const hottest = Math.max(tested.testTemperature, tested.second?.testTemperature ?? 0);
+    say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
+  }
+  say(
+    strainsStand(job, found) && wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
+    'steep tape',
+  );
+  say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
+  const { seal } = job;
+  const pressure = line.pressure ?? 0;
+  if (defect.kind === 'through-wall hole' && pressure > 0 && seal !== undefined) {
+    const hole = defect.holeDiameter as number;
+    say(service.phase !== 'liquid' || service.hazards.length > 0, 'by hand: contents');
+    say(Math.max(job.site.pipeTemperature, 0) > 333.15, 'by hand: hot');
+    say(pressure > 7e5, 'by hand: pressure');
+    say((2 * pressure * Math.PI * hole * hole) / 4 > 200, 'by hand: jet');
+  }
+  if (seal !== undefined && parts.seal !== undefined) {
+    say(parts.seal.padDiameter > (Math.PI * found.outsideDiameter) / 2, 'pad round more than half the pipe');
+  }
+  const named = assessment?.method;
+  if (
+    named !== undefined &&
+    !found.throughWall &&
+    (assessment?.designFactor ?? assessment?.safetyFactor) !== undefined
+  ) {
+    say(parts.strength === undefined, 'named method');
+  }
+  if (found.throughWall && found.designHole !== undefined) {
+    if (reached && !('none' in parts.laminate)) {
+      const thin = Math.min(found.wall, parts.laminate.laidThickness);
+      say(found.designHole > Math.sqrt(6 * found.outsideDiameter * thin) * (1 + 1e-9), 'large hole');
+    }
+    const usedUp = found.wallAtEndOfLife < 1e-3 && defect.holeAtEndOfLife === undefined;
+    const [long, short] = [found.lengthAtEndOfLife, found.widthAtEndOfLife];
+    say(usedUp && Math.max(long / short, short / long) > 5, 'slot');
+  }
+  const wrapped = isWrapped(job, parts);
+  if (wrapped && filler?.greatestLift !== undefined) {
+    const inside = defect.cause !== 'external corrosion' && defect.cause !== 'mechanical damage';
+    const pit = inside || defect.kind !== 'metal loss' ? 0 : found.wall - defect.remainingWall;
+    say(Math.max(filler.thickness, filler.thicknessOverDefect + pit) > filler.greatestLift, 'deep pour');
+  }
+  if (wrapped && parts.extent !== undefined && defect.nearestAttachment !== undefined) {
+    const reach = ((parts.wrapLength ?? parts.extent.totalLength) - defect.axialLength) / 2;
+    say(defect.nearestAttachment < reach, 'attachment');
+  }
+  for (const sheet of [filler?.cure, laminate.cure, seal?.putty.cure])
+    say(moistureOutside(job, sheet), 'moisture cure');
+  say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
+  return out;
+}
+
+export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
+  if (sheet === undefined || sheet.mechanism !== 'moisture') return false;
+  const job = { site } as Job;
+  const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
+  const hottest = Math.max(...sheet.rows.map((row) => row.temperature));
+  const coldest = Math.min(...sheet.rows.map((row) => row.temperature));
+  const dampest = Math.max(...sheet.rows.map((row) => row.humidity));
+  const driest = Math.min(...sheet.rows.map((row) => row.humidity));
+  const warm = warmestReading(job);
+  const cold = Math.min(...steel);
+  const slower = sheet.rows.some((row) => row.temperature <= cold && row.humidity <= site.relativeHumidity);
+  const quicker = sheet.rows.some((row) => row.temperature >= warm && row.humidity >= site.relativeHumidity);
+  return (
+    cold < coldest ||
+    warm > hottest ||
+    site.relativeHumidity > dampest ||
+    site.relativeHumidity < driest ||
+    !slower ||
+    !quicker
+  );
+}
+
+/** Everything for which the pipe cannot be repaired this way. */
+export function notRepairable(job: Job, parts: Parts): string[] {
+  const { repair, service, laminate, line, acceptance } = job;
+  const { found } = parts;
+  const out: string[] = [];
+  const say = (when: boolean, what: string): void => {
+    if (when) out.push(what);
+  };
+  const judged = reachesLaminate(job, found);
+  say(judged && METHODS_NEED_METAL.has(repair.method ?? '') && found.throughWall, 'method without metal');
+  const limit = temperatureLimit(job, found.throughWall);
+  say(limit !== undefined && service.designTemperature > limit, 'too hot');
+  say(classTooLow(job), 'class');
+  say(laminate.lapShearStrength !== undefined && laminate.lapShearStrength < LAP_SHEAR_WITH_WARNING, 'lap shear');
+  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
+  const pressure = line.pressure ?? 0;
+  say(
+    pressure > 0 && (service.phase !== 'liquid' || service.hazards.length > 0) && line.writtenProcedure === 'none',
+    'no procedure',
+  );
+  if (parts.seal !== undefined && pressure > 0) say(pressure > parts.seal.highestPressure, 'seal');
+  if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
+  if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
+  else say(judged && isThick(parts.laminate, found), 'thick laminate');
+  const available = repair.availableOverlap;
+  if (judged && available !== undefined && parts.extent !== undefined) {
+    say(
+      available < (parts.wrapLength ?? parts.extent.totalLength) / 2 - parts.extent.defectLength / 2,
+      'short of sound pipe',
+    );
+  }
+  const test = acceptance?.pressureTest;
+  if (test !== undefined && test !== 'none' && test.lowestRating !== undefined) {
+    say(1.1 * service.designPressure > test.lowestRating, 'rating');
+  }
+  say(soundPipeYields(job, found), 'sound pipe yields');
+  for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure])
+    say(tooCold(job, sheet), 'too cold to cure');
+  say(
+    parts.mixing.some((time) => 0.8 * time <= 300),
+    'no time to place',
+  );
+  return out;
+}
+
+/** The wrap is laid out only where nothing stands against its laminate, its bond, its class and the seal. */
+export function isWrapped(job: Job, parts: Parts): boolean {
+  const { found, laminate, seal } = parts;
+  if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
+  if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
+  return seal === undefined || (job.line.pressure ?? 0) <= seal.highestPressure;
+}
+
+function isThick(laminate: LaminateFigures, found: Found): boolean {
+  return laminate.laidThickness >= found.outsideDiameter / THIN_LAMINATE;
+}
+
+/** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
+function reachesLaminate(job: Job, found: Found): boolean {
+  const { line, defect, seal } = job;
+  if (!strainsStand(job, found)) return false;
+  if (soundPipeYields(job, found)) return false;
+  return !(defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined);
+}
+
+/** Strains are allowed where the limits are known and kept. */
+function strainsStand(job: Job, found: Found): boolean {
+  const { service, laminate } = job;
+  const limit = temperatureLimit(job, found.throughWall);
+  if (limit === undefined || service.designTemperature > limit) return false;
+  return laminate.strainToFailure !== undefined && laminate.strainToFailure >= LEAST_FAILURE_STRAIN;
+}
+
+function classTooLow({ basis, repair, service }: Job): boolean {
+  if (basis !== 'ISO 24817') return false;
+  const { designPressure: P, designTemperature: T } = service;
+  if (repair.class < 3 && (service.hazards.length > 0 || service.phase !== 'liquid')) return true;
+  if (repair.class === 1) return P > 1e6 || T > 313.15 || service.safetyCritical;
+  return repair.class === 2 && (P > 2e6 || T >= 373.15);
+}
+
+function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
+  const D = found.outsideDiameter;
+  const end = (service.designPressure * Math.PI * D * D) / 4;
+  const axial = (end + (loads.axialForce ?? 0)) / (Math.PI * D * found.wall);
+  const tresca = Math.max(found.hoopStressSound, axial, 0) - Math.min(axial, 0);
+  return tresca > pipe.material.yieldStrength;
+}
+
+function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
+  if (sheet === undefined || sheet.mechanism === 'moisture') return false;
+  const hours = steelOverHours({ site } as Job);
+  if (hours === undefined) return site.pipeTemperature < sheet.minimumTemperature;
+  return false;
+}
+
+/** What a design to sign still needs. */
+function missing(job: Job, parts: Parts): string[] {
+  const { service, defect, laminate, filler, acceptance, assessment, line, repair, pipe, seal, site } = job;
+  const { found } = parts;
+  const out: string[] = [];
+  const ask = (when: boolean, what: string): void => {
+    if (when) out.push(what);
+  };
+  ask(service.surge === undefined, 'surge');
+  const cracking = service.cracking;
+  ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
+  ask(defect.nearestAttachment === undefined, 'nearest attachment');
+  ask(laminate.transitionCuredAt === undefined, 'cure of the sample');
+  ask(laminate.fibre === undefined || (laminate.fibre === 'carbon' && laminate.isolatingLayer === undefined), 'fibre');
+  ask(filler !== undefined && filler.greatestLift === undefined, 'greatest lift');
+  const test = acceptance?.pressureTest;
+  ask(test !== undefined && test !== 'none' && test.lowestRating === undefined, 'lowest rating');
+  ask(temperatureLimit(job, found.throughWall) === undefined, 'transition');
+  ask(laminate.strainToFailure === undefined, 'strain to failure');
+  ask(laminate.lapShearStrength === undefined, 'lap shear');
+  ask(laminate.shearModulus === undefined && (job.wrap.form === 'tape' || found.throughWall), 'shear modulus');
+  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  ask(coldest < 273.15 && laminate.lowestTemperature === undefined, 'lowest temperature');
+  if (laminate.transitionCuredAt !== undefined) {
+    const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
+    ask(Math.min(...steel) < laminate.transitionCuredAt, 'colder cure than the sample');
+  }
+  const factor = assessment?.safetyFactor ?? assessment?.designFactor;
+  const pressure = line.pressure ?? 0;
+  ask(pressure > 0 && parts.line.highestPressure === undefined, 'what the wall carries at work');
+  if (repair.method === 'substrate sharing load' && !found.throughWall) {
+    ask(factor === undefined, 'factor for sharing');
+    ask(pipe.material.allowableStress === undefined, 'allowable stress');
+  }
+  if (repair.method === 'long-term strength') {
+    ask(
+      laminate.longTermStrength === undefined || laminate.longTermStrength.testTemperature === undefined,
+      'long-term strength',
+    );
+  }
+  const leaks = defect.kind === 'through-wall hole';
+  if (found.throughWall) {
+    ask(!resistsContents(job, laminate.resists), 'laminate resists');
+    ask(laminate.energyReleaseRate === undefined && filler?.underWholeWrap !== true, 'energy release rate');
+  }
+  if (leaks && seal !== undefined) {
+    ask(!resistsContents(job, seal.putty.resists), 'putty resists');
+    ask(seal.bands === undefined || seal.collar === undefined || seal.sheet.across === undefined, 'rim of the seal');
+  }
+  ask(leaks && pressure > 0 && seal === undefined, 'seal');
+  if (parts.schedule !== undefined) {
+    ask(
+      parts.schedule.steps.some(({ id, duration }) => ['putty', 'filler-wait', 'cure'].includes(id) && !duration.known),
+      'history',
+    );
+  }
+  return out;
+}
+
+function resistsContents({ service }: Job, resists: Resists | undefined): boolean {
+  if (resists === undefined) return false;
+  return resists.contents === service.contents && resists.temperature >= service.designTemperature;
+}
+
+/** The gravest first. */
+export function verdictOf(job: Job, parts: Parts): string {
+  if (notCovered(job, parts).length > 0) return 'not covered';
+  if (notRepairable(job, parts).length > 0) return 'not repairable';
+  return missing(job, parts).length > 0 ? 'needs input' : 'designed';
+}

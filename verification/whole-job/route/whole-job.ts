@@ -1,0 +1,140 @@
+import { acceptanceOf } from './acceptance.js';
+import { siteOf } from './climate.js';
+import { cureOf } from './cure.js';
+import { grownProfile } from './effective-area.js';
+import { extentOf } from './extent.js';
+import { bandsOf } from './joints.js';
+import { laminateOf, resistanceToday } from './laminate.js';
+import { layingOf } from './laying.js';
+import { unbonded } from './leak.js';
+import { leakSeal } from './leak-seal.js';
+import { lineAtWork } from './line-at-work.js';
+import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { byNote, type Readings } from './open-readings.js';
+import { type Found, pipeAsFound } from './pipe-as-found.js';
+import { type Job, readJob } from './read-job.js';
+import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
+import { scheduleOf } from './schedule.js';
+import { isWrapped, moistureOutside, notCovered, notRepairable, verdictOf } from './verdict.js';
+import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
+
+/** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
+function strengthOf(job: Job, found: Found): Strength | undefined {
+  const factor = assessmentFactor(job);
+  if (found.throughWall || factor === undefined) return undefined;
+  const { defect, loads } = job;
+  const named = job.assessment?.method;
+  const thinned = {
+    diameter: found.outsideDiameter,
+    wall: found.wall,
+    depth: found.depthAtEndOfLife,
+    length: found.lengthAtEndOfLife,
+    width: found.widthAtEndOfLife,
+    force: loads.axialForce ?? 0,
+    ...(defect.profile === undefined
+      ? {}
+      : {
+          profile: grownProfile(
+            defect.profile,
+            found.wall,
+            found.depthAtEndOfLife - (found.wall - defect.remainingWall),
+            (found.lengthAtEndOfLife - defect.axialLength) / 2,
+          ),
+        }),
+  };
+  const strength = remainingStrength(job, thinned, factor, named);
+  const answers = named === undefined || strength.methods.some(({ criterion }) => criterion === named);
+  return answers ? strength : undefined;
+}
+
+/** The whole design by the second route, in the places of the answer of the library. */
+export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
+  const job = readJob(document);
+  const found = pipeAsFound(job);
+  const strength = strengthOf(job, found);
+  const line = lineAtWork(job, found);
+  const seal = leakSeal(job, found);
+  const where = unbonded(job, found);
+  const laminate = laminateOf(job, found, strength, where, readings);
+  const answer: Record<string, unknown> = {
+    found: { ...found, strength },
+    line,
+    seal,
+  };
+  const cures = {
+    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure, readings),
+    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure, readings),
+    laminate: cureOf(job, job.laminate.cure, readings),
+  };
+  answer['cures'] = cures;
+  const base = { found, strength, line, seal, laminate };
+  const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
+    cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
+  );
+  answer['site'] = siteOf(job, undefined, readings);
+  answer['verdict'] = verdictOf(job, { ...base, mixing: working });
+  if ('none' in laminate) return answer;
+  answer['laminate'] = laminate;
+  const extent = extentOf(job, found, where, laminate.laidThickness);
+  if (extent === undefined) return answer;
+  answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent });
+  answer['extent'] = extent;
+  const bands =
+    job.wrap.form === 'sheet' &&
+    laminate.joints !== undefined &&
+    laminate.plies * extent.totalLength < 5000 * job.wrap.width
+      ? bandsOf(laminate.plies, job.wrap.width, extent.totalLength, extent.taper, laminate.joints)
+      : [];
+  const lap = finalLapOf(job, laminate.hoopStrain);
+  const wrap =
+    job.wrap.form === 'tape'
+      ? tapeOf(job, extent, laminate.wrappedDiameter, laminate.plies)
+      : sheetOf(job, extent, laminate.wrappedDiameter, laminate.plies, lap, bands);
+  answer['wrap'] = wrap;
+  const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
+  const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
+  const filler =
+    cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
+  answer['mixes'] = { filler, laminateResin };
+  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
+  answer['rolls'] = rolls;
+  const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
+  const onTheDay = resistanceToday(
+    job,
+    today,
+    strengthOf(job, today),
+    today.throughWall ? where : undefined,
+    laminate,
+    readings,
+  );
+  answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
+  const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
+  answer['timeline'] = timeline;
+  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
+  const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length };
+  const open = new Set([
+    'life',
+    'no default strain for the life',
+    'steep tape',
+    'colder than qualified',
+    'line at work',
+  ]);
+  const waits = new Set(['putty', 'filler-wait', 'cure']);
+  const timed =
+    ![...notCovered(job, whole), ...notRepairable(job, whole)].some((each) => open.has(each)) &&
+    timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
+    working.every((time) => 0.8 * time > 300) &&
+    ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
+  if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline, readings);
+  answer['verdict'] = verdictOf(job, {
+    ...base,
+    mixing: working,
+    extent,
+    wrap,
+    wrapLength,
+    schedule: timeline,
+    bandsLaid: bands.length,
+  });
+  return answer;
+}

@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { compare } from './compare.js';
+import { byLibrary, byNote, type Readings } from './route/open-readings.js';
+import { survey } from './survey.js';
+
+/** Cases of the suite; `npm run whole-job` draws more. */
+const CASES = 300;
+
+describe('a whole design computed again from the notes', () => {
+  const suite = survey(0, CASES);
+
+  test('has every number of the answer, or says why not', () => {
+    expect(suite.different).toEqual([]);
+    expect(suite.compared).toBeGreaterThan(30_000);
+  });
+
+  test('comes to the same verdict', () => {
+    expect(suite.otherVerdicts).toEqual([]);
+  });
+
+  test('sees designs of both rule sets, both kinds, both forms and every method', () => {
+    for (const name of ['ISO 24817', 'ASME PCC-2', 'metal loss', 'through-wall hole', 'tape', 'sheet']) {
+      expect(suite.designed[name], name).toBeGreaterThan(5);
+    }
+    for (const name of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
+      expect(suite.designed[name], name).toBeGreaterThan(2);
+    }
+    for (const verdict of ['designed', 'needs input', 'not repairable', 'not covered']) {
+      expect(suite.verdicts[verdict], verdict).toBeGreaterThan(20);
+    }
+  });
+
+  test('names a number that is off by one part in a hundred thousand, and one that is not there', () => {
+    const answer = { verdict: 'designed', extent: { taper: { value: 0.02, unit: 'm', kind: 'length' }, plies: 5 } };
+    expect(compare(answer, { extent: { taper: 0.02 * (1 + 1e-7), plies: 5 } }).different).toEqual([]);
+    expect(compare(answer, { extent: { taper: 0.02 * (1 + 1e-5), plies: 5 } }).different).toHaveLength(1);
+    expect(compare(answer, { extent: { taper: 0.02 } }).different).toEqual(['extent.plies: 5, second route undefined']);
+  });
+});
+
+describe('a reading on which note and library disagree', () => {
+  // A mend of the library, or of the note, turns its row red: then the reading goes.
+  const seeds: Readonly<Record<keyof Readings, number>> = {
+    humidityOverHours: 1,
+    holdTime: 20,
+    lossRoundHole: 30,
+    bandCharge: 85,
+    biaxialAtWork: 31,
+    liveStrain: 451,
+  };
+
+  test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {
+    const seed = seeds[reading];
+    expect(survey(seed, 1, { ...byLibrary, [reading]: 'note' }).different.length).toBeGreaterThan(0);
+    expect(survey(seed, 1).different).toEqual([]);
+  });
+});
