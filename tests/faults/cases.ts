@@ -105,6 +105,9 @@ export const quietLoss = withPaths(loss, {
   'defect.remainingWall': '2 mm',
   'loads.cycles': 'none',
   'defect.readingError': 'none',
+  // From inside, so that nothing has to be filled; it does not go on.
+  'defect.cause': 'internal erosion',
+  'defect.growth': { depth: '0 mm/year', length: '0 mm/year' },
   filler: 'none',
   // Long enough for wraps of many batches, each mixed before it is laid.
   'site.forecast.2.duration': '60 h',

@@ -171,6 +171,7 @@ describe('a thinned wall under pressure', () => {
       pipe: { ...partWall.pipe, outsideDiameter: length.mm(610), wallThickness: length.mm(9.5) },
       line: atWork(gauge.bar(20)),
       defect: { ...partWall.defect, axialLength: length.mm(400), remainingWall: length.mm(1.31) },
+      filler: partWall.filler === 'none' ? 'none' : { ...partWall.filler, thicknessOverDefect: length.mm(9) },
     };
     // Its hoop stress is above its tensile strength.
     expect((2 * 610) / (2 * 1.31)).toBeGreaterThan(414);

@@ -174,6 +174,8 @@ export function wholeCase(random: Random): RepairCase {
   const mixed = often(random, 0.8);
   const live = often(random, 0.25) && !isSealed;
   const ply = between(random, 0.3, 1.2);
+  // A loss from outside is filled up.
+  const hollow = defect.cause === 'external corrosion' ? pipe.wallThickness - defect.remainingWall : 0;
   return {
     title: 'drawn',
     basis: oneOf(random, ['ISO 24817', 'ASME PCC-2'] as const),
@@ -242,7 +244,14 @@ export function wholeCase(random: Random): RepairCase {
           waste: ratio.percent(between(random, 5, 20)),
         },
     resin: mixed ? fabricOf(ply) : 'none',
-    filler: often(random, 0.85) || leaks ? { ...filler, cure: cureOf(random, filler.cure) } : 'none',
+    filler:
+      often(random, 0.85) || leaks || hollow > 0
+        ? {
+            ...filler,
+            thicknessOverDefect: atLeast(filler.thicknessOverDefect, hollow),
+            cure: cureOf(random, filler.cure),
+          }
+        : 'none',
     ...(often(random, 0.4)
       ? { crew: { layingSpeed: speed.mPerMin(between(random, 2, 12)), crews: oneOf(random, [1, 2]), start: '07:00' } }
       : {}),
@@ -255,6 +264,8 @@ export function wholeCase(random: Random): RepairCase {
     ...(isSealed ? { seal: sealed.seal } : {}),
   } as RepairCase;
 }
+
+const atLeast = (thickness: number, depth: number): Length => Math.max(thickness, depth) as Length;
 
 /** The fabric that makes a ply of so many millimetres: three fifths of 1.7 g/cm3. */
 function fabricOf(ply: number): RepairCase['resin'] {

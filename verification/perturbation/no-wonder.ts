@@ -10,6 +10,8 @@ const bracket = 'a bracket or a part of a search: the root is the same';
 const overflow = 'guards against numbers that no float holds: the result is refused a line later';
 const place = 'a place in a list: a part of a place is the same place';
 const joined = 'two forms meet here to the last digits: either is right at the step';
+const bounded = 'held by finite patches from one side and within a fifth from the other: see the derivation of the rim';
+const unbuilt = 'derived since: the derivation came after the run of this summary';
 const unreached = 'never reached: what comes before refuses or decides it';
 
 /** Constants that go unnoticed with a reason. All others have a case, a derivation, a list or a bound. */
@@ -38,6 +40,22 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'weather-gate', constant: '1', sort: 'limit', because: place },
   { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
+  ...['1', '3', '2', '8'].map((constant) => ({
+    of: 'laminate/energy-at-rim',
+    constant,
+    sort: 'coefficient',
+    because: bounded,
+  })),
+  ...['2', '4', 'Math.PI'].map((constant) => ({
+    of: 'laminate/stress-left-at-work',
+    constant,
+    sort: 'coefficient',
+    because: unbuilt,
+  })),
+  { of: 'acceptance/pressure-fall', constant: '1', sort: 'coefficient', because: 'the two sides of a bound of 3e-6' },
+  { of: 'acceptance/water-density', constant: '3e-6', sort: 'coefficient', because: 'a bound: its tests leave room' },
+  { of: 'clock', constant: '1000', sort: 'unit', because: 'days are whole: a part of a day is the same day' },
+  { of: 'joint-offsets', constant: '12', sort: 'coefficient', because: 'a number of places: a part of one is none' },
   {
     of: 'wrap/rolls-along-tape',
     constant: '1',

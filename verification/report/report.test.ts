@@ -284,7 +284,7 @@ describe('docs/verification.md', () => {
     const [, record = ''] = /```json\n(?<record>[\s\S]*?)```/u.exec(text) ?? [];
     expect(caseRecord.safeParse(JSON.parse(record)).error).toBeUndefined();
     const { scripts } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
-    const commands = [...text.matchAll(/npm run (?<name>\w+)/gu)].map(({ groups }) => groups?.['name'] ?? '');
+    const commands = [...text.matchAll(/npm run (?<name>[\w-]+)/gu)].map(({ groups }) => groups?.['name'] ?? '');
     expect(commands.length).toBeGreaterThan(2);
     for (const name of commands) expect(Object.keys(scripts)).toContain(name);
   });

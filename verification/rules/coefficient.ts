@@ -32,6 +32,7 @@ const powers: Readonly<Record<string, number>> = {
   'kJ/mol': 3,
   'J/(mol K)': 0,
   'mg/m2': -6,
+  'kg/m3': 0,
   'Pa m^0.5': 0,
 };
 

@@ -59,6 +59,8 @@ export function drawCase(seed: number): Drawn {
         : one(1, 2, 3)
     : one(1, 2, 3);
 
+  const ply = figure(between(0.3, 1.2), 3);
+  const share = between(0.45, 0.65);
   const usedUp = hole || left / life < rate;
   const method = chance(0.3)
     ? undefined
@@ -127,7 +129,7 @@ export function drawCase(seed: number): Drawn {
     hoopModulus: `${modulus} GPa`,
     axialModulus: `${figure(modulus * (chance(0.2) ? between(0.3, 0.5) : between(0.5, 0.95)), 3)} GPa`,
     poissonRatio: figure(between(0.05, 0.25), 2),
-    plyThickness: as(0.3, 1.2, 'mm', 3),
+    plyThickness: `${ply} mm`,
     ...(chance(0.97) ? { shearModulus: as(2, 5, 'GPa', 3) } : {}),
     ...(chance(0.6) ? { qualifiedPlies: one(1, 2, 3, 4, 6) } : {}),
     ...(chance(0.98) ? { strainToFailure: chance(0.97) ? as(1.1, 2, '%', 3) : '0.8 %' } : {}),
@@ -248,6 +250,7 @@ export function drawCase(seed: number): Drawn {
       contents,
       phase: gas ? one('gas', 'two-phase') : 'liquid',
       hazards,
+      hazardsStatedBy: 'the operator of the line',
       safetyCritical: chance(0.03),
       designPressure: `${pressure} bar`,
       designTemperature: `${hot} degC`,
@@ -369,8 +372,9 @@ export function drawCase(seed: number): Drawn {
     resin: chance(0.3)
       ? 'none'
       : {
-          fabricWeight: as(300, 1000, 'g/m2', 3),
-          fibreMassFraction: as(45, 65, '%', 3),
+          // A ply of 1.3 to 2.2 g/cm3.
+          fabricWeight: `${figure(between(1300, 2200) * ply * share, 3)} g/m2`,
+          fibreMassFraction: `${figure(100 * share, 3)} %`,
           parts: { base: 100, hardener: one(20, 30, 45, 50) },
           kitMass: as(1, 6, 'kg', 2),
           rate: as(0.1, 0.5, 'kg/min', 2),

@@ -16,6 +16,8 @@ export interface Survey {
   readonly verdictsAgree: number;
   /** Verdicts over a seal, which are not compared yet. */
   readonly verdictsOverSeals: number;
+  /** The library asks for what is missing and stops; the second route goes on and finds a reason. Neither designs. */
+  readonly askedFirst: readonly string[];
   readonly otherVerdicts: readonly string[];
   readonly compared: number;
   readonly listed: number;
@@ -30,6 +32,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
   const verdicts: Record<string, number> = {};
   const designed: Record<string, number> = {};
   const different: string[] = [];
+  const askedFirst: string[] = [];
   const otherVerdicts: string[] = [];
   let compared = 0;
   let listed = 0;
@@ -54,7 +57,11 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
       // Open: the energy at the rim of a seal decides whether a laminate over it holds, and is not computed yet.
       if (design.case.seal !== undefined && design.found?.throughWall === true) rims += 1;
       else if (second['verdict'] === design.verdict) agree += 1;
-      else otherVerdicts.push(`case ${seed}: ${design.verdict}, second route ${String(second['verdict'])}`);
+      else {
+        const refuses = second['verdict'] === 'not repairable' || second['verdict'] === 'not covered';
+        const list = design.verdict === 'needs input' && refuses ? askedFirst : otherVerdicts;
+        list.push(`case ${seed}: ${design.verdict}, second route ${String(second['verdict'])}`);
+      }
       if (design.verdict === 'designed') {
         count(designed, design.case.basis);
         count(designed, design.case.defect.kind);
@@ -72,6 +79,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
     verdicts,
     verdictsAgree: agree / (answers - rims),
     verdictsOverSeals: rims,
+    askedFirst,
     otherVerdicts,
     compared,
     listed,

@@ -4,6 +4,7 @@ import { askWhatIsCalledOtherwise } from './called.js';
 import { askForCracks } from './cracks.js';
 import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
+import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
@@ -21,6 +22,7 @@ export function askBeforeSigning(work: Workbook): void {
   askForAttachment(work);
   askForSample(work);
   askForFibre(work);
+  askForFill(work);
   askForLift(work);
   askForRating(work);
 }

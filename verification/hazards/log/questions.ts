@@ -7,6 +7,15 @@ const answered = shownIn(`${file}: an answer`);
 /** What is asked before anybody signs. */
 export const questions: readonly Hazard[] = [
   {
+    could: 'The loss is a hollow on the outside, and the wrap goes over it.',
+    would: 'The laminate would hang free there, and carry nothing into the pipe.',
+    guards: ['asked/hollow.ts: need filler', 'asked/hollow.ts: need filler.thicknessOverDefect'],
+    tests: shownIn('verification/hazards/shown/hollow.test.ts: a hollow on the outside')(
+      'without filler',
+      'with filler that is thinner than it is deep',
+    ),
+  },
+  {
     could: 'A pump that starts or a valve that shuts lifts the pressure above that of the design.',
     would: 'Wall, laminate and bond would see more than they are sized for, once, and that is enough.',
     guards: [

@@ -22,8 +22,11 @@ export interface Found {
 function wallLossRate({ defect, pipe }: Job): number {
   const depth = defect.growth?.depth;
   if (depth === undefined || typeof depth === 'number') return depth ?? 0;
-  const long = (pipe.wallThickness - defect.remainingWall) / depth.service;
-  const short = (depth.previousWall - defect.remainingWall) / depth.sincePrevious;
+  // The reading of today may be off: what it may be less is lost too.
+  const today = defect.remainingWall - (defect.readingError ?? 0);
+  const present = today > 0 ? today : defect.remainingWall;
+  const long = (pipe.wallThickness - present) / depth.service;
+  const short = (depth.previousWall - present) / depth.sincePrevious;
   return Math.max(long, short, 0);
 }
 

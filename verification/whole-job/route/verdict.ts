@@ -235,6 +235,10 @@ function missing(job: Job, parts: Parts): string[] {
   ask(defect.nearestAttachment === undefined, 'nearest attachment');
   ask(laminate.transitionCuredAt === undefined, 'cure of the sample');
   ask(laminate.fibre === undefined || (laminate.fibre === 'carbon' && laminate.isolatingLayer === undefined), 'fibre');
+  // A laminate hangs free over a hollow that nothing fills.
+  const fromOutside = defect.cause === 'external corrosion' || defect.cause === 'mechanical damage';
+  const hollow = defect.kind === 'metal loss' && fromOutside ? pipe.wallThickness - defect.remainingWall : 0;
+  ask(hollow > 0 && (filler === undefined || filler.thicknessOverDefect < hollow), 'filler in the hollow');
   ask(filler !== undefined && filler.greatestLift === undefined, 'greatest lift');
   const test = acceptance?.pressureTest;
   ask(test !== undefined && test !== 'none' && test.lowestRating === undefined, 'lowest rating');
