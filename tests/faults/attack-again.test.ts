@@ -98,3 +98,29 @@ describe('a hole off the middle of its defect', () => {
     expect(place?.text).toContain('____');
   });
 });
+
+describe('a laminate that moisture cures', () => {
+  const row = (humidity: string, cureTime: string) => ({
+    temperature: '5 degC',
+    humidity,
+    cureTime,
+    workingTime: '20 min',
+  });
+  const hot = { temperature: '40 degC', humidity: '100 %', cureTime: '1 h', workingTime: '10 min' };
+  const moist = {
+    resin: 'none',
+    'laminate.cure': { mechanism: 'moisture', rows: [row('20 %', '40 h'), row('70 %', '6 h'), hot] },
+    'site.relativeHumidity': '72 %',
+    'site.history': undefined,
+  };
+  const waitIn = (relativeHumidity: string): number => {
+    const hours = { duration: '200 h', pipeTemperature: '18 degC', airTemperature: '17 degC', relativeHumidity };
+    const { timeline } = designOf(withPaths(emptyLeak, { ...moist, 'site.forecast': [hours] }));
+    const cure = timeline?.steps.find(({ id }) => id === 'cure')?.duration;
+    return cure?.known === true ? cure.time / 3600 : Number.NaN;
+  };
+
+  it('waits for the driest air of the forecast, not for that of the first reading', () => {
+    expect([waitIn('72 %'), waitIn('65 %')]).toEqual([6, 40]);
+  });
+});

@@ -3,13 +3,13 @@ import { decide, step } from '../../formula/index.js';
 import type { MoistureCureSheet } from '../case/case.js';
 import type { CureDesign } from '../design/design.js';
 import { attempt, type Workbook } from '../job/workbook.js';
+import { dampestAir, driestAir } from './humidity-met.js';
 import { coldestSteel, warmestReading } from './steel-temperatures.js';
 
 /** Cured by moisture: the maker's own rows in the climate of the site, and nothing else. */
 export function moistureCure(work: Workbook, material: string, cure: MoistureCureSheet): CureDesign | undefined {
   const { recorder, case: repairCase } = work;
   const { site } = repairCase;
-  const humidity = site.relativeHumidity;
   decide(
     recorder,
     `times of ${material} from the maker's own rows`,
@@ -18,13 +18,13 @@ export function moistureCure(work: Workbook, material: string, cure: MoistureCur
   return attempt(work, `cure of ${material}`, () => {
     const wait = step(recorder, 'cure/makers-time', makersTime, {
       temperature: coldestSteel(site),
-      humidity,
+      humidity: driestAir(site),
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.cureTime })),
       purpose: 'wait',
     });
     const working = step(recorder, 'cure/makers-time', makersTime, {
       temperature: warmestReading(site),
-      humidity,
+      humidity: dampestAir(site),
       rows: cure.rows.map((row) => ({ temperature: row.temperature, humidity: row.humidity, time: row.workingTime })),
       purpose: 'working time',
     });

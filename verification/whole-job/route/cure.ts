@@ -1,4 +1,3 @@
-import type { Readings } from './open-readings.js';
 import type { CureSheet, Job } from './read-job.js';
 
 const R = 8.31446261815324;
@@ -72,9 +71,9 @@ function waitOverHours(
 }
 
 /** Rows of the maker, none of them flattering: slower to cure, and quicker to stiffen, than any hour of this site. */
-function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows'], readings: Readings): Cure {
+function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture' }>['rows']): Cure {
   const { pipeTemperature, relativeHumidity, forecast = [] } = job.site;
-  const later = readings.humidityOverHours === 'note' ? forecast.map((step) => step.relativeHumidity) : [];
+  const later = forecast.map((step) => step.relativeHumidity);
   const coldest = Math.min(pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature));
   const driest = Math.min(relativeHumidity, ...later);
   const warmest = warmestReading(job);
@@ -89,9 +88,9 @@ function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture'
   };
 }
 
-export function cureOf(job: Job, sheet: CureSheet, readings: Readings): Cure {
+export function cureOf(job: Job, sheet: CureSheet): Cure {
   const { site } = job;
-  if (sheet.mechanism === 'moisture') return moistureCure(job, sheet.rows, readings);
+  if (sheet.mechanism === 'moisture') return moistureCure(job, sheet.rows);
   const { referenceTemperature: ref, minimumTemperature, testedFrom, testedTo, cureTime, activationEnergy } = sheet;
   const warm = warmestReading(job) + thermometerError(job);
   const energies = energiesOf(sheet);

@@ -7,8 +7,6 @@ export interface Readings {
   readonly liveStrain: 'note' | 'library';
   /** Loss from outside round a hole is filled like any other, or left out of the volume. */
   readonly lossRoundHole: 'note' | 'library';
-  /** A moisture cure goes by the driest and the dampest air of the forecast, or by that of the first reading alone. */
-  readonly humidityOverHours: 'note' | 'library';
   /** Pipe and laminate in both directions, laid under pressure: what comes later within the stress left, or all of it within that. */
   readonly biaxialAtWork: 'note' | 'library';
   /** The time that the climate has to hold is known only where every step in it is, or where the waits alone are. */
@@ -20,7 +18,6 @@ export interface Readings {
 export const byNote: Readings = {
   liveStrain: 'note',
   lossRoundHole: 'note',
-  humidityOverHours: 'note',
   biaxialAtWork: 'note',
   holdTime: 'note',
   bandCharge: 'note',
@@ -28,7 +25,6 @@ export const byNote: Readings = {
 export const byLibrary: Readings = {
   liveStrain: 'library',
   lossRoundHole: 'library',
-  humidityOverHours: 'library',
   biaxialAtWork: 'library',
   holdTime: 'library',
   bandCharge: 'library',

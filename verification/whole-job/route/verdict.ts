@@ -112,8 +112,10 @@ export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): bo
   const driest = Math.min(...sheet.rows.map((row) => row.humidity));
   const warm = warmestReading(job);
   const cold = Math.min(...steel);
-  const slower = sheet.rows.some((row) => row.temperature <= cold && row.humidity <= site.relativeHumidity);
-  const quicker = sheet.rows.some((row) => row.temperature >= warm && row.humidity >= site.relativeHumidity);
+  const air = [site.relativeHumidity, ...(site.forecast ?? []).map((hours) => hours.relativeHumidity)];
+  const [dry, damp] = [Math.min(...air), Math.max(...air)];
+  const slower = sheet.rows.some((row) => row.temperature <= cold && row.humidity <= dry);
+  const quicker = sheet.rows.some((row) => row.temperature >= warm && row.humidity >= damp);
   return (
     cold < coldest ||
     warm > hottest ||

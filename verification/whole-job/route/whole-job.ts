@@ -62,9 +62,9 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     seal,
   };
   const cures = {
-    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure, readings),
-    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure, readings),
-    laminate: cureOf(job, job.laminate.cure, readings),
+    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
+    filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
+    laminate: cureOf(job, job.laminate.cure),
   };
   answer['cures'] = cures;
   const base = { found, strength, line, seal, laminate };
