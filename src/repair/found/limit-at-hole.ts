@@ -1,16 +1,15 @@
 import { step } from '../../formula/index.js';
-import { equivalentAxialForce } from '../../laminate/index.js';
 import {
   axialLossPressure,
   flowStressMultiple,
   throughWallArcStress,
   throughWallSlotPressure,
 } from '../../pipe/index.js';
-import type { Force, GaugePressure, Moment } from '../../quantity/index.js';
+import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
-import { externalForceOf } from './external-force.js';
+import { forceAlong } from './external-force.js';
 import { factorAtWork, noWallLeft, type PressureLimit } from './wall-today.js';
 
 /** A hole: if the whole thinned length were cut through, it must stay a leak, and if the whole width were, hold together. */
@@ -32,38 +31,25 @@ export function limitAtHole(
     defectLength: repairCase.defect.axialLength,
     safetyFactor,
   });
-  const along = alongThePipe(work, { outsideDiameter, flowStress, safetyFactor });
+  const along = alongThePipe(work, outsideDiameter, flowStress, safetyFactor);
   if (along < round) return { highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' };
   return { highestPressure: round, limitedBy };
 }
 
 /** The end load and the stated force, a push as a pull, go past the hole through the sound wall beside the defect. */
 function alongThePipe(
-  { recorder, case: repairCase }: Workbook,
-  pipe: Pick<Parameters<typeof throughWallArcStress>[0], 'outsideDiameter' | 'flowStress'> & {
-    readonly safetyFactor: number;
-  },
+  work: Workbook,
+  outsideDiameter: Length,
+  flowStress: Stress,
+  safetyFactor: number,
 ): GaugePressure {
-  const { outsideDiameter, flowStress, safetyFactor } = pipe;
+  const { recorder, case: repairCase } = work;
   const cut = { outsideDiameter, cutWidth: repairCase.defect.circumferentialWidth, flowStress };
   return step(recorder, 'pipe/axial-loss-pressure', axialLossPressure, {
     failureStress: step(recorder, 'pipe/through-wall-arc-stress', throughWallArcStress, cut),
     safetyFactor,
     outsideDiameter,
     wallThickness: repairCase.pipe.wallThickness,
-    axialForce: step(
-      recorder,
-      'laminate/equivalent-axial-force',
-      equivalentAxialForce,
-      {
-        pressure: 0 as GaugePressure,
-        outsideDiameter,
-        axialForce: externalForceOf(repairCase),
-        shearForce: 0 as Force,
-        bendingMoment: 0 as Moment,
-        torque: 0 as Moment,
-      },
-      'stated force past the hole, a push as a pull',
-    ),
+    axialForce: forceAlong(work, outsideDiameter, 0 as GaugePressure, 'stated force past the hole, a push as a pull'),
   });
 }

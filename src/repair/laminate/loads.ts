@@ -1,8 +1,8 @@
 import { decide, heading, step } from '../../formula/index.js';
-import { equivalentAxialForce, wrappedDiameter } from '../../laminate/index.js';
-import type { Force, GaugePressure, Length, Modulus, Moment, Strain } from '../../quantity/index.js';
+import { wrappedDiameter } from '../../laminate/index.js';
+import type { Force, GaugePressure, Length, Modulus, Strain } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceAlong } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { type PlyModuli, pliesAsLaid } from './ply-moduli.js';
@@ -89,17 +89,4 @@ function overFiller(work: Workbook, outsideDiameter: Length): Length {
   );
   const circle = { outsideDiameter, fillerThickness: filler.thicknessOverDefect };
   return step(work.recorder, 'laminate/wrapped-diameter', wrappedDiameter, circle);
-}
-
-/** ISO 24817, 7.5: end load of the closed pipe and the stated force, a push counted as a pull. */
-function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePressure, purpose: string): Force {
-  const loads = {
-    pressure,
-    outsideDiameter,
-    axialForce: externalForceOf(work.case),
-    shearForce: 0 as Force,
-    bendingMoment: 0 as Moment,
-    torque: 0 as Moment,
-  };
-  return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
 }
