@@ -4,7 +4,7 @@ import {
   type TemperatureStep,
 } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
-import { line, roundedUp, type Temperature, type Time } from '../../quantity/index.js';
+import { line, roundedUp, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
@@ -12,7 +12,7 @@ import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
-import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { coldestWhileCuring, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
@@ -53,10 +53,10 @@ export function planTimeline(
 
 /** Steel that is foreseen warmer than the forecast has it is heated steel: without the heating there is no such cure. */
 function warnOfHeating(work: Workbook): void {
-  const { history, forecast } = work.case.site;
-  if (history === undefined || forecast === undefined) return;
-  const coldest = coldestOf(history.map(({ temperature }) => temperature));
-  if (coldest <= coldestOf(forecast.map(({ pipeTemperature }) => pipeTemperature))) return;
+  const { site } = work.case;
+  if (site.history === undefined || site.forecast === undefined) return;
+  const coldest = coldestWhileCuring(site);
+  if (coldest <= coldestWhileCuring({ ...site, history: undefined })) return;
   warnCrew(
     work,
     'cure',
@@ -65,10 +65,6 @@ function warnOfHeating(work: Workbook): void {
       roundedUp('coldest heated steel', 'temperature', coldest),
     ),
   );
-}
-
-function coldestOf(steel: readonly Temperature[]): Temperature {
-  return Math.min(...steel) as Temperature;
 }
 
 function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {
