@@ -48,10 +48,22 @@ export function onClock(start: ClockTime, time: Time): string {
   return day === 0 ? clock : `day ${day + 1} ${clock}`;
 }
 
-/** Time from one day to another, both written as 2026-03-01; nothing for any other text. */
+const CALENDAR = /^\d{4}-\d{2}-\d{2}$/u;
+
+const midnight = (day: string): number => Date.parse(`${day}T00:00Z`);
+
+/** Whether a text is a day of the calendar, written as 2026-03-01; in this form days are in order as texts are. */
+export function isDay(text: string): boolean {
+  if (!CALENDAR.test(text)) return false;
+  const at = midnight(text);
+  // The 30th of February is read as the 2nd of March.
+  return Number.isFinite(at) && new Date(at).toISOString().startsWith(text);
+}
+
+/** Time from one day to another; nothing where either is none. */
 export function fromDayToDay(from: string, to: string): Time | undefined {
-  const seconds = (Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / 1000;
-  return Number.isFinite(seconds) ? (seconds as Time) : undefined;
+  if (!isDay(from) || !isDay(to)) return undefined;
+  return ((midnight(to) - midnight(from)) / 1000) as Time;
 }
 
 /** A time that counts from a later start, counted from the first. */

@@ -124,3 +124,11 @@ describe('a laminate that moisture cures', () => {
     expect([waitIn('72 %'), waitIn('65 %')]).toEqual([6, 40]);
   });
 });
+
+describe('a day that the calendar does not have', () => {
+  it('is no day of a reading', () => {
+    const read = (date: string) => ({ 'service.recentPressure': { pressure: '1 bar', date }, date: '2026-03-05' });
+    expect(refusedFields(withPaths(loss, read('2026-02-30')))).toEqual(['service.recentPressure.date']);
+    expect(refusedFields(withPaths(loss, read('2026-02-28')))).toEqual([]);
+  });
+});

@@ -1,4 +1,5 @@
 import { atLeast, nonNegative, positive, refuse, wholeNumber } from '../../formula/index.js';
+import { isDay } from '../../quantity/clock.js';
 import type { Designed, RepairDesign } from '../design/design.js';
 import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
@@ -94,6 +95,6 @@ function checkRecord({
 
 /** Days are compared as text, which orders them only in this form. */
 function checkDay(day: string | undefined, parameter: string): void {
-  if (day === undefined || /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u.test(day)) return;
+  if (day === undefined || isDay(day)) return;
   refuse({ code: 'invalid-input', parameter, value: day, unit: '', constraint: 'must be a day such as 2026-06-30' });
 }

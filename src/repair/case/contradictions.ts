@@ -1,5 +1,6 @@
 import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
+import { isDay } from '../../quantity/clock.js';
 import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
@@ -75,14 +76,12 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
   inCrackTest(service, note);
 }
 
-const DAY = /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])$/u;
-
 /** A pressure that lifts a limit has to be one that the line has carried: on a day, before the survey. */
 function inRecentPressure({ recentPressure: recent }: Service, date: string | undefined, note: Note): void {
   if (recent === undefined) return;
   const path = 'service.recentPressure.date';
-  if (!DAY.test(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
-  else if (date !== undefined && DAY.test(date) && recent.date > date)
+  if (!isDay(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
+  else if (date !== undefined && isDay(date) && recent.date > date)
     note({ path, must: line('be no later than the survey, or it is no reading'), limit: 'date' });
 }
 
@@ -95,7 +94,7 @@ function inCrackTest({ cracking }: Service, note: Note): void {
   if (cracking === undefined || cracking === 'none' || cracking.test === undefined) return;
   const { method, date } = cracking.test;
   const path = 'service.cracking.test';
-  if (!DAY.test(date)) note({ path: `${path}.date`, must: line('be the day of the test, written as 2026-03-12') });
+  if (!isDay(date)) note({ path: `${path}.date`, must: line('be the day of the test, written as 2026-03-12') });
   if (!FINDING.test(method)) return;
   const must = 'name the method and nothing that it found: a crack that was found is a defect of kind "crack"';
   note({ path: `${path}.method`, must: line(must) });
