@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { temperature, time } from '../../src/quantity/index.js';
+import { arealWeight, temperature, time } from '../../src/quantity/index.js';
 import { type AsBuiltRecord, compareAsBuilt } from '../../src/repair/index.js';
 import { madeOf } from './answers.js';
 import { quietLoss, withPaths } from './cases.js';
@@ -39,5 +39,28 @@ describe('hardness on another scale', () => {
   it('is none', () => {
     expect(verdictOn('hardness', readings('Barcol'), barcol)).toBe('meets');
     expect(verdictOn('hardness', readings('Shore D'), barcol)).toBe('not shown');
+    const { scale: _, ...unnamed } = readings('Barcol').hardness;
+    expect(verdictOn('hardness', { hardness: unnamed as never }, barcol)).toBe('not shown');
+  });
+});
+
+describe('the salts of prepared steel', () => {
+  const salts = (readings: readonly number[]): Partial<AsBuiltRecord> => {
+    const { steel } = goodRecord(design);
+    if (steel === undefined) throw new Error('no steel');
+    return { steel: { ...steel, salts: readings.map((mg) => arealWeight.gPerM2(mg / 1000)) } };
+  };
+
+  it('are no mean: one place of 35 mg/m2 among clean ones is too salty', () => {
+    expect(verdictOn('steel', salts([1, 1, 1, 1, 1]))).toBe('meets');
+    expect(verdictOn('steel', salts([35, 1, 1, 1, 1]))).toBe('does not meet');
+  });
+});
+
+describe('two batches with one number', () => {
+  it('are not told apart', () => {
+    const batches = goodRecord(design).batches?.map((batch) => ({ ...batch, number: '7' })) ?? [];
+    expect(batches.length).toBeGreaterThan(1);
+    expect(verdictOn('batches', { batches })).toBe('not shown');
   });
 });

@@ -39,7 +39,7 @@ export function goodRecord(design: Designed): AsBuiltRecord {
     length: extent.totalLength,
     leastOverlap: extent.overlap.value,
     cure: [{ duration: time.hour(60), temperature: temperature.degC(25) }],
-    hardness: { readings: [82, 82, 82, 82, 82], hasStopped: true },
+    hardness: { scale: acceptance.hardness?.scale ?? 'Shore D', readings: [82, 82, 82, 82, 82], hasStopped: true },
     inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
     pressureTest: {
       ...{ lowestPressure: pressure, highestPressure: pressure },

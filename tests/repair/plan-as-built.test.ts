@@ -74,7 +74,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
     length: extent.totalLength,
     leastOverlap: extent.overlap.value,
     cure: [{ duration: time.hour(40), temperature: temperature.degC(22) }],
-    hardness: { readings: [79, 80, 78, 81, 80], hasStopped: false },
+    hardness: { scale: 'Shore D', readings: [79, 80, 78, 81, 80], hasStopped: false },
     inspection: { findings: [], bondMethods: ['tap test', 'ultrasonic'] },
     pressureTest: {
       lowestPressure: acceptance.pressureTest.pressure,
@@ -120,7 +120,7 @@ describe('a repair as it was made', () => {
     ['length', { length: length.mm(200) }, 'length'],
     ['layers', { layers: 3 }, 'count'],
     ['cure', { cure: [{ duration: time.hour(10), temperature: temperature.degC(20) }] }, 'time'],
-    ['hardness', { hardness: { readings: [60, 61, 62, 60, 61], hasStopped: false } }, 'ratio'],
+    ['hardness', { hardness: { scale: 'Shore D', readings: [60, 61, 62, 60, 61], hasStopped: false } }, 'ratio'],
     [
       'pressure test',
       { pressureTest: { lowestPressure: gauge.MPa(4), hold: time.hour(1), leak: 'none', fall: 'none' } },

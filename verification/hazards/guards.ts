@@ -29,7 +29,7 @@ const CALLS = new Set([
   ...['nonNegative', 'positive', 'wholeNumber', 'yesOrNo', 'needed'],
 ]);
 /** Lists that hold what speaks against a design, a start or a record. */
-const LISTS = /(?:^|\.)(?:reasons|notCovered|missing|alerts|faults|open|stops)$/u;
+const LISTS = /(?:^|\.)(?:reasons|notCovered|missing|alerts|against|faults|open|stops)$/u;
 /** Types of such lists where a function gives one back. */
 const FINDINGS = /^(?:Reason|SiteReason)\[\]$/u;
 const AGAINST = new Set(['does not meet', 'not shown']);

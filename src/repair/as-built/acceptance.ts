@@ -67,8 +67,8 @@ export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBui
     laminateThickness: thickness ?? laminate.laidThickness,
     throughWall: found.throughWall,
     hardness:
-      // Readings on another scale are no readings.
-      hardness === undefined || (hardness.scale !== undefined && hardness.scale !== needed?.scale)
+      // Readings on another scale, or on none, are no readings.
+      hardness === undefined || hardness.scale !== needed?.scale
         ? undefined
         : {
             scale: needed?.scale ?? 'Shore D',

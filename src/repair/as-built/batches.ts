@@ -25,6 +25,7 @@ export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoin
   const findings: BatchFindings = { faults: [], open: [], amounts: [] };
   for (const [use, mix] of planned) judgeAmount(design, use, mix, batches, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
+  judgeNumbers(batches, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -66,6 +67,16 @@ function judgeAmount(
   faults.push(
     `${use}: ${place(amounts, roundedDown('mixed', 'mass', mixed))} mixed of ${place(amounts, roundedUp('needed', 'mass', least))} that have to lie on the pipe`,
   );
+}
+
+/** A batch that cannot be told from another is no batch that was checked. */
+function judgeNumbers(batches: readonly BatchRecord[], { open }: BatchFindings): void {
+  const seen = new Set<string>();
+  for (const { use, number } of batches) {
+    const called = `${use} ${number.trim()}`;
+    if (seen.has(called)) open.push(`two batches of ${use} have the number ${number}`);
+    seen.add(called);
+  }
 }
 
 function judgeBatch(

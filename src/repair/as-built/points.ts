@@ -54,7 +54,7 @@ export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuil
   if (steel === undefined) return notShown('steel', 'the prepared steel was not recorded');
   const { salts = [], ...seen } = steel;
   const read = salts.length === 0 ? undefined : salts;
-  const { decision, reasons } = surfaceGate({
+  const { reasons } = surfaceGate({
     ...seen,
     requiredGrade: site.requiredGrade,
     requiredProfile: site.requiredProfile,
@@ -64,7 +64,11 @@ export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuil
   });
   const against = reasons.filter((reason) => reason.decision !== 'go').map(({ because }) => because);
   const profile = reaching('steel', { name: 'profile', kind: 'length', value: steel.profile }, site.requiredProfile);
-  if (decision !== 'go') return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
+  // The plan lets no place pass above the limit, and a mean hides one.
+  const limit = practice.highestSalts.value;
+  if (salts.some((reading) => reading > limit))
+    against.push(line('one place has more salts than {0}', roundedDown('salts', 'areal weight', limit)));
+  if (against.length > 0) return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
   if (read === undefined) return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
   return { ...profile, text: 'grade, profile, salts, cleanness and freshness as required' };
 }

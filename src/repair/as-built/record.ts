@@ -104,7 +104,7 @@ export interface AsBuiltRecord {
         readonly readings: readonly number[];
         readonly hasStopped: boolean;
         /** Scale of the tester; readings on another scale than that of the design are no readings. */
-        readonly scale?: 'Shore D' | 'Barcol' | undefined;
+        readonly scale: 'Shore D' | 'Barcol';
       }
     | undefined;
   readonly inspection?: InspectionRecord | undefined;

@@ -1,6 +1,7 @@
-import { workingTime } from '../../cure/index.js';
+import { warmestBehindReading, workingTime } from '../../cure/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
+import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import type { AsBuiltRecord, BatchRecord } from './record.js';
 
 /**
@@ -8,7 +9,7 @@ import type { AsBuiltRecord, BatchRecord } from './record.js';
  * noon gels sooner than in the forecast.
  */
 export function workingTimeThen(
-  { case: { filler, laminate }, cures }: Designed,
+  { case: { filler, laminate, site }, cures }: Designed,
   use: BatchRecord['use'],
   { climate = [] }: AsBuiltRecord,
 ): Time | undefined {
@@ -19,7 +20,8 @@ export function workingTimeThen(
   const { referenceTemperature, activationEnergy, testedFrom, testedTo, mechanism } = cure;
   let shortest: number = planned.workingTime;
   for (const { steelTemperature, airTemperature } of climate) {
-    const temperature = Math.max(steelTemperature, airTemperature) as Temperature;
+    const reading = Math.max(steelTemperature, airTemperature) as Temperature;
+    const temperature = warmestBehindReading({ reading, error: thermometerErrorOf(site) });
     const sheet = { referenceTemperature, activationEnergy, testedFrom, testedTo, mechanism };
     shortest = Math.min(shortest, workingTime({ time: cure.workingTime, temperature, ...sheet }).workingTime);
   }

@@ -13,6 +13,18 @@ const finished = shownIn(`${file}: the finished repair`);
 /** What a record of the finished work leaves out, or shows to be wrong. */
 export const asBuilt: readonly Hazard[] = [
   {
+    could: 'One salty place hides in the mean of clean ones, or one number stands for two batches.',
+    would: 'The wrap would come off that place, or a soft batch pass as its neighbour.',
+    guards: [
+      'as-built/points.ts: against one place has more salts than {0}',
+      'as-built/batches.ts: open two batches of <use> have the number <number>',
+    ],
+    tests: [
+      'tests/faults/as-built-hot.test.ts: the salts of prepared steel: are no mean: one place of 35 mg/m2 among clean ones is too salty',
+      'tests/faults/as-built-hot.test.ts: two batches with one number: are not told apart',
+    ],
+  },
+  {
     could: 'Preparation uncovers less wall, or a larger hole, than the repair was designed for.',
     would: 'The repair would stand on metal that is not there.',
     guards: [
