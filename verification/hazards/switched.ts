@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { inFull } from '../in-process/briefly.js';
 import { bundleTests } from '../in-process/bundle-tests.js';
 import { filesIn, root } from '../in-process/files.js';
+import { asItNeeds, passes } from '../in-process/passes.js';
 import { type Guard, guardsOf, isGuarded, switchable } from './guards.js';
 
 /** The job with each of its guards behind a switch, and the tests that are asked about them. */
@@ -47,21 +47,12 @@ export async function switchedTests(
       return index === off;
     },
   });
-  const passes = (run: () => void): boolean => {
-    try {
-      run();
-      return true;
-    } catch {
-      return false;
-    }
-  };
   const asked: Asked[] = [];
   for (const file of files) {
     for (const { name, run } of testsIn(file)) {
       if (!wanted(file, name)) continue;
       reached = new Set();
-      // A test that counts what it met needs all its runs.
-      const act = passes(run) ? run : (): void => inFull(run);
+      const { run: act } = asItNeeds(run);
       if (!passes(act)) continue;
       const holdsWithout = (guard: number): boolean => {
         off = guard;

@@ -1,5 +1,6 @@
 import { inFull } from '../in-process/briefly.js';
-import { bundleTests } from '../in-process/bundle-tests.js';
+import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
+import { asItNeeds, passes } from '../in-process/passes.js';
 import type { ShimTest } from '../in-process/vitest-shim.js';
 import type { Mutant } from './instrument.js';
 
@@ -22,6 +23,8 @@ interface Test extends ShimTest {
   /** How long it took on unchanged code: the quick ones are asked first. */
   readonly took: number;
   readonly run: () => void;
+  /** Whether fewer runs of its properties are too few for it. */
+  readonly needsAll: boolean;
   readonly hits: Readonly<Record<string, number>>;
 }
 
@@ -36,19 +39,20 @@ export interface Fate {
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
 
-const passes = (run: () => void): boolean => {
-  try {
-    run();
-    return true;
-  } catch {
-    return false;
-  }
-};
+/** The same test of a script that was loaded anew. */
+function again({ file, name, needsAll }: Test, { testsIn }: WithTests): void {
+  const run = (): void =>
+    testsIn(file)
+      .find((test) => test.name === name)
+      ?.run();
+  if (needsAll) inFull(run);
+  else run();
+}
 
 export class Killer {
   private constructor(
     private readonly switches: Switches,
-    private readonly load: () => { readonly testsIn: (file: string) => readonly ShimTest[] },
+    private readonly load: () => WithTests,
     private readonly tests: readonly Test[],
     private readonly atLoad: Readonly<Record<string, number>>,
   ) {}
@@ -68,14 +72,14 @@ export class Killer {
     const atLoad = { ...switches.mutantCoverage.static };
     const tests: Test[] = [];
     for (const [index, test] of all.entries()) {
-      // A test that counts what it met needs all its runs.
-      const run = passes(test.run) ? test.run : (): void => inFull(test.run);
+      const { run, inFull: needsAll } = asItNeeds(test.run);
       switches.currentTestId = `${index}`;
       const started = performance.now();
       const holds = passes(run);
       const took = performance.now() - started;
       switches.currentTestId = undefined;
-      if (holds) tests.push({ ...test, index, run, took, hits: switches.mutantCoverage.perTest[`${index}`] ?? {} });
+      if (holds)
+        tests.push({ ...test, index, run, needsAll, took, hits: switches.mutantCoverage.perTest[`${index}`] ?? {} });
     }
     tests.sort((a, b) => a.took - b.took);
     // What is counted from here on is of no use.
@@ -97,14 +101,7 @@ export class Killer {
       for (const test of asked) {
         this.switches.hitCount = 0;
         this.switches.hitLimit = PATIENCE * ((test.hits[id] ?? 0) + 50);
-        const run =
-          reloaded === undefined
-            ? test.run
-            : () =>
-                reloaded
-                  .testsIn(test.file)
-                  .find(({ name }) => name === test.name)
-                  ?.run();
+        const run = reloaded === undefined ? test.run : (): void => again(test, reloaded);
         if (!passes(run)) return { mutant, by: `${test.file}: ${test.name}`, asked: asked.length };
       }
       return { mutant, by: undefined, asked: asked.length };

@@ -1,4 +1,5 @@
 import { inFull } from '../in-process/briefly.js';
+import { passes } from '../in-process/passes.js';
 import { type CaseResult, verdicts } from '../runner/judge.js';
 import type { CaseFileReading } from '../runner/run.js';
 import type { Hooks, Loaded } from './bundle.js';
@@ -96,15 +97,6 @@ function scaled(value: unknown, factor: number): unknown {
   if (Array.isArray(value)) return value.map((item) => scaled(item, factor));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, scaled(inner, factor)]));
-}
-
-function passes(act: () => void): boolean {
-  try {
-    act();
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** Every case and test that holds on unchanged code, with what it touches. */
