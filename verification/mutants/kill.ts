@@ -49,16 +49,27 @@ function again({ file, name, needsAll }: Test, { testsIn }: WithTests): void {
   else run();
 }
 
+/** Which changes come by when the sources are loaded, and when each file of tests is: designs made outside any test. */
+interface AtLoad {
+  readonly sources: Readonly<Record<string, number>>;
+  readonly tests: ReadonlyMap<string, Readonly<Record<string, number>>>;
+}
+
 export class Killer {
+  /** How many changes of each source file each test has noticed: a test that noticed one is asked first about the next. */
+  private readonly noticed = new Map<string, Map<Test, number>>();
+
   private constructor(
     private readonly switches: Switches,
     private readonly load: () => WithTests,
     private readonly tests: readonly Test[],
-    private readonly atLoad: Readonly<Record<string, number>>,
+    private readonly atLoad: AtLoad,
   ) {}
 
   static async over(files: readonly string[], texts: ReadonlyMap<string, string>): Promise<Killer> {
-    const { load } = await bundleTests(files, (file, text) => texts.get(file) ?? text, []);
+    // The changed sources are loaded before any test is, so that what runs at their load is known apart.
+    const first = [...texts.keys()].map((file, index) => `export * as source${index} from './${file}';`);
+    const { load } = await bundleTests(files, (file, text) => texts.get(file) ?? text, [], first);
     const switches: Switches = {
       activeMutant: undefined,
       currentTestId: undefined,
@@ -67,9 +78,14 @@ export class Killer {
       mutantCoverage: { static: {}, perTest: {} },
     };
     Object.assign(globalThis, { __stryker__: switches });
+    const hitsOf = (name: string): Readonly<Record<string, number>> => switches.mutantCoverage.perTest[name] ?? {};
     const { testsIn } = load({});
-    const all = files.flatMap((file) => testsIn(file));
-    const atLoad = { ...switches.mutantCoverage.static };
+    const sources = { ...switches.mutantCoverage.static };
+    const all = files.flatMap((file) => {
+      switches.currentTestId = file;
+      return testsIn(file);
+    });
+    const atLoad = { sources, tests: new Map(files.map((file) => [file, hitsOf(file)] as const)) };
     const tests: Test[] = [];
     for (const [index, test] of all.entries()) {
       const { run, inFull: needsAll } = asItNeeds(test.run);
@@ -78,8 +94,7 @@ export class Killer {
       const holds = passes(run);
       const took = performance.now() - started;
       switches.currentTestId = undefined;
-      if (holds)
-        tests.push({ ...test, index, run, needsAll, took, hits: switches.mutantCoverage.perTest[`${index}`] ?? {} });
+      if (holds) tests.push({ ...test, index, run, needsAll, took, hits: hitsOf(`${index}`) });
     }
     tests.sort((a, b) => a.took - b.took);
     // What is counted from here on is of no use.
@@ -93,23 +108,49 @@ export class Killer {
 
   fateOf(mutant: Mutant): Fate {
     const { id } = mutant;
-    const isAtLoad = id in this.atLoad;
-    const asked = isAtLoad ? this.tests : this.tests.filter(({ hits }) => id in hits);
+    const asIs = this.inOrder(
+      mutant,
+      this.tests.filter(({ hits }) => id in hits),
+    );
+    const anew = this.inOrder(
+      mutant,
+      this.tests.filter(({ file }) => id in this.atLoad.sources || id in (this.atLoad.tests.get(file) ?? {})),
+    );
+    const asked = new Set([...asIs, ...anew]).size;
     this.switches.activeMutant = id;
     try {
-      const reloaded = isAtLoad ? this.load() : undefined;
-      for (const test of asked) {
-        this.switches.hitCount = 0;
-        this.switches.hitLimit = PATIENCE * ((test.hits[id] ?? 0) + 50);
-        const run = reloaded === undefined ? test.run : (): void => again(test, reloaded);
-        if (!passes(run)) return { mutant, by: `${test.file}: ${test.name}`, asked: asked.length };
-      }
-      return { mutant, by: undefined, asked: asked.length };
+      const by =
+        this.firstToNotice(id, asIs, ({ run }) => run) ??
+        (anew.length === 0 ? undefined : this.firstToNotice(id, anew, this.loadedAnew()));
+      if (by === undefined) return { mutant, by: undefined, asked };
+      const counts = this.noticed.get(mutant.file) ?? new Map<Test, number>();
+      this.noticed.set(mutant.file, counts.set(by, (counts.get(by) ?? 0) + 1));
+      return { mutant, by: `${by.file}: ${by.name}`, asked };
     } catch {
-      return { mutant, by: 'loading', asked: asked.length };
+      return { mutant, by: 'loading', asked };
     } finally {
       this.switches.activeMutant = undefined;
       this.switches.hitCount = undefined;
     }
+  }
+
+  private loadedAnew(): (test: Test) => () => void {
+    const reloaded = this.load();
+    return (test) => () => again(test, reloaded);
+  }
+
+  private inOrder({ file }: Mutant, tests: readonly Test[]): readonly Test[] {
+    const counts = this.noticed.get(file);
+    return counts === undefined
+      ? tests
+      : tests.toSorted((a, b) => (counts.get(b) ?? 0) - (counts.get(a) ?? 0) || a.took - b.took);
+  }
+
+  private firstToNotice(id: string, tests: readonly Test[], runOf: (test: Test) => () => void): Test | undefined {
+    return tests.find((test) => {
+      this.switches.hitCount = 0;
+      this.switches.hitLimit = PATIENCE * ((test.hits[id] ?? 0) + 50);
+      return !passes(runOf(test));
+    });
   }
 }
