@@ -859,6 +859,13 @@ export const sources = {
     reached: 'recalled',
     note: 'Inputs of one example were seen on a page of solutions; its results and the equations are recalled, and so is the year.',
   },
+  krenchel: {
+    author: 'Krenchel, H.',
+    title: 'Fibre Reinforcement',
+    year: 1964,
+    reached: 'recalled',
+    note: 'Efficiency of reinforcement by direction, from memory of books that quote it.',
+  },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof sources;

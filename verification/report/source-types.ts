@@ -134,4 +134,5 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   'homogenisation-package': 'software',
   'composite-course-notes': 'webpage',
   shigley: 'book',
+  krenchel: 'book',
 };
