@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { designRepair } from '../../src/repair/index.js';
+import { asksFor, caseOf, designOf } from './answers.js';
+import { emptied, leak, live, quietLoss, withPaths } from './cases.js';
+
+/** What two people left open who looked for valid cases that hurt. */
+
+describe('a wall that bears more than the rest of the line', () => {
+  const sound = withPaths(quietLoss, { ...live('10 bar'), 'defect.remainingWall': '6.5 mm' });
+
+  it('is no leave to pass the design pressure while people work', () => {
+    expect(designOf(sound).line).toMatchObject({ highestPressure: 40e5, limitedBy: 'design pressure' });
+  });
+
+  it('is none by a surge either, for which the repair alone is sized', () => {
+    const { line } = designOf(withPaths(sound, { 'service.surge': '50 bar' }));
+    expect(line).toMatchObject({ highestPressure: 40e5, limitedBy: 'design pressure' });
+  });
+});
+
+describe('a pressure carried lately that is above the design pressure', () => {
+  const read = (pressure: string) =>
+    withPaths(quietLoss, { ...live('10 bar'), 'service.recentPressure': { pressure, date: '2026-04-20' } });
+
+  it('is not believed: it is asked for', () => {
+    expect(asksFor(read('41 bar'), 'service.recentPressure')).toBe(true);
+    expect(asksFor(read('40 bar'), 'service.recentPressure')).toBe(false);
+  });
+});
+
+describe('a seal on a line that is empty', () => {
+  it('is not refused in the record of a design that was made: nothing pushes on it, toxic or not', () => {
+    const toxic = withPaths(leak, {
+      ...emptied,
+      'service.contents': 'sodium cyanide in water',
+      'service.hazards': ['toxic'],
+      'repair.class': 3,
+      'laminate.resists.contents': 'sodium cyanide in water',
+      'seal.putty.resists.contents': 'sodium cyanide in water',
+    });
+    const { verdict, record = [] } = designRepair(caseOf(toxic), { record: true });
+    expect(verdict).toBe('designed');
+    expect(JSON.stringify(record)).not.toContain('refuse');
+  });
+});
