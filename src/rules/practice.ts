@@ -303,6 +303,14 @@ export const practice = {
     tag: 'chosen',
     because: 'what two hands hold back while somebody fetches the band; by a static head only, since a pump may start',
   },
+  stiffestGlass: {
+    name: 'stiffest ply of glass',
+    kind: 'modulus',
+    value: 45e9 as Modulus,
+    tag: 'practice',
+    because:
+      'six tenths of fibre of 72 GPa, all of it one way, and the rest resin: about the most that a lay-up reaches',
+  },
   lightestPly: {
     name: 'least density of a ply',
     kind: 'density',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { designRepair } from '../../src/repair/index.js';
-import { asksFor, caseOf, designOf } from './answers.js';
-import { emptied, leak, live, quietLoss, withPaths } from './cases.js';
+import { asksFor, caseOf, designOf, madeOf, planOf } from './answers.js';
+import { type CaseFile, emptied, leak, live, quietLoss, withPaths } from './cases.js';
 
 /** What two people left open who looked for valid cases that hurt. */
 
@@ -41,5 +41,26 @@ describe('a seal on a line that is empty', () => {
     const { verdict, record = [] } = designRepair(caseOf(toxic), { record: true });
     expect(verdict).toBe('designed');
     expect(JSON.stringify(record)).not.toContain('refuse');
+  });
+});
+
+describe('carbon over an isolating layer', () => {
+  it('has the layer on the list of what to bring, for all the steel under the wrap', () => {
+    const carbon = { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'one ply of glass' };
+    const listed = (file: CaseFile) => planOf(file).materials.find(({ name }) => name.includes('one ply of glass'));
+    const laid = madeOf(quietLoss).rolls;
+    expect(listed(withPaths(quietLoss, carbon))?.note?.amounts?.[0]?.value).toBeCloseTo(laid.end - laid.start, 9);
+    expect(listed(quietLoss)).toBeUndefined();
+  });
+});
+
+describe('loss from outside round a hole', () => {
+  it('is filled like any other: 60 x 45 mm, 5.08 mm deep and 0.2 mm a year at each end', () => {
+    const filled = (cause: string): number => {
+      const { mixes } = designOf(withPaths(leak, { 'defect.cause': cause }));
+      return mixes?.filler === undefined || mixes.filler === 'none' ? Number.NaN : (mixes.filler.volume ?? Number.NaN);
+    };
+    const more = filled('external corrosion') - filled('internal corrosion');
+    expect(more).toBeCloseTo(0.064 * 0.045 * 0.00508, 9);
   });
 });

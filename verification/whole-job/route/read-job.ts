@@ -15,6 +15,7 @@ export interface Job {
       readonly modulus?: number;
       readonly thermalExpansion?: number;
     };
+    readonly cathodicProtection?: unknown;
   };
   readonly service: {
     readonly contents: string;

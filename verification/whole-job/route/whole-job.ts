@@ -93,8 +93,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
-  const filler =
-    cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
   answer['mixes'] = { filler, laminateResin };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
