@@ -289,6 +289,20 @@ export const practice = {
     tag: 'chosen',
     because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
   },
+  fillerMayLie: {
+    name: 'time that filler may lie longer than planned before the wrap',
+    kind: 'time',
+    value: (2 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'days of a calendar count up to one too many, and one night of weather is no neglect',
+  },
+  mostOverPlan: {
+    name: 'how many times the design a reading of the finished repair may be',
+    kind: 'number',
+    value: 2,
+    tag: 'chosen',
+    because: 'a digit or a unit that slipped is more likely than a wrap twice as thick or long',
+  },
   gaugeInterval: {
     name: 'time between two readings of the gauge while resin is soft',
     kind: 'time',

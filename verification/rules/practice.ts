@@ -43,6 +43,8 @@ export const practiceList: readonly PracticeRow[] = [
   ['steepestTape', '15 deg', 'chosen', none],
   ['pipeSizeTolerance', '1.5 %', 'chosen', none],
   ['recentPressureAge', '60 day', 'chosen', 'two months'],
+  ['fillerMayLie', '2 day', 'chosen', none],
+  ['mostOverPlan', '2', 'chosen', none],
   ['gaugeInterval', '1 h', 'chosen', none],
   ['mostOnPutty', '150 N', 'chosen', 'what two hands hold back'],
   ['stiffestGlass', '45 GPa', 'practice', 'not in the notes: 0.6 of E-glass at 72 GPa and 0.4 of resin at 3 GPa'],
