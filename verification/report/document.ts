@@ -3,28 +3,21 @@ import {
   anchor,
   type Block,
   code,
+  count,
   heading,
   link,
   list,
   paragraph,
   type Run,
   strong,
-  type Table,
   type Text,
+  table,
 } from './blocks.js';
 import { accuracyPlot, burstPlot, coveragePlot } from './plots.js';
 import type { BurstReport, CaseRow, FormulaEntry, Report, SymbolRow } from './shape.js';
+import { hazardBlocks, wholeDesignBlocks } from './whole-design-blocks.js';
 
 /** The report as a document: what is said, in which order. It reads the data of the report and nothing else. */
-
-const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`;
-
-const table = (head: readonly Text[], rows: readonly (readonly Text[])[], rest: Partial<Table> = {}): Block => ({
-  sort: 'table',
-  head,
-  rows,
-  ...rest,
-});
 
 /** Kept in the repository, without what differs from run to run, or built by a run. */
 export type Form = 'kept' | 'built';
@@ -539,8 +532,10 @@ export function documentBlocks(report: Report, form: Form): Block[] {
     ...dewPointBlocks(report),
     ...accuracyBlocks(report),
     ...perturbationBlocks(report),
+    ...wholeDesignBlocks(report),
     ...tableBlocks(report),
     ...ending(report),
+    ...hazardBlocks(report),
     ...rooms.flatMap((room) => [
       heading(2, `Formulas: ${room}`, `room-${room}`),
       ...report.formulas.filter(({ id }) => id.startsWith(`${room}/`)).flatMap((entry) => formulaBlocks(entry, report)),
