@@ -64,3 +64,27 @@ describe('loss from outside round a hole', () => {
     expect(more).toBeCloseTo(0.064 * 0.045 * 0.00508, 9);
   });
 });
+
+describe('the time that the climate has to hold', () => {
+  it('is not known where nobody knows how long the wrap takes: as long as the cure, at least', () => {
+    const known = madeOf(quietLoss);
+    const { site, timeline } = madeOf(withPaths(quietLoss, { crew: undefined }));
+    const cure = timeline.steps.find(({ id }) => id === 'cure')?.duration;
+    expect(known.site.holdTime.known).toBe(true);
+    expect(site.holdTime).toEqual({
+      known: false,
+      because: 'the time of "wrap": the case states no crew',
+      atLeast: cure?.known === true ? cure.time : Number.NaN,
+    });
+  });
+});
+
+describe('sheet that brings its own resin, in bands', () => {
+  it('is laid in time by its longest band, which is the outermost', () => {
+    const stock = { wrap: { form: 'sheet', width: '150 mm', rollLength: '20 m' }, resin: 'none' };
+    const { rolls } = madeOf(withPaths(quietLoss, stock));
+    const lengths = rolls.rolls.map(({ length }) => length);
+    expect(rolls.chargeLength).toBe(Math.max(...lengths));
+    expect(rolls.chargeLength).toBeGreaterThan(lengths[0] ?? Number.NaN);
+  });
+});

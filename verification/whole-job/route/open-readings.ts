@@ -7,21 +7,13 @@ export interface Readings {
   readonly liveStrain: 'note' | 'library';
   /** Pipe and laminate in both directions, laid under pressure: what comes later within the stress left, or all of it within that. */
   readonly biaxialAtWork: 'note' | 'library';
-  /** The time that the climate has to hold is known only where every step in it is, or where the waits alone are. */
-  readonly holdTime: 'note' | 'library';
-  /** The charge of a sheet in bands: its longest turn, the outermost, or its first. */
-  readonly bandCharge: 'note' | 'library';
 }
 
 export const byNote: Readings = {
   liveStrain: 'note',
   biaxialAtWork: 'note',
-  holdTime: 'note',
-  bandCharge: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
   biaxialAtWork: 'library',
-  holdTime: 'library',
-  bandCharge: 'library',
 };
