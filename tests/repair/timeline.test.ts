@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cureWaitOverHistory, type TemperatureStep } from '../../src/cure/index.js';
 import type { Time } from '../../src/quantity/index.js';
 import { designRepair, planWork, type RepairCase, stepAt, timeline } from '../../src/repair/index.js';
-import { leastOf, leastOf } from '../../src/repair/timeline/duration.js';
+import { leastOf } from '../../src/repair/timeline/duration.js';
 import { planText } from '../../src/report/index.js';
 import { designed, timeOf } from './by-use.js';
 import { partWall } from './example-case.js';
