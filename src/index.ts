@@ -172,6 +172,8 @@ export {
   coefficientTable,
   confirmedRules,
   type DefaultStrainRow,
+  differingGroups,
+  groupOf,
   type HighRiskLimits,
   isKnown,
   isLessConservative,
@@ -188,4 +190,5 @@ export {
   type RuleSet,
   rulesOf,
   type UnknownRule,
+  withGroups,
 } from './rules/index.js';

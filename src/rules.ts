@@ -13,6 +13,8 @@ export {
   coefficientTable,
   confirmedRules,
   type DefaultStrainRow,
+  differingGroups,
+  groupOf,
   type HighRiskLimits,
   isKnown,
   isLessConservative,
@@ -29,4 +31,5 @@ export {
   type RuleSet,
   rulesOf,
   type UnknownRule,
+  withGroups,
 } from './rules/index.js';

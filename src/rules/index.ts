@@ -17,3 +17,4 @@ export type {
   RepairClass,
   RuleSet,
 } from './rule-set.js';
+export { differingGroups, groupOf, withGroups } from './swap.js';
