@@ -12,6 +12,7 @@ import type {
   ThermalExpansion,
   Time,
 } from '../../quantity/index.js';
+import type { Confirmation } from '../../rules/index.js';
 import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
 import type { Acceptance, Crew, LineAtWork, Seal, Site } from './case-work.js';
 
@@ -54,6 +55,8 @@ export interface RepairCase {
   readonly seal?: Seal | undefined;
   readonly crew?: Crew | undefined;
   readonly acceptance?: Acceptance | undefined;
+  /** Numbers of the rule set as somebody who has the document reads them there: they take the place of what is recalled. */
+  readonly confirmed?: readonly Confirmation[] | undefined;
   /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
   readonly lookedUp?: readonly LookedUp[] | undefined;
 }
