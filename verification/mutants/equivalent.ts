@@ -116,9 +116,6 @@ export const equivalents: readonly Equivalent[] = [
     'no number is compared with one that is not there; it is asked for under the laminate',
     [['across !== undefined', 'true']],
   ),
-  ...alike('src/repair/seal/seal.ts', 'a line that is empty has no procedure, and no word of one', [
-    ["line.state !== 'empty, dry, isolated, vented'", 'true'],
-  ]),
   ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
     ['lowestRating === undefined', 'false'],
   ]),

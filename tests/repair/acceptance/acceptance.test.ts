@@ -83,8 +83,8 @@ describe('the pressure test', () => {
         warm.map(({ amount }) => amount),
       ];
     };
-    const name = 'temperature of the test liquid';
-    expect(said('fresh water')).toEqual([false, false, [{ name, kind: 'temperature', value: 298.15 }]]);
+    const [name, value] = ['temperature of the test liquid', madeOf(quietLoss).case.site.pipeTemperature];
+    expect(said('fresh water')).toEqual([false, false, [{ name, kind: 'temperature', value }]]);
     expect(said('other')).toEqual([true, false, []]);
     expect(said(undefined)).toEqual([false, true, []]);
   });
