@@ -42,9 +42,7 @@ const ABSOLUTE = 1e-9;
 /** Holds every number of an answer of the library to the second route. */
 export function compare(answer: Readonly<Record<string, unknown>>, second: unknown): Comparison {
   const mine = leavesOf(second);
-  const laminate = answer['laminate'] as { readonly footprint?: { readonly under?: string } } | undefined;
   const design = {
-    overSeal: laminate?.footprint?.under === 'seal',
     wallToday: leavesOf(answer['found']).get('wallToday') ?? Number.POSITIVE_INFINITY,
   };
   const different: string[] = [];

@@ -261,7 +261,9 @@ export function drawCase(seed: number): Drawn {
               ? 'none'
               : {
                   environment: one('sour', 'stress corrosion'),
-                  ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}),
+                  ...(chance(0.6)
+                    ? { test: { method: 'wet magnetic particles', result: 'no crack found', date: '2026-03-10' } }
+                    : {}),
                 },
           }
         : {}),

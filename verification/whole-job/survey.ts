@@ -14,8 +14,6 @@ export interface Survey {
   readonly verdicts: Readonly<Record<string, number>>;
   /** Share of the answers whose verdict the second route has too. */
   readonly verdictsAgree: number;
-  /** Verdicts over a seal, which are not compared yet. */
-  readonly verdictsOverSeals: number;
   /** The library asks for what is missing and stops; the second route goes on and finds a reason. Neither designs. */
   readonly askedFirst: readonly string[];
   readonly otherVerdicts: readonly string[];
@@ -38,7 +36,6 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
   let listed = 0;
   let agree = 0;
   let answers = 0;
-  let rims = 0;
   const count = (into: Record<string, number>, key: string): void => {
     into[key] = (into[key] ?? 0) + 1;
   };
@@ -54,9 +51,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
       listed += outcome.listed;
       for (const each of outcome.different) different.push(`case ${seed}, ${design.verdict}: ${each}`);
       count(verdicts, design.verdict);
-      // Open: the energy at the rim of a seal decides whether a laminate over it holds, and is not computed yet.
-      if (design.case.seal !== undefined && design.found?.throughWall === true) rims += 1;
-      else if (second['verdict'] === design.verdict) agree += 1;
+      if (second['verdict'] === design.verdict) agree += 1;
       else {
         const refuses = second['verdict'] === 'not repairable' || second['verdict'] === 'not covered';
         const list = design.verdict === 'needs input' && refuses ? askedFirst : otherVerdicts;
@@ -77,8 +72,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
     cases,
     refused,
     verdicts,
-    verdictsAgree: agree / (answers - rims),
-    verdictsOverSeals: rims,
+    verdictsAgree: agree / answers,
     askedFirst,
     otherVerdicts,
     compared,

@@ -86,8 +86,6 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
   const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
   const hold = cured - gate;
 
-  const dew = dewPointOf(now.air - 273.15, now.humidity);
-  const highest = settlingPointOf(now.air - 273.15 + error, Math.min(1, now.humidity + humidityError));
   // The reading stands for the first step of the forecast until that step ends; each later step from its beginning.
   let begins = 0;
   const hours: { readonly from: number; readonly at: number; readonly to: number; readonly hour: Hour }[] = [];
@@ -107,8 +105,12 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
     ...(first === undefined || from < first.at ? [now] : []),
     ...hours.filter((each) => each.from <= to && each.to > from).map((each) => each.hour),
   ];
-  const needs = resinNeeds([job.filler?.cure, job.laminate.cure]);
+  // Behind the wait of a putty the gate has the hour that the forecast gives it.
   const seen = over(gate, cured);
+  const atGate = seen[0] ?? now;
+  const dew = dewPointOf(atGate.air - 273.15, atGate.humidity);
+  const highest = settlingPointOf(atGate.air - 273.15 + error, Math.min(1, atGate.humidity + humidityError));
+  const needs = resinNeeds([job.filler?.cure, job.laminate.cure]);
   const all = (seen.length === 0 ? [now] : seen).map((hour) => worstOf(hour, error, humidityError));
   const passes = (list: readonly Worst[]): boolean =>
     list.every(
@@ -133,9 +135,9 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
   return {
     dewPoint: dew + 273.15,
     highestDewPoint: highest + 273.15,
-    margin: now.steel - error - 273.15 - highest,
+    margin: atGate.steel - error - 273.15 - highest,
     steelNeeded: highest + 273.15 + MARGIN + error,
-    humidityAtSteel: atSteelOf(settlingPointOf(now.air - 273.15, now.humidity), now.steel - 273.15),
+    humidityAtSteel: atSteelOf(settlingPointOf(atGate.air - 273.15, atGate.humidity), atGate.steel - 273.15),
     holdTime: known ? { time: hold } : { atLeast: hold },
     ...(earliestStart === undefined ? {} : { earliestStart }),
     requiredProfile,

@@ -6,6 +6,7 @@ import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
+import { worstOverMean } from './rim.js';
 import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
 import { moduliOnPipe, plyOnPipe } from './tape-moduli.js';
 import {
@@ -145,8 +146,6 @@ function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: 
   const known = warm !== undefined && laminate.energyReleaseRate !== undefined && overFiller === undefined;
   const chosen = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
   if (chosen === undefined) return undefined;
-  // The ratio was found on the prepared pipe: no larger energy goes with it.
-  const energy = known ? Math.min(chosen, laminate.energyReleaseRate as number) : chosen;
   const heat = known
     ? Math.min(
         1,
@@ -156,7 +155,16 @@ function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: 
         ),
       )
     : temperatureFactor(limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
-  return { ...common, energy, factor: service0 * heat, hoopModulus, axialModulus };
+  // An energy that was found over a seal as large has the worst place of its rim in it.
+  const worst = where.under === 'seal' && !fits ? worstOverMean({ ...common, hoopModulus, axialModulus }) : 1;
+  return {
+    ...common,
+    energy: chosen,
+    energyOfPlate: chosen / Math.max(1, worst),
+    factor: service0 * heat,
+    hoopModulus,
+    axialModulus,
+  };
 }
 
 /** Criteria of the hoop direction, in which every turn of a sheet goes through. */
@@ -254,6 +262,8 @@ export function laminateOf(
   if ('none' in criteria) return criteria;
   const { rows, load, metal, strains } = criteria;
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
+  // Nobody winds a wrap without end.
+  if (!(governing.thickness < Number.POSITIVE_INFINITY)) return { none: 'not repairable', because: 'no thickness' };
   const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
   const ply = job.laminate.plyThickness;
   const needs = (list: readonly Criterion[]): number => upTo(Math.max(0, ...list.map((each) => each.thickness)) / ply);

@@ -143,11 +143,8 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
   const pressure = line.pressure ?? 0;
-  say(
-    pressure > 0 && (service.phase !== 'liquid' || service.hazards.length > 0) && line.writtenProcedure === 'none',
-    'no procedure',
-  );
-  if (parts.seal !== undefined && pressure > 0) say(pressure > parts.seal.highestPressure, 'seal');
+  say(hasNoProcedure(job), 'no procedure');
+  say(sealFailsBefore(job, parts), 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
   else say(judged && isThick(parts.laminate, found), 'thick laminate');
@@ -172,12 +169,33 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   return out;
 }
 
-/** The wrap is laid out only where nothing stands against its laminate, its bond, its class and the seal. */
+/** Gas or what is hazardous under pressure, and nobody has written down how to work on it. */
+function hasNoProcedure({ line, service }: Job): boolean {
+  const hurts = service.phase !== 'liquid' || service.hazards.length > 0;
+  return (line.pressure ?? 0) > 0 && hurts && line.writtenProcedure === 'none';
+}
+
+/** The wrap is laid out only where nothing stands against its laminate, its bond, its class, the line and the seal. */
 export function isWrapped(job: Job, parts: Parts): boolean {
-  const { found, laminate, seal } = parts;
+  const { found, laminate } = parts;
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
-  return seal === undefined || (job.line.pressure ?? 0) <= seal.highestPressure;
+  return !hasNoProcedure(job) && !sealFailsBefore(job, parts);
+}
+
+/** Newton on the pad that putty alone is trusted with (CHANGELOG, practice.mostOnPutty). */
+const MOST_ON_PUTTY = 150;
+
+/** A seal that does not hold: too much pressure, a sheet that lets the putty out, bands taken off a line that pushes. */
+function sealFailsBefore(job: Job, { seal }: Parts): boolean {
+  if (seal === undefined || job.seal === undefined) return false;
+  const pressure = job.line.pressure ?? 0;
+  const { across } = job.seal.sheet;
+  if (across !== undefined && across < seal.padDiameter) return true;
+  if (pressure === 0) return false;
+  if (pressure > seal.highestPressure) return true;
+  const off = job.seal.bands === 'removed before the wrap';
+  return off && (job.line.state !== 'static head' || seal.forceOnPad > MOST_ON_PUTTY);
 }
 
 function isThick(laminate: LaminateFigures, found: Found): boolean {
@@ -291,9 +309,13 @@ function resistsContents({ service }: Job, resists: Resists | undefined): boolea
   return resists.contents === service.contents && resists.temperature >= service.designTemperature;
 }
 
-/** The gravest first. */
-export function verdictOf(job: Job, parts: Parts): string {
-  if (notCovered(job, parts).length > 0) return 'not covered';
-  if (notRepairable(job, parts).length > 0) return 'not repairable';
-  return missing(job, parts).length > 0 ? 'needs input' : 'designed';
+/** The gravest first, with everything that was found. */
+export function verdictOf(job: Job, parts: Parts): { readonly verdict: string; readonly because: readonly string[] } {
+  const graver: readonly [string, string[]][] = [
+    ['not covered', notCovered(job, parts)],
+    ['not repairable', notRepairable(job, parts)],
+    ['needs input', missing(job, parts)],
+  ];
+  const because = graver.flatMap(([verdict, list]) => list.map((each) => `${verdict}: ${each}`));
+  return { verdict: graver.find(([, list]) => list.length > 0)?.[0] ?? 'designed', because };
 }

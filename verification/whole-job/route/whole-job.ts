@@ -72,12 +72,12 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
   answer['site'] = siteOf(job, undefined, readings);
-  answer['verdict'] = verdictOf(job, { ...base, mixing: working });
+  Object.assign(answer, verdictOf(job, { ...base, mixing: working }));
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
   const extent = extentOf(job, found, where, laminate.laidThickness);
   if (extent === undefined) return answer;
-  answer['verdict'] = verdictOf(job, { ...base, mixing: working, extent });
+  Object.assign(answer, verdictOf(job, { ...base, mixing: working, extent }));
   answer['extent'] = extent;
   const bands =
     job.wrap.form === 'sheet' &&
@@ -119,6 +119,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     'steep tape',
     'colder than qualified',
     'line at work',
+    'no procedure',
   ]);
   const waits = new Set(['putty', 'filler-wait', 'cure']);
   const timed =
@@ -127,14 +128,6 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     working.every((time) => 0.8 * time > 300) &&
     ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
   if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline, readings);
-  answer['verdict'] = verdictOf(job, {
-    ...base,
-    mixing: working,
-    extent,
-    wrap,
-    wrapLength,
-    schedule: timeline,
-    bandsLaid: bands.length,
-  });
+  Object.assign(answer, verdictOf(job, { ...whole, schedule: timeline }));
   return answer;
 }
