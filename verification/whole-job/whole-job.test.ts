@@ -47,6 +47,7 @@ describe('a reading on which note and library disagree', () => {
     bandCharge: 85,
     biaxialAtWork: 12,
     liveStrain: 798,
+    rimBeyondFootprint: 7,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

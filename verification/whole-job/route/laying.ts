@@ -7,6 +7,7 @@ import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
 const MOST_LAID_OUT = 500;
+const upTo = (value: number): number => Math.ceil(value - 1e-9);
 
 interface Laid {
   readonly pass: number;
@@ -81,7 +82,7 @@ function tapeRolls(
 ): RollLaid[] {
   const { rollLength } = job.wrap;
   const total = laid.reduce((sum, each) => sum + each.tapeLength, 0);
-  const count = Math.ceil(total / rollLength - 1e-9);
+  const count = upTo(total / rollLength);
   const rolls: RollLaid[] = [];
   for (let roll = 1; roll <= count; roll++) {
     const length = roll < count ? rollLength : total - (count - 1) * rollLength;
@@ -136,8 +137,7 @@ export function layingOf(
   bands: readonly Band[],
   readings: Readings,
 ): Laying | undefined {
-  // Nobody follows a longer list.
-  if ((wrap.form === 'tape' ? wrap.rolls : wrap.bands) > MOST_LAID_OUT) return undefined;
+  if (wrap.form === 'sheet' && wrap.bands > MOST_LAID_OUT) return undefined;
   const { crew } = job;
   const soak = crew?.soakTime ?? 0;
   const perRoll = (length: number): number | undefined =>
@@ -147,26 +147,31 @@ export function layingOf(
       ? tapePasses(job, wrap, extent, wrapped)
       : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
   const total = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
+  const laidLength = shape.laid.reduce((sum, each) => sum + each.tapeLength, 0);
+  const count = wrap.form === 'tape' ? upTo(laidLength / job.wrap.rollLength) : shape.laid.length;
+  // Nobody follows a longer list.
   const rolls =
-    wrap.form === 'tape'
-      ? tapeRolls(job, shape.laid, shape.passes, perRoll)
-      : shape.laid.map(({ pass, to, tapeLength }, index) => {
-          const time = perRoll(tapeLength);
-          return {
-            roll: index + 1,
-            length: tapeLength,
-            endsInPass: pass,
-            endsAt: to,
-            ...(time === undefined ? {} : { time }),
-          };
-        });
+    count > MOST_LAID_OUT
+      ? []
+      : wrap.form === 'tape'
+        ? tapeRolls(job, shape.laid, shape.passes, perRoll)
+        : shape.laid.map(({ pass, to, tapeLength }, index) => {
+            const time = perRoll(tapeLength);
+            return {
+              roll: index + 1,
+              length: tapeLength,
+              endsInPass: pass,
+              endsAt: to,
+              ...(time === undefined ? {} : { time }),
+            };
+          });
   const half = wrap.form === 'tape' ? wrap.overallLength / 2 : extent.totalLength / 2;
   const charge = resin !== undefined ? 'batch' : wrap.form === 'tape' ? 'roll' : 'band';
   const chargeLength =
     resin !== undefined
       ? total / resin.batches
       : readings.bandCharge === 'note' || wrap.form === 'tape'
-        ? Math.max(...rolls.map(({ length }) => length))
+        ? Math.max(0, ...rolls.map(({ length }) => length))
         : (rolls[0]?.length ?? 0);
   const mixing = resin === undefined ? 0 : MIXING_TIME;
   const allowedTime = SHARE_OF_WORKING_TIME * cure.workingTime;
@@ -184,9 +189,9 @@ export function layingOf(
   };
   if (crew === undefined) return base;
   const chargeTime = mixing + soak + chargeLength / crew.layingSpeed;
-  const charges = resin?.batches ?? rolls.length;
+  const charges = resin?.batches ?? count;
   const laying = total / crew.layingSpeed / (wrap.form === 'sheet' ? crew.crews : 1);
-  const wrapTime = charges * mixing + rolls.length * soak + laying;
+  const wrapTime = charges * mixing + count * soak + laying;
   const fits = chargeTime <= allowedTime;
   if (fits) return { ...base, chargeTime, wrapTime, fits };
   const longest = (allowedTime - mixing - soak) * crew.layingSpeed;

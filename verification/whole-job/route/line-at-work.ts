@@ -26,7 +26,8 @@ export function lineAtWork(job: Job, found: Found): Line {
     // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
     const half = Math.min(width / D, Math.PI);
     const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
-    const pull = Math.max(0, job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
+    // A push bends the cut side too: it counts as a pull.
+    const pull = Math.abs(job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
     const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
     const along = Math.max(0, (stress * 4 * found.wall) / D);
     return along < leak
@@ -45,7 +46,9 @@ export function lineAtWork(job: Job, found: Found): Line {
   const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
   // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
-  if (named === 'DNV-RP-F101' && all.safePressure === 0) return { pressure };
+  const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
+  const asked = named !== undefined && !(asksForProfile && job.defect.profile === undefined);
+  if (asked && all.safePressure === 0) return { pressure };
   const strength =
     named !== undefined && all.methods.some(({ criterion }) => criterion === named)
       ? remainingStrength(job, thinned, factor, named, 1 / factor)

@@ -13,6 +13,8 @@ export interface Readings {
   readonly holdTime: 'note' | 'library';
   /** The charge of a sheet in bands: its longest turn, the outermost, or its first. */
   readonly bandCharge: 'note' | 'library';
+  /** An energy found over a seal, over a larger one: held to the worst place of the rim as any other, or whole. */
+  readonly rimBeyondFootprint: 'note' | 'library';
 }
 
 export const byNote: Readings = {
@@ -21,6 +23,7 @@ export const byNote: Readings = {
   biaxialAtWork: 'note',
   holdTime: 'note',
   bandCharge: 'note',
+  rimBeyondFootprint: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
@@ -28,4 +31,5 @@ export const byLibrary: Readings = {
   biaxialAtWork: 'library',
   holdTime: 'library',
   bandCharge: 'library',
+  rimBeyondFootprint: 'library',
 };

@@ -43,7 +43,8 @@ function flowStress({ pipe, assessment }: Job): number | undefined {
   const { yieldStrength: smys, tensileStrength: smts } = pipe.material;
   switch (assessment?.flowStress) {
     case 'SMYS + 69 MPa':
-      return Math.min(smys + 69e6, smts ?? Number.POSITIVE_INFINITY);
+      // A flow stress above the tensile strength is none.
+      return smys + 69e6 > (smts ?? Number.POSITIVE_INFINITY) ? undefined : smys + 69e6;
     case '(SMYS + SMTS) / 2':
       return smts === undefined ? undefined : (smys + smts) / 2;
     default:

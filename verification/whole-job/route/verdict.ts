@@ -1,9 +1,11 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
 import type { Extent } from './extent.js';
-import type { LaminateFigures, NoLaminate } from './laminate.js';
+import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js';
+import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
 import type { Line } from './line-at-work.js';
+import { byNote } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
@@ -140,7 +142,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(limit !== undefined && service.designTemperature > limit, 'too hot');
   say(classTooLow(job), 'class');
   say(laminate.lapShearStrength !== undefined && laminate.lapShearStrength < LAP_SHEAR_WITH_WARNING, 'lap shear');
-  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  const coldest = coldestSteel(job);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
   const pressure = line.pressure ?? 0;
   say(hasNoProcedure(job), 'no procedure');
@@ -266,7 +268,7 @@ function missing(job: Job, parts: Parts): string[] {
   ask(laminate.strainToFailure === undefined, 'strain to failure');
   ask(laminate.lapShearStrength === undefined, 'lap shear');
   ask(laminate.shearModulus === undefined && (job.wrap.form === 'tape' || found.throughWall), 'shear modulus');
-  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  const coldest = coldestSteel(job);
   ask(coldest < 273.15 && laminate.lowestTemperature === undefined, 'lowest temperature');
   if (laminate.transitionCuredAt !== undefined) {
     const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
@@ -288,7 +290,10 @@ function missing(job: Job, parts: Parts): string[] {
   const leaks = defect.kind === 'through-wall hole';
   if (found.throughWall) {
     ask(!resistsContents(job, laminate.resists), 'laminate resists');
-    ask(laminate.energyReleaseRate === undefined && filler?.underWholeWrap !== true, 'energy release rate');
+    const where = unbonded(job, found);
+    // Without a rim it is asked for by itself.
+    const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where, byNote)?.energy;
+    ask(energy === undefined && filler?.underWholeWrap !== true, 'energy release rate');
   }
   if (leaks && seal !== undefined) {
     ask(!resistsContents(job, seal.putty.resists), 'putty resists');
@@ -304,9 +309,21 @@ function missing(job: Job, parts: Parts): string[] {
   return out;
 }
 
-function resistsContents({ service }: Job, resists: Resists | undefined): boolean {
+/** In service and over the hours that are foreseen. */
+function coldestSteel({ service, site }: Job): number {
+  const nights = (site.forecast ?? []).map(({ pipeTemperature }) => pipeTemperature);
+  return Math.min(
+    service.designTemperature,
+    service.lowestTemperature ?? service.designTemperature,
+    ...nights,
+    ...(site.history ?? []).map(({ temperature }) => temperature),
+  );
+}
+
+function resistsContents({ service, site }: Job, resists: Resists | undefined): boolean {
   if (resists === undefined) return false;
-  return resists.contents === service.contents && resists.temperature >= service.designTemperature;
+  const hottest = Math.max(service.designTemperature, site.pipeTemperature);
+  return resists.contents === service.contents && resists.temperature >= hottest;
 }
 
 /** The gravest first, with everything that was found. */
