@@ -151,7 +151,7 @@ export function layingOf(
   const count = wrap.form === 'tape' ? upTo(laidLength / job.wrap.rollLength) : shape.laid.length;
   // Nobody follows a longer list.
   const rolls =
-    count > MOST_LAID_OUT
+    wrap.form === 'tape' && count > MOST_LAID_OUT
       ? []
       : wrap.form === 'tape'
         ? tapeRolls(job, shape.laid, shape.passes, perRoll)

@@ -46,9 +46,9 @@ export function lineAtWork(job: Job, found: Found): Line {
   const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
   // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
+  // The profile is that of the end of life: today's wall is judged without one.
   const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
-  const asked = named !== undefined && !(asksForProfile && job.defect.profile === undefined);
-  if (asked && all.safePressure === 0) return { pressure };
+  if (named !== undefined && !asksForProfile && all.safePressure === 0) return { pressure };
   const strength =
     named !== undefined && all.methods.some(({ criterion }) => criterion === named)
       ? remainingStrength(job, thinned, factor, named, 1 / factor)

@@ -103,7 +103,7 @@ function failurePressures(job: Job, thinned: Thinned, named?: string): Map<strin
       found.set('effective area', barlow(flow * share));
     }
   }
-  const dnvDepth = named === 'DNV-RP-F101' ? x <= 0.85 : !deep;
+  const dnvDepth = named === 'DNV-RP-F101' ? x <= 0.85 && left >= 1.3e-3 : !deep;
   if (smts !== undefined && dnvDepth) {
     const q = Math.sqrt(1 + 0.31 * z);
     found.set('DNV-RP-F101', (((2 * t * smts) / (D - t)) * (1 - x)) / (1 - x / q));

@@ -50,7 +50,9 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
   const tested = laminate.longTermStrength;
-  if (reached && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
+  // Without a shear modulus nobody knows the moduli of a tape, and no thickness is asked of any method.
+  const moduli = wrap.form === 'sheet' || laminate.shearModulus !== undefined;
+  if (reached && moduli && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
     const hottest = Math.max(tested.testTemperature, tested.second?.testTemperature ?? 0);
     say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
   }
@@ -98,8 +100,9 @@ export function notCovered(job: Job, parts: Parts): string[] {
     const reach = ((parts.wrapLength ?? parts.extent.totalLength) - defect.axialLength) / 2;
     say(defect.nearestAttachment < reach, 'attachment');
   }
-  for (const sheet of [filler?.cure, laminate.cure, seal?.putty.cure])
+  for (const sheet of leaksUnheld(job) ? [] : [filler?.cure, laminate.cure, seal?.putty.cure]) {
     say(moistureOutside(job, sheet), 'moisture cure');
+  }
   say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
   return out;
 }
@@ -162,12 +165,12 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     say(1.1 * service.designPressure > test.lowestRating, 'rating');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
-  for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure])
+  for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
     say(tooCold(job, sheet), 'too cold to cure');
-  say(
-    parts.mixing.some((time) => 0.8 * time <= 300),
-    'no time to place',
-  );
+  }
+  // Batches are made only of a wrap that is designed.
+  const open = 'none' in parts.laminate ? parts.laminate.none === 'missing' : laminate.lapShearStrength === undefined;
+  say(!open && parts.mixing.some((time) => 0.8 * time <= 300), 'no time to place');
   return out;
 }
 
@@ -206,10 +209,14 @@ function isThick(laminate: LaminateFigures, found: Found): boolean {
 
 /** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
 function reachesLaminate(job: Job, found: Found): boolean {
-  const { line, defect, seal } = job;
   if (!strainsStand(job, found)) return false;
   if (soundPipeYields(job, found)) return false;
-  return !(defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined);
+  return !leaksUnheld(job);
+}
+
+/** The pipe leaks, people stand beside it, and nothing says how the leak is held: then nothing is worked out on it. */
+function leaksUnheld({ line, defect, seal }: Job): boolean {
+  return defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined;
 }
 
 /** Strains are allowed where the limits are known and kept. */
