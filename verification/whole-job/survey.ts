@@ -17,7 +17,11 @@ export interface Survey {
   /** The library asks for what is missing and stops; the second route goes on and finds a reason. Neither designs. */
   readonly askedFirst: readonly string[];
   readonly otherVerdicts: readonly string[];
+  /** Numbers held to the second route, and words with answers of yes or no. */
   readonly compared: number;
+  readonly words: number;
+  /** The largest relative difference of the numbers that agree. */
+  readonly largest: number;
   readonly listed: number;
   readonly different: readonly string[];
   /** By method, form and rule set: how many of the designs that were made. */
@@ -33,6 +37,8 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
   const askedFirst: string[] = [];
   const otherVerdicts: string[] = [];
   let compared = 0;
+  let words = 0;
+  let largest = 0;
   let listed = 0;
   let agree = 0;
   let answers = 0;
@@ -48,6 +54,8 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
       const outcome = compare(encodeDesign(design, decoded), second);
       answers += 1;
       compared += outcome.compared;
+      words += outcome.words;
+      largest = Math.max(largest, outcome.largest);
       listed += outcome.listed;
       for (const each of outcome.different) different.push(`case ${seed}, ${design.verdict}: ${each}`);
       count(verdicts, design.verdict);
@@ -76,6 +84,8 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
     askedFirst,
     otherVerdicts,
     compared,
+    words,
+    largest,
     listed,
     different,
     designed,

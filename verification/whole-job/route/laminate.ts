@@ -23,6 +23,7 @@ import {
 } from './thickness.js';
 
 export interface LaminateFigures {
+  readonly method: string;
   readonly hoopStrain: number;
   readonly axialStrain: number;
   readonly wrappedDiameter: number;
@@ -32,7 +33,12 @@ export interface LaminateFigures {
   readonly leastPlies: number;
   readonly joints?: Joints;
   readonly laidThickness: number;
-  readonly footprint?: { readonly under: string; readonly diameter: number; readonly length: number };
+  readonly footprint?: {
+    readonly under: string;
+    readonly bonded: string;
+    readonly diameter: number;
+    readonly length: number;
+  };
   readonly resistance: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
 }
 
@@ -337,6 +343,7 @@ export function laminateOf(
     });
   }
   return {
+    method,
     hoopStrain: strains.hoop,
     axialStrain: strains.axial,
     wrappedDiameter: load.wrapped,
@@ -352,7 +359,14 @@ export function laminateOf(
     laidThickness: laid,
     ...(where === undefined
       ? {}
-      : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
+      : {
+          footprint: {
+            under: where.under,
+            bonded: where.ring ? 'nowhere round the pipe' : 'beside it',
+            diameter: where.diameter,
+            length: where.length,
+          },
+        }),
     resistance: { candidates: resistances, governing: least.criterion, value: least.value },
   };
 }

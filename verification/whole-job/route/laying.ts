@@ -11,6 +11,7 @@ const upTo = (value: number): number => Math.ceil(value - 1e-9);
 
 interface Laid {
   readonly pass: number;
+  readonly direction: 'forward' | 'back';
   readonly from: number;
   readonly to: number;
   readonly tapeLength: number;
@@ -69,7 +70,13 @@ function tapePasses(
     const side = (half - index * stagger) * (index % 2 === 0 ? 1 : -1);
     const pass = passOf(wrap.width, wrap.overlap, wrapped + build * (index + 0.5), 2 * Math.abs(side));
     passes.push(pass);
-    laid.push({ pass: index + 1, from: -side, to: side, tapeLength: pass.length });
+    laid.push({
+      pass: index + 1,
+      direction: index % 2 === 0 ? 'forward' : 'back',
+      from: -side,
+      to: side,
+      tapeLength: pass.length,
+    });
   }
   return { laid, passes, stagger };
 }
@@ -114,9 +121,11 @@ function sheetPasses(
 ): { laid: Laid[]; stagger: number } {
   const half = extent.totalLength / 2;
   const stagger = sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0;
-  if (bands.length === 0) return { laid: [{ pass: 1, from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
+  if (bands.length === 0)
+    return { laid: [{ pass: 1, direction: 'forward', from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
   const laid = bands.map(({ layer, begins, ends }) => ({
     pass: layer,
+    direction: 'forward' as const,
     from: begins - half,
     to: ends - half,
     tapeLength: Math.PI * (wrapped + (2 * layer - 1) * job.laminate.plyThickness) + sheet.finalLap,

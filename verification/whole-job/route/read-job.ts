@@ -83,6 +83,7 @@ export interface Job {
     readonly waste?: number;
   };
   readonly filler?: {
+    readonly name: string;
     readonly thickness: number;
     readonly thicknessOverDefect: number;
     readonly greatestLift?: number;
@@ -119,6 +120,7 @@ export interface Parts {
 }
 
 interface Laminate {
+  readonly name: string;
   readonly hoopModulus: number;
   readonly axialModulus: number;
   readonly poissonRatio: number;
@@ -219,7 +221,7 @@ export interface Seal {
   readonly bands?: 'removed before the wrap' | 'left';
   readonly collar?: number | 'none';
   readonly pad: { readonly multiple: number; readonly multipleOf: string; readonly margin: number };
-  readonly putty: { readonly resists?: Resists; readonly cure: CureSheet };
+  readonly putty: { readonly name: string; readonly resists?: Resists; readonly cure: CureSheet };
   readonly band: {
     readonly width: number;
     readonly thickness: number;

@@ -161,7 +161,13 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     );
   }
   const test = acceptance?.pressureTest;
-  if (test !== undefined && test !== 'none' && test.lowestRating !== undefined) {
+  if (
+    test !== undefined &&
+    test !== 'none' &&
+    test.lowestRating !== undefined &&
+    judged &&
+    parts.extent !== undefined
+  ) {
     say(1.1 * service.designPressure > test.lowestRating, 'rating');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
@@ -196,9 +202,10 @@ function sealFailsBefore(job: Job, { seal }: Parts): boolean {
   if (seal === undefined || job.seal === undefined) return false;
   const pressure = job.line.pressure ?? 0;
   const { across } = job.seal.sheet;
-  if (across !== undefined && across < seal.padDiameter) return true;
-  if (pressure === 0) return false;
   if (pressure > seal.highestPressure) return true;
+  if (across !== undefined && across < seal.padDiameter) return true;
+  // Bands over a rim that is not stated are asked for first.
+  if (pressure === 0 || across === undefined || job.seal.collar === undefined) return false;
   const off = job.seal.bands === 'removed before the wrap';
   return off && (job.line.state !== 'static head' || seal.forceOnPad > MOST_ON_PUTTY);
 }

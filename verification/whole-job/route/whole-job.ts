@@ -1,6 +1,6 @@
 import { acceptanceOf } from './acceptance.js';
 import { siteOf } from './climate.js';
-import { cureOf } from './cure.js';
+import { type Cure, cureOf } from './cure.js';
 import { grownProfile } from './effective-area.js';
 import { extentOf } from './extent.js';
 import { bandsOf } from './joints.js';
@@ -59,19 +59,25 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const answer: Record<string, unknown> = {
     found: { ...found, strength },
     line,
-    seal,
+    seal: job.seal === undefined ? 'none' : seal,
   };
   const cures = {
     putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
     filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
     laminate: cureOf(job, job.laminate.cure),
   };
-  answer['cures'] = cures;
+  const named = (material: string | undefined, cure: Cure | undefined): unknown =>
+    material === undefined || cure === undefined ? 'none' : { ...cure, material };
+  answer['cures'] = {
+    putty: named(job.seal?.putty.name, cures.putty),
+    filler: named(job.filler?.name, cures.filler),
+    laminate: named(job.laminate.name, cures.laminate),
+  };
   const base = { found, strength, line, seal, laminate };
   const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
-  answer['site'] = siteOf(job, undefined, readings);
+  answer['site'] = siteOf(job, undefined, readings, found.throughWall);
   Object.assign(answer, verdictOf(job, { ...base, mixing: working }));
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
@@ -96,7 +102,10 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const filler =
     cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
-  answer['mixes'] = { filler, laminateResin };
+  answer['mixes'] = {
+    filler: filler === undefined ? 'none' : { ...filler, material: job.filler?.name },
+    laminateResin: laminateResin === undefined ? 'none' : { ...laminateResin, material: `${job.laminate.name}, resin` },
+  };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
   answer['rolls'] = rolls;
   const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
@@ -120,6 +129,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     'colder than qualified',
     'line at work',
     'no procedure',
+    'too cold to cure',
   ]);
   const waits = new Set(['putty', 'filler-wait', 'cure']);
   const timed =
@@ -127,7 +137,8 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
     working.every((time) => 0.8 * time > 300) &&
     ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
-  if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline, readings);
+  if (timed && isWrapped(job, { ...base, mixing: working }))
+    answer['site'] = siteOf(job, timeline, readings, found.throughWall);
   Object.assign(answer, verdictOf(job, { ...whole, schedule: timeline }));
   return answer;
 }
