@@ -22,7 +22,7 @@ export interface WholeJobSummary {
   readonly askedFirst: number;
   readonly because: readonly string[];
   /** Readings on which note and library disagree; the run follows the library there. */
-  readonly openReadings: readonly string[];
+  readonly openReadings: string;
 }
 
 export const wholeJobSummaryPath = new URL('summary.json', import.meta.url);
@@ -49,6 +49,6 @@ export function summaryOf(seed: number, found: Survey): WholeJobSummary {
     otherVerdicts: found.otherVerdicts.length,
     askedFirst: found.askedFirst.length,
     because: [...new Set(listed.map(({ because }) => because))],
-    openReadings: Object.keys(byNote),
+    openReadings: Object.keys(byNote).join(', '),
   };
 }

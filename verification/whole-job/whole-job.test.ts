@@ -59,7 +59,7 @@ describe('the summary of the long run', () => {
     expect(summary?.cases).toBeGreaterThanOrEqual(3000);
     expect(summary?.different).toBe(0);
     expect(summary?.otherVerdicts).toBe(0);
-    expect(summary?.openReadings).toEqual(Object.keys(byNote));
+    expect(summary?.openReadings).toBe(Object.keys(byNote).join(', '));
     expect(summary?.because).toEqual([...new Set(listed.map(({ because }) => because))]);
   });
 

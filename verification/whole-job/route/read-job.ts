@@ -39,7 +39,7 @@ export interface Job {
     readonly readingError?: number;
     readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
-    readonly holeAtEndOfLife?: number;
+    readonly holeAtEndOfLife?: number | undefined;
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
       readonly depth:
