@@ -75,11 +75,9 @@ describe('the summary of the long run', () => {
 describe('a reading on which note and library disagree', () => {
   // A mend of the library, or of the note, turns its row red: then the reading goes.
   const seeds: Readonly<Record<keyof Readings, number>> = {
-    holdTime: 4,
-    lossRoundHole: 35,
-    bandCharge: 85,
     biaxialAtWork: 12,
-    liveStrain: 798,
+    liveStrain: 196,
+    unknownHours: 24,
     rimBeyondFootprint: 7,
   };
 

@@ -102,8 +102,7 @@ export function siteOf(
   // Without a timeline the readings of the day alone are judged.
   const gate = schedule === undefined ? 0 : stepOf(schedule, 'gate').startsAt;
   const cured = schedule === undefined ? 0 : stepOf(schedule, 'cure').endsAt;
-  const between =
-    readings.holdTime === 'note' ? ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'] : ['filler-wait', 'cure'];
+  const between = ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'];
   const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
   const hold = cured - gate;
 
@@ -201,7 +200,8 @@ export function siteOf(
   if (site.forecast === undefined) {
     weather.push({ check: 'forecast', decision: 'wait', ...(schedule === undefined ? {} : { limit: hold }) });
   }
-  if (!known) weather.push({ check: 'forecast to the end of the cure', decision: 'wait' });
+  const unknown = schedule === undefined || (readings.unknownHours === 'note' && !known);
+  if (unknown) weather.push({ check: 'forecast to the end of the cure', decision: 'wait' });
   else if (first !== undefined && begins < gate + hold) {
     weather.push({ check: 'forecast long enough', decision: 'wait', found: begins - 1 - gate, limit: hold });
   }

@@ -2,7 +2,6 @@ import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import type { Band } from './joints.js';
 import { MIXING_TIME, type Mix, SHARE_OF_WORKING_TIME } from './mix.js';
-import type { Readings } from './open-readings.js';
 import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
@@ -144,7 +143,6 @@ export function layingOf(
   resin: Mix | undefined,
   cure: Cure,
   bands: readonly Band[],
-  readings: Readings,
 ): Laying | undefined {
   if (wrap.form === 'sheet' && wrap.bands > MOST_LAID_OUT) return undefined;
   const { crew } = job;
@@ -179,9 +177,9 @@ export function layingOf(
   const chargeLength =
     resin !== undefined
       ? total / resin.batches
-      : readings.bandCharge === 'note' || wrap.form === 'tape'
-        ? Math.max(0, ...rolls.map(({ length }) => length))
-        : (rolls[0]?.length ?? 0);
+      : rolls.length === 0
+        ? job.wrap.rollLength
+        : Math.max(...rolls.map(({ length }) => length));
   const mixing = resin === undefined ? 0 : MIXING_TIME;
   const allowedTime = SHARE_OF_WORKING_TIME * cure.workingTime;
   const base = {

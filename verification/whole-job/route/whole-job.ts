@@ -99,14 +99,13 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
-  const filler =
-    cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
   answer['mixes'] = {
     filler: filler === undefined ? 'none' : { ...filler, material: job.filler?.name },
     laminateResin: laminateResin === undefined ? 'none' : { ...laminateResin, material: `${job.laminate.name}, resin` },
   };
-  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
+  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands);
   answer['rolls'] = rolls;
   const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
   // An opening too large today for the formula of a round hole is tested as at the end of the life; what a wall that counts
