@@ -26,6 +26,7 @@ const SIGNED: Readonly<Record<string, string>> = {
   'laminate/force-at-edge': 'axialForce',
   'laminate/pressure-ring-bending': 'axialForce',
   'laminate/thickness-ring-bending': 'axialForce',
+  'pipe/stress-at-edge': 'longitudinalStress',
   'pipe/tresca-stress-with-shear': 'hoopStress longitudinalStress',
   'laminate/pressure-ignored-hoop': 'axialForce',
   'laminate/pressure-sharing-biaxial': 'leastAxialForce',

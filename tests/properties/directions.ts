@@ -102,6 +102,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/shear-stress': 'shearForce+ torque+ outsideDiameter- wallThickness-',
   'pipe/soil-pressure': 'cover+ density+ traffic+ gravity+',
   'pipe/span-buckling-force': 'span- outsideDiameter+ wallThickness+ modulus+ factor-',
+  'pipe/stress-at-edge': 'longitudinalStress+ bendingStress~',
   'pipe/tresca-stress-with-shear': 'hoopStress~ longitudinalStress~ shearStress+',
   'pipe/restrained-pressure-stress': 'hoopStress+ poissonRatio+',
   'pipe/restrained-thermal-stress': 'modulus~ expansion~ tieInTemperature+ operatingTemperature-',

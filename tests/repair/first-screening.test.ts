@@ -84,6 +84,7 @@ describe('the fields that a case may leave out', () => {
     expect(unseen.map(({ path }) => path)).toEqual([
       'service.hazardsStatedBy',
       'service.cracking.test',
+      'loads.freeSpan',
       'laminate.isolatingLayer',
       'laminate.lowestTemperature',
     ]);
@@ -103,6 +104,7 @@ describe('the fields that a case may leave out', () => {
     ],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon' }],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'none' }],
+    ['loads.freeSpan', { 'loads.axialForce': '-5 kN' }],
     ['laminate.lowestTemperature', { 'service.lowestTemperature': '-10 degC' }],
   ])('keep the numbers without %s where the case asks for it: %j', (field, changes) => {
     const design = designOf(withPaths(loss, changes));

@@ -24,7 +24,7 @@ export const defaultsList: readonly DefaultRow[] = [
   [
     'axialForce',
     '0',
-    'seal/end-load pipe/axial-loss-pressure laminate/pressure-ignored-hoop laminate/thickness-ignored-hoop laminate/pressure-ring-bending laminate/thickness-ring-bending',
+    'seal/end-load pipe/axial-loss-pressure laminate/pressure-ignored-hoop laminate/thickness-ignored-hoop',
     nothing,
   ],
   ['axialForceStress', '0', 'pipe/longitudinal-stress-sum', nothing],

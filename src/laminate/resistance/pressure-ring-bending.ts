@@ -8,7 +8,7 @@ export interface PressureRingBendingInput {
   readonly hoopModulus: Modulus;
   readonly poissonRatio: number;
   readonly allowableStrain: Strain;
-  readonly axialForce?: Force;
+  readonly axialForce: Force;
 }
 
 /**
@@ -23,14 +23,14 @@ export interface PressureRingBendingInput {
  * @param input.hoopModulus        E_c, of the laminate [Pa], > 0
  * @param input.poissonRatio       nu_ca, loaded along the hoop, contracting along the pipe, 0 to 1
  * @param input.allowableStrain    eps_c, in the hoop direction, > 0
- * @param input.axialForce         F, axial force that is surely there [N], a push below 0; 0 unless given
+ * @param input.axialForce         F, axial force that is surely there [N], a push below 0
  * @returns pressure [Pa]
  * @throws CalculationError `invalid-input`; `no-solution` when bending and push alone take the hoop strain
  * @see own derivation: membrane strain N / (E t) and bending strain 6 m / (E t^2)
  */
 export function pressureRingBending(input: PressureRingBendingInput): GaugePressure {
   const { laminateThickness: t, ringMoment: m, outsideDiameter: D, hoopModulus: Ec, poissonRatio: nu } = input;
-  const { allowableStrain: eps, axialForce: F = 0 } = input;
+  const { allowableStrain: eps, axialForce: F } = input;
   positive(t, 'laminateThickness', 'm');
   nonNegative(m, 'ringMoment', 'N');
   positive(D, 'outsideDiameter', 'm');
@@ -73,7 +73,6 @@ export const pressureRingBendingFormula = /* @__PURE__ */ formula<PressureRingBe
       symbol: 'F',
       kind: 'force',
       name: 'axial force counted',
-      default: 0,
       sample: [-2e4, 0],
       usual: [-5e6, 0],
     },

@@ -8,7 +8,7 @@ export interface ThicknessRingBendingInput {
   readonly hoopModulus: Modulus;
   readonly poissonRatio: number;
   readonly allowableStrain: Strain;
-  readonly axialForce?: Force;
+  readonly axialForce: Force;
 }
 
 /**
@@ -24,7 +24,7 @@ export interface ThicknessRingBendingInput {
  * @param input.hoopModulus      E_c, of the laminate [Pa], > 0
  * @param input.poissonRatio     nu_ca, loaded along the hoop, contracting along the pipe, 0 to 1
  * @param input.allowableStrain  eps_c, in the hoop direction, > 0
- * @param input.axialForce       F, axial force that is surely there [N], a push below 0; 0 unless given
+ * @param input.axialForce       F, axial force that is surely there [N], a push below 0
  * @returns laminate thickness [m]
  * @throws CalculationError `invalid-input`
  * @remarks That pressure inside makes the ring rounder is not counted, and neither is the pipe below.
@@ -32,7 +32,7 @@ export interface ThicknessRingBendingInput {
  */
 export function thicknessRingBending(input: ThicknessRingBendingInput): Length {
   const { pressure: P, ringMoment: m, outsideDiameter: D, hoopModulus: Ec, poissonRatio: nu } = input;
-  const { allowableStrain: eps, axialForce: F = 0 } = input;
+  const { allowableStrain: eps, axialForce: F } = input;
   nonNegative(P, 'pressure', 'Pa');
   nonNegative(m, 'ringMoment', 'N');
   positive(D, 'outsideDiameter', 'm');
@@ -67,7 +67,7 @@ export const thicknessRingBendingFormula = /* @__PURE__ */ formula<ThicknessRing
     hoopModulus: { symbol: 'E_c', kind: 'modulus', name: 'hoop modulus of the laminate', sample: [8e9, 80e9] },
     poissonRatio: { symbol: 'nu_ca', kind: 'number', name: "Poisson's ratio, hoop to axial", sample: [0, 0.5] },
     allowableStrain: { symbol: 'eps_c', kind: 'strain', name: 'allowable hoop strain', sample: [0.0005, 0.004] },
-    axialForce: { symbol: 'F', kind: 'force', name: 'axial force counted', default: 0, sample: [-1e6, 0] },
+    axialForce: { symbol: 'F', kind: 'force', name: 'axial force counted', sample: [-1e6, 0] },
   },
   output: { symbol: 't', kind: 'length', name: 'laminate thickness' },
   sources: [],

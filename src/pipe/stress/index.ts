@@ -16,6 +16,7 @@ export * from './restrained-pressure-stress.js';
 export * from './restrained-thermal-stress.js';
 export * from './shear-stress.js';
 export * from './strain-at-stress.js';
+export * from './stress-at-edge.js';
 export * from './thick-wall-axial-stress.js';
 export * from './thick-wall-hoop-stress.js';
 export * from './thick-wall-radial-stress.js';

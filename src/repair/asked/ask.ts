@@ -8,6 +8,7 @@ import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
+import { askForSpan } from './span.js';
 import { askForSurge } from './surge.js';
 
 /**
@@ -25,4 +26,5 @@ export function askBeforeSigning(work: Workbook): void {
   askForFill(work);
   askForLift(work);
   askForRating(work);
+  askForSpan(work);
 }

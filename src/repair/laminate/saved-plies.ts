@@ -38,7 +38,7 @@ export function withCredit(work: Workbook, job: ThicknessJob): Candidate<Length>
       yieldStrength: work.case.pipe.material.yieldStrength,
       remainingWall: job.found.wallAtEndOfLife,
       outsideDiameter: job.hoop.diameter,
-      pressure: work.case.service.designPressure,
+      pressure: job.hoop.pressure,
       hoopModulus: job.hoop.modulus,
       allowableStrain: job.hoop.strain,
       livePressure,
