@@ -1,5 +1,7 @@
+export * from './constituents/index.js';
 export * from './extent/index.js';
 export * from './hole/index.js';
+export * from './lamination/index.js';
 export * from './minor-poisson-ratio.js';
 export * from './off-axis-modulus.js';
 export * from './poisson-ratio-limit.js';

@@ -196,7 +196,7 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
     rows.push([
       'Wait for cure',
       show('time', 'wait', wait.duration.time),
-      'and the hold point, not the clock, releases it',
+      'at least; go on only when the hold point passes',
     ]);
   }
   return rows;

@@ -60,7 +60,7 @@ export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormu
     { sort: 'heading', level: 1, text: 'EVIDENCE' },
     {
       sort: 'paragraph',
-      text: all.length === 0 ? 'Nothing was computed.' : `The weakest evidence behind this design is: ${weakest(all)}.`,
+      text: all.length === 0 ? 'Nothing was computed.' : `Lowest grade of evidence in this design: ${weakest(all)}.`,
     },
     {
       sort: 'table',

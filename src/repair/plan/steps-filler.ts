@@ -5,7 +5,7 @@ import type { Filler } from '../case/case.js';
 import { laidLength } from '../wrap/wrap.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
-import { batchLines, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import { batchLines, NOT_BY_TIME, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
 /** The filler, and its wait. */
@@ -66,7 +66,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       title: 'Wait until the filler is firm',
       does: [line('Then abrade it to a dull, even surface and blow off the dust.')],
       goes: [PRINT, line('No greasy film; dull all over.')],
-      stops: [NOT_THE_CLOCK, line('Soft or tacky places: wait, or cut them out.')],
+      stops: [NOT_BY_TIME, line('Soft or tacky places: wait, or cut them out.')],
       call: 'the maker of the filler',
       signs: 'foreman',
     },

@@ -2,7 +2,7 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
-import { NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import { NOT_BY_TIME, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
 /** The leak is held by putty, sheet and band, and the putty has to be firm. */
@@ -84,7 +84,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
         ),
         line(
-          'The seal carries nothing along the pipe: {0} stay for the restraints.',
+          'The seal carries no load along the pipe: the restraints must take {0}.',
           exactly('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
@@ -98,7 +98,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
       title: 'Wait until the putty takes no print',
       does: [line('Leave the band alone. Look for damp.'), ...bandLines(facts)],
       goes: [PRINT, line('Dry all round.')],
-      stops: [NOT_THE_CLOCK, line('Damp: back to the seal.')],
+      stops: [NOT_BY_TIME, line('Damp: back to the seal.')],
       call: 'the designer',
       signs: 'foreman',
     },

@@ -39,7 +39,7 @@ export const limits: readonly Hazard[] = [
     guards: ['limits/risk.ts: warn The repair counts as high risk (<risks>): the full rules apply,'],
     tests: ofClass(
       'a high risk by its contents',
-      'a high risk by what hangs on it',
+      'a high risk by what depends on it',
       'a high risk by its pressure',
       'a high risk by its heat',
       'a high risk by the size of its hole',

@@ -65,7 +65,7 @@ describe('the class of a repair', () => {
     verdict: 'designed',
     says: /hazardous contents/,
   });
-  show('a high risk by what hangs on it', {
+  show('a high risk by what depends on it', {
     from: lowRisk,
     with: { 'service.safetyCritical': true },
     verdict: 'designed',
