@@ -11,7 +11,7 @@ import { exactly, type Force, type GaugePressure, type Length, roundedDown } fro
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
 import { pressureLeft } from '../found/external-force.js';
-import type { Workbook } from '../job/workbook.js';
+import { type Workbook, warn, warnCrew } from '../job/workbook.js';
 import { pushAlong } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
 
@@ -26,6 +26,7 @@ export function outsideThicknesses(work: Workbook, job: ThicknessJob): Candidate
   const { outsidePressure, soilPressure = 0 as GaugePressure } = job.found;
   if (outsidePressure === undefined) return [];
   heading(work.recorder, 'Thickness: pressure from outside');
+  warnOfYears(work, soilPressure);
   const ring = ringOf(work, job);
   const alone = { ...ring, outsidePressure };
   const round = step(work.recorder, 'laminate/thickness-outside-pressure', thicknessOutsidePressure, alone);
@@ -75,6 +76,20 @@ export function outsideResistances(
     axialForce: pushAlong(work, job, 'left out'),
   });
   return [{ criterion: BENDING, value: pressureLeft(work, job.axial.diameter, beside) }];
+}
+
+/** What no line of a short test tells: soil and standing water press for years, and they press before the resin is hard. */
+function warnOfYears(work: Workbook, soilPressure: GaugePressure): void {
+  if (soilPressure === 0) return;
+  warn(
+    work,
+    'The soil presses for years, and the modulus of the laminate is that of a short test: what it creeps is covered by the factor on the buckling pressure alone. Ask the maker for the modulus at the end of the life, and state that.',
+  );
+  warnCrew(
+    work,
+    'return',
+    'Bury the line only after the hardness has passed, in layers that are packed at both sides alike: the soil bends a laminate that is soft.',
+  );
 }
 
 function ringOf(work: Workbook, job: ThicknessJob) {

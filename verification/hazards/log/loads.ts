@@ -31,6 +31,15 @@ export const otherLoads: readonly Hazard[] = [
     tests: outside('collapses beside the defect', 'is not held before the laminate has cured'),
   },
   {
+    could: 'Soil lies on the laminate for years, or before its resin is hard.',
+    would: 'It would creep, or be pressed out of round while it is soft.',
+    guards: [
+      'laminate/outside.ts: warn The soil presses for years',
+      'laminate/outside.ts: warnCrew Bury the line only after the hardness has passed',
+    ],
+    tests: outside('of soil that lies there for years', 'of soil that comes back before the laminate is hard'),
+  },
+  {
     could: 'The laminate that was laid is thinner than the one that keeps the pipe round.',
     would: 'The empty pipe would fold under the wrap, at no pressure inside.',
     guards: ['laminate/outside.ts: reasons the laid thickness does not keep the pipe round under the pressu'],

@@ -44,6 +44,21 @@ describe('a pipe under pressure from outside', () => {
     step: 'permit',
   });
 
+  const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
+  show('of soil that lies there for years', {
+    from: quietLoss,
+    with: { 'loads.soil': soil },
+    verdict: 'designed',
+    says: /The soil presses for years/,
+  });
+  show('of soil that comes back before the laminate is hard', {
+    from: quietLoss,
+    with: { 'loads.soil': soil },
+    verdict: 'designed',
+    says: /Bury the line only after/,
+    step: 'return',
+  });
+
   it('and a laminate that was laid too thin for it', () => {
     const design = madeOf(
       withPaths(quietLoss, { 'loads.externalPressure': '60 bar', 'service.designPressure': '10 bar' }),
