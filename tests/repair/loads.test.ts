@@ -14,6 +14,7 @@ const buried: Loads['soil'] = {
 
 const under = (loads: Partial<Loads>, method?: ThicknessMethod): RepairCase => ({
   ...partWall,
+  pipe: { ...partWall.pipe, cathodicProtection: 'none' },
   loads: { ...partWall.loads, ...loads },
   repair: { ...partWall.repair, ...(method === undefined ? {} : { method }) },
 });

@@ -59,6 +59,7 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
     pipe: {
       outsideDiameter: length.mm(outside),
       wallThickness: length.mm(wall),
+      cathodicProtection: 'none',
       material: {
         name: 'carbon steel',
         yieldStrength: stress.MPa(yieldStrength),

@@ -54,7 +54,7 @@ export const pressureOfEquivalentFormula = /* @__PURE__ */ formula<PressureOfEqu
   },
   inputs: {
     equivalentPressure: { symbol: 'P_eq', kind: 'gauge pressure', name: 'equivalent pressure', sample: [2e6, 20e6] },
-    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.2, 1.2], usual: [0.02, 1.7] },
+    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.2, 1.2], usual: [0.02, 1.5] },
     shearForce: { symbol: 'F_sh', kind: 'force', name: 'shear force', sample: [0, 1e4], usual: [0, 5e6] },
     torque: { symbol: 'M_to', kind: 'moment', name: 'torque', sample: [0, 1e3], usual: [0, 1e6] },
   },

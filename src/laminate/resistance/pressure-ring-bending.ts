@@ -65,7 +65,7 @@ export const pressureRingBendingFormula = /* @__PURE__ */ formula<PressureRingBe
       sample: [0, 20],
       usual: [0, 5e3],
     },
-    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.1, 1.2], usual: [0.02, 1.7] },
+    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.1, 1.2], usual: [0.02, 1.5] },
     hoopModulus: { symbol: 'E_c', kind: 'modulus', name: 'hoop modulus of the laminate', sample: [15e9, 80e9] },
     poissonRatio: { symbol: 'nu_ca', kind: 'number', name: "Poisson's ratio, hoop to axial", sample: [0, 0.3] },
     allowableStrain: { symbol: 'eps_c', kind: 'strain', name: 'allowable hoop strain', sample: [0.001, 0.004] },

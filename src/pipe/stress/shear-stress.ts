@@ -43,7 +43,7 @@ export const shearStressFormula = /* @__PURE__ */ formula<ShearStressInput, Stre
   inputs: {
     shearForce: { symbol: 'V', kind: 'force', name: 'shear force', sample: [0, 1e6] },
     torque: { symbol: 'T', kind: 'moment', name: 'torque', sample: [0, 1e6] },
-    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.1, 1.2], usual: [0.02, 1.7] },
+    outsideDiameter: { symbol: 'D', kind: 'length', name: 'outside diameter', sample: [0.1, 1.2], usual: [0.02, 1.5] },
     wallThickness: { symbol: 't', kind: 'length', name: 'wall thickness', sample: [0.001, 0.03] },
   },
   output: { symbol: 'tau', kind: 'stress', name: 'shear stress' },
