@@ -38,6 +38,8 @@ export interface ClassLimits {
   readonly service: string;
   readonly highestPressure: GaugePressure | null;
   readonly highestTemperature: Temperature | null;
+  /** Whether the temperature may reach that limit; else it has to stay below. */
+  readonly mayReachTemperature: boolean;
   /** Whether it covers lines that must work in an emergency. */
   readonly safetyCritical: boolean;
   /** Whether it covers gas and hazardous contents. */

@@ -81,6 +81,14 @@ export interface PipeAsBuilt {
   /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
   readonly size?: string | undefined;
   readonly material: PipeMaterial;
+  /** Of a buried line; \`none\` says that somebody looked. A design to sign needs a word. */
+  readonly cathodicProtection?: CathodicProtection | 'none' | undefined;
+}
+
+/** A current that keeps buried steel from corroding: a wrap that comes off keeps it off the steel. */
+export interface CathodicProtection {
+  /** What becomes of it under the wrap, and who judged that. */
+  readonly underWrap: string;
 }
 
 export interface PipeMaterial {

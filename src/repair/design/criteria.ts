@@ -32,6 +32,7 @@ export const lineLimits = [
   'recent pressure',
   'metal round the hole',
   'metal beside the hole, along the pipe',
+  'design pressure',
 ] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

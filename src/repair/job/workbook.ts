@@ -109,6 +109,12 @@ export function warnCrew(work: Workbook, step: StepId, what: string | Line): voi
   work.warnings.push(amounts === undefined ? { text, step } : { text, amounts, step });
 }
 
+/** Adds a warning that whoever takes the line back has to know of, once: the plan says it at the return to service. */
+export function warnOwner(work: Workbook, what: string | Line, clause?: string): void {
+  const { text, amounts } = typeof what === 'string' ? line(what) : what;
+  warn(work, amounts === undefined ? { text, step: 'return' } : { text, amounts, step: 'return' }, clause);
+}
+
 /**
  * Runs a calculation whose refusal is an answer, not a crash: nothing can hold the demand (`no-solution`), or the source
  * forbids the equation (`outside-validity`). Bad input stays an error.

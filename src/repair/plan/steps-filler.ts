@@ -1,6 +1,7 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import { timeToLay } from '../../wrap/index.js';
 import type { Filler } from '../case/case.js';
 import { laidLength } from '../wrap/wrap.js';
 import { BLANK } from './blank.js';
@@ -13,7 +14,8 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
   const { fillerMix: mix, cures, extent, laminate, wrap, case: repairCase } = facts;
   const { filler } = repairCase;
   if (filler === 'none' || mix === undefined) return [];
-  const workingTime = cures.filler === 'none' ? undefined : cures.filler.workingTime;
+  const share = practice.shareOfWorkingTime.value;
+  const allowedTime = cures.filler === 'none' ? undefined : timeToLay({ workingTime: cures.filler.workingTime, share });
   const wholeWrap = filler.underWholeWrap === true;
   const length = wholeWrap ? laidLength(wrap, extent) : extent.defectLength;
   return [
@@ -38,7 +40,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
           roundedUp('radius', 'length', practice.leastRadiusUnderWrap.value),
         ),
       ],
-      uses: batchLines(mix, workingTime),
+      uses: batchLines(mix, allowedTime),
       goes: [
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line('Diameter over it at most {0}.', roundedDown('diameter', 'length', laminate.wrappedDiameter)),

@@ -1,5 +1,7 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import { timeToLay } from '../../wrap/index.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_BY_TIME, PRINT } from './mix-lines.js';
@@ -11,6 +13,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const asked = repairCase.seal;
   if (seal === undefined || asked === undefined) return [];
   const { band, sheet, putty } = asked;
+  const share = practice.shareOfWorkingTime.value;
   const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
@@ -31,7 +34,12 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const seconds: Line[] =
     times === undefined
       ? []
-      : [line('Press it on within {0} of kneading.', roundedDown('working time', 'time', times.workingTime))];
+      : [
+          line(
+            'Press it on within {0} of kneading.',
+            roundedDown('working time', 'time', timeToLay({ workingTime: times.workingTime, share })),
+          ),
+        ];
   return [
     {
       id: 'rough-cleaning',
