@@ -119,6 +119,18 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
     ['lowestRating === undefined', 'false'],
   ]),
+  ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
+    ['toSteel !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/laminate/extent.ts',
+    'four diameters of the largest hole of that rule are what the geometry asks for: the hole never asks for more',
+    [
+      ['hole === undefined', 'true'],
+      ['hole === undefined', 'false'],
+      ['hole === undefined', 'hole !== undefined'],
+    ],
+  ),
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();
