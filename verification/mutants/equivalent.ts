@@ -131,6 +131,32 @@ export const equivalents: readonly Equivalent[] = [
       ['hole === undefined', 'hole !== undefined'],
     ],
   ),
+  ...alike('src/repair/mix-and-cure/cure.ts', `${KNOWN}: a seal is planned exactly where one is asked for`, [
+    ["seal === 'none' || asked === undefined", "seal === 'none' && asked === undefined"],
+    ["seal === 'none'", 'false'],
+    ['asked === undefined', 'false'],
+  ]),
+  ...alike('src/repair/mix-and-cure/mix.ts', `${KNOWN}: the filler has a cure exactly where one is asked for`, [
+    ["asked === 'none' || cures.filler === 'none'", "asked === 'none' && cures.filler === 'none'"],
+    ["asked === 'none'", 'false'],
+    ["cures.filler === 'none'", 'false'],
+  ]),
+  ...alike('src/repair/timeline/cure-law.ts', 'a step waits for a material only where one is laid', [
+    ["cure === 'none'", 'false'],
+    ["{ known: false, because: 'nothing of the kind is laid' }", '{}'],
+  ]),
+  ...alike(
+    'src/repair/timeline/job-steps.ts',
+    'putty cures exactly where a seal is planned, filler where some is placed',
+    [
+      ["seal !== 'none' && cures.putty !== 'none'", "seal !== 'none' || cures.putty !== 'none'"],
+      ["seal !== 'none'", 'true'],
+      ["cures.putty !== 'none'", 'true'],
+      ["cures.filler !== 'none' && placing !== 'none'", "cures.filler !== 'none' || placing !== 'none'"],
+      ["cures.filler !== 'none'", 'true'],
+      ["placing !== 'none'", 'true'],
+    ],
+  ),
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -216,6 +216,7 @@ describe('what is mixed', () => {
     const [reason] = refused(`${deep - 1e-6} m`);
     expect(reason?.found?.value).toBeCloseTo(deep, 9);
     expect(reason?.limit?.value).toBeCloseTo(deep - 1e-6, 12);
+    expect(refused(undefined)).toEqual([]);
   });
 
   it('is resin by the fabric, in batches that a crew lays in time, or as they come where no crew is known', () => {
@@ -270,5 +271,47 @@ describe('a history that ends too soon', () => {
       designOf(withPaths(quietLoss, changes)).warnings.some(({ text }) => text.includes('too cold for'));
     expect(told(history(['100 h', '23 degC']))).toBe(false);
     expect(told(history(['5 h', '23 degC'], ['5 h', '8 degC'], ['100 h', '23 degC']))).toBe(true);
+  });
+});
+
+describe('a material that cannot be worked', () => {
+  const still: Paths = { 'site.forecast': undefined, 'site.history': undefined, 'site.pipeTemperature': '11 degC' };
+  const parts = (file: CaseFile, changes: Paths) => {
+    const { verdict, cures, mixes, reasons } = designOf(withPaths(file, changes));
+    return { verdict, cures: cures !== undefined, mixes: mixes !== undefined, reasons: reasons.length };
+  };
+
+  it.each([
+    ['filler', 'filler.cure.minimumTemperature'],
+    ['putty', 'seal.putty.cure.minimumTemperature'],
+    ['laminate', 'laminate.cure.minimumTemperature'],
+  ])('on steel too cold for it alone leaves the hours of all open: %s', (_, path) => {
+    expect(parts(leak, { ...still, [path]: '12 degC' })).toEqual({
+      verdict: 'not repairable',
+      cures: false,
+      mixes: false,
+      reasons: 1,
+    });
+  });
+
+  it.each([['filler.cure.workingTime'], ['laminate.cure.workingTime']])(
+    'since it gels while it is mixed leaves what is mixed open: %s',
+    (path) => {
+      expect(parts(loss, { ...emptied, [path]: '4 min' })).toMatchObject({
+        verdict: 'not repairable',
+        cures: true,
+        mixes: false,
+      });
+    },
+  );
+
+  it('is wetted out over all of the sheet as over all of the tape', () => {
+    const wrap = { form: 'sheet', width: '300 mm', rollLength: '25 m', waste: '10 %' };
+    const { wrap: laid, mixes } = designOf(withPaths(quietLoss, { wrap }));
+    if (laid?.form !== 'sheet' || mixes === undefined || mixes.laminateResin === 'none') throw new Error('no sheet');
+    expect(mixes.laminateResin.area).toBe(laid.sheetArea);
+    const { wrap: tape, mixes: ofTape } = designOf(quietLoss);
+    if (tape?.form !== 'tape' || ofTape === undefined || ofTape.laminateResin === 'none') throw new Error('no tape');
+    expect(ofTape.laminateResin.area).toBeCloseTo(0.1 * tape.tapeLength, 9);
   });
 });

@@ -162,3 +162,17 @@ describe('hours that were entered', () => {
     expect(closed.earliestReturn).toEqual({ known: true, time: stepOf(closed, 'return').endsAt });
   });
 });
+
+describe('a cure that runs past the forecast', () => {
+  const cure = (hours: number) =>
+    stepOf(planned(quietLoss, { durations: { surface: time.hour(hours) } }), 'cure').duration;
+  const because = 'the temperature history ends before it has cured';
+
+  it('lasts at least as long as the forecast still goes on, and nobody knows how long where that has ended', () => {
+    expect(cure(1).known).toBe(true);
+    const open = cure(70);
+    expect(open).toMatchObject({ known: false, because });
+    expect(!open.known && open.atLeast).toBeGreaterThan(0);
+    expect(cure(1000)).toStrictEqual({ known: false, because });
+  });
+});
