@@ -44,9 +44,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/strength.ts', `${KNOWN}: without an assessment there is no factor`, [
     ['assessment?.flowStress', 'assessment.flowStress'],
   ]),
-  ...alike('src/repair/found/sound-pipe-along.ts', 'a force of nothing has been let go before', [
-    ['axialForce > 0', 'axialForce >= 0'],
-  ]),
   ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
     ['trescaStress(alone) <= limit', 'trescaStress(alone) < limit'],
   ]),
