@@ -1,5 +1,7 @@
 export { agree, exceeds, exceedsTimes, spans } from './compare.js';
 export { countDown, countUp } from './count.js';
+export { solveLinear } from './linear.js';
 export { integrate } from './quadrature.js';
 export { missingTo, reaches } from './reach.js';
 export { bisect, type Root } from './root.js';
+export { studentQuantile, studentWithin } from './student.js';

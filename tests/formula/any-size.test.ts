@@ -50,6 +50,9 @@ const SIGNED: Readonly<Record<string, string>> = {
   'laminate/along-expansion': 'fibreExpansion matrixExpansion',
   'laminate/across-expansion-schapery': 'fibreExpansion matrixExpansion alongExpansion',
   'laminate/across-expansion-chamis': 'fibreExpansion matrixExpansion',
+  'laminate/lap-shear-stress': 'innerExpansion outerExpansion temperatureChange place',
+  'laminate/lap-shear-peak': 'innerExpansion outerExpansion temperatureChange',
+  'laminate/wrap-end-shear': 'innerExpansion outerExpansion temperatureChange',
   'acceptance/blocked-line-pressure-change': 'temperatureChange liquidExpansion',
 };
 

@@ -49,6 +49,23 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/hot-wet-factor': 'wetTransition+ dryTransition- temperature- referenceTemperature+',
   'laminate/fabric-modulus': 'orientationFactor+ lengthFactor+ fibreModulus+ matrixModulus+ fibreVolumeFraction~',
   'laminate/orientation-factor': '',
+  'laminate/energy-from-tests':
+    'hoopModulus~ axialModulus~ poissonRatio~ shearModulus~ confidence- leastTests~ leastSizes~',
+  'laminate/shear-lag-length':
+    'innerModulus+ innerThickness+ outerModulus+ outerThickness+ bondShearModulus- bondThickness+',
+  'laminate/lap-peak-over-mean':
+    'innerModulus- innerThickness- outerModulus- outerThickness- bondShearModulus+ bondThickness- overlap+',
+  'laminate/lap-shear-stress':
+    'innerModulus~ innerThickness~ outerModulus~ outerThickness~ bondShearModulus~ bondThickness~ overlap~ lineLoad~ innerExpansion~ outerExpansion~ temperatureChange~ place~',
+  'laminate/lap-shear-peak':
+    'innerModulus~ innerThickness~ outerModulus~ outerThickness~ bondShearModulus+ bondThickness- overlap~ lineLoad~ innerExpansion~ outerExpansion~ temperatureChange~',
+  'laminate/wrap-end-shear':
+    'innerModulus+ innerThickness+ outerModulus+ outerThickness+ bondShearModulus+ bondThickness- wrapLength+ pipeStrain+ innerExpansion~ outerExpansion~ temperatureChange~',
+  'laminate/tapered-end-shear':
+    'innerModulus+ innerThickness+ outerModulus~ outerThickness~ bondShearModulus~ bondThickness~ tipThickness~ taperLength~ strainApart+',
+  'mechanics/wrapped-cylinder':
+    'pressure+ innerRadius~ interfaceRadius~ outerRadius~ pipeModulus~ pipePoisson~ hoopModulus~ axialModulus~ radialModulus~ hoopToAxial~ hoopToRadial~ axialToRadial~',
+  'mechanics/square-plate-deflection': 'pressure+ side+ thickness- modulus- poissonRatio-',
   'pipe/allowable-pressure':
     'outsideDiameter- wallThickness+ allowance- underTolerance- allowableStress+ jointFactor+ weldStrengthFactor+ temperatureCoefficient+',
   'pipe/anchor-force':
