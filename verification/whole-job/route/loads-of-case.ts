@@ -38,6 +38,13 @@ export function besidePressure({ loads }: Job, diameter: number): Beside {
   };
 }
 
+/** The pull past a thinned wall: what stands for the force with bending, shear and torsion; without them a push is none. */
+export function pullOf(job: Job, diameter: number): number {
+  const { bendingMoment, torsion, shearForce, axialForce } = job.loads;
+  const alone = bendingMoment === undefined && torsion === undefined && shearForce === undefined;
+  return alone ? (axialForce ?? 0) : besidePressure(job, diameter).force;
+}
+
 /** P_eq = P (1 + 4 x2), x the shear flow over P D/2; where that rises again as the pressure falls, its least, 4 x P. */
 export function equivalentPressure({ shear }: Beside, pressure: number): number {
   return pressure >= shear ? (shear === 0 ? pressure : pressure + (shear * shear) / pressure) : 2 * shear;
@@ -51,8 +58,7 @@ export function equivalentPressure({ shear }: Beside, pressure: number): number 
 export function momentOfRing(radius: number): number {
   const STEPS = 2000;
   const cosine = (angle: number): number => 1 - Math.cos(angle);
-  const ofLoad = (angle: number): number =>
-    angle <= Math.PI / 2 ? Math.sin(angle) ** 2 / 2 : Math.sin(angle) - 1 / 2;
+  const ofLoad = (angle: number): number => (angle <= Math.PI / 2 ? Math.sin(angle) ** 2 / 2 : Math.sin(angle) - 1 / 2);
   const over = (f: (angle: number) => number): number => {
     let sum = 0;
     // Simpson over each quarter, since the load ends at the side.
