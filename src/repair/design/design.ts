@@ -56,10 +56,11 @@ export interface UsedRule {
   readonly confirmed?: { readonly values: readonly ConfirmedValue[]; readonly of: number };
 }
 
-/** A candidate that could not be computed, and what it would need. */
+/** A candidate that could not be computed: what it would need, or why it does not hold here. */
 export interface Unavailable {
   readonly criterion: string;
-  readonly needs: Line;
+  readonly needs?: Line;
+  readonly because?: Line;
 }
 
 /** One candidate for a quantity, by the name of its criterion. */

@@ -35,10 +35,10 @@ export function assessPipe(work: Workbook): AsFound | Open {
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
   checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
   const outside = outsideLoadOf(work);
-  if (outside !== undefined) checkPipeFromOutside(work, outsideDiameter, outside.outsidePressure);
 
   heading(work.recorder, 'Pipe at the end of the life of the repair');
   const wallToday = leastWallToday(work);
+  if (outside !== undefined) checkPipeFromOutside(work, outsideDiameter, wallToday, outside.outsidePressure);
   const growth = growthOf(work, wallToday);
   if (growth === undefined) return open;
   const wall = wallThen(work, growth, wallToday);

@@ -34,6 +34,13 @@ export function forceAlong(work: Workbook, outsideDiameter: Length, pressure: Ga
   return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
 }
 
+/** The stated force as it is; with bending, torsion or shear beside it all of them as one pull. */
+export function pullOfLoads(work: Workbook, outsideDiameter: Length, purpose: string): Force {
+  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
+  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return externalForceOf(work.case);
+  return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
+}
+
 /**
  * The force on the side of the pipe that bending pulls, or pushes. Each load may be absent, so that a pull takes nothing off
  * the pushed side, nor a push off the pulled one.

@@ -4,13 +4,17 @@ import { practice } from '../../rules/index.js';
 import { pipeUnderBand } from '../../seal/index.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
 import { pipeModulus } from './pipe-modulus.js';
-import { leastWallToday } from './wall-today.js';
 
 /**
  * The steel under pressure from outside: the sound pipe beside the repair, which the laminate does not reach, and the
  * thinned pipe until the laminate has cured.
  */
-export function checkPipeFromOutside(work: Workbook, outsideDiameter: Length, outsidePressure: GaugePressure): void {
+export function checkPipeFromOutside(
+  work: Workbook,
+  outsideDiameter: Length,
+  wallToday: Length,
+  outsidePressure: GaugePressure,
+): void {
   const { wallThickness } = work.case.pipe;
   const sound = heldFromOutside(work, outsideDiameter, wallThickness, 1, 'sound pipe');
   if (sound < outsidePressure) {
@@ -21,7 +25,6 @@ export function checkPipeFromOutside(work: Workbook, outsideDiameter: Length, ou
     });
     return;
   }
-  const wallToday = leastWallToday(work);
   if (wallToday === 0) {
     warnUnheld(work, 0 as GaugePressure);
     return;

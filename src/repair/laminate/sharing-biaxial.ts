@@ -8,7 +8,7 @@ import {
 import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { forceOnSide, pressureLeft } from '../found/external-force.js';
+import { pressureLeft, pullOfLoads } from '../found/external-force.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import { pipePoissonRatio } from '../found/pipe-poisson-ratio.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
@@ -85,7 +85,7 @@ function stressToShare(work: Workbook, job: ThicknessJob, substrateWall: Length)
   return step(work.recorder, 'laminate/stress-left-at-work', stressLeftAtWork, {
     allowableStress,
     livePressure,
-    axialForce: forceOnSide(work, job.axial.diameter, 'pulled'),
+    axialForce: pullOfLoads(work, job.axial.diameter, 'stated loads while the laminate is laid'),
     outsideDiameter: job.axial.diameter,
     substrateWall,
   });

@@ -2,6 +2,7 @@ import { allowableStrains, askerOf, cyclesOf, type Strains, temperatureLimit } f
 import { extentOf } from './extent.js';
 import { type Joints, jointsOf } from './joints.js';
 import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
+import { besidePressure } from './loads-of-case.js';
 import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
@@ -11,6 +12,7 @@ import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from '.
 import { moduliOnPipe, plyOnPipe } from './tape-moduli.js';
 import {
   type Criterion,
+  fromOutside,
   ignored,
   ignoredWithRelief,
   type Loads,
@@ -83,7 +85,7 @@ function loadsOf(job: Job, found: Found, strains: Strains): Loads | undefined {
     pressure: job.service.designPressure,
     diameter: found.outsideDiameter,
     wrapped: wrappedDiameter(job, found.outsideDiameter),
-    force: job.loads.axialForce ?? 0,
+    beside: besidePressure(job, found.outsideDiameter),
     hoopModulus: moduli.hoop,
     axialModulus: moduli.axial,
     poisson: job.laminate.poissonRatio,
@@ -206,6 +208,8 @@ const ROUND_THE_PIPE = new Set([
   'hoop strain, substrate yielded',
   'hoop stress, long-term strength, substrate ignored',
   'size of the hole',
+  'ring buckling under pressure from outside',
+  'hoop strain with ring bending under soil',
 ]);
 
 const MOST_PLIES = 1000;
@@ -240,7 +244,7 @@ function criteriaFor(
   const method = job.repair.method ?? 'substrate ignored';
   const criteria = criteriaOf(job, method, load, metal, leaking, readings, at);
   if (criteria === undefined) return { none: 'missing', because: method };
-  const rows: Criterion[] = [...criteria];
+  const rows: Criterion[] = [...criteria, ...fromOutside(load)];
   if (leaking) {
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
     for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
@@ -329,7 +333,7 @@ export function laminateOf(
     if (other === method) continue;
     const lines = criteriaOf(job, other, load, metal, leaking, readings);
     if (lines === undefined) continue;
-    const all = leaking ? [...lines, ...ignored(load)] : lines;
+    const all = [...lines, ...(leaking ? ignored(load) : []), ...fromOutside(load)];
     alternatives.push({ criterion: other, value: Math.max(...all.map((each) => each.thickness)) });
   }
   alternatives.push({

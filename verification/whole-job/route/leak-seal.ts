@@ -1,3 +1,4 @@
+import { besidePressure } from './loads-of-case.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job, Seal } from './read-job.js';
 
@@ -86,7 +87,7 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
     bandLength: Math.PI * (D + 2 * sheet.thickness + band.thickness) + band.overlap,
     highestPressure,
     limitedBy,
-    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4 + Math.max(0, job.loads.axialForce ?? 0),
+    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4 + besidePressure(job, D).pulled,
     ...(seal.fluid !== undefined && live ? { jet: jetOf(seal.fluid, hole, pressure, job.site.pipeTemperature) } : {}),
   };
 }

@@ -1,3 +1,4 @@
+import { besidePressure, pullOf } from './loads-of-case.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
@@ -37,7 +38,7 @@ function byTheWall(job: Job, found: Found): Line {
     const half = Math.min(width / D, Math.PI);
     const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
     // A push bends the cut side too: it counts as a pull.
-    const pull = Math.abs(job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
+    const pull = besidePressure(job, D).force / (Math.PI * D * found.wall);
     const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
     const along = Math.max(0, (stress * 4 * found.wall) / D);
     return along < leak
@@ -50,7 +51,7 @@ function byTheWall(job: Job, found: Found): Line {
     depth: found.wall - wallToday,
     length,
     width,
-    force: job.loads.axialForce ?? 0,
+    force: pullOf(job, D),
   };
   // The method that the case names, where it can answer; else the lowest of all.
   const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);

@@ -57,7 +57,13 @@ export interface Job {
     readonly torsion?: number;
     readonly shearForce?: number;
     readonly externalPressure?: number;
-    readonly soil?: string;
+    readonly soil?: {
+      readonly cover: number;
+      readonly density: number;
+      readonly waterAbove?: number;
+      readonly traffic?: number;
+    };
+    readonly freeSpan?: number;
     readonly cycles?: { readonly number: number; readonly lowestPressure: number; readonly highestPressure: number };
   };
   readonly fitting?: string;
@@ -274,10 +280,11 @@ const WORDS = new Set([
   'grade',
   'writtenProcedure',
   'flowStress',
+  'underWrap',
 ]);
 
 /** Fields in which `none` is a statement of its own. */
-const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking']);
+const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking', 'cathodicProtection']);
 
 function inSi(value: unknown, key: string): unknown {
   if (typeof value === 'string') {

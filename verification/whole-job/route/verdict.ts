@@ -36,7 +36,7 @@ const METHODS_NEED_METAL = new Set(['substrate sharing load', 'substrate yielded
 
 /** Everything that this version does not design for. */
 export function notCovered(job: Job, parts: Parts): string[] {
-  const { defect, loads, filler, laminate, assessment, repair, service, line, wrap } = job;
+  const { defect, filler, laminate, assessment, repair, service, line, wrap } = job;
   const { found } = parts;
   const reached = reachesLaminate(job, found);
   const out: string[] = [];
@@ -44,8 +44,6 @@ export function notCovered(job: Job, parts: Parts): string[] {
     if (when) out.push(what);
   };
   say(defect.kind !== 'metal loss' && defect.kind !== 'through-wall hole', 'kind of defect');
-  say(loads.bendingMoment !== undefined || loads.torsion !== undefined || loads.shearForce !== undefined, 'load');
-  say(loads.externalPressure !== undefined || loads.soil !== undefined, 'outside load');
   say(job.fitting !== undefined, 'fitting');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
@@ -174,6 +172,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     say(1.1 * service.designPressure > test.lowestRating, 'rating');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
+  say(spanBuckles(job, found), 'span buckles');
   for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
     say(tooCold(job, sheet), 'too cold to cure');
   }
@@ -189,13 +188,21 @@ function hasNoProcedure({ line, service }: Job): boolean {
   return (line.pressure ?? 0) > 0 && hurts && line.writtenProcedure === 'none';
 }
 
+/** A free span under push (Euler between hinges, 3 on the force), the wall of the end of the life all round. */
+function spanBuckles({ loads, pipe }: Job, { outsideDiameter: D, wallAtEndOfLife }: Found): boolean {
+  const { freeSpan: span, axialForce: force = 0 } = loads;
+  if (span === undefined || force >= 0) return false;
+  const section = (Math.PI / 64) * (D ** 4 - (D - 2 * wallAtEndOfLife) ** 4);
+  return -force > (Math.PI ** 2 * (pipe.material.modulus ?? 207e9) * section) / (3 * span * span);
+}
+
 /** The wrap is laid out only where nothing stands against its laminate, its bond, its class, the line and the seal. */
 export function isWrapped(job: Job, parts: Parts): boolean {
   const { found, laminate } = parts;
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
   if ((job.line.pressure ?? 0) > (parts.line.highestPressure ?? Number.POSITIVE_INFINITY)) return false;
-  return !hasNoProcedure(job) && !sealFailsBefore(job, parts);
+  return !spanBuckles(job, found) && !hasNoProcedure(job) && !sealFailsBefore(job, parts);
 }
 
 /** Newton on the pad that putty alone is trusted with (CHANGELOG, practice.mostOnPutty). */
@@ -248,10 +255,19 @@ function classTooLow({ basis, repair, service }: Job): boolean {
 
 function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
   const D = found.outsideDiameter;
+  const t = found.wall;
   const end = (service.designPressure * Math.PI * D * D) / 4;
-  const axial = (end + (loads.axialForce ?? 0)) / (Math.PI * D * found.wall);
-  const tresca = Math.max(found.hoopStressSound, axial, 0) - Math.min(axial, 0);
-  return tresca > pipe.material.yieldStrength;
+  const axial = (end + (loads.axialForce ?? 0)) / (Math.PI * D * t);
+  const bend = (32 * D * Math.abs(loads.bendingMoment ?? 0)) / (Math.PI * (D ** 4 - (D - 2 * t) ** 4));
+  const torsion = Math.abs(loads.torsion ?? 0);
+  const shear = (2 * (Math.abs(loads.shearForce ?? 0) + torsion / (D - t))) / (Math.PI * t * (D - t));
+  // Principal stresses at the pulled and at the pushed edge, and none through the wall.
+  const tresca = [axial + bend, axial - bend].map((along) => {
+    const middle = (found.hoopStressSound + along) / 2;
+    const radius = Math.hypot((found.hoopStressSound - along) / 2, shear);
+    return Math.max(middle + radius, 0) - Math.min(middle - radius, 0);
+  });
+  return Math.max(...tresca) > pipe.material.yieldStrength;
 }
 
 function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
@@ -277,6 +293,7 @@ function missing(job: Job, parts: Parts): string[] {
   const stiffAsCarbon = Math.max(laminate.hoopModulus, laminate.axialModulus) > STIFFEST_GLASS;
   const isolates = laminate.fibre === 'carbon' || stiffAsCarbon;
   ask(laminate.fibre === undefined || (isolates && laminate.isolatingLayer === undefined), 'fibre');
+  ask((loads.axialForce ?? 0) < 0 && loads.freeSpan === undefined, 'free span');
   ask(loads.soil !== undefined && pipe.cathodicProtection === undefined, 'cathodic protection');
   // A laminate hangs free over a hollow that nothing fills.
   const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';

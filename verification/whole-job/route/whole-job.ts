@@ -9,6 +9,7 @@ import { layingOf } from './laying.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
+import { besidePressure, pullOf } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
@@ -22,7 +23,7 @@ import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 function strengthOf(job: Job, found: Found): Strength | undefined {
   const factor = assessmentFactor(job);
   if (found.throughWall || factor === undefined) return undefined;
-  const { defect, loads } = job;
+  const { defect } = job;
   const named = job.assessment?.method;
   const thinned = {
     diameter: found.outsideDiameter,
@@ -30,7 +31,7 @@ function strengthOf(job: Job, found: Found): Strength | undefined {
     depth: found.depthAtEndOfLife,
     length: found.lengthAtEndOfLife,
     width: found.widthAtEndOfLife,
-    force: loads.axialForce ?? 0,
+    force: pullOf(job, found.outsideDiameter),
     ...(defect.profile === undefined
       ? {}
       : {
@@ -47,6 +48,12 @@ function strengthOf(job: Job, found: Found): Strength | undefined {
   return answers ? strength : undefined;
 }
 
+/** What presses on the pipe from outside, where anything does. */
+function pressedFromOutside(job: Job, found: Found): Record<string, number> {
+  const { soil, outside } = besidePressure(job, found.outsideDiameter);
+  return outside > 0 ? { outsidePressure: outside, soilPressure: soil } : {};
+}
+
 /** The whole design by the second route, in the places of the answer of the library. */
 export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
   const job = readJob(document);
@@ -57,7 +64,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const where = unbonded(job, found);
   const laminate = laminateOf(job, found, strength, where, readings);
   const answer: Record<string, unknown> = {
-    found: { ...found, strength },
+    found: { ...found, strength, ...pressedFromOutside(job, found) },
     line,
     seal: job.seal === undefined ? 'none' : seal,
   };
@@ -132,6 +139,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     'colder than qualified',
     'line at work',
     'no procedure',
+    'span buckles',
     'too cold to cure',
   ]);
   const waits = new Set(['putty', 'filler-wait', 'cure']);
