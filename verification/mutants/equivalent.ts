@@ -154,6 +154,12 @@ export const equivalents: readonly Equivalent[] = [
       ["placing !== 'none'", 'true'],
     ],
   ),
+  ...alike('src/repair/found/vented-gas.ts', `${TIE}; the buckling of the ring holds pi or a root`, [
+    ['ring.pressure >= service.designPressure', 'ring.pressure > service.designPressure'],
+  ]),
+  ...alike('src/repair/found/strength-at-end.ts', 'every refusal of a calculation has its amounts', [
+    ['[]', '["Stryker was here"]'],
+  ]),
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

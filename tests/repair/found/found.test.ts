@@ -198,6 +198,12 @@ describe('the thinned pipe by itself', () => {
     expect(asItIs(`${Number(safe) * (1 + 1e-9)} Pa`)).toEqual([safe, false]);
   });
 
+  it('has no strength where the case gives no factor to judge it by', () => {
+    const { verdict, found } = designOf(withPaths(evenLoss, { assessment: undefined }));
+    expect(verdict).toBe('designed');
+    expect(found).not.toHaveProperty('strength');
+  });
+
   it('has no strength that any method computes, which is said once and stops no design that does not count on it', () => {
     const deep = { 'defect.remainingWall': '1.2 mm', 'assessment.method': 'original B31G' };
     expect(designOf(withPaths(evenLoss, deep))).toMatchObject({ verdict: 'not covered' });
