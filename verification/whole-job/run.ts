@@ -3,10 +3,10 @@ import { summaryOf, wholeJobSummaryPath } from './summary.js';
 import { survey } from './survey.js';
 
 /**
- * `npm run whole-job` designs 3,000 drawn cases by both routes and writes its figures to summary.json; `npm run whole-job -- 20000`
+ * `npm run whole-job` designs 1,500 drawn cases by both routes and writes its figures to summary.json; `npm run whole-job -- 20000`
  * draws others and writes nothing beside. What differs stands in build/whole-job.json.
  */
-const whole = 3000;
+const whole = 1500;
 const cases = Number(process.argv[2] ?? whole);
 const found = survey(0, cases);
 mkdirSync('build', { recursive: true });

@@ -212,7 +212,7 @@ export function siteOf(
       { check: 'preparation grade', decision: gradeMeets(surface.grade, requiredGrade) ? 'go' : 'stop' },
       {
         check: 'profile',
-        decision: surface.profile >= requiredProfile ? 'go' : 'stop',
+        decision: surface.profile >= requiredProfile * (1 - 1e-12) ? 'go' : 'stop',
         found: surface.profile,
         limit: requiredProfile,
       },

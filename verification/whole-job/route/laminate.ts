@@ -177,13 +177,13 @@ function bondOf(
   const { hoop: hoopModulus, axial: axialModulus } = plyOnPipe(job, found.outsideDiameter, laminate);
   // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
   // Held against the larger of the energies that were found, so that neither is raised by it.
-  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && over.onPipe;
+  const known = warm !== undefined && over.onPipe;
   const heat = known
     ? Math.min(
         1,
         Math.sqrt(
           (warm.energyReleaseRate * Math.sqrt(warm.hoopModulus * warm.axialModulus)) /
-            (Math.max(laminate.energyReleaseRate as number, over.energy) *
+            (Math.max(laminate.energyReleaseRate ?? 0, over.energy) *
               Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
         ),
       )
@@ -320,6 +320,8 @@ export function laminateOf(
   }
   const laid = plies * ply;
   const carrying = (joints?.carryingPlies ?? plies) * ply;
+  const halted = rows.some(({ criterion, resists }) => ROUND_THE_PIPE.has(criterion) && resists(carrying) < 1);
+  if (readings.shearAtJoints === 'library' && halted) return { none: 'not repairable', because: 'shear at the joints' };
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));

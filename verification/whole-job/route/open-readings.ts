@@ -9,6 +9,10 @@ export interface Readings {
   readonly biaxialAtWork: 'note' | 'library';
   /** Hours of the work that nobody has stated: the weather waits for them, or goes by those that are known. */
   readonly unknownHours: 'note' | 'library';
+  /** Sheet in bands under shear: every turn carries round the pipe, or those that go through along it alone. */
+  readonly shearAtJoints: 'note' | 'library';
+  /** Where shear alone is too much on the day of the test: nothing is resisted, or what is at the end of the life. */
+  readonly shearOnTheDay: 'note' | 'library';
   /** An energy found over a seal, over a larger one: held to the worst place of the rim as any other, or whole. */
   readonly rimBeyondFootprint: 'note' | 'library';
 }
@@ -17,11 +21,15 @@ export const byNote: Readings = {
   liveStrain: 'note',
   biaxialAtWork: 'note',
   unknownHours: 'note',
+  shearAtJoints: 'note',
+  shearOnTheDay: 'note',
   rimBeyondFootprint: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
   biaxialAtWork: 'library',
   unknownHours: 'library',
+  shearAtJoints: 'library',
+  shearOnTheDay: 'library',
   rimBeyondFootprint: 'library',
 };

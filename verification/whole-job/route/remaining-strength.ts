@@ -169,7 +169,10 @@ export function remainingStrength(
       (each.criterion === 'least wall all round' && !answers) ||
       counted.includes(each),
   );
-  const lowest = candidates.reduce((a, b) => (b.value < a.value ? b : a));
+  // Of two that are as low the least wall is named.
+  const lowest = candidates.reduce((a, b) =>
+    b.value < a.value || (b.value === a.value && b.criterion === 'least wall all round') ? b : a,
+  );
   return {
     method: lowest.criterion,
     safePressure: lowest.value,

@@ -49,7 +49,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
   say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
-  say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
+  say(repair.life > LONGEST_LIFE * (1 + 1e-12) && limit !== undefined, 'life');
   const tested = laminate.longTermStrength;
   // Without a shear modulus nobody knows the moduli of a tape, and no thickness is asked of any method.
   const moduli = wrap.form === 'sheet' || laminate.shearModulus !== undefined;
@@ -145,6 +145,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const limit = temperatureLimit(job, found.throughWall);
   say(limit !== undefined && service.designTemperature > limit, 'too hot');
   say(classTooLow(job), 'class');
+  say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
   say(laminate.lapShearStrength !== undefined && laminate.lapShearStrength < LAP_SHEAR_WITH_WARNING, 'lap shear');
   const coldest = coldestSteel(job);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');

@@ -124,9 +124,10 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   });
   const thin = Math.min(found.wall, laminate.laidThickness);
   const gone = today.throughWall && open > Math.sqrt(6 * found.outsideDiameter * thin);
-  const onTheDay = gone
+  const asToday = gone
     ? laminate.resistance.value
     : resistanceToday(job, today, strengthOf(job, today), today.throughWall ? where : undefined, laminate, readings);
+  const onTheDay = readings.shearOnTheDay === 'library' && asToday < 1 ? laminate.resistance.value : asToday;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
