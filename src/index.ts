@@ -117,6 +117,7 @@ export {
   type Site,
   type SiteDesign,
   type SiteReason,
+  type Soil,
   type StartTried,
   type SteadyCure,
   type SteelRecord,

@@ -19,11 +19,16 @@ function comparison(
     sort: 'table',
     head: [`${head[0]} [${unitText(unit)}]`, head[1]],
     rows: candidates.map((each) => {
-      if (!('value' in each)) return ['-', `${each.criterion}: needs ${lineOnSheet(each.needs, options)}`];
+      if (!('value' in each)) return ['-', `${each.criterion}: ${whyNone(each, options)}`];
       const number = formatNumber(numberIn(kind, each.value, unit), options.digits);
       return [number, each.criterion === governing ? `${each.criterion} (governs)` : each.criterion];
     }),
   };
+}
+
+function whyNone({ needs, because }: Unavailable, options: ChosenOptions): string {
+  if (needs !== undefined) return `needs ${lineOnSheet(needs, options)}`;
+  return because === undefined ? 'not computed' : lineOnSheet(because, options);
 }
 
 /** Every candidate of every quantity that has several. */

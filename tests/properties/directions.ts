@@ -148,6 +148,12 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/rectangular-defect': 'outsideDiameter- wallThickness+ defectDepth- defectLength- flowStress+',
   'pipe/remaining-wall': 'wallThickness+ defectDepth-',
   'pipe/remaining-life': 'presentWall+ requiredWall- rate-',
+  'pipe/pressure-from-outside': 'externalPressure+ soilPressure+ waterAbove+ waterDensity+ gravity+',
+  'pipe/shear-stress': 'shearForce+ torque+ outsideDiameter- wallThickness-',
+  'pipe/soil-pressure': 'cover+ density+ traffic+ gravity+',
+  'pipe/span-buckling-force': 'span- outsideDiameter+ wallThickness+ modulus+ factor-',
+  'pipe/stress-at-edge': 'longitudinalStress+ bendingStress~',
+  'pipe/tresca-stress-with-shear': 'hoopStress~ longitudinalStress~ shearStress+',
   'pipe/restrained-pressure-stress': 'hoopStress+ poissonRatio+',
   'pipe/restrained-thermal-stress': 'modulus~ expansion~ tieInTemperature+ operatingTemperature-',
   'pipe/safe-pressure': 'failurePressure+ safetyFactor- maximumPressure+ modellingFactor+',
@@ -172,7 +178,18 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
   'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
-  'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
+  'laminate/equivalent-pressure': 'pressure+ outsideDiameter- shearForce+ torque+',
+  'laminate/force-at-edge': 'axialForce+ bendingMoment~ outsideDiameter~',
+  'laminate/outside-pressure-held':
+    'laminateThickness+ outsideDiameter- hoopModulus~ axialModulus+ poissonRatio+ factor-',
+  'laminate/pressure-of-equivalent': 'equivalentPressure+ outsideDiameter+ shearForce- torque-',
+  'laminate/pressure-ring-bending':
+    'laminateThickness+ ringMoment- outsideDiameter~ hoopModulus+ poissonRatio- allowableStrain+ axialForce+',
+  'laminate/ring-moment-of-soil': 'soilPressure+ outsideDiameter+ growth+',
+  'laminate/thickness-outside-pressure':
+    'outsidePressure+ outsideDiameter+ hoopModulus~ axialModulus- poissonRatio- factor+',
+  'laminate/thickness-ring-bending':
+    'pressure+ ringMoment+ outsideDiameter~ hoopModulus- poissonRatio+ allowableStrain- axialForce-',
   'laminate/force-ignored-axial':
     'laminateThickness+ pressure+ outsideDiameter+ hoopModulus- axialModulus+ poissonRatio+ allowableStrain+',
   'laminate/force-sharing-axial':

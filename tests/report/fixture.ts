@@ -194,7 +194,7 @@ export function inventedDesign(): Designed {
         fitAsItIs: true,
         methods: [
           { criterion: 'original B31G', value: gauge.MPa(5.1) },
-          { criterion: 'DNV-RP-F101', needs: { text: 'the tensile strength' } },
+          { criterion: 'DNV-RP-F101', because: { text: 'needs the tensile strength' } },
         ],
       },
     },

@@ -44,9 +44,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/strength.ts', `${KNOWN}: without an assessment there is no factor`, [
     ['assessment?.flowStress', 'assessment.flowStress'],
   ]),
-  ...alike('src/repair/found/sound-pipe-along.ts', 'a force of nothing has been let go before', [
-    ['axialForce > 0', 'axialForce >= 0'],
-  ]),
   ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
     ['trescaStress(alone) <= limit', 'trescaStress(alone) < limit'],
   ]),
@@ -73,6 +70,90 @@ export const equivalents: readonly Equivalent[] = [
     ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
     ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
   ]),
+  ...alike(
+    'src/repair/as-built/acceptance.ts',
+    'every job has its cure, and rows of a maker give one wait for every hour',
+    [
+      ["stepAt(design.timeline, 'cure')?.duration", "stepAt(design.timeline, 'cure').duration"],
+      ['wait?.known !== true', 'false'],
+      ['wait?.known', 'wait.known'],
+    ],
+  ),
+  ...alike('src/repair/as-built/batches.ts', 'a mix that is planned was asked for: neither word can be "none" there', [
+    ["stated === 'none'", 'false'],
+    ['longest !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/as-built/working-time-then.ts',
+    'a batch of a mix that the job does not have is a fault before',
+    [
+      ["filler !== 'none'", 'true'],
+      ["planned === 'none'", 'false'],
+    ],
+  ),
+  ...alike('src/repair/as-built/pressure-test.ts', 'a design whose line is tested has asked for the lowest rating', [
+    ["asked !== 'none'", 'true'],
+    ['asked.lowestRating !== undefined', 'true'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', 'the stages before went through when the design was made', [
+    ["{ text: 'the equations do not reach this thickness' }", '{}'],
+    ['byBond !== undefined', 'true'],
+    ['found === open || strains === open', 'false'],
+    ['found === open || strains === open', 'found === open && strains === open'],
+    ['found === open', 'false'],
+    ['strains === open', 'false'],
+    ['lapShearStrength === undefined', 'false'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
+  ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
+    ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
+  ]),
+  ...alike(
+    'src/repair/seal/pad.ts',
+    'no number is compared with one that is not there; it is asked for under the laminate',
+    [['across !== undefined', 'true']],
+  ),
+  ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
+    ['lowestRating === undefined', 'false'],
+  ]),
+  ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
+    ['toSteel !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/laminate/extent.ts',
+    'four diameters of the largest hole of that rule are what the geometry asks for: the hole never asks for more',
+    [
+      ['hole === undefined', 'true'],
+      ['hole === undefined', 'false'],
+      ['hole === undefined', 'hole !== undefined'],
+    ],
+  ),
+  ...alike('src/repair/mix-and-cure/cure.ts', `${KNOWN}: a seal is planned exactly where one is asked for`, [
+    ["seal === 'none' || asked === undefined", "seal === 'none' && asked === undefined"],
+    ["seal === 'none'", 'false'],
+    ['asked === undefined', 'false'],
+  ]),
+  ...alike('src/repair/mix-and-cure/mix.ts', `${KNOWN}: the filler has a cure exactly where one is asked for`, [
+    ["asked === 'none' || cures.filler === 'none'", "asked === 'none' && cures.filler === 'none'"],
+    ["asked === 'none'", 'false'],
+    ["cures.filler === 'none'", 'false'],
+  ]),
+  ...alike('src/repair/timeline/cure-law.ts', 'a step waits for a material only where one is laid', [
+    ["cure === 'none'", 'false'],
+    ["{ known: false, because: 'nothing of the kind is laid' }", '{}'],
+  ]),
+  ...alike(
+    'src/repair/timeline/job-steps.ts',
+    'putty cures exactly where a seal is planned, filler where some is placed',
+    [
+      ["seal !== 'none' && cures.putty !== 'none'", "seal !== 'none' || cures.putty !== 'none'"],
+      ["seal !== 'none'", 'true'],
+      ["cures.putty !== 'none'", 'true'],
+      ["cures.filler !== 'none' && placing !== 'none'", "cures.filler !== 'none' || placing !== 'none'"],
+      ["cures.filler !== 'none'", 'true'],
+      ["placing !== 'none'", 'true'],
+    ],
+  ),
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -122,6 +122,10 @@ export function drawCase(seed: number): Drawn {
     depth: `${index === 2 ? Number(depthLeft.toFixed(6)) : figure(depthLeft * between(0, 0.9), 3)} mm`,
   }));
 
+  // Newton metres that take the sound pipe to its yield, nearly.
+  const moment = (Math.PI / 4) * diameter ** 2 * wall * yieldStrength * 1e-3;
+  const loaded = chance(0.3);
+  const beside = (share: number): boolean => loaded && chance(share);
   const carbon = chance(0.15);
   const modulus = figure(between(18, 60), 3);
   const laminate: Drawn = {
@@ -140,7 +144,7 @@ export function drawCase(seed: number): Drawn {
       ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` }
       : {}),
     ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
-    ...(carbon && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
+    ...((carbon || modulus > 45) && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
     ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
     ...(chance(0.2) ? { lowestTemperature: as(-40, 10, 'degC', 3) } : {}),
     ...(chance(0.98) ? { resists: resists() } : {}),
@@ -237,6 +241,9 @@ export function drawCase(seed: number): Drawn {
     pipe: {
       ...(chance(0.85) ? { outsideDiameter: `${diameter} mm` } : { circumference: `${figure(diameter * Math.PI)} mm` }),
       wallThickness: `${wall} mm`,
+      ...(chance(0.95)
+        ? { cathodicProtection: chance(0.5) ? 'none' : { underWrap: 'judged by the engineer of the line' } }
+        : {}),
       material: {
         name: 'drawn steel',
         yieldStrength: `${yieldStrength} MPa`,
@@ -261,7 +268,9 @@ export function drawCase(seed: number): Drawn {
               ? 'none'
               : {
                   environment: one('sour', 'stress corrosion'),
-                  ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}),
+                  ...(chance(0.6)
+                    ? { test: { method: 'wet magnetic particles', result: 'no crack found', date: '2026-03-10' } }
+                    : {}),
                 },
           }
         : {}),
@@ -309,11 +318,19 @@ export function drawCase(seed: number): Drawn {
     },
     loads: {
       axialForce: chance(0.7) ? 'none' : as(-30, 60, 'kN', 3),
-      bendingMoment: chance(0.99) ? 'none' : '0.5 kN m',
-      torsion: chance(0.99) ? 'none' : '0.5 kN m',
-      shearForce: chance(0.99) ? 'none' : '5 kN',
-      externalPressure: chance(0.99) ? 'none' : '0.5 bar',
-      soil: chance(0.99) ? 'none' : 'present',
+      bendingMoment: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
+      torsion: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
+      shearForce: beside(0.4) ? `${figure((moment / diameter) * between(2, 60), 3)} N` : 'none',
+      externalPressure: beside(0.3) ? as(0.1, 1, 'bar', 3) : 'none',
+      soil: beside(0.3)
+        ? {
+            cover: as(0.5, 3, 'm', 3),
+            density: as(1600, 2200, 'kg/m3', 3),
+            waterAbove: chance(0.5) ? 'none' : as(0.2, 3, 'm', 3),
+            traffic: chance(0.5) ? 'none' : as(5, 60, 'kPa', 3),
+          }
+        : 'none',
+      ...(chance(0.9) ? { freeSpan: as(2, 12, 'm', 3) } : {}),
       cycles: chance(0.7)
         ? 'none'
         : {

@@ -1,3 +1,4 @@
+import type { HoleTest } from '../../laminate/index.js';
 import type {
   ActivationEnergy,
   ArealWeight,
@@ -54,6 +55,8 @@ export interface LaminateSystem {
   readonly resists?: Resistance | undefined;
   /** Lower confidence limit of the energy release rate of the bond to the prepared pipe. */
   readonly energyReleaseRate?: EnergyReleaseRate | undefined;
+  /** Tests that it is computed from in place of the value: pressurised holes under the laminate, each raised until it leaked. */
+  readonly holeTests?: readonly HoleTest[] | undefined;
   /** The same, found over a seal: it counts for a footprint at most as large. */
   readonly energyReleaseRateOverSeal?:
     | { readonly energyReleaseRate: EnergyReleaseRate; readonly footprint: Length }

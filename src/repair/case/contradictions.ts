@@ -109,13 +109,16 @@ function inFluid({ service: { phase }, seal }: RepairCase, note: Note): void {
   note({ path: 'seal.fluid.phase', must: line('be the phase of the contents'), limit: 'service.phase' });
 }
 
-function inLaminate({ poissonRatio, hoopModulus, axialModulus, cure }: LaminateSystem, note: Note): void {
+function inLaminate(laminate: LaminateSystem, note: Note): void {
+  const { poissonRatio, hoopModulus, axialModulus, energyReleaseRate, holeTests, cure } = laminate;
   const most = poissonRatioLimit({ hoopModulus, axialModulus });
   if (!(poissonRatio < most)) {
     const root = 'be below the square root of hoop modulus over axial modulus, {0}';
     const must = line(`${root}, or the laminate would give energy when strained`, roundedDown('limit', 'number', most));
     note({ path: 'laminate.poissonRatio', must });
   }
+  if (energyReleaseRate !== undefined && holeTests !== undefined)
+    note({ path: 'laminate.holeTests', must: line('be given, or the energy release rate: one of the two, not both') });
   inCure(cure, 'laminate.cure', note);
 }
 

@@ -94,6 +94,19 @@ export const laminate = {
     above: 0,
     usual: [20, 2000],
   },
+  holeTests: {
+    kind: 'list',
+    optional: true,
+    least: 1,
+    row: {
+      kind: 'block',
+      fields: {
+        holeDiameter: { kind: 'length', above: 0, usual: [5e-3, 60e-3] },
+        laminateThickness: { kind: 'length', above: 0, usual: [1e-3, 40e-3] },
+        pressure: { kind: 'gauge pressure', above: 0, usual: [1e5, 100e6] },
+      },
+    },
+  },
   energyReleaseRateOverSeal: {
     kind: 'block',
     optional: true,

@@ -64,6 +64,18 @@ export const materialWords = {
     'Lower confidence limit of the energy release rate, bond to the prepared pipe',
     '180 J/m2',
   ],
+  'laminate.holeTests': [
+    'Tests of holes',
+    'Pressurised holes under the laminate on prepared pipe, each raised until it leaked, in place of the energy release rate: at least nine, of three sizes that lie a tenth apart',
+    [
+      { holeDiameter: '10 mm', laminateThickness: '6.4 mm', pressure: '29 MPa' },
+      { holeDiameter: '15 mm', laminateThickness: '6.4 mm', pressure: '20 MPa' },
+      { holeDiameter: '25 mm', laminateThickness: '6.4 mm', pressure: '12 MPa' },
+    ],
+  ],
+  'laminate.holeTests[].holeDiameter': ['Hole', 'Diameter of the hole', '25 mm'],
+  'laminate.holeTests[].laminateThickness': ['Laminate over it', 'Thickness of the laminate over it', '6.4 mm'],
+  'laminate.holeTests[].pressure': ['Leaked at', 'Pressure at which the laminate leaked', '12 MPa'],
   'laminate.energyReleaseRateOverSeal': [
     'Over a seal',
     'Energy release rate found over a seal: it counts for a footprint at most as large',

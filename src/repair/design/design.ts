@@ -56,10 +56,11 @@ export interface UsedRule {
   readonly confirmed?: { readonly values: readonly ConfirmedValue[]; readonly of: number };
 }
 
-/** A candidate that could not be computed, and what it would need. */
+/** A candidate that could not be computed: what it would need, or why it does not hold here. */
 export interface Unavailable {
   readonly criterion: string;
-  readonly needs: Line;
+  readonly needs?: Line;
+  readonly because?: Line;
 }
 
 /** One candidate for a quantity, by the name of its criterion. */
@@ -92,6 +93,9 @@ export interface AsFound {
   readonly outsideDiameter: Length;
   readonly hoopStressSound: Stress;
   readonly hoopStressThinned?: Stress;
+  /** All that presses on the empty pipe from outside, and the part of soil and traffic on its top; none where there is none. */
+  readonly outsidePressure?: GaugePressure;
+  readonly soilPressure?: GaugePressure;
   /** The least wall there is today: the reading, less what it may be off. */
   readonly wallToday: Length;
   readonly wallAtEndOfLife: Length;

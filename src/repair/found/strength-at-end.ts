@@ -79,5 +79,5 @@ function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): reado
 function asCandidate(tried: MethodResult): Candidate<GaugePressure> | Unavailable {
   return tried.inside
     ? { criterion: tried.method, value: tried.safePressure }
-    : { criterion: tried.method, needs: { text: tried.because } };
+    : { criterion: tried.method, because: { text: tried.because } };
 }

@@ -3,6 +3,7 @@ import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { trial, type Workbook } from '../job/workbook.js';
+import { pullOfLoads } from './external-force.js';
 import { pressureOfSoundPipe } from './sound-pipe.js';
 import type { StrengthFactors } from './strength-factors.js';
 
@@ -26,7 +27,7 @@ export function strengthWith(
   factors: StrengthFactors,
   method: StrengthMethod | undefined,
 ): { readonly result: RemainingStrength | undefined; readonly refusals: readonly Reason[] } {
-  const { pipe, loads, assessment } = work.case;
+  const { pipe, assessment } = work.case;
   return trial(work, what, () =>
     remainingStrength(
       {
@@ -35,7 +36,7 @@ export function strengthWith(
         defectDepth: loss.depth,
         defectLength: loss.length,
         defectWidth: loss.width,
-        axialForce: loads.axialForce === 'none' ? undefined : loads.axialForce,
+        axialForce: pullOfLoads(work, loss.outsideDiameter, 'stated loads on the thinned pipe, as one pull'),
         yieldStrength: pipe.material.yieldStrength,
         tensileStrength: pipe.material.tensileStrength,
         maximumPressure: pressureOfSoundPipe(work, loss.outsideDiameter, factors),

@@ -2,18 +2,22 @@ import { decide } from '../../formula/index.js';
 import type { EnergyReleaseRate } from '../../quantity/index.js';
 import type { Footprint } from '../design/design.js';
 import { need, type Workbook } from '../job/workbook.js';
+import { energyToSteel } from './energy-to-steel.js';
 
 /** The energy release rate that the laminate over the leak counts on, and what it was found on. */
 export interface BondEnergy {
   readonly energy: EnergyReleaseRate;
   readonly foundOver: 'steel' | 'filler' | 'seal';
+  /** That of the bond to the prepared pipe, where it is known and counts beside it. */
+  readonly toSteel: EnergyReleaseRate | undefined;
 }
 
 /** The bond to the prepared pipe, or what the system was qualified with in its place. */
 export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): BondEnergy | undefined {
   const overFiller = bondOverFiller(work);
-  if (overFiller !== undefined) return { energy: overFiller, foundOver: 'filler' };
-  const { energyReleaseRate: toSteel, energyReleaseRateOverSeal: overSeal } = work.case.laminate;
+  if (overFiller !== undefined) return { energy: overFiller, foundOver: 'filler', toSteel: undefined };
+  const toSteel = energyToSteel(work);
+  const { energyReleaseRateOverSeal: overSeal } = work.case.laminate;
   if (overSeal !== undefined && footprint?.under === 'seal') {
     if (footprint.bonded === 'beside it' && footprint.diameter <= overSeal.footprint) {
       decide(
@@ -21,7 +25,7 @@ export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): 
         'energy release rate found over a seal',
         'the footprint is at most as large as the one it was found over',
       );
-      return { energy: overSeal.energyReleaseRate, foundOver: 'seal' };
+      return { energy: overSeal.energyReleaseRate, foundOver: 'seal', toSteel };
     }
     if (toSteel !== undefined && overSeal.energyReleaseRate < toSteel) {
       decide(
@@ -29,10 +33,11 @@ export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): 
         'energy release rate found over a smaller seal',
         'it earns no credit over a larger one, and it is the lower one',
       );
-      return { energy: overSeal.energyReleaseRate, foundOver: 'seal' };
+      return { energy: overSeal.energyReleaseRate, foundOver: 'seal', toSteel };
     }
   }
-  if (toSteel !== undefined) return { energy: toSteel, foundOver: 'steel' };
+  if (toSteel !== undefined) return { energy: toSteel, foundOver: 'steel', toSteel };
+  if (work.case.laminate.holeTests !== undefined) return undefined;
   return need(
     work,
     'laminate.energyReleaseRate',

@@ -37,9 +37,9 @@ function factorOfLife(work: Workbook): number {
 }
 
 /** f_T2 is not known: by mechanics where the case gives the values at the design temperature, else f_T1 with a warning. */
-function factorOfTemperature(work: Workbook, strains: Strains, { energy, foundOver }: BondEnergy): number {
+function factorOfTemperature(work: Workbook, strains: Strains, { energy, foundOver, toSteel }: BondEnergy): number {
   const { recorder, rules, case: repairCase } = work;
-  const { energyReleaseRate: toSteel, hoopModulus, axialModulus, atDesignTemperature: hot } = repairCase.laminate;
+  const { hoopModulus, axialModulus, atDesignTemperature: hot } = repairCase.laminate;
   if (hot === undefined) {
     warn(
       work,

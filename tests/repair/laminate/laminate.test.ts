@@ -96,6 +96,12 @@ describe('the energy of the bond over a leak', () => {
     expect(overSeal({})).toBeCloseTo(180, 9);
   });
 
+  it('found over a seal says nothing of a bare hole, and is no answer to what the seal reaches', () => {
+    const stated = atDesign('250 J/m2', '1 m');
+    expect(given(withPaths(emptyLeak, stated), 'laminate/hole-resistance')[0]?.[INPUT]).toBeCloseTo(180, 9);
+    expect(asksFor(withPaths(leak, { ...stated, 'seal.collar': undefined }), 'seal.collar')).toBe(true);
+  });
+
   it('is asked for where only a smaller seal was tested', () => {
     const asks = (footprint: string) =>
       asksFor(
@@ -168,5 +174,145 @@ describe('a laminate that the hoop load relieves along the pipe', () => {
       laminateOf(withPaths(evenLoss, changes)).resistance.candidates.map(({ criterion }) => criterion);
     expect(criteria({})).toContain('axial strain, substrate ignored');
     expect(criteria(stiff)).toEqual(['hoop strain, substrate ignored']);
+  });
+});
+
+describe('the factor of a leak over its life', () => {
+  const warned = (file: CaseFile, words: string): boolean =>
+    designOf(file).warnings.some(({ text }) => text.includes(words));
+  const factor = (changes: Paths): unknown => {
+    const file = withPaths(emptyLeak, { 'service.designPressure': '1 bar', ...changes });
+    const [input] = given(file, 'laminate/service-factor');
+    return [input?.['leakFactor'], warned(file, 'is taken by formula')];
+  };
+
+  it('is that of the class, and by formula only in a class that has one and where the case asks for it', () => {
+    const class3 = { 'repair.class': 3, 'repair.life': '10 year' };
+    expect(factor(class3)).toEqual([expect.closeTo(0.333, 9), false]);
+    expect(factor({ ...class3, 'repair.leakFactorByFormula': false })).toEqual([expect.closeTo(0.333, 9), false]);
+    const byFormula = factor({ ...class3, 'repair.leakFactorByFormula': true });
+    expect(byFormula).toEqual([expect.closeTo(0.666 * 10 ** (-0.01584 * 9), 6), true]);
+    const class1 = { 'repair.class': 1, 'repair.life': '10 year' };
+    const fixed = expect.closeTo(0.83 * 10 ** (-0.02088 * 9), 6);
+    expect(factor(class1)).toEqual([fixed, false]);
+    expect(factor({ ...class1, 'repair.leakFactorByFormula': true })).toEqual([fixed, false]);
+  });
+
+  it('is lowered by heat as the bond is where that was tested, by the factor of the strain where not, and never raised', () => {
+    const heat = (changes: Paths): readonly unknown[] => {
+      const file = withPaths(emptyLeak, { 'service.designPressure': '1 bar', ...changes });
+      const [input] = given(file, 'laminate/service-factor');
+      return [input?.['temperatureFactor'], warned(file, 'temperature factor of the leak resistance is not known')];
+    };
+    const strain = given(emptyLeak, 'laminate/service-factor')[0]?.['temperatureFactor'];
+    const hot = (energy: string, share: number): Paths => ({
+      'laminate.atDesignTemperature': {
+        energyReleaseRate: energy,
+        hoopModulus: `${24 * share} GPa`,
+        axialModulus: `${14 * share} GPa`,
+      },
+    });
+    expect(heat({})).toEqual([strain, true]);
+    const [half, said] = heat(hot('90 J/m2', 1));
+    expect(half).toBeLessThan(1);
+    expect(said).toBe(false);
+    expect(heat(hot('180 J/m2', 1))).toEqual([1, false]);
+    expect(heat(hot('250 J/m2', 1))).toEqual([1, false]);
+    const overFiller = {
+      'filler.underWholeWrap': true,
+      'filler.qualifiedOverFiller': { energyReleaseRate: '90 J/m2' },
+    };
+    expect(heat({ ...hot('90 J/m2', 1), ...overFiller })[0]).toBe(strain);
+  });
+});
+
+describe('the joints of a sheet', () => {
+  const sheet = (): Paths => ({
+    wrap: { form: 'sheet', width: '300 mm', rollLength: '25 m', waste: '10 %' },
+    'laminate.shearModulus': undefined,
+  });
+  const laid = (changes: Paths = {}) => designOf(withPaths(evenLoss, { ...sheet(), ...changes }));
+
+  it('are none where one band is as wide as the laminate is long', () => {
+    const { extent } = laid({ 'wrap.width': '2 m' });
+    const length = extent?.totalLength ?? Number.NaN;
+    expect(laid({ 'wrap.width': `${length} m` }).laminate).not.toHaveProperty('joints');
+    expect(laid({ 'wrap.width': `${length - 1e-4} m` }).laminate).toHaveProperty('joints');
+    expect(designOf(evenLoss).laminate).not.toHaveProperty('joints');
+  });
+
+  it('leave along the pipe as many plies as the lines along it ask for, and every ply round it', () => {
+    const whole = laid({ 'wrap.width': '2 m' }).laminate;
+    const joined = laid().laminate;
+    if (whole === undefined || joined?.joints === undefined) throw new Error('no laminate with joints');
+    const { carryingPlies, lostPlies } = joined.joints;
+    expect(joined.plies).toBeGreaterThanOrEqual(whole.plies);
+    expect(carryingPlies + lostPlies).toBe(joined.plies);
+    const along = whole.thickness.candidates.find(({ criterion }) => criterion === 'axial strain, substrate ignored');
+    expect(carryingPlies * 0.8e-3).toBeGreaterThanOrEqual(along?.value ?? Number.NaN);
+    // Fewer than the hoop line asks for may go through.
+    expect(carryingPlies).toBeLessThan(whole.plies + 1);
+    const pressure = (name: string) =>
+      joined.resistance.candidates.find(({ criterion }) => criterion === name)?.value ?? 0;
+    const hoop = pressure('hoop strain, substrate ignored') / joined.laidThickness;
+    const alone = whole.resistance.candidates.find(({ criterion }) => criterion === 'hoop strain, substrate ignored');
+    expect(hoop / ((alone?.value ?? 0) / whole.laidThickness)).toBeCloseTo(1, 9);
+    const axial = pressure('axial strain, substrate ignored') / (carryingPlies * 0.8e-3);
+    const axialAlone = whole.resistance.candidates.find(
+      ({ criterion }) => criterion === 'axial strain, substrate ignored',
+    );
+    expect(axial / ((axialAlone?.value ?? 0) / whole.laidThickness)).toBeCloseTo(1, 9);
+  });
+
+  it('are as many in a laminate that the lines along the pipe govern as that asks for', () => {
+    const pulled = laid({ 'loads.axialForce': '60 kN', 'service.designPressure': '15 bar' }).laminate;
+    if (pulled?.joints === undefined) throw new Error('no joints');
+    expect(pulled.thickness.governing).toMatch(/^axial/u);
+    expect(pulled.joints.carryingPlies).toBe(Math.ceil(pulled.thickness.value / 0.8e-3 - 1e-9));
+  });
+});
+
+describe('the fewest plies', () => {
+  it('are those of the rule set or of the qualification, whichever are more', () => {
+    const idle = { 'service.designPressure': '2 bar' };
+    const plies = (qualified: number | undefined) => {
+      const { laminate } = designOf(withPaths(evenLoss, { ...idle, 'laminate.qualifiedPlies': qualified }));
+      return [laminate?.leastPlies, laminate?.plies];
+    };
+    expect([plies(undefined), plies(1), plies(3)]).toEqual([
+      [2, 2],
+      [2, 2],
+      [3, 3],
+    ]);
+  });
+});
+
+describe('a laminate at the borders of its equations', () => {
+  it('is thin below a twelfth of the pipe, and refused at it', () => {
+    // 12 plies of 0.8 mm are 9.6 mm.
+    const round = (diameter: number) =>
+      designOf(
+        withPaths(evenLoss, {
+          'pipe.outsideDiameter': `${diameter} mm`,
+          'laminate.qualifiedPlies': 12,
+          'service.designPressure': '8 bar',
+          'wrap.width': '50 mm',
+        }),
+      ).reasons.filter(({ text }) => text.includes('too thick for the equations'));
+    expect(round(115.4)).toEqual([]);
+    expect(round(115)[0]?.found?.value).toBeCloseTo(0.0096, 9);
+    expect(round(115)[0]?.limit?.value).toBeCloseTo(0.115 / 12, 9);
+  });
+
+  it('is one of the hoop direction up to a lead of fifteen degrees', () => {
+    const steep = (width: number) =>
+      designOf(withPaths(evenLoss, { 'wrap.width': `${width} mm` })).reasons.filter(({ text }) =>
+        text.includes('too wide for this pipe'),
+      );
+    // tan a = w (1 - o)/(pi D) or sin a: between 270 and 290 mm at 15 degrees.
+    expect(steep(268)).toEqual([]);
+    const [reason] = steep(300);
+    expect(reason?.limit?.value).toBeCloseTo(Math.PI / 12, 12);
+    expect(reason?.found?.value).toBeGreaterThan(Math.PI / 12);
   });
 });

@@ -135,6 +135,16 @@ describe('the expansions of the laminate', () => {
     ],
     ['on the day', { 'site.pipeTemperature': '24 degC' }],
     ['while the laminate sets', warmWhileCuring('26 degC')],
+    [
+      'at any hour of that',
+      {
+        'site.history': [
+          { duration: '20 h', temperature: '25 degC' },
+          { duration: '20 h', temperature: '26 degC' },
+          { duration: '400 h', temperature: '25 degC' },
+        ],
+      },
+    ],
   ])('are asked for as soon as it is otherwise: %s', (_, changes) => {
     expect(asked(changes)).toEqual([true, true]);
   });
@@ -212,6 +222,16 @@ describe('cold steel', () => {
     ['on the day', { 'site.pipeTemperature': '11 degC' }],
     ['in the forecast', { 'site.forecast.1.pipeTemperature': '11 degC' }],
     ['in the hours of the cure', { 'site.history': [{ duration: '400 h', temperature: '11 degC' }] }],
+    [
+      'at any hour of the cure',
+      {
+        'site.history': [
+          { duration: '20 h', temperature: '20 degC' },
+          { duration: '20 h', temperature: '11 degC' },
+          { duration: '400 h', temperature: '20 degC' },
+        ],
+      },
+    ],
     ['as designed', { 'service.designTemperature': '11 degC' }],
   ])('counts wherever it is: %s', (_, changes) => {
     const qualified = (lowest: string) => said(quietLoss, { ...changes, 'laminate.lowestTemperature': lowest });

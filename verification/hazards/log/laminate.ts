@@ -8,6 +8,14 @@ const tape = shownIn(`${file}: a tape`);
 /** The laminate over loss and leak, and how it is wrapped. */
 export const laminate: readonly Hazard[] = [
   {
+    could: 'The energy release rate of the bond and the tests that it comes from are both stated, and differ.',
+    would: 'The higher of the two could count, and the laminate would peel from the rim of the hole.',
+    guards: ['case/contradictions.ts: note laminate.holeTests'],
+    tests: shownIn('verification/hazards/shown/contradictions.test.ts: a contradiction')(
+      'an energy beside its own tests',
+    ),
+  },
+  {
     could: 'The laminate over a leak rests on a bond or a stiffness that nobody measured.',
     would: 'It would blister and peel from the rim of the hole.',
     guards: [

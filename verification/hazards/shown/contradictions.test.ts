@@ -44,6 +44,12 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     { 'defect.holeAtEndOfLife': '80 mm' },
     'defect.holeAtEndOfLife',
   ],
+  [
+    'an energy beside its own tests',
+    leak,
+    { 'laminate.holeTests': [{ holeDiameter: '25 mm', laminateThickness: '6.4 mm', pressure: '12 MPa' }] },
+    'laminate.holeTests',
+  ],
   ['a hole that shrinks', leak, { 'defect.holeAtEndOfLife': '3 mm' }, 'defect.holeAtEndOfLife'],
   ['points of a profile out of order', loss, { 'defect.profile.3.position': '0.9 in' }, 'defect.profile[3].position'],
   ['a profile deeper than the wall', loss, { 'defect.profile.6.depth': '0.3 in' }, 'defect.profile[6].depth'],

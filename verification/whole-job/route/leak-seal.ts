@@ -1,3 +1,4 @@
+import { besidePressure } from './loads-of-case.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job, Seal } from './read-job.js';
 
@@ -86,7 +87,7 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
     bandLength: Math.PI * (D + 2 * sheet.thickness + band.thickness) + band.overlap,
     highestPressure,
     limitedBy,
-    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4 + Math.max(0, job.loads.axialForce ?? 0),
+    endLoadNotCarried: (service.designPressure * Math.PI * D * D) / 4 + besidePressure(job, D).pulled,
     ...(seal.fluid !== undefined && live ? { jet: jetOf(seal.fluid, hole, pressure, job.site.pipeTemperature) } : {}),
   };
 }
@@ -112,9 +113,9 @@ function jetOf(
   const ratio = atmosphere / inside;
   const critical = (2 / (k + 1)) ** (k / (k - 1));
   const root = Math.sqrt((k * M) / (R * temperature));
-  const flow =
-    ratio <= critical
-      ? root * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)))
-      : root * Math.sqrt((2 / (k - 1)) * (ratio ** (2 / k) - ratio ** ((k + 1) / k)));
-  return { reaction, massFlow: area * inside * flow };
+  const choked = ratio <= critical;
+  const flow = choked
+    ? root * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)))
+    : root * Math.sqrt((2 / (k - 1)) * (ratio ** (2 / k) - ratio ** ((k + 1) / k)));
+  return { regime: choked ? 'choked' : 'unchoked', reaction, massFlow: area * inside * flow };
 }

@@ -29,7 +29,7 @@ export interface Job {
     readonly lowestTemperature?: number;
     /** `included` where the design pressure holds it. */
     readonly surge?: 'included' | number;
-    readonly cracking?: 'none' | { readonly environment: string; readonly test?: string };
+    readonly cracking?: 'none' | { readonly environment: string; readonly test?: unknown };
     readonly recentPressure?: { readonly pressure: number; readonly date: string };
   };
   readonly line: { readonly state: string; readonly pressure?: number; readonly writtenProcedure?: string };
@@ -42,7 +42,7 @@ export interface Job {
     readonly readingError?: number;
     readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
-    readonly holeAtEndOfLife?: number;
+    readonly holeAtEndOfLife?: number | undefined;
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
       readonly depth:
@@ -57,7 +57,13 @@ export interface Job {
     readonly torsion?: number;
     readonly shearForce?: number;
     readonly externalPressure?: number;
-    readonly soil?: string;
+    readonly soil?: {
+      readonly cover: number;
+      readonly density: number;
+      readonly waterAbove?: number;
+      readonly traffic?: number;
+    };
+    readonly freeSpan?: number;
     readonly cycles?: { readonly number: number; readonly lowestPressure: number; readonly highestPressure: number };
   };
   readonly fitting?: string;
@@ -86,6 +92,7 @@ export interface Job {
     readonly waste?: number;
   };
   readonly filler?: {
+    readonly name: string;
     readonly thickness: number;
     readonly thicknessOverDefect: number;
     readonly greatestLift?: number;
@@ -122,6 +129,7 @@ export interface Parts {
 }
 
 interface Laminate {
+  readonly name: string;
   readonly hoopModulus: number;
   readonly axialModulus: number;
   readonly poissonRatio: number;
@@ -222,7 +230,7 @@ export interface Seal {
   readonly bands?: 'removed before the wrap' | 'left';
   readonly collar?: number | 'none';
   readonly pad: { readonly multiple: number; readonly multipleOf: string; readonly margin: number };
-  readonly putty: { readonly resists?: Resists; readonly cure: CureSheet };
+  readonly putty: { readonly name: string; readonly resists?: Resists; readonly cure: CureSheet };
   readonly band: {
     readonly width: number;
     readonly thickness: number;
@@ -272,10 +280,11 @@ const WORDS = new Set([
   'grade',
   'writtenProcedure',
   'flowStress',
+  'underWrap',
 ]);
 
 /** Fields in which `none` is a statement of its own. */
-const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking']);
+const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking', 'cathodicProtection']);
 
 function inSi(value: unknown, key: string): unknown {
   if (typeof value === 'string') {

@@ -29,6 +29,8 @@ const SCALE: Readonly<Record<string, number>> = {
   'g/mol': 1e-3,
   'm/min': 1 / 60,
   'kN m': 1e3,
+  'N m': 1,
+  'kg/m3': 1,
 };
 
 /** Reads `8.18 mm` as a number in SI; a temperature in `degC` as kelvin. */

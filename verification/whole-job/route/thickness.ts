@@ -1,4 +1,5 @@
 import { type Layers, thicknessBiaxial, usage } from './biaxial.js';
+import { type Beside, equivalentPressure, momentOfRing } from './loads-of-case.js';
 import type { Readings } from './open-readings.js';
 import { rootOfIncreasing } from './root.js';
 
@@ -9,8 +10,8 @@ export interface Loads {
   readonly diameter: number;
   /** Over the filler. */
   readonly wrapped: number;
-  /** Of the case along the pipe, beside that of the pressure; a push is negative. */
-  readonly force: number;
+  /** What the case holds beside the pressure. */
+  readonly beside: Beside;
   readonly hoopModulus: number;
   readonly axialModulus: number;
   readonly poisson: number;
@@ -57,22 +58,20 @@ function of(criterion: string, thicknessOf: (pressure: number) => number, pressu
 
 /** Substrate ignored (repair-design.md, 2.5): hoop without relief, a push along the pipe counts against it; axial on the pipe. */
 export function ignored(load: Loads): Criterion[] {
-  const { diameter: D, wrapped: Dw, force, poisson } = load;
-  const push = Math.max(0, -force);
+  const { diameter: D, wrapped: Dw, beside, poisson } = load;
   const hoop = (pressure: number): number =>
-    ((pressure * Dw) / 2 + (push / (Math.PI * Dw)) * poisson) / (load.hoopModulus * load.hoopStrain);
-  // F_eq of 2.2 takes the force of the case without its sign.
-  const pull = Math.abs(force);
+    ((equivalentPressure(beside, pressure) * Dw) / 2 - (beside.pushed / (Math.PI * Dw)) * poisson) /
+    (load.hoopModulus * load.hoopStrain);
   const axial = (pressure: number): number => {
-    const line = (endForce(pressure, D) + pull) / (Math.PI * D * load.axialModulus);
+    const line = (endForce(pressure, D) + beside.force) / (Math.PI * D * load.axialModulus);
     return (line - ((pressure * D) / 2) * (poisson / load.hoopModulus)) / load.axialStrain;
   };
   const rows = [
     of('hoop strain, substrate ignored', hoop, load.pressure),
     of('axial strain, substrate ignored', axial, load.pressure),
   ];
-  if (force !== 0) {
-    const alone = Math.abs(force) / (Math.PI * D * load.axialModulus * load.axialStrain);
+  if (beside.force !== 0) {
+    const alone = beside.force / (Math.PI * D * load.axialModulus * load.axialStrain);
     rows.push({
       criterion: 'axial strain, external force without pressure',
       thickness: alone,
@@ -85,21 +84,23 @@ export function ignored(load: Loads): Criterion[] {
 /** The hoop line with the relief that the end load of the pressure gives: shown beside, never taken. */
 export function ignoredWithRelief(load: Loads): number {
   const { diameter: D, wrapped: Dw, pressure, poisson } = load;
-  const end = (endForce(pressure, D) + Math.min(0, load.force)) / (Math.PI * Dw);
-  return Math.max(0, ((pressure * Dw) / 2 - end * poisson) / (load.hoopModulus * load.hoopStrain));
+  const end = (endForce(pressure, D) + load.beside.pushed) / (Math.PI * Dw);
+  const round = equivalentPressure(load.beside, pressure);
+  return Math.max(0, ((round * Dw) / 2 - end * poisson) / (load.hoopModulus * load.hoopStrain));
 }
 
 /** Substrate shares the load (2.3, issue on the joints, part two, items 1, 3 and 21). */
 export function sharing(load: Loads, metal: Metal, readings: Readings): Criterion[] {
-  const { diameter: D, wrapped: Dw } = load;
-  const force = Math.abs(load.force);
+  const { diameter: D, wrapped: Dw, beside } = load;
+  const { force } = beside;
+  const round = (pressure: number): number => equivalentPressure(beside, pressure);
   const s = metal.allowableStress as number;
   const safe = metal.safePressure as number;
   const E = metal.modulus;
   const sh = Math.min(s, E * load.hoopStrain);
   const sa = Math.min(s, E * load.axialStrain);
   const hoop = (pressure: number): number =>
-    (Dw / (2 * sh)) * (E / load.hoopModulus) * (pressure - (((safe * sh) / s) * D) / Dw);
+    (Dw / (2 * sh)) * (E / load.hoopModulus) * (round(pressure) - (((safe * sh) / s) * D) / Dw);
   const axial = (pressure: number): number =>
     (E / (load.axialModulus * sa)) * ((endForce(pressure, D) + force - Math.PI * D * sa * metal.wall) / (Math.PI * Dw));
   const rows = [
@@ -110,14 +111,15 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
   const hoopLeft = s - (metal.livePressure * Dw) / (2 * metal.wall);
   const spare = readings.liveStrain === 'note' ? Math.min(hoopLeft, E * load.hoopStrain) : hoopLeft;
   const live = (pressure: number): number =>
-    ((E * (pressure - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
+    ((E * (round(pressure) - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
   rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
   const pipeWall = (safe * D) / (2 * s);
   const atWork = Math.max(
     (metal.livePressure * D) / (2 * pipeWall),
-    (endForce(metal.livePressure, D) + load.force) / (Math.PI * D * pipeWall),
+    (endForce(metal.livePressure, D) + beside.pulled) / (Math.PI * D * pipeWall),
   );
-  const left = metal.livePressure > 0 ? s - atWork : s;
+  // A wall that counts for nothing bears nothing while people work either.
+  const left = metal.livePressure > 0 && pipeWall > 0 ? s - atWork : s;
   const layersAt = (allowableStress: number): Layers => ({
     pipeModulus: E,
     pipePoisson: 0.3,
@@ -143,8 +145,10 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
     [1, 0].map((ends) => ({
       layers,
       loads: (pressure: number): readonly [number, number] => [
-        ((pressure - before) * Dw) / 2,
-        ends * ((endForce(pressure - before, D) + (before > 0 ? 0 : force)) / (Math.PI * D)),
+        ((round(pressure) - before) * Dw) / 2,
+        // Without the end load of the pressure a push is left of the force of the case.
+        (ends * endForce(round(pressure) - before, D) + (before > 0 ? 0 : ends > 0 ? force : beside.pushed)) /
+          (Math.PI * D),
       ],
     })),
   );
@@ -168,12 +172,12 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
 
 /** The pipe yields (2.4): the metal carries its yield stress or what it has at the strain of the laminate. */
 export function yielded(load: Loads, metal: Metal): Criterion[] {
-  const { diameter: D, wrapped: Dw } = load;
-  const force = Math.abs(load.force);
+  const { diameter: D, wrapped: Dw, beside } = load;
+  const { force } = beside;
   const sh = Math.min(metal.yieldStrength, metal.modulus * load.hoopStrain);
   const sa = Math.min(metal.yieldStrength, metal.modulus * load.axialStrain);
   const hoop = (pressure: number): number =>
-    ((pressure * Dw) / 2 - sh * metal.wall) / (load.hoopModulus * load.hoopStrain);
+    ((equivalentPressure(beside, pressure) * Dw) / 2 - sh * metal.wall) / (load.hoopModulus * load.hoopStrain);
   const axial = (pressure: number): number =>
     (endForce(pressure, D) + force - Math.PI * D * sa * metal.wall) /
     (Math.PI * D * load.axialModulus * load.axialStrain);
@@ -186,7 +190,7 @@ export function yielded(load: Loads, metal: Metal): Criterion[] {
 /** The yielded form with credit for pressure during application (2.4, PCC-2 Eq. 4): shown beside, never taken. */
 export function yieldedWithCredit(load: Loads, metal: Metal): number {
   const { pressure, wrapped: Dw, hoopModulus: Ec, hoopStrain: eps } = load;
-  const A = (pressure * Dw) / 2 - metal.yieldStrength * metal.wall;
+  const A = (equivalentPressure(load.beside, pressure) * Dw) / 2 - metal.yieldStrength * metal.wall;
   if (A <= 0) return 0;
   const S = metal.modulus * metal.wall;
   const b = A - (metal.livePressure * Dw) / 2 - eps * S;
@@ -195,6 +199,34 @@ export function yieldedWithCredit(load: Loads, metal: Metal): number {
 
 /** Long-term strength round the pipe, substrate ignored (2.7); along it by strain. */
 export function longTerm(load: Loads, strength: number): Criterion[] {
-  const hoop = (pressure: number): number => (pressure * load.wrapped) / 2 / strength;
+  const hoop = (pressure: number): number => (equivalentPressure(load.beside, pressure) * load.wrapped) / 2 / strength;
   return [of('hoop stress, long-term strength, substrate ignored', hoop, load.pressure), ...ignored(load).slice(1)];
+}
+
+/** Moment of the soil grows as the pressure from outside makes the ring more oval: by 1/(1 - 1/3), with the factor 3 on it. */
+const MORE_OVAL = 1.5;
+
+/** What presses from outside (2.10), the pipe ignored: the ring buckles at three times it, and soil bends the ring. */
+export function fromOutside(load: Loads): Criterion[] {
+  const { beside, wrapped: Dw, hoopModulus: Ec, axialModulus: Ea, poisson, hoopStrain: eps } = load;
+  if (!(beside.outside > 0)) return [];
+  // Long ring: 2 E' (t/D)3 over 3.
+  const plate = Ec / (1 - (poisson * poisson * Ea) / Ec);
+  const rows: Criterion[] = [
+    {
+      criterion: 'ring buckling under pressure from outside',
+      thickness: Dw * Math.cbrt((3 * beside.outside) / (2 * plate)),
+      resists: () => Number.POSITIVE_INFINITY,
+    },
+  ];
+  if (beside.soil > 0) {
+    const moment = MORE_OVAL * beside.soil * momentOfRing(Dw / 2);
+    // Strain of thrust and bending at the edge: N/(E t) + 6 M/(E t2) = eps.
+    const bent = (pressure: number): number => {
+      const thrust = (equivalentPressure(beside, pressure) * Dw) / 2 - (poisson * beside.pushed) / (Math.PI * Dw);
+      return (thrust + Math.sqrt(thrust * thrust + 24 * eps * Ec * moment)) / (2 * eps * Ec);
+    };
+    rows.push(of('hoop strain with ring bending under soil', bent, load.pressure));
+  }
+  return rows;
 }
