@@ -3,6 +3,7 @@ export { agree, exceeds, exceedsTimes, spans } from './compare.js';
 export { countDown, countUp } from './count.js';
 export { solveLinear } from './linear.js';
 export { mersenneTwister, openFraction } from './mersenne-twister.js';
+export { multiples } from './multiples.js';
 export { normalBelow, normalDensity, normalQuantile } from './normal.js';
 export { integrate } from './quadrature.js';
 export { missingTo, reaches } from './reach.js';

@@ -70,3 +70,8 @@ export function fromDayToDay(from: string, to: string | undefined): Time | undef
 export function fromFirstStart(start: Time, time: Time): Time {
   return (start + time) as Time;
 }
+
+/** The day of the calendar on which a time from the beginning of another day ends, as 2026-03-01. */
+export function dayAfter(day: string, time: Time): string {
+  return new Date(midnight(day) + time * 1000).toISOString().slice(0, 10);
+}

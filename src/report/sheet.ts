@@ -5,6 +5,7 @@ import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
 import type { Block } from './document.js';
+import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
 import { lineOnSheet } from './line-text.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
@@ -102,6 +103,7 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
   return [
     ...identityBlocks(design),
     ...answerBlocks(design, all),
+    ...(design.verdict === 'designed' ? endOfLifeBlocks(design, all) : []),
     ...suppliedBlocks(design, all),
     ...listOr(
       'WARNINGS',

@@ -17,6 +17,7 @@ describe('the calculation sheet', () => {
     const sheet = calculationSheet(inventedDesign());
     expect(parts(sheet)).toEqual([
       'ANSWER',
+      'END OF LIFE',
       'ASSUMED VALUES',
       'WARNINGS',
       'CAUTIONS',

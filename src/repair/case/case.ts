@@ -274,4 +274,6 @@ export interface Demands {
   readonly leakFactorByFormula?: boolean | undefined;
   /** Length of sound pipe free for the overlap on the shorter side, where something is in the way. */
   readonly availableOverlap?: Length | undefined;
+  /** The owner's own interval between inspections of a repair; nothing is invented where there is none. */
+  readonly inspectionInterval?: Time | undefined;
 }

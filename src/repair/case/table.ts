@@ -16,6 +16,7 @@ const repair = {
   loading: { kind: 'choice', optional: true, words: ['rare', 'continuous'] },
   leakFactorByFormula: { kind: 'flag', optional: true },
   availableOverlap: { kind: 'length', optional: true, above: 0, usual: [0.01, 5] },
+  inspectionInterval: { kind: 'time', optional: true, above: 0, usual: [2e6, 4e8] },
 } as const satisfies Fields;
 
 /** The kind and the bounds of the value are those of the number at its path. */

@@ -201,4 +201,9 @@ export const pipeWords = {
     'Sound pipe free for the overlap on the shorter side, where something is in the way',
     '300 mm',
   ],
+  'repair.inspectionInterval': [
+    'Interval of inspection',
+    "The owner's own interval between inspections of a repair",
+    '2 year',
+  ],
 } as const;

@@ -3,7 +3,7 @@ import { holeOverDiameter, leakSeverity } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { HighRiskLimits } from '../../rules/index.js';
 import type { AsFound } from '../design/design.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
+import { assumeWord, use, type Workbook, warn } from '../job/workbook.js';
 
 /** Screening only (PCC-2, 401-1.1): it says how the repair counts, it does not change the design. */
 export function screenRisk(work: Workbook, found: AsFound): void {
@@ -16,7 +16,17 @@ export function screenRisk(work: Workbook, found: AsFound): void {
   if (found.holeAtEndOfLife !== undefined) {
     addRisksOfHole(work, limits, found.holeAtEndOfLife, found.outsideDiameter, why);
   }
-  if (why.length === 0) return;
+  if (why.length === 0) {
+    // The screening would allow the simpler route; its rule for the thickness is not known well enough to ship.
+    assumeWord(
+      work,
+      'route',
+      'the full rules',
+      'chosen',
+      `the screening (${si.clause}) finds no high risk, so the set would allow its simpler route; the thickness rule of that is not known well enough to ship, and no design here uses it`,
+    );
+    return;
+  }
   const risks = why.join(', ');
   decide(work.recorder, 'counts as high risk', risks);
   warn(work, `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`, clause);

@@ -10,6 +10,7 @@ import type {
   TapeDesign,
 } from '../design/design.js';
 import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from '../design/design-work.js';
+import { type EndOfLife, endOfLife } from '../end-of-life.js';
 import type { Timeline } from '../timeline/timeline.js';
 
 /** The parts of a design that its plan puts into words; what the job has no use for is `undefined`. */
@@ -29,6 +30,7 @@ export interface PlanFacts {
   readonly seal: SealDesign | undefined;
   readonly fillerMix: MixDesign | undefined;
   readonly resinMix: MixDesign | undefined;
+  readonly endOfLife: EndOfLife;
 }
 
 /** The parts of a design that was made. */
@@ -49,5 +51,6 @@ export function factsOf(design: Designed, { timeline, site }: Pick<Designed, 'ti
     seal: seal === 'none' ? undefined : seal,
     fillerMix: mixes.filler === 'none' ? undefined : mixes.filler,
     resinMix: mixes.laminateResin === 'none' ? undefined : mixes.laminateResin,
+    endOfLife: endOfLife(design),
   };
 }

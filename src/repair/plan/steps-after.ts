@@ -160,7 +160,7 @@ function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] 
 }
 
 function handBack(facts: PlanFacts): StepWords {
-  const { acceptance, case: repairCase } = facts;
+  const { acceptance, endOfLife, case: repairCase } = facts;
   const { service, repair } = repairCase;
   return {
     id: 'return',
@@ -172,6 +172,10 @@ function handBack(facts: PlanFacts): StepWords {
         exactly('life', 'time', repair.life),
       ),
       line('Put the record into the file of the line; the owner sets the day of the next inspection.'),
+      line(
+        `That is within {0} of the survey, by the ${endOfLife.inspectBy}${endOfLife.inspections[0]?.day === undefined ? '' : `: ${endOfLife.inspections[0].day} at the latest`}.`,
+        roundedDown('life to the next inspection', 'time', endOfLife.inspectWithin),
+      ),
     ],
     goes: [
       line(
