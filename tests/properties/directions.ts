@@ -200,7 +200,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/thickness-on-fitting': 'thickness+ stressFactor+ overlayFactor+',
   'laminate/thickness-as-straight': 'thickness+ stressFactor- overlayFactor-',
   'wrap/overlap-on-bend': 'overlap+ bendRadius+ outsideDiameter+ lineRadius-',
-  'wrap/length-on-bend': 'lengthAlong+ bendRadius- lineRadius+',
+  'wrap/length-on-bend': 'lengthAlong+ measuredRadius- lineRadius+',
   'wrap/bend-line-radius': 'bendRadius+ outsideDiameter~',
   'laminate/ring-pressure-ceiling': 'unbondedLength- hoopModulus+ energyReleaseRate+ serviceFactor+',
   'laminate/ring-resistance':

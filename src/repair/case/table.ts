@@ -18,6 +18,11 @@ const repair = {
   availableOverlap: { kind: 'length', optional: true, above: 0, usual: [0.01, 5] },
 } as const satisfies Fields;
 
+const fitting = {
+  kind: { kind: 'choice', words: ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] },
+  bendRadius: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.03, 12] },
+} as const satisfies Fields;
+
 const lookedUp = {
   name: { kind: 'text' },
   kind: { kind: 'choice', words: ['length', 'stress'] },
@@ -42,7 +47,7 @@ export const caseTable = {
   line,
   defect: { kind: 'block', fields: defect },
   loads: { kind: 'block', fields: loads },
-  fitting: { kind: 'choice', words: ['none', 'bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] },
+  fitting: { kind: 'block', none: true, fields: fitting },
   assessment: { kind: 'block', optional: true, fields: assessment },
   repair: { kind: 'block', fields: repair },
   laminate: { kind: 'block', fields: laminate },

@@ -11,6 +11,7 @@ export const laminateCriteria = [
   'axial strain, substrate yielded',
   'hoop stress, long-term strength, substrate ignored',
   'leak through the hole',
+  'leak through the slot',
   'size of the hole',
 ] as const;
 

@@ -8,6 +8,7 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
+import { leaksToday } from './opening.js';
 
 /** Whether people may work on the line as it is, from the first touch to the cured laminate. */
 export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDesign | Open {
@@ -15,7 +16,7 @@ export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDe
   const { line, defect } = work.case;
   if (line.state === 'empty, dry, isolated, vented') return { state: line.state, pressure: 0 as GaugePressure };
   checkContents(work, line);
-  const limit = defect.kind === 'through-wall hole' ? limitAtHole(work, found) : limitOnWall(work, found);
+  const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
   const { highestPressure, limitedBy } = limit;
   if (line.pressure > highestPressure) {
