@@ -15,7 +15,11 @@ export function goodRecord(design: Designed): AsBuiltRecord {
   const { laminate, extent, acceptance, mixes, timeline, case: repairCase } = design;
   const { pressure } = acceptance.pressureTest;
   return {
-    survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
+    survey: {
+      leastWall: repairCase.defect.remainingWall,
+      hole: repairCase.defect.holeDiameter,
+      slot: repairCase.defect.slot,
+    },
     seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
     steel: {
       grade: 'Sa 2 1/2',

@@ -10,6 +10,7 @@ import { limits } from './log/limits.js';
 import { liveLine } from './log/live-line.js';
 import { questions } from './log/questions.js';
 import { leakSeal } from './log/seal.js';
+import { shapes } from './log/shapes.js';
 import { fieldSlips } from './log/slips.js';
 import { strengthLeft } from './log/strength.js';
 
@@ -21,6 +22,7 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Strength that is left', hazards: strengthLeft },
   { part: 'Limits of the repair', hazards: limits },
   { part: 'Laminate and wrap', hazards: laminate },
+  { part: 'Slots and fittings', hazards: shapes },
   { part: 'Hours of the work', hazards: hours },
   { part: 'Day of the work', hazards: dayOfWork },
   { part: 'Laying and acceptance', hazards: acceptance },

@@ -5,6 +5,7 @@ import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 import { warnOfChoices } from './less-conservative.js';
+import { liesOnBend } from './on-bend.js';
 import { strengthWith } from './strength.js';
 import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
@@ -14,8 +15,7 @@ type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtE
 export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthRates): StrengthOutcome | undefined {
   const { service, repair, assessment } = work.case;
   heading(work.recorder, 'Remaining strength at the end of life');
-  const { fitting } = work.case;
-  if (fitting !== 'none' && fitting.kind === 'bend') {
+  if (liesOnBend(work.case)) {
     decide(
       work.recorder,
       'no remaining strength of the bend',
