@@ -96,6 +96,34 @@ export const worsenings: readonly Worsening[] = [
     },
   },
   {
+    name: 'a longer slot',
+    of: (base, factor) => {
+      const { slot, axialLength } = base.defect;
+      if (slot === undefined || times(slot.axialLength, factor) > axialLength) return undefined;
+      return change(base, 'defect', { slot: { ...slot, axialLength: times(slot.axialLength, factor) } });
+    },
+  },
+  {
+    name: 'a wider slot',
+    of: (base, factor) => {
+      const { slot, circumferentialWidth } = base.defect;
+      if (slot === undefined || times(slot.circumferentialWidth, factor) > circumferentialWidth) return undefined;
+      return change(base, 'defect', {
+        slot: { ...slot, circumferentialWidth: times(slot.circumferentialWidth, factor) },
+      });
+    },
+  },
+  {
+    name: 'a tighter bend',
+    of: (base, factor) => {
+      const { fitting, pipe } = base;
+      if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
+      const bendRadius = less(fitting.bendRadius, factor);
+      if (pipe.outsideDiameter === undefined || bendRadius <= pipe.outsideDiameter / 2) return undefined;
+      return { ...base, fitting: { ...fitting, bendRadius } };
+    },
+  },
+  {
     name: 'faster growth in depth',
     of: (base, factor) => {
       const { growth } = base.defect;

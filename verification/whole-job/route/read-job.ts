@@ -57,7 +57,7 @@ export interface Job {
     readonly soil?: string;
     readonly cycles?: { readonly number: number; readonly lowestPressure: number; readonly highestPressure: number };
   };
-  readonly fitting?: string;
+  readonly fitting?: { readonly kind: string };
   readonly assessment?: {
     readonly method?: string;
     readonly flowStress?: string;
