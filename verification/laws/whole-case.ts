@@ -43,7 +43,7 @@ const PIPES = [
 
 /** This version designs for none of these; they are drawn so that a worse case of one is seen too. */
 const OTHER_KINDS = ['crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect'] as const;
-const FITTINGS = ['tee', 'reducer', 'flange', 'nozzle', 'weld'] as const;
+const FITTINGS = ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] as const;
 
 /** A pipe, and a defect that lies on it. */
 function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' | 'defect'> {
@@ -54,15 +54,16 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
   const left = between(random, leaks ? 0.3 : 0.25, 0.95) * wall;
   const rate = (most: number) => corrosionRate.mmPerYear(between(random, 0, most));
   const grows = often(random, 0.5);
+  const across = leaks ? between(random, 1, 12) : 0;
   const opening: Partial<RepairCase['defect']> = !leaks
     ? {}
-    : often(random, 0.75)
-      ? { holeDiameter: length.mm(Math.min(axial, width, between(random, 1, 12))) }
+    : across < 11
+      ? { holeDiameter: length.mm(Math.min(axial, width, across)) }
       : {
           kind: 'through-wall slot',
           slot: {
-            axialLength: length.mm(Math.min(axial, between(random, 1, 120))),
-            circumferentialWidth: length.mm(Math.min(width, between(random, 1, 120))),
+            axialLength: length.mm(Math.min(axial, (across - 10) ** 2 * 10)),
+            circumferentialWidth: length.mm(Math.min(width, across * 4)),
           },
         };
   return {
@@ -119,9 +120,9 @@ function loadsOf(random: Random, pressure: number, outside: number): RepairCase[
 }
 
 function fittingOf(random: Random, outside: Length): RepairCase['fitting'] {
-  if (often(random, 0.9)) return 'none';
-  if (often(random, 0.3)) return { kind: oneOf(random, FITTINGS) };
-  return { kind: 'bend', bendRadius: (outside * between(random, 0.8, 6)) as Length };
+  if (often(random, 0.98)) return 'none';
+  const kind = oneOf(random, FITTINGS);
+  return kind === 'bend' ? { kind, bendRadius: (outside * 3) as Length } : { kind };
 }
 
 function cureOf(random: Random, base: CureSheet): CureSheet {
