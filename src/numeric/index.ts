@@ -1,4 +1,4 @@
-export { agree, exceeds, spans } from './compare.js';
+export { agree, exceeds, exceedsTimes, spans } from './compare.js';
 export { countDown, countUp } from './count.js';
 export { integrate } from './quadrature.js';
 export { missingTo, reaches } from './reach.js';

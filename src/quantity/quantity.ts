@@ -44,6 +44,12 @@ export interface SiUnits {
   'thermal conductivity': 'W/(m K)';
   'temperature coefficient': '1/K';
   'salt conductance factor': 'kg/(m2 S)';
+  'line load': 'N/m';
+  'line moment': 'N m/m';
+  curvature: '1/m';
+  'extensional stiffness': 'N/m';
+  'coupling stiffness': 'N';
+  'bending stiffness': 'N m';
 }
 
 export type Kind = keyof SiUnits;

@@ -1,3 +1,5 @@
+export { comparisonSheet } from './compared.js';
+export { intervalSheet, sensitivitySheet } from './doubt.js';
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';
 export { lineText } from './plan-amount.js';

@@ -36,6 +36,20 @@ const SIGNED: Readonly<Record<string, string>> = {
   'cure/autocatalytic-conversion': 'criticalConversion',
   'cure/critical-conversion': 'atZero perKelvin',
   'cure/two-branch-time': 'secondFactor',
+  // Carbon fibre shrinks along itself as it warms; loads and turns go either way.
+  'laminate/turned-stiffness': 'angle',
+  'laminate/turned-stress': 'stressX stressY shearStress angle',
+  'laminate/maximum-stress-ratio': 'alongStress acrossStress shearStress',
+  'laminate/maximum-strain-ratio': 'alongStress acrossStress shearStress',
+  'laminate/tsai-hill-ratio': 'alongStress acrossStress shearStress',
+  'laminate/tsai-wu-ratio': 'alongStress acrossStress shearStress',
+  'laminate/mid-plane-strains': 'loadX loadY shearFlow momentX momentY twist',
+  'laminate/ply-stresses': 'loadX loadY shearFlow momentX momentY twist temperatureChange moistureChange',
+  'laminate/hygrothermal-resultants': 'temperatureChange moistureChange',
+  'laminate/first-ply-failure': 'loadX loadY shearFlow',
+  'laminate/along-expansion': 'fibreExpansion matrixExpansion',
+  'laminate/across-expansion-schapery': 'fibreExpansion matrixExpansion alongExpansion',
+  'laminate/across-expansion-chamis': 'fibreExpansion matrixExpansion',
   'acceptance/blocked-line-pressure-change': 'temperatureChange liquidExpansion',
 };
 

@@ -16,6 +16,39 @@ export const directions: Readonly<Record<string, string>> = {
   'mechanics/thick-cylinder-radial-stress': 'internalPressure- externalPressure- innerRadius~ outerRadius~ radius~',
   'mechanics/two-layer-interface-pressure':
     'pressure+ interference+ innerRadius~ interfaceRadius~ outerRadius+ innerModulus~ outerModulus+ innerPoissonRatio+ outerPoissonRatio-',
+  'laminate/reduced-stiffness': 'alongModulus~ acrossModulus~ shearModulus~ poissonRatio+',
+  'laminate/turned-stiffness': 'alongModulus~ acrossModulus~ shearModulus+ poissonRatio+ angle~',
+  'laminate/laminate-stiffness': '',
+  'laminate/effective-constants': '',
+  'laminate/mid-plane-strains': 'loadX+ loadY~ shearFlow~ momentX~ momentY~ twist~',
+  'laminate/hygrothermal-resultants': 'temperatureChange~ moistureChange~',
+  'laminate/laminate-expansion': '',
+  'laminate/ply-stresses': 'loadX~ loadY~ shearFlow~ momentX~ momentY~ twist~ temperatureChange~ moistureChange~',
+  'laminate/turned-stress': 'stressX+ stressY+ shearStress+ angle~',
+  'laminate/first-ply-failure': 'loadX~ loadY~ shearFlow~',
+  'laminate/maximum-stress-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension+ alongCompression+ acrossTension+ acrossCompression+ shearStrength+',
+  'laminate/maximum-strain-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension+ alongCompression+ acrossTension+ acrossCompression+ shearStrength+ alongModulus~ acrossModulus~ shearModulus~ poissonRatio~',
+  'laminate/tsai-hill-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension~ alongCompression~ acrossTension+ acrossCompression+ shearStrength+',
+  'laminate/tsai-wu-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension~ alongCompression~ acrossTension~ acrossCompression~ shearStrength+',
+  'laminate/rule-of-mixtures': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+ voidFraction-',
+  'laminate/mixed-poisson-ratio': 'fibrePoisson+ matrixPoisson+ fibreVolumeFraction~',
+  'laminate/inverse-rule-of-mixtures': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+',
+  'laminate/chamis-modulus': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+',
+  'laminate/halpin-tsai': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+ shape+',
+  'laminate/isotropic-shear-modulus': 'modulus+ poissonRatio-',
+  'laminate/along-expansion': 'fibreExpansion+ matrixExpansion+ fibreModulus- matrixModulus+ fibreVolumeFraction-',
+  'laminate/across-expansion-schapery':
+    'fibreExpansion+ matrixExpansion+ fibrePoisson~ matrixPoisson+ fibreVolumeFraction~ alongExpansion-',
+  'laminate/across-expansion-chamis':
+    'fibreExpansion+ matrixExpansion+ matrixPoisson+ fibreModulus+ alongModulus- fibreVolumeFraction~',
+  'laminate/along-strength': 'fibreStrength+ fibreModulus- matrixModulus+ fibreVolumeFraction+ voidFraction-',
+  'laminate/hot-wet-factor': 'wetTransition+ dryTransition- temperature- referenceTemperature+',
+  'laminate/fabric-modulus': 'orientationFactor+ lengthFactor+ fibreModulus+ matrixModulus+ fibreVolumeFraction~',
+  'laminate/orientation-factor': '',
   'pipe/allowable-pressure':
     'outsideDiameter- wallThickness+ allowance- underTolerance- allowableStress+ jointFactor+ weldStrengthFactor+ temperatureCoefficient+',
   'pipe/anchor-force':

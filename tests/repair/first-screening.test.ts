@@ -84,6 +84,7 @@ describe('the fields that a case may leave out', () => {
     }
     const unseen = fields.filter(({ path, needed }) => needed !== undefined && !found.has(path));
     expect(unseen.map(({ path }) => path)).toEqual([
+      'pipe.cathodicProtection',
       'service.hazardsStatedBy',
       'service.cracking.test',
       'laminate.isolatingLayer',

@@ -229,6 +229,8 @@ export function wholeCase(random: Random): RepairCase {
     },
     laminate: {
       ...laminate,
+      // Stiffer than glass makes one.
+      ...(round > 45 ? { fibre: 'carbon' as const, isolatingLayer: 'one ply of glass' } : {}),
       hoopModulus: modulus.GPa(round),
       axialModulus: modulus.GPa(round * axialShare),
       strainToFailure: strain.percent(between(random, 1.05, 2)),

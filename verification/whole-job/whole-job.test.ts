@@ -42,9 +42,6 @@ describe('a whole design computed again from the notes', () => {
 describe('a reading on which note and library disagree', () => {
   // A mend of the library, or of the note, turns its row red: then the reading goes.
   const seeds: Readonly<Record<keyof Readings, number>> = {
-    holdTime: 4,
-    lossRoundHole: 35,
-    bandCharge: 85,
     biaxialAtWork: 12,
     liveStrain: 798,
   };

@@ -40,7 +40,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const laid = laidBy(design, record);
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
-  const work = openWorkbook(design.case, {});
+  const work = openWorkbook(design.case, { rules: design.options.rules });
   const refused = tooLittle(design, work, laid, record.plyThickness);
   if (refused !== undefined) return unrated(refused);
   const requiredOverlap = design.extent.overlap.value;

@@ -12,6 +12,7 @@ import type {
   ThermalExpansion,
   Time,
 } from '../../quantity/index.js';
+import type { Confirmation } from '../../rules/index.js';
 import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
 import type { Acceptance, Crew, LineAtWork, Seal, Site } from './case-work.js';
 
@@ -54,6 +55,8 @@ export interface RepairCase {
   readonly seal?: Seal | undefined;
   readonly crew?: Crew | undefined;
   readonly acceptance?: Acceptance | undefined;
+  /** Numbers of the rule set as somebody who has the document reads them there: they take the place of what is recalled. */
+  readonly confirmed?: readonly Confirmation[] | undefined;
   /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
   readonly lookedUp?: readonly LookedUp[] | undefined;
 }
@@ -78,6 +81,14 @@ export interface PipeAsBuilt {
   /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
   readonly size?: string | undefined;
   readonly material: PipeMaterial;
+  /** Of a buried line; \`none\` says that somebody looked. A design to sign needs a word. */
+  readonly cathodicProtection?: CathodicProtection | 'none' | undefined;
+}
+
+/** A current that keeps buried steel from corroding: a wrap that comes off keeps it off the steel. */
+export interface CathodicProtection {
+  /** What becomes of it under the wrap, and who judged that. */
+  readonly underWrap: string;
 }
 
 export interface PipeMaterial {

@@ -20,6 +20,15 @@ export const pipeWords = {
   ],
   'pipe.material.modulus': ["Young's modulus", "Young's modulus of the pipe", '207 GPa'],
   'pipe.material.thermalExpansion': ['Thermal expansion', 'Thermal expansion of the pipe', '12e-6 1/K'],
+  'pipe.cathodicProtection': [
+    'Cathodic protection',
+    'Whether the line is protected by a current; asked of a buried line. A wrap that comes off keeps the current off the steel',
+  ],
+  'pipe.cathodicProtection.underWrap': [
+    'Protection under the wrap',
+    'What becomes of it under the wrap, and who judged that',
+    'survey of potentials after the repair and every year; corrosion engineer, report CP-7',
+  ],
   service: ['Service', 'What the line carries, and how hot and how hard'],
   'service.contents': ['Contents', 'What the line carries', 'cooling water'],
   'service.phase': ['Phase', 'Phase of the contents', 'liquid'],

@@ -33,6 +33,7 @@ export const lineLimits = [
   'recent pressure',
   'metal round the hole',
   'metal beside the hole, along the pipe',
+  'design pressure',
 ] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

@@ -14,6 +14,7 @@ import type {
   Time,
   Volume,
 } from '../../quantity/index.js';
+import type { ConfirmedValue, RuleSet } from '../../rules/index.js';
 import type { RepairCase, Slot, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
@@ -52,6 +53,8 @@ export interface UsedRule {
   readonly tag: SourceTag;
   /** Another route that reproduces it. */
   readonly derived?: string;
+  /** Numbers of it that the case confirms, and how many it holds; absent where none is confirmed. */
+  readonly confirmed?: { readonly values: readonly ConfirmedValue[]; readonly of: number };
 }
 
 /** A candidate that could not be computed, and what it would need. */
@@ -287,4 +290,6 @@ export interface DesignOptions {
   readonly record?: boolean | undefined;
   /** Refuse a case with a value outside the usual span of its field, in place of a warning. */
   readonly strict?: boolean | undefined;
+  /** A rule set of the user's own, of the shape of those of this library, in place of the one that the case names. */
+  readonly rules?: RuleSet | undefined;
 }

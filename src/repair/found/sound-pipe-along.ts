@@ -37,14 +37,14 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
       found: exactly('combined stress of the sound pipe', 'stress', combined),
       limit: roundedDown('yield strength', 'stress', yieldStrength),
     });
-  } else if (allowableStress !== undefined && combined > allowableStress) {
+  } else if (allowableStress === undefined) {
+    warnAboveCode(work, along);
+  } else if (combined > allowableStress) {
     warnCrew(
       work,
       'permit',
       'The stress of the sound pipe beside the defect, by the stated force with the design pressure, is above its allowable stress: check the loads of the line.',
     );
-  } else if (allowableStress === undefined) {
-    warnAboveCode(work, along);
   }
 }
 

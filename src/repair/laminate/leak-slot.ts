@@ -74,7 +74,7 @@ export function thicknessOverSlot(
   for (const strip of [along, round, ring]) {
     const highest = ceilingOf(work, leak, strip);
     ceiling = Math.max(ceiling, highest) as GaugePressure;
-    if (!(pressure < highest) || pressure === 0) continue;
+    if (!(pressure < highest)) continue;
     const thickness = strip === ring ? asRing(work, pressure, leak, ring) : asStrip(work, pressure, leak, strip);
     if (least !== undefined && thickness >= least) continue;
     [least, by] = [thickness, strip.way];

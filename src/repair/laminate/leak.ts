@@ -36,10 +36,6 @@ export function thicknessForLeak(
   const ceilingAsRing = resistance.asRing ? ceilingOfRing(work, resistance) : (0 as GaugePressure);
   const ceiling = Math.max(ceilingAsPlate, ceilingAsRing) as GaugePressure;
   if (!(pressure < ceiling)) return refuseBond(work, ceiling, 'hole');
-  if (pressure === 0) {
-    decide(work.recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
-    return { thickness: 0 as Length, resistance };
-  }
   if (!(pressure < ceilingAsPlate)) return { thickness: thicknessAsRing(work, pressure, resistance), resistance };
   const thickness = thicknessAsPlate(work, pressure, resistance);
   if (!(pressure < ceilingAsRing)) return { thickness, resistance };
@@ -60,9 +56,7 @@ function overSlot(
 ): LeakOutcome | undefined {
   const { thickness, ceiling } = thicknessOverSlot(work, pressure, resistance, slot);
   if (thickness !== undefined) return { thickness, resistance };
-  if (pressure > 0) return refuseBond(work, ceiling, 'slot');
-  decide(work.recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
-  return { thickness: 0 as Length, resistance };
+  return refuseBond(work, ceiling, 'slot');
 }
 
 function thicknessAsPlate(work: Workbook, pressure: GaugePressure, resistance: LeakResistance): Length {

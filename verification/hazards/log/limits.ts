@@ -6,6 +6,7 @@ const ofBond = shownIn(`${file}: the bond`);
 const ofContents = shownIn(`${file}: what the contents reach`);
 const ofHeat = shownIn(`${file}: the temperature`);
 const ofStrain = shownIn(`${file}: the strain of the laminate`);
+const ofRules = shownIn(`${file}: the rule set`);
 const uncovered = shownIn(`${file}: what this version does not design for`);
 
 /** What the repair system, the class and the rule set stay below. */
@@ -39,7 +40,7 @@ export const limits: readonly Hazard[] = [
     guards: ['limits/risk.ts: warn The repair counts as high risk (<risks>): the full rules apply,'],
     tests: ofClass(
       'a high risk by its contents',
-      'a high risk by what hangs on it',
+      'a high risk by what depends on it',
       'a high risk by its pressure',
       'a high risk by its heat',
       'a high risk by the size of its hole',
@@ -144,5 +145,11 @@ export const limits: readonly Hazard[] = [
     would: 'The overlap would bond to filler, whose bond nobody tested.',
     guards: ['found/coverage.ts: reason the filler would lie under the whole wrap, bonded overlap includ'],
     tests: uncovered('filler under the whole wrap'),
+  },
+  {
+    could: 'A number is confirmed that lets a repair be thinner than the recalled one, by a slip or in another sense.',
+    would: 'The repair would be thinner, and nobody would have been told by what.',
+    guards: ['job/confirmed.ts: warn bothNumbers'],
+    tests: ofRules('a confirmed number that is less conservative'),
   },
 ];

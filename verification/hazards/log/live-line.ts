@@ -30,6 +30,13 @@ export const liveLine: readonly Hazard[] = [
     tests: live('that carried its pressure too long ago', 'that carried its pressure before a survey of no day'),
   },
   {
+    could:
+      'The pressure that the line is said to have carried lately is above its design pressure: a slip, or an overload.',
+    would: 'Four fifths of a number that nobody believes would stand for what the thinned wall bears.',
+    guards: ['found/limit-on-wall.ts: need service.recentPressure'],
+    tests: live('that carried more than its design pressure'),
+  },
+  {
     could: 'People work on live gas or on live hazardous contents without a written procedure of the site.',
     would: 'Nobody would have thought of gas tests, fire watch and the way out before it leaks.',
     guards: [

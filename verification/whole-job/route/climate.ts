@@ -1,5 +1,4 @@
 import { thermometerError } from './cure.js';
-import type { Readings } from './open-readings.js';
 import type { CureSheet, Job } from './read-job.js';
 import { type Schedule, stepOf } from './schedule.js';
 
@@ -73,7 +72,7 @@ function resinNeeds(sheets: readonly (CureSheet | undefined)[]): number | undefi
   return needs.length === 0 ? undefined : Math.max(...needs);
 }
 
-export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readings): Record<string, unknown> {
+export function siteOf(job: Job, schedule: Schedule | undefined): Record<string, unknown> {
   const { site } = job;
   const error = thermometerError(job);
   const humidityError = site.instruments?.humidityError ?? HUMIDITY_ERROR;
@@ -81,8 +80,7 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
   // Without a timeline the readings of the day alone are judged.
   const gate = schedule === undefined ? 0 : stepOf(schedule, 'gate').startsAt;
   const cured = schedule === undefined ? 0 : stepOf(schedule, 'cure').endsAt;
-  const between =
-    readings.holdTime === 'note' ? ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'] : ['filler-wait', 'cure'];
+  const between = ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'];
   const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
   const hold = cured - gate;
 

@@ -2,7 +2,6 @@ import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import type { Band } from './joints.js';
 import { MIXING_TIME, type Mix, SHARE_OF_WORKING_TIME } from './mix.js';
-import type { Readings } from './open-readings.js';
 import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
@@ -134,7 +133,6 @@ export function layingOf(
   resin: Mix | undefined,
   cure: Cure,
   bands: readonly Band[],
-  readings: Readings,
 ): Laying | undefined {
   // Nobody follows a longer list.
   if ((wrap.form === 'tape' ? wrap.rolls : wrap.bands) > MOST_LAID_OUT) return undefined;
@@ -162,12 +160,7 @@ export function layingOf(
         });
   const half = wrap.form === 'tape' ? wrap.overallLength / 2 : extent.totalLength / 2;
   const charge = resin !== undefined ? 'batch' : wrap.form === 'tape' ? 'roll' : 'band';
-  const chargeLength =
-    resin !== undefined
-      ? total / resin.batches
-      : readings.bandCharge === 'note' || wrap.form === 'tape'
-        ? Math.max(...rolls.map(({ length }) => length))
-        : (rolls[0]?.length ?? 0);
+  const chargeLength = resin !== undefined ? total / resin.batches : Math.max(...rolls.map(({ length }) => length));
   const mixing = resin === undefined ? 0 : MIXING_TIME;
   const allowedTime = SHARE_OF_WORKING_TIME * cure.workingTime;
   const base = {

@@ -11,8 +11,16 @@ export interface Line {
 /** What a damaged pipe keeps where nobody asks for more. */
 const LEAST_FACTOR = 1.25;
 
-/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+/** What the wall bears, and never more than the design pressure that the case states, whatever its surge. */
 export function lineAtWork(job: Job, found: Found): Line {
+  const line = byTheWall(job, found);
+  const most = job.service.statedPressure ?? job.service.designPressure;
+  if (line.highestPressure === undefined || line.highestPressure <= most) return line;
+  return { ...line, highestPressure: most, limitedBy: 'design pressure' };
+}
+
+/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+function byTheWall(job: Job, found: Found): Line {
   const pressure = job.line.pressure ?? 0;
   if (pressure === 0) return { pressure };
   const stated = assessmentFactor(job);

@@ -15,6 +15,7 @@ export interface Job {
       readonly modulus?: number;
       readonly thermalExpansion?: number;
     };
+    readonly cathodicProtection?: unknown;
   };
   readonly service: {
     readonly contents: string;
@@ -22,6 +23,8 @@ export interface Job {
     readonly hazards: readonly string[];
     readonly safetyCritical: boolean;
     readonly designPressure: number;
+    /** As it is stated, where a surge takes its place. */
+    readonly statedPressure?: number;
     readonly designTemperature: number;
     readonly lowestTemperature?: number;
     /** `included` where the design pressure holds it. */
@@ -290,5 +293,5 @@ export function readJob(document: unknown): Job {
   const { surge, designPressure } = job.service;
   // A surge above the design pressure is what everything is designed for.
   if (typeof surge !== 'number' || surge <= designPressure) return job;
-  return { ...job, service: { ...job.service, designPressure: surge } };
+  return { ...job, service: { ...job.service, designPressure: surge, statedPressure: designPressure } };
 }

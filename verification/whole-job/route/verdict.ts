@@ -27,6 +27,9 @@ export interface Parts {
   readonly bandsLaid?: number;
 }
 
+/** Fibre of 72 GPa in six tenths of a ply and resin of 3 GPa in the rest, all of it one way. */
+const STIFFEST_GLASS = 45e9;
+
 const METHODS_NEED_METAL = new Set(['substrate sharing load', 'substrate yielded']);
 
 /** Everything that this version does not design for. */
@@ -88,8 +91,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
   }
   const wrapped = isWrapped(job, parts);
   if (wrapped && filler?.greatestLift !== undefined) {
-    const inside = defect.cause !== 'external corrosion' && defect.cause !== 'mechanical damage';
-    const pit = inside || defect.kind !== 'metal loss' ? 0 : found.wall - defect.remainingWall;
+    const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+    const pit = inside ? 0 : found.wall - defect.remainingWall;
     say(Math.max(filler.thickness, filler.thicknessOverDefect + pit) > filler.greatestLift, 'deep pour');
   }
   if (wrapped && parts.extent !== undefined && defect.nearestAttachment !== undefined) {
@@ -225,7 +228,7 @@ function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
 
 /** What a design to sign still needs. */
 function missing(job: Job, parts: Parts): string[] {
-  const { service, defect, laminate, filler, acceptance, assessment, line, repair, pipe, seal, site } = job;
+  const { service, defect, laminate, filler, acceptance, assessment, line, loads, repair, pipe, seal, site } = job;
   const { found } = parts;
   const out: string[] = [];
   const ask = (when: boolean, what: string): void => {
@@ -236,10 +239,13 @@ function missing(job: Job, parts: Parts): string[] {
   ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
   ask(defect.nearestAttachment === undefined, 'nearest attachment');
   ask(laminate.transitionCuredAt === undefined, 'cure of the sample');
-  ask(laminate.fibre === undefined || (laminate.fibre === 'carbon' && laminate.isolatingLayer === undefined), 'fibre');
+  const stiffAsCarbon = Math.max(laminate.hoopModulus, laminate.axialModulus) > STIFFEST_GLASS;
+  const isolates = laminate.fibre === 'carbon' || stiffAsCarbon;
+  ask(laminate.fibre === undefined || (isolates && laminate.isolatingLayer === undefined), 'fibre');
+  ask(loads.soil !== undefined && pipe.cathodicProtection === undefined, 'cathodic protection');
   // A laminate hangs free over a hollow that nothing fills.
-  const fromOutside = defect.cause === 'external corrosion' || defect.cause === 'mechanical damage';
-  const hollow = defect.kind === 'metal loss' && fromOutside ? pipe.wallThickness - defect.remainingWall : 0;
+  const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+  const hollow = inside ? 0 : pipe.wallThickness - defect.remainingWall;
   ask(hollow > 0 && (filler === undefined || filler.thicknessOverDefect < hollow), 'filler in the hollow');
   ask(filler !== undefined && filler.greatestLift === undefined, 'greatest lift');
   const test = acceptance?.pressureTest;

@@ -71,7 +71,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
-  answer['site'] = siteOf(job, undefined, readings);
+  answer['site'] = siteOf(job, undefined);
   answer['verdict'] = verdictOf(job, { ...base, mixing: working });
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
@@ -93,11 +93,10 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   answer['wrap'] = wrap;
   const area = wrap.form === 'tape' ? wrap.tapeLength * job.wrap.width : wrap.sheetArea;
   const wrapLength = wrap.form === 'tape' ? wrap.overallLength : extent.totalLength;
-  const filler =
-    cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength, readings), cures.filler.workingTime);
+  const filler = cures.filler && fillerMix(job, fillerVolume(job, found, extent, wrapLength), cures.filler.workingTime);
   const laminateResin = resinMix(job, area, area / job.wrap.width, cures.laminate.workingTime);
   answer['mixes'] = { filler, laminateResin };
-  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands, readings);
+  const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands);
   answer['rolls'] = rolls;
   const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
   const onTheDay = resistanceToday(
@@ -126,7 +125,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
     working.every((time) => 0.8 * time > 300) &&
     ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
-  if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline, readings);
+  if (timed && isWrapped(job, { ...base, mixing: working })) answer['site'] = siteOf(job, timeline);
   answer['verdict'] = verdictOf(job, {
     ...base,
     mixing: working,
