@@ -25,8 +25,8 @@ export interface SlotResistanceInput {
  * @throws CalculationError `invalid-input`
  * @remarks Bending of a clamped strip, half of a Griffith crack, and transverse shear, summed and set equal to gamma. An
  *   opening of any length has no more to release at any place of its rim than an endless slot of its width, taken either
- *   way, and the curve of the pipe only helps. Against finite elements: safe below W/t of 2, up to 13 per cent high
- *   between 5 and 8. The narrow form over a slot round the pipe is recalled, that over one along it is not: it is the same
+ *   way, and the curve of the pipe only helps. Against finite elements: within 6 per cent up to W/t of 2, up to 13
+ *   per cent high between 5 and 8, 17 where the laminate is soft through its thickness. The narrow form over a slot round the pipe is recalled, that over one along it is not: it is the same
  *   strip, turned.
  * @see ISO 24817:2017, 7.5.7; ASME PCC-2, Eq. 13, as recalled
  */
@@ -89,7 +89,7 @@ export const slotResistanceFormula = /* @__PURE__ */ formula<SlotResistanceInput
   limits: [
     {
       sort: 'note',
-      text: 'slot wider than two laminate thicknesses: up to 13 % above finite elements unless the energy release rate was found with this equation on like slots',
+      text: 'slot wider than two laminate thicknesses: up to 17 % above finite elements unless the energy release rate was found with this equation on like slots',
       beyond: slotResistanceBeyondRigidRoot,
     },
   ],

@@ -32,7 +32,7 @@ export interface WideSlotResistanceInput {
  * @returns pressure [Pa]
  * @throws CalculationError `invalid-input`
  * @remarks With b = 1 and W = 0 the wide form of the rule sets, as recalled. Shells pass it where the slot is about
- *   2 sqrt(D t) wide: by 10.5 per cent over a slot round the pipe, by 56 over one along it. So b is 1.6, and the half of a
+ *   2 sqrt(D t) wide: by 10.5 to 12 per cent over a slot round the pipe, by 56 over one along it. So b is 1.6, and the half of a
  *   crack stays in, which a wide slot in a thick laminate would otherwise lose. The release is at most the smaller one of
  *   this and of the strip of `slotResistance`, at every width.
  * @see ISO 24817:2017, 7.5.7, as recalled, for b = 1

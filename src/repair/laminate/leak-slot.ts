@@ -161,7 +161,7 @@ export function resistanceOverSlot(
   } else if (slotResistanceBeyondRigidRoot({ slotWidth: widest.slotWidth, laminateThickness })) {
     warn(
       work,
-      'The slot is more than two laminate thicknesses wide: the formula of the strip is up to 13 per cent optimistic there, unless the energy release rate was found with it on slots of like proportion.',
+      'The slot is more than two laminate thicknesses wide: the formula of the strip is up to 17 per cent optimistic there, unless the energy release rate was found with it on slots of like proportion.',
     );
   }
   return most;
