@@ -116,6 +116,7 @@ export {
   type SiteDesign,
   type SiteReason,
   type Slot,
+  type Soil,
   type StartTried,
   type SteadyCure,
   type SteelRecord,

@@ -13,6 +13,7 @@ export {
   type SheetOptions,
   type StepOptions,
   sensitivitySheet,
+  shortfallSheet,
   type UnitPreferences,
   type UnitSystem,
 } from './report/index.js';

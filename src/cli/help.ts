@@ -44,9 +44,15 @@ ${COMMON}`,
 
 Moves each number of the case a step down and up, designs the whole job again, and ranks what each result hangs on.
 
-  --within FIELD=AMOUNT  how far fields may be off, joined by commas: the results at all corners, worst ends first
+  --within FIELD=AMOUNT  how far fields may be off, joined by commas: the results at all corners
+  --spread FIELD=SHAPE   distributions of fields, joined by commas: how likely the repair falls short of its pressure;
+                         normal(MEAN; DEVIATION), lognormal(MEAN; DEVIATION), uniform(LEAST; MOST),
+                         weibull(LOCATION; SCALE; EXPONENT), none
+  --dependence none      that the fields of --spread say nothing of each other: never assumed
+  --samples N, --seed N  draws (10000) and seed (1) of the simulation
 ${COMMON}
   hoopwright doubt case.json --within "defect.remainingWall=0.3 mm,service.designTemperature=5 K"
+  hoopwright doubt case.json --spread "service.designPressure=normal(5.5 bar; 0.6 bar)" --dependence none
 `,
   evaluate: `hoopwright evaluate FORMULA name="value unit" ... [options]
 

@@ -7,4 +7,5 @@ export { planHtml } from './plan-html.js';
 export { type PlanTextOptions, planText } from './plan-text.js';
 export { renderStep } from './render.js';
 export { type CalculationSheetOptions, calculationSheet } from './sheet.js';
+export { shortfallSheet } from './shortfall.js';
 export type { UnitPreferences, UnitSystem } from './units.js';

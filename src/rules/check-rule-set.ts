@@ -89,7 +89,8 @@ function partsOf(pattern: string): ReadonlySet<string> {
     if (!known.startsWith(`${pattern}.`)) continue;
     parts.add(known.slice(pattern.length + 1).replace(/[.[].*$/u, ''));
   }
-  if (/^classes\.#$/u.test(pattern)) for (const word of ['service', 'safetyCritical', 'gasOrHazard']) parts.add(word);
+  if (/^classes\.#$/u.test(pattern))
+    for (const word of ['service', 'mayReachTemperature', 'safetyCritical', 'gasOrHazard']) parts.add(word);
   if (pattern === 'temperatureFactor') parts.add('unit');
   return parts;
 }

@@ -2,9 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { planWork } from '../../src/repair/index.js';
 import { planText } from '../../src/report/index.js';
 import { designOf, madeOf } from '../faults/answers.js';
-import { bend, quietLoss, slot, withPaths } from '../faults/cases.js';
+import { bend, quietLoss, slot as underVacuum, withPaths } from '../faults/cases.js';
 
 /** Openings that are not round and pipe that is not straight, designed; by hand beside the library where a number stands. */
+
+/** The slot with no vacuum over it, which would govern. */
+const slot = withPaths(underVacuum, { 'loads.externalPressure': 'none' });
 
 const leakOf = (design: ReturnType<typeof madeOf>): number =>
   design.laminate.resistance.candidates.find(({ criterion }) => criterion === 'leak through the slot')?.value ?? 0;
@@ -52,6 +55,12 @@ describe('a slot', () => {
       axialLength: design.found?.lengthAtEndOfLife,
       circumferentialWidth: design.found?.widthAtEndOfLife,
     });
+  });
+
+  it('is thicker under a vacuum, which then governs', () => {
+    const { thickness } = madeOf(underVacuum).laminate;
+    expect(thickness.governing).toBe('ring buckling under pressure from outside');
+    expect(thickness.value).toBeGreaterThan(madeOf(slot).laminate.thickness.value);
   });
 
   it('has its extents on the page of the survey', () => {

@@ -73,6 +73,52 @@ export const equivalents: readonly Equivalent[] = [
     ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
     ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
   ]),
+  ...alike(
+    'src/repair/as-built/acceptance.ts',
+    'every job has its cure, and rows of a maker give one wait for every hour',
+    [
+      ["stepAt(design.timeline, 'cure')?.duration", "stepAt(design.timeline, 'cure').duration"],
+      ['wait?.known !== true', 'false'],
+      ['wait?.known', 'wait.known'],
+    ],
+  ),
+  ...alike('src/repair/as-built/batches.ts', 'a mix that is planned was asked for: neither word can be "none" there', [
+    ["stated === 'none'", 'false'],
+    ['longest !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/as-built/working-time-then.ts',
+    'a batch of a mix that the job does not have is a fault before',
+    [
+      ["filler !== 'none'", 'true'],
+      ["planned === 'none'", 'false'],
+    ],
+  ),
+  ...alike('src/repair/as-built/pressure-test.ts', 'a design whose line is tested has asked for the lowest rating', [
+    ["asked !== 'none'", 'true'],
+    ['asked.lowestRating !== undefined', 'true'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', 'the stages before went through when the design was made', [
+    ["{ text: 'the equations do not reach this thickness' }", '{}'],
+    ['byBond !== undefined', 'true'],
+    ['found === open || strains === open', 'false'],
+    ['found === open || strains === open', 'found === open && strains === open'],
+    ['found === open', 'false'],
+    ['strains === open', 'false'],
+    ['lapShearStrength === undefined', 'false'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
+  ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
+    ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
+  ]),
+  ...alike(
+    'src/repair/seal/pad.ts',
+    'no number is compared with one that is not there; it is asked for under the laminate',
+    [['across !== undefined', 'true']],
+  ),
+  ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
+    ['lowestRating === undefined', 'false'],
+  ]),
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -93,6 +93,9 @@ export interface AsFound {
   readonly outsideDiameter: Length;
   readonly hoopStressSound: Stress;
   readonly hoopStressThinned?: Stress;
+  /** All that presses on the empty pipe from outside, and the part of soil and traffic on its top; none where there is none. */
+  readonly outsidePressure?: GaugePressure;
+  readonly soilPressure?: GaugePressure;
   /** The least wall there is today: the reading, less what it may be off. */
   readonly wallToday: Length;
   readonly wallAtEndOfLife: Length;

@@ -1,4 +1,4 @@
-import type { Defect, Filler, Fitting, FittingKind, Loads, RepairCase } from '../case/case.js';
+import type { Defect, Filler, Fitting, FittingKind, RepairCase } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
@@ -11,7 +11,6 @@ export function checkCoverage(work: Workbook): 'covered' | Open {
   const { case: repairCase, notCovered } = work;
   notCovered.push(
     ...uncoveredDefect(repairCase.defect),
-    ...uncoveredLoads(repairCase.loads),
     ...uncoveredFitting(repairCase.fitting, repairCase),
     ...uncoveredFiller(repairCase.filler),
   );
@@ -33,31 +32,6 @@ function uncoveredDefect(defect: Defect): Reason[] {
   return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
 }
 
-/** Loads by number that no line of the design carries: what the case says, what is missing, how the finding is called. */
-const UNCOVERED = [
-  ['bendingMoment', 'a bending moment: combined bending', 'bending moment', 'moment'],
-  ['torsion', 'a torsion: combined torsion', 'torsion', 'moment'],
-  ['shearForce', 'a shear force: combined shear', 'shear force', 'force'],
-  [
-    'externalPressure',
-    'vacuum or external pressure: collapse of the repaired pipe',
-    'external pressure',
-    'gauge pressure',
-  ],
-] as const;
-
-function uncoveredLoads(loads: Loads): Reason[] {
-  const reasons = UNCOVERED.flatMap(([load, what, name, kind]): Reason[] => {
-    const value = loads[load];
-    if (value === 'none') return [];
-    return [{ text: `the case states ${what} is not part of this version`, found: { name, kind, value } }];
-  });
-  if (loads.soil !== 'none') {
-    reasons.push({ text: 'the case states soil or traffic load: buried pipe is not part of this version' });
-  }
-  return reasons;
-}
-
 /** A bend is round, and a flange ends a round pipe; the others have a shape that no line of the design goes round. */
 const WHY_NOT_ON: Readonly<Partial<Record<FittingKind, string>>> = {
   tee: 'how thick a laminate is there is known from memory only, and nothing says how tape goes round the branch or what holds its crotch; take a part made for it, or have it analysed',
@@ -66,7 +40,10 @@ const WHY_NOT_ON: Readonly<Partial<Record<FittingKind, string>>> = {
   weld: 'a bead lifts the laminate off the steel beside it, and no factor for it is known; grind it flush, have it tested, and state straight pipe',
 };
 
-function uncoveredFitting(fitting: Fitting | 'none', { wrap, seal, repair, defect, line }: RepairCase): Reason[] {
+function uncoveredFitting(
+  fitting: Fitting | 'none',
+  { wrap, seal, repair, defect, line, loads }: RepairCase,
+): Reason[] {
   if (fitting === 'none') return [];
   const why = WHY_NOT_ON[fitting.kind];
   if (why !== undefined) return [{ text: `the repair would lie on a ${fitting.kind}: ${why}` }];
@@ -79,6 +56,17 @@ function uncoveredFitting(fitting: Fitting | 'none', { wrap, seal, repair, defec
   if (fitting.kind !== 'bend') return reasons;
   if (wrap.form === 'sheet')
     reasons.push({ text: 'the wrap is a sheet, and no sheet lies on a bend without folds: take tape' });
+  const { bendingMoment, torsion, shearForce, soil } = loads;
+  for (const [name, load] of [
+    ['bending moment', bendingMoment],
+    ['torsion', torsion],
+    ['shear force', shearForce],
+    ['soil', soil],
+  ] as const)
+    if (load !== 'none')
+      reasons.push({
+        text: `the case states a load on a bend, ${name}: a bend flattens under it and takes more stress than straight pipe, by an index that this version does not know`,
+      });
   if (defect.kind === 'through-wall slot')
     reasons.push({
       text: 'the slot lies in a bend: the ring that holds a laminate over a wide slot is one of straight pipe; cut the piece out',

@@ -11,6 +11,7 @@ import type { LeakResistance } from './leak-held.js';
 import { leakCriterion, resistanceOverHole } from './leak-resistance.js';
 import type { ThicknessJob } from './loads.js';
 import { thicknessMethods } from './methods.js';
+import { outsideResistances } from './outside.js';
 
 /**
  * The pressure that a laid thickness resists: the lowest by the lines of the method, and over the hole. Every criterion of
@@ -31,6 +32,7 @@ export function resistanceOf(
   const carrying = carryingAlong(work, laid, joints, plyThickness);
   const through = carrying === laid ? counted : countedAsStraight(work, factor, carrying);
   const candidates = resistanceAtJoints(work, method, job, counted, through);
+  for (const outside of outsideResistances(work, job, counted)) candidates.push(outside);
   if (leak !== undefined)
     candidates.push({ criterion: leakCriterion(leak), value: resistanceOverHole(work, leak, through) });
   const lowest = smallest(candidates);

@@ -5,7 +5,12 @@ import { emptyLeak, live, loss, type Paths, quietLoss, withPaths } from '../../f
 
 /** Which pressure the thinned pipe carries while people work on it, and what sets it. */
 
-const standing = withPaths(quietLoss, { ...live('5 bar'), date: '2026-05-06', 'defect.remainingWall': '1.5 mm' });
+const standing = withPaths(quietLoss, {
+  ...live('5 bar'),
+  date: '2026-05-06',
+  'defect.remainingWall': '1.5 mm',
+  'service.designPressure': '50 bar',
+});
 
 const lineOf = (changes: Paths, file = standing) => {
   const { line } = designOf(withPaths(file, changes));
@@ -67,7 +72,11 @@ describe('the thinned wall of today', () => {
   });
 
   it('is judged by the method that is named, but by none that needs a profile: that says nothing of where it errs', () => {
-    const file = withPaths(loss, { 'service.hazards': [], 'service.contents': 'process water', date: undefined });
+    const file = withPaths(loss, {
+      'service.hazards': [],
+      'service.contents': 'process water',
+      'service.designPressure': '2000 psi',
+    });
     const by = (method: string | undefined) => lineOf({ 'assessment.method': method }, file).highestPressure;
     const unnamed = by(undefined);
     expect(by('effective area')).toBe(unnamed);
@@ -84,7 +93,7 @@ describe('the thinned wall of today', () => {
 });
 
 describe('the metal beside a hole', () => {
-  const hole = withPaths(emptyLeak, { ...live('0.2 bar') });
+  const hole = withPaths(emptyLeak, { ...live('0.2 bar'), 'service.designPressure': '200 bar', 'repair.class': 3 });
 
   it('limits the line along the pipe where the loss is wide and a force pulls, else round it', () => {
     expect(lineOf({}, hole).limitedBy).toBe('metal round the hole');

@@ -102,19 +102,6 @@ describe('the hole at the end of life', () => {
   });
 });
 
-describe('what this version does not design for', () => {
-  it.each([
-    ['bendingMoment', '1 kN m', 'moment', 1000],
-    ['torsion', '2 kN m', 'moment', 2000],
-    ['shearForce', '3 kN', 'force', 3000],
-    ['externalPressure', '0.5 bar', 'gauge pressure', 50_000],
-  ])('is named with its size: %s', (load, stated, kind, value) => {
-    const { verdict, reasons } = designOf(withPaths(quietLoss, { [`loads.${load}`]: stated }));
-    expect(verdict).toBe('not covered');
-    expect(reasons.map(({ found }) => [found?.kind, found?.value])).toEqual([[kind, value]]);
-  });
-});
-
 describe('a thinned length that would tear open', () => {
   const long = withPaths(still, { 'defect.axialLength': '500 mm', 'defect.remainingWall': '3 mm', 'repair.class': 3 });
   const tears = (bar: number, left: string, rate = '0 mm/year'): boolean => {
@@ -161,7 +148,7 @@ describe('the sound pipe beside the defect', () => {
       yields: reasons.filter(({ text }) => text.includes('would yield')),
       aboveAllowable: [
         warned('is above its allowable stress at'),
-        warned('force with the design pressure, is above its'),
+        warned('loads with the design pressure, is above its'),
       ],
       aboveCode: warned('that the pipeline code allows'),
     };

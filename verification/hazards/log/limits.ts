@@ -126,15 +126,6 @@ export const limits: readonly Hazard[] = [
     tests: uncovered('a crack', 'a dent', 'a gouge', 'a lamination', 'a bulge', 'a seam defect'),
   },
   {
-    could: 'The pipe is bent, twisted, sheared, under vacuum or buried.',
-    would: 'A load that no line of the design carries.',
-    guards: [
-      'found/coverage.ts: reason the case states <what> is not part of this version',
-      'found/coverage.ts: reasons the case states soil or traffic load: buried pipe is not part of',
-    ],
-    tests: uncovered('a bending moment', 'a torsion', 'a shear force', 'a vacuum', 'soil'),
-  },
-  {
     could: 'The repair lies on a tee, a reducer, a nozzle or a weld.',
     would: 'Stress and lay of the tape would be those of a straight pipe.',
     guards: ['found/coverage.ts: reason the repair would lie on a <fitting.kind>: <why>'],

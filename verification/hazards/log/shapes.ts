@@ -46,6 +46,7 @@ export const shapes: readonly Hazard[] = [
     would: 'Folds, a slack band or a thinned wall would give way.',
     guards: [
       'found/coverage.ts: reasons the wrap is a sheet, and no sheet lies on a bend without folds:',
+      'found/coverage.ts: reasons the case states a load on a bend, <name>: a bend flattens under',
       'found/coverage.ts: reasons the slot lies in a bend: the ring that holds a laminate over a w',
       'found/coverage.ts: reasons the line stays under pressure while people work on a thinned ben',
       'found/coverage.ts: reasons the leak would be sealed on a bend, where a band slips to the in',
@@ -55,6 +56,7 @@ export const shapes: readonly Hazard[] = [
       'that is a bend with a slot',
       'that is a bend under pressure',
       'that is a bend with a seal',
+      'that is a bend under a bending moment',
     ),
   },
   {

@@ -225,19 +225,6 @@ describe('what this version does not design for', () => {
       verdict: 'not covered',
       says: new RegExp(`the defect is a ${kind}`),
     });
-  for (const [what, load, value] of [
-    ['a bending moment', 'bendingMoment', '1 kN m'],
-    ['a torsion', 'torsion', '1 kN m'],
-    ['a shear force', 'shearForce', '1 kN'],
-    ['a vacuum', 'externalPressure', '0.5 bar'],
-    ['soil', 'soil', 'present'],
-  ] as const)
-    show(what, {
-      from: quietLoss,
-      with: { [`loads.${load}`]: value },
-      verdict: 'not covered',
-      says: /the case states/,
-    });
   for (const kind of ['tee', 'reducer', 'nozzle', 'weld'])
     show(`a ${kind}`, {
       from: quietLoss,

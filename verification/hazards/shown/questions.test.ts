@@ -135,25 +135,25 @@ describe('an answer', () => {
 });
 
 describe('a buried line', () => {
-  // Until soil is designed for, the question stands beside the refusal.
+  const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
   const judged = { underWrap: 'potentials every year; corrosion engineer, report 7' };
-  const buried = withPaths(quietLoss, { 'loads.soil': 'present', 'pipe.cathodicProtection': judged });
+  const buried = withPaths(quietLoss, { 'loads.soil': soil, 'pipe.cathodicProtection': judged });
   show('has cathodic protection or not', {
     from: buried,
     with: { 'pipe.cathodicProtection': undefined },
-    verdict: 'not covered',
+    verdict: 'needs input',
     asks: 'pipe.cathodicProtection',
   });
   show('knows what the wrap does to it', {
     from: buried,
     with: { 'pipe.cathodicProtection.underWrap': 'TBC' },
-    verdict: 'not covered',
+    verdict: 'needs input',
     asks: 'pipe.cathodicProtection.underWrap',
   });
   show('tells its owner', {
     from: withPaths(buried, { 'pipe.cathodicProtection': 'none' }),
     with: { 'pipe.cathodicProtection': judged },
-    verdict: 'not covered',
+    verdict: 'designed',
     says: /potentials every year/,
     step: 'return',
   });

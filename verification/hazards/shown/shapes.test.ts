@@ -89,6 +89,12 @@ describe('a fitting', () => {
     verdict: 'not covered',
     says: /thinned bend/,
   });
+  show('that is a bend under a bending moment', {
+    from: bend,
+    with: { 'loads.bendingMoment': '1 kN m' },
+    verdict: 'not covered',
+    says: /load on a bend/,
+  });
   show('that is a bend with a seal', {
     from: bend,
     with: { seal: withPaths(leak, {})['seal'] },
