@@ -98,6 +98,8 @@ const designKinds: KindsOf<DesignParts> = {
     widthAtEndOfLife: 'length',
     holeAtEndOfLife: 'length',
     designHole: 'length',
+    slotAtEndOfLife: { axialLength: 'length', circumferentialWidth: 'length' },
+    designSlot: { axialLength: 'length', circumferentialWidth: 'length' },
     strength: { safePressure: 'gauge pressure', methods: { value: 'gauge pressure' } },
   },
   laminate: {
@@ -116,6 +118,7 @@ const designKinds: KindsOf<DesignParts> = {
     defectLength: 'length',
     taper: 'length',
     totalLength: 'length',
+    insideLength: 'length',
   },
   wrap: {
     fullCountLength: 'length',
@@ -125,6 +128,7 @@ const designKinds: KindsOf<DesignParts> = {
     sheetArea: 'area',
     finalLap: 'length',
     leftOnLastRoll: 'length',
+    insideOverlap: 'ratio',
   },
   line: { pressure: 'gauge pressure', highestPressure: 'gauge pressure' },
   mixes: { filler: mixKinds, laminateResin: mixKinds },

@@ -1,5 +1,5 @@
 import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
-import type { RepairCase } from '../repair/case/case.js';
+import type { RepairCase, Slot } from '../repair/case/case.js';
 import type {
   AsFound,
   CureDesign,
@@ -36,6 +36,7 @@ export function amountText(amount: Amount, options: ChosenOptions): string {
 /** What counts as a hole: the one that is there, or the wall that will be gone. */
 function wallState({ throughWall }: AsFound, { defect }: RepairCase): string {
   if (defect.kind === 'through-wall hole') return 'round the hole; the pipe leaks now';
+  if (defect.kind === 'through-wall slot') return 'round the slot; the pipe leaks now';
   return throughWall ? 'used up: counts as through-wall' : 'not through-wall';
 }
 
@@ -82,7 +83,12 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
     show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),
     wallState(found, repairCase),
   ]);
-  if (holeAtEndOfLife !== undefined) {
+  const { slotAtEndOfLife, designSlot } = found;
+  if (slotAtEndOfLife !== undefined && designSlot !== undefined) {
+    const taken = (slot: Slot): string =>
+      `${show('length', 'axialLength', slot.axialLength)} along, ${show('length', 'circumferentialWidth', slot.circumferentialWidth)} round the pipe`;
+    rows.push(['Slot at the end of life', taken(slotAtEndOfLife), `designed for ${taken(designSlot)}`]);
+  } else if (holeAtEndOfLife !== undefined) {
     const taken = designHole === undefined ? '' : `designed for ${show('length', 'designHole', designHole)}`;
     rows.push(['Hole at the end of life', show('length', 'holeAtEndOfLife', holeAtEndOfLife), taken]);
   }
@@ -99,9 +105,13 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
 
 function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] {
   const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain } = laminate;
-  const { footprint, joints } = laminate;
+  const { footprint, joints, fittingFactor } = laminate;
   return [
-    ['Laminate thickness', show('length', 'thickness', thickness.value), `governed by ${thickness.governing}`],
+    [
+      'Laminate thickness',
+      show('length', 'thickness', thickness.value),
+      `governed by ${thickness.governing}${fittingFactor === undefined ? '' : `, with the factor ${show('number', 'fittingFactor', fittingFactor)} of the fitting`}`,
+    ],
     ['Plies', counted(plies, 'ply', 'plies'), `${show('length', 'laidThickness', laidThickness)} laid, ${ply} each`],
     ...(footprint === undefined ? [] : [footprintRow(footprint, show)]),
     ['Laid on diameter', show('length', 'wrappedDiameter', wrappedDiameter)],
@@ -124,6 +134,8 @@ function jointRow({ carryingPlies, lostPlies, reach }: JointDesign, show: Show):
 /** Where the laminate over a leak is bonded to nothing, and why that is so. */
 function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show): Row {
   if (under === 'hole') return ['Bonded to nothing over', show('length', 'unbonded', diameter), 'the hole'];
+  if (under === 'slot')
+    return ['Bonded to nothing over', show('length', 'unbonded', diameter), 'the circle round the slot'];
   return [
     'Bonded to nothing over',
     show('length', 'unbonded', diameter),
@@ -133,12 +145,12 @@ function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show
   ];
 }
 
-function extentRows({ overlap, taper, defectLength, totalLength }: ExtentDesign, show: Show): Row[] {
+function extentRows({ overlap, taper, defectLength, totalLength, insideLength }: ExtentDesign, show: Show): Row[] {
   return [
     [
       'Axial length',
       show('length', 'totalLength', totalLength),
-      `${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
+      `${insideLength === undefined ? '' : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along its inside; `}${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
     ],
     ['Overlap, each end', show('length', 'overlap', overlap.value), `governed by ${overlap.governing}`],
     ['Taper, each end', show('length', 'taper', taper)],
@@ -172,6 +184,15 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, extent: ExtentDesign 
       `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'fullCountLength', wrap.fullCountLength)}`,
     ],
     ['Wrap over', show('length', 'overallLength', wrap.overallLength), `with the end bands of the tape; ${PREPARE}`],
+    ...(wrap.insideOverlap === undefined
+      ? []
+      : [
+          [
+            'Overlap on the bend',
+            show('ratio', 'insideOverlap', wrap.insideOverlap),
+            'along the inside, where the stated one is kept along the outside',
+          ] as const,
+        ]),
     ['Tape', show('length', 'tapeLength', wrap.tapeLength)],
     rolls,
   ];

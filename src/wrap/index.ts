@@ -1,5 +1,6 @@
 export * from './advance-per-turn.js';
 export * from './axial-tape-width.js';
+export * from './bend/index.js';
 export * from './final-lap.js';
 export * from './finished-diameter.js';
 export * from './helix-length.js';

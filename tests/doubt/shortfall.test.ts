@@ -181,7 +181,11 @@ describe('the chance to fall short', () => {
       'a case that is not designed',
       'must be designed',
       () => {
-        const slot = { ...partWall, fitting: 'flange', defect: { ...partWall.defect, kind: 'crack' } } as RepairCase;
+        const slot = {
+          ...partWall,
+          fitting: { kind: 'tee' },
+          defect: { ...partWall.defect, kind: 'crack' },
+        } as RepairCase;
         return shortfall(slot, stating({ 'service.designPressure': pressure }));
       },
     ],

@@ -72,6 +72,12 @@ export const leak = exampleFile('cooling-water-leak');
 /** External loss on a live 6 in condensate line; ASME PCC-2, class 3, 20 years, 40 bar. */
 export const loss = exampleFile('hydrocarbon-line-corrosion');
 
+/** Erosion inside an emptied 6 in bend of five diameters; ISO 24817, class 1, 5 years, 9 bar. */
+export const bend = exampleFile('eroded-bend');
+
+/** A slot round an emptied 10 in line; ISO 24817, class 1, 10 years, 2.5 bar. */
+export const slot = exampleFile('condenser-leg-slot');
+
 /** Nothing in the line while the work goes on. */
 export const emptied: Paths = { line: { state: 'empty, dry, isolated, vented' } };
 

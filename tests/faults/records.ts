@@ -16,7 +16,11 @@ export function goodRecord(design: Designed): AsBuiltRecord {
   const { pressure } = acceptance.pressureTest;
   return {
     line: { highestPressure: design.line.pressure },
-    survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
+    survey: {
+      leastWall: repairCase.defect.remainingWall,
+      hole: repairCase.defect.holeDiameter,
+      slot: repairCase.defect.slot,
+    },
     seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
     steel: {
       grade: 'Sa 2 1/2',

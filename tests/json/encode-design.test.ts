@@ -50,6 +50,7 @@ describe('a design as JSON', () => {
       'batches',
       'kits',
       'safetyFactor',
+      'fittingFactor',
     ];
     const hardness = ['qualified', 'leastMean', 'leastSingle', 'readings'];
     const known = [...counted, ...hardness, 'pass', 'roll', 'endsInPass', 'crews'];

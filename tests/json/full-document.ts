@@ -16,6 +16,8 @@ export interface Shapes {
   readonly form?: 'tape' | 'sheet';
   readonly mechanism?: 'two-part reaction' | 'moisture';
   readonly phase?: 'liquid' | 'gas';
+  /** What leaks: a hole unless this says otherwise. */
+  readonly opening?: 'slot';
   readonly state?: 'under pressure' | 'static head' | 'empty, dry, isolated, vented';
 }
 
@@ -29,6 +31,12 @@ export function fullDocument(shapes: Shapes = {}): Loose {
   delete (document['laminate'] as Loose).holeTests;
   // What leaves through the hole is what the line carries.
   if (shapes.phase !== undefined) (document['service'] as Loose).phase = shapes.phase;
+  const defect = document['defect'] as Loose;
+  if (shapes.opening === 'slot') {
+    defect.kind = 'through-wall slot';
+    delete defect.holeDiameter;
+    delete defect.holeAtEndOfLife;
+  } else delete defect.slot;
   (document['pipe'] as Loose).material = filled(caseTable.pipe.fields.material.fields, 'pipe.material', shapes);
   return document;
 }
@@ -53,7 +61,7 @@ function filledField(field: Field, path: string, shapes: Shapes): unknown {
 export const fullShapes: readonly Shapes[] = [
   {},
   { form: 'sheet', mechanism: 'moisture', phase: 'gas', state: 'under pressure' },
-  { state: 'empty, dry, isolated, vented' },
+  { state: 'empty, dry, isolated, vented', opening: 'slot' },
 ];
 
 /** Cases that between them hold every field of the table. */

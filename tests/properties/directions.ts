@@ -252,6 +252,23 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/taper-length': 'laminateThickness+ ratio+ leastRatio~',
   'laminate/temperature-factor':
     'upperTemperatureLimit+ designTemperature- quadratic+ linear+ constant+ coefficientUnit-',
+  'laminate/strip-modulus': 'bridgingModulus+ hoopModulus~ axialModulus~ poissonRatio+',
+  'laminate/slot-resistance':
+    'laminateThickness+ slotWidth- stripModulus+ shearModulus+ energyReleaseRate+ serviceFactor+',
+  'laminate/thickness-slot': 'pressure+ slotWidth+ stripModulus- shearModulus- energyReleaseRate- serviceFactor-',
+  'laminate/slot-pressure-ceiling': 'slotWidth- stripModulus+ energyReleaseRate+ serviceFactor+',
+  'laminate/wide-slot-resistance':
+    'laminateThickness+ outsideDiameter- slotWidth- hoopModulus+ stripModulus+ energyReleaseRate+ serviceFactor+ overshoot- bondedShare+',
+  'laminate/thickness-wide-slot':
+    'pressure+ outsideDiameter+ slotWidth+ hoopModulus- stripModulus- energyReleaseRate- serviceFactor- overshoot+',
+  'laminate/slot-cross-over': 'outsideDiameter+ laminateThickness+ hoopModulus- stripModulus+ overshoot+',
+  'laminate/bend-factor': 'bendRadius- outsideDiameter+',
+  'laminate/overlay-factor': 'requiredOverlap+ availableOverlap- exponent+',
+  'laminate/thickness-on-fitting': 'thickness+ stressFactor+ overlayFactor+',
+  'laminate/thickness-as-straight': 'thickness+ stressFactor- overlayFactor-',
+  'wrap/overlap-on-bend': 'overlap+ bendRadius+ outsideDiameter+ lineRadius-',
+  'wrap/length-on-bend': 'lengthAlong+ measuredRadius- lineRadius+',
+  'wrap/bend-line-radius': 'bendRadius+ outsideDiameter~',
   'laminate/ring-pressure-ceiling': 'unbondedLength- hoopModulus+ energyReleaseRate+ serviceFactor+',
   'laminate/ring-resistance':
     'laminateThickness+ outsideDiameter- unbondedLength- hoopModulus+ energyReleaseRate+ serviceFactor+ overshoot-',

@@ -37,6 +37,25 @@ const trips: readonly RoundTrip[] = [
     with: () => ({ allowance: 0, underTolerance: 0 }),
     returns: 'pressure',
   },
+  {
+    there: 'laminate/thickness-slot',
+    back: 'laminate/slot-resistance',
+    as: 'laminateThickness',
+    returns: 'pressure',
+  },
+  {
+    there: 'laminate/thickness-wide-slot',
+    back: 'laminate/wide-slot-resistance',
+    as: 'laminateThickness',
+    with: () => ({ bondedShare: 0 }),
+    returns: 'pressure',
+  },
+  {
+    there: 'laminate/thickness-on-fitting',
+    back: 'laminate/thickness-as-straight',
+    as: 'thickness',
+    returns: 'thickness',
+  },
   { there: 'wrap/least-overlap', back: 'wrap/minimum-layers', as: 'overlap', returns: 'layers' },
   { there: 'wrap/least-overlap', back: 'wrap/maximum-layers', as: 'overlap', returns: 'layers' },
   {

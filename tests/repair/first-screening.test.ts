@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type CaseField, caseFields } from '../../src/json/index.js';
 import type { RepairDesign } from '../../src/repair/index.js';
 import { designOf } from '../faults/answers.js';
-import { type CaseFile, leak, loss, type Paths, withPaths } from '../faults/cases.js';
+import { bend, type CaseFile, leak, loss, type Paths, slot, withPaths } from '../faults/cases.js';
 
 const PARTS = [
   'found',
@@ -25,6 +25,8 @@ const examples = [
   ['the leak', leak],
   ['the loss', loss],
 ] as const;
+
+const everyExample = [...examples, ['the bend', bend], ['the slot', slot]] as const;
 
 const fields = caseFields();
 
@@ -67,7 +69,7 @@ describe('the fields that a case may leave out', () => {
 
   it('are marked for what waits for them, and the others hold up nothing', () => {
     const found = new Map<string, Set<CaseField['needed']>>();
-    for (const [, file] of examples) {
+    for (const [, file] of everyExample) {
       for (const { path } of optionalIn(file)) {
         if (givenOnce.test(path)) continue;
         found.set(path, (found.get(path) ?? new Set()).add(waitingFor(file, path)));

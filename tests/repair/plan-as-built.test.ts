@@ -228,7 +228,9 @@ describe('a repair as it was made', () => {
       }
       return 'nothing';
     };
-    expect(refused(() => compareAsBuilt(designRepair({ ...planned, fitting: 'tee' }), {}))).toBe('design.verdict');
+    expect(refused(() => compareAsBuilt(designRepair({ ...planned, fitting: { kind: 'tee' } }), {}))).toBe(
+      'design.verdict',
+    );
     expect(refused(() => compare(planned, { thickness: 0 as Length }))).toBe('thickness');
     expect(refused(() => compare(planned, { layers: 2.5 }))).toBe('layers');
   });

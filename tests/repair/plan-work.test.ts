@@ -165,7 +165,7 @@ describe('a plan', () => {
   });
 
   it('has no steps for a design that was not made, and says why', () => {
-    const refused = planWork(designRepair({ ...planned, fitting: 'bend' }));
+    const refused = planWork(designRepair({ ...planned, fitting: { kind: 'tee' } }));
     expect(refused.steps).toEqual([]);
     expect(refused.verdict).toBe('not covered');
     expect(refused.reasons.length).toBeGreaterThan(0);

@@ -94,7 +94,7 @@ describe('a plan as a page', () => {
   });
 
   it('sends nobody to work on a design that was not made', () => {
-    const html = page({ ...planned, fitting: 'bend' });
+    const html = page({ ...planned, fitting: { kind: 'tee' } });
     expect(html).toContain('No work: the design says not covered');
     expect(html).not.toContain('data-step');
   });

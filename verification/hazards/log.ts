@@ -11,6 +11,7 @@ import { liveLine } from './log/live-line.js';
 import { otherLoads } from './log/loads.js';
 import { questions } from './log/questions.js';
 import { leakSeal } from './log/seal.js';
+import { shapes } from './log/shapes.js';
 import { fieldSlips } from './log/slips.js';
 import { strengthLeft } from './log/strength.js';
 
@@ -23,6 +24,7 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Limits of the repair', hazards: limits },
   { part: 'Loads beside the pressure', hazards: otherLoads },
   { part: 'Laminate and wrap', hazards: laminate },
+  { part: 'Slots and fittings', hazards: shapes },
   { part: 'Hours of the work', hazards: hours },
   { part: 'Day of the work', hazards: dayOfWork },
   { part: 'Laying and acceptance', hazards: acceptance },

@@ -51,15 +51,22 @@ export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings)
   }
   const fault = broken(design);
   if (fault !== undefined) violations.push(violation(draw, 'holds by itself', fault));
-  const worsened = laws.map(({ name, of }): Outcome['worsened'][number] => {
-    const worse = of(drawn, 1.001 + 0.5 * random() ** 2);
-    if (worse === undefined) return { law: name };
+  const worsened = laws.map(({ name, of, from }): Outcome['worsened'][number] => {
+    const factor = 1.001 + 0.5 * random() ** 2;
+    const base = from === undefined ? drawn : from(drawn, random());
+    const worse = base === undefined ? undefined : of(base, factor);
+    if (base === undefined || worse === undefined) return { law: name };
+    const before = base === drawn ? design : designOf(base);
+    if (typeof before === 'string') {
+      violations.push(violation(draw, 'is a result, not a crash', `${name}: ${before}`));
+      return { law: name };
+    }
     const after = designOf(worse);
     if (typeof after === 'string') {
       violations.push(violation(draw, 'is a result, not a crash', `${name}: ${after}`));
       return { law: name };
     }
-    for (const what of better(design, after)) violations.push(violation(draw, name, what));
+    for (const what of better(before, after)) violations.push(violation(draw, name, what));
     return { law: name, after };
   });
   if (design.verdict !== 'designed') return { design, worsened, violations };

@@ -43,7 +43,7 @@ const PIPES = [
 ] as const;
 
 /** This version designs for none of these; they are drawn so that a worse case of one is seen too. */
-const OTHER_KINDS = ['through-wall slot', 'crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect'] as const;
+const OTHER_KINDS = ['crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect'] as const;
 const FITTINGS = ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] as const;
 
 /** A pipe, and a defect that lies on it. */
@@ -55,6 +55,18 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
   const left = between(random, leaks ? 0.3 : 0.25, 0.95) * wall;
   const rate = (most: number) => corrosionRate.mmPerYear(between(random, 0, most));
   const grows = often(random, 0.5);
+  const across = leaks ? between(random, 1, 12) : 0;
+  const opening: Partial<RepairCase['defect']> = !leaks
+    ? {}
+    : across < 11
+      ? { holeDiameter: length.mm(Math.min(axial, width, across)) }
+      : {
+          kind: 'through-wall slot',
+          slot: {
+            axialLength: length.mm(Math.min(axial, (across - 10) ** 2 * 10)),
+            circumferentialWidth: length.mm(Math.min(width, across * 4)),
+          },
+        };
   return {
     pipe: {
       outsideDiameter: length.mm(outside),
@@ -80,7 +92,7 @@ function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 'pipe' 
       remainingWall: length.mm(left),
       readingError: often(random, 0.5) ? 'none' : length.mm(between(random, 0, 0.1 * wall)),
       growth: grows || leaks ? { depth: rate(leaks ? 0.05 : 0.2), length: rate(0.5) } : 'none',
-      ...(leaks ? { holeDiameter: length.mm(Math.min(axial, width, between(random, 1, 12))) } : {}),
+      ...opening,
     },
   };
 }
@@ -114,6 +126,12 @@ function loadsOf(random: Random, pressure: number, outside: number): RepairCase[
           highestPressure: gauge.Pa(pressure * between(random, 0.7, 1)),
         },
   };
+}
+
+function fittingOf(random: Random, outside: Length): RepairCase['fitting'] {
+  if (often(random, 0.98)) return 'none';
+  const kind = oneOf(random, FITTINGS);
+  return kind === 'bend' ? { kind, bendRadius: (outside * 3) as Length } : { kind };
 }
 
 function cureOf(random: Random, base: CureSheet): CureSheet {
@@ -209,7 +227,7 @@ export function wholeCase(random: Random): RepairCase {
           }
         : partWall.line,
     loads: loadsOf(random, designPressure, outside),
-    fitting: often(random, 0.98) ? 'none' : oneOf(random, FITTINGS),
+    fitting: fittingOf(random, outside),
     assessment: { designFactor: oneOf(random, [0.5, 0.6, 0.72]) },
     repair: {
       class: repairClass,

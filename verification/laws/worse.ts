@@ -4,6 +4,8 @@ import type { CureSheet, RepairCase } from '../../src/repair/index.js';
 export interface Worsening {
   readonly name: string;
   readonly of: (repairCase: RepairCase, factor: number) => RepairCase | undefined;
+  /** Makes a drawn case one that has what gets worse, where few have it. */
+  readonly from?: (repairCase: RepairCase, share: number) => RepairCase | undefined;
 }
 
 type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate';
@@ -26,6 +28,52 @@ function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', fi
 function quicker(cure: CureSheet, factor: number): CureSheet {
   if (cure.mechanism === 'two-part reaction') return { ...cure, workingTime: less(cure.workingTime, factor) };
   return { ...cure, rows: cure.rows.map((row) => ({ ...row, workingTime: less(row.workingTime, factor) })) };
+}
+
+/** A leak through a slot in a defect that leaves it room, empty, so that nothing seals it. */
+function slotted(base: RepairCase, share: number): RepairCase | undefined {
+  const {
+    axialLength,
+    circumferentialWidth,
+    holeDiameter: _,
+    holeAtEndOfLife: __,
+    profile: ___,
+    ...left
+  } = base.defect;
+  const { seal: ____, ...unsealed } = base;
+  const { method: _____, ...repair } = base.repair;
+  return {
+    ...unsealed,
+    line: { state: 'empty, dry, isolated, vented' },
+    repair,
+    fitting: 'none',
+    loads: { ...base.loads, cycles: 'none' },
+    service: { ...base.service, designPressure: less(base.service.designPressure, 4) },
+    defect: {
+      ...left,
+      kind: 'through-wall slot',
+      axialLength,
+      circumferentialWidth,
+      slot: {
+        axialLength: times(axialLength, 0.05 + 0.3 * share),
+        circumferentialWidth: times(circumferentialWidth, 0.3 - 0.25 * share),
+      },
+    },
+  };
+}
+
+/** A defect on an emptied bend under tape. */
+function bent(base: RepairCase, share: number): RepairCase | undefined {
+  const { outsideDiameter } = base.pipe;
+  if (base.wrap.form === 'sheet' || outsideDiameter === undefined || base.defect.slot !== undefined) return undefined;
+  const { method: _, ...repair } = base.repair;
+  const { seal: __, ...unsealed } = base;
+  return {
+    ...unsealed,
+    line: { state: 'empty, dry, isolated, vented' },
+    repair,
+    fitting: { kind: 'bend', bendRadius: times(outsideDiameter, 0.8 + 5 * share) },
+  };
 }
 
 export const worsenings: readonly Worsening[] = [
@@ -120,6 +168,37 @@ export const worsenings: readonly Worsening[] = [
       const larger = times(holeDiameter, factor);
       if (larger > Math.min(axialLength, circumferentialWidth)) return undefined;
       return change(base, 'defect', { holeDiameter: larger });
+    },
+  },
+  {
+    name: 'a longer slot',
+    from: slotted,
+    of: (base, factor) => {
+      const { slot, axialLength } = base.defect;
+      if (slot === undefined || times(slot.axialLength, factor) > axialLength) return undefined;
+      return change(base, 'defect', { slot: { ...slot, axialLength: times(slot.axialLength, factor) } });
+    },
+  },
+  {
+    name: 'a wider slot',
+    from: slotted,
+    of: (base, factor) => {
+      const { slot, circumferentialWidth } = base.defect;
+      if (slot === undefined || times(slot.circumferentialWidth, factor) > circumferentialWidth) return undefined;
+      return change(base, 'defect', {
+        slot: { ...slot, circumferentialWidth: times(slot.circumferentialWidth, factor) },
+      });
+    },
+  },
+  {
+    name: 'a tighter bend',
+    from: bent,
+    of: (base, factor) => {
+      const { fitting, pipe } = base;
+      if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
+      const bendRadius = less(fitting.bendRadius, factor);
+      if (pipe.outsideDiameter === undefined || bendRadius <= pipe.outsideDiameter / 2) return undefined;
+      return { ...base, fitting: { ...fitting, bendRadius } };
     },
   },
   {

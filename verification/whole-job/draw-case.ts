@@ -339,7 +339,7 @@ export function drawCase(seed: number): Drawn {
             highestPressure: `${figure(pressure * between(0.75, 1), 3)} bar`,
           },
     },
-    fitting: chance(0.98) ? 'none' : one('bend', 'tee', 'weld'),
+    fitting: chance(0.98) ? 'none' : { kind: one('tee', 'weld') },
     ...(chance(0.97)
       ? {
           assessment: {

@@ -88,6 +88,10 @@ function checkRecord({
   if (leastOverlap !== undefined) nonNegative(leastOverlap, 'leastOverlap', 'm');
   if (survey !== undefined) nonNegative(survey.leastWall, 'survey.leastWall', 'm');
   if (survey?.hole !== undefined) nonNegative(survey.hole, 'survey.hole', 'm');
+  if (survey?.slot !== undefined) {
+    nonNegative(survey.slot.axialLength, 'survey.slot.axialLength', 'm');
+    nonNegative(survey.slot.circumferentialWidth, 'survey.slot.circumferentialWidth', 'm');
+  }
   if (pressureTest?.highestPressure !== undefined) {
     const { highestPressure, lowestPressure } = pressureTest;
     nonNegative(lowestPressure, 'pressureTest.lowestPressure', 'Pa');

@@ -35,6 +35,8 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     return unrated(
       `no pressure can be stated while these do not meet: ${against.map(({ point }) => point).join(', ')}`,
     );
+  if (design.case.fitting !== 'none')
+    return unrated('what a thinner or shorter laminate holds on a fitting is not known: lay what is missing');
   const laid = laidBy(design, record);
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');

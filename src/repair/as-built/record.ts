@@ -11,7 +11,7 @@ import type {
   Temperature,
   Time,
 } from '../../quantity/index.js';
-import type { PreparationGrade } from '../case/case.js';
+import type { PreparationGrade, Slot } from '../case/case.js';
 import type { StepId } from '../timeline/timeline.js';
 
 /** A batch as it was mixed. */
@@ -62,6 +62,8 @@ export interface SurveyRecord {
   readonly leastWall: Length;
   /** Diameter of the circle that encloses the hole. */
   readonly hole?: Length | undefined;
+  /** Extents of the opening of a slot. */
+  readonly slot?: Slot | undefined;
 }
 
 /** The seal of a leak, as it was seen. */
@@ -129,6 +131,7 @@ export type AsBuiltPointName =
   | 'line pressure'
   | 'wall'
   | 'hole'
+  | 'slot'
   | 'seal'
   | 'putty firm'
   | 'bands'

@@ -1,5 +1,6 @@
 import { missingTo, reaches } from '../../numeric/index.js';
 import type { Amount, Length } from '../../quantity/index.js';
+import type { Slot } from '../case/case.js';
 import type { Designed } from '../design/design.js';
 import { notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
@@ -15,7 +16,10 @@ export function wallPoint({ case: { defect } }: Designed, { survey }: AsBuiltRec
  * A hole that has opened under the tool is held by less than the laminate over it was made for; where the design knows of
  * none, any hole is too large.
  */
-export function holePoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint[] {
+export function holePoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+  const { defect } = design.case;
+  const { survey } = record;
+  if (defect.slot !== undefined) return slotPoints(defect.slot, record);
   const largest = defect.holeDiameter ?? (0 as Length);
   const isKnown = defect.holeDiameter !== undefined;
   if (survey?.hole === undefined)
@@ -30,4 +34,38 @@ export function holePoint({ case: { defect } }: Designed, { survey }: AsBuiltRec
     ? 'the hole is larger than the repair was designed for'
     : 'preparation opened a hole that the design knows nothing of: design the repair of a leak';
   return [{ point: 'hole', verdict: 'does not meet', text, found: size, limit, shortfall }];
+}
+
+/** A slot that is longer or wider than designed for; a round hole beside it is one that the design does not know. */
+function slotPoints(designed: Slot, { survey }: AsBuiltRecord): AsBuiltPoint[] {
+  if (survey?.slot === undefined)
+    return [notShown('slot', 'nobody measured the opening of the slot after the steel was prepared')];
+  const points: AsBuiltPoint[] = [];
+  for (const [name, found, largest] of [
+    ['slot along the pipe', survey.slot.axialLength, designed.axialLength],
+    ['slot round the pipe', survey.slot.circumferentialWidth, designed.circumferentialWidth],
+  ] as const) {
+    const size: Amount = { name, kind: 'length', value: found };
+    const limit: Amount = { name: `largest ${name}`, kind: 'length', value: largest, toward: 'down' };
+    if (reaches(largest, found)) {
+      points.push({
+        point: 'slot',
+        verdict: 'meets',
+        text: `the ${name} is no larger than designed for`,
+        found: size,
+        limit,
+      });
+      continue;
+    }
+    const shortfall: Amount = { name: `${name}, too large by`, kind: 'length', value: missingTo(largest, found) };
+    const text = `the ${name} is larger than the repair was designed for`;
+    points.push({ point: 'slot', verdict: 'does not meet', text, found: size, limit, shortfall });
+  }
+  if (survey.hole !== undefined && survey.hole > 0)
+    points.push({
+      point: 'slot',
+      verdict: 'does not meet',
+      text: 'preparation opened a hole beside the slot that the design knows nothing of: run the design again',
+    });
+  return points;
 }

@@ -43,7 +43,7 @@ export interface RepairCase {
   readonly line: LineAtWork;
   readonly defect: Defect;
   readonly loads: Loads;
-  readonly fitting: Fitting;
+  readonly fitting: Fitting | 'none';
   readonly assessment?: Assessment | undefined;
   readonly repair: Demands;
   readonly laminate: LaminateSystem;
@@ -164,12 +164,14 @@ export interface Defect {
   readonly axialLength: Length;
   /** Extent round the pipe. */
   readonly circumferentialWidth: Length;
-  /** The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole. */
+  /** The least wall left anywhere in the defect; of a through-wall hole or slot, in the metal round it. */
   readonly remainingWall: Length;
   /** How far that reading may be off; `none` says that the wall stated is already the least that it can be. */
   readonly readingError: Length | 'none';
   /** Diameter of the circle that encloses a through-wall hole. */
   readonly holeDiameter?: Length | undefined;
+  /** The opening of a through-wall slot itself, inside the thinned metal round it. */
+  readonly slot?: Slot | undefined;
   /**
    * Hole to expect by the end of the repair's life where the wall is used up; without it the whole defect counts as the
    * hole. An inspector's judgement: less conservative.
@@ -180,6 +182,12 @@ export interface Defect {
   readonly growth: Growth | 'none';
   /** From the edge of the loss to the nearest weld, branch, support or flange along the pipe; at least so far counts. */
   readonly nearestAttachment?: Length | undefined;
+}
+
+/** An opening that is longer one way than the other: the rectangle that encloses it. */
+export interface Slot {
+  readonly axialLength: Length;
+  readonly circumferentialWidth: Length;
 }
 
 export interface ProfilePoint {
@@ -239,7 +247,13 @@ export interface PressureCycles {
   readonly highestPressure: GaugePressure;
 }
 
-export type Fitting = 'none' | 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
+export type FittingKind = 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
+
+export interface Fitting {
+  readonly kind: FittingKind;
+  /** Of the centre line of a bend. */
+  readonly bendRadius?: Length | undefined;
+}
 
 /** By the names that the methods have everywhere. */
 export type StrengthMethod = RemainingStrengthMethod;

@@ -16,11 +16,15 @@ export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
   if (round !== undefined && exceeds(circumferentialWidth, round))
     atMost(note, 'defect.circumferentialWidth', ['the circumference of the pipe', 'length', round]);
   if (holeDiameter !== undefined && kind !== 'through-wall hole') {
-    const instead = 'a hole that is expected by the end of the life of the repair goes into defect.holeAtEndOfLife';
+    const instead =
+      kind === 'through-wall slot'
+        ? 'the opening of a slot goes into defect.slot'
+        : 'a hole that is expected by the end of the life of the repair goes into defect.holeAtEndOfLife';
     const must = line(`be left out where the defect is "${kind}", not a through-wall hole; ${instead}`);
     note({ path: 'defect.holeDiameter', must });
   }
   inHoles(defect, note);
+  inSlot(defect, note);
   if (profile !== undefined) inProfile(profile, t, defect, note);
   if (growth === 'none' || typeof growth.depth !== 'object') return;
   const { sincePrevious, service } = growth.depth;
@@ -51,6 +55,23 @@ function inHoles({ axialLength, circumferentialWidth, holeDiameter, holeAtEndOfL
   }
   if (holeDiameter !== undefined && holeAtEndOfLife !== undefined && holeAtEndOfLife < holeDiameter)
     atLeast(note, 'defect.holeAtEndOfLife', ['the hole as it is now', 'length', holeDiameter, 'defect.holeDiameter']);
+}
+
+/** A slot lies inside the defect, and no other kind has one. */
+function inSlot({ kind, axialLength, circumferentialWidth, slot, holeAtEndOfLife }: Defect, note: Note): void {
+  if (kind === 'through-wall slot' && holeAtEndOfLife !== undefined) {
+    const must = line('be left out where the defect is a "through-wall slot": a slot stays one, and grows at its rim');
+    note({ path: 'defect.holeAtEndOfLife', must });
+  }
+  if (slot === undefined) return;
+  if (kind !== 'through-wall slot') {
+    note({ path: 'defect.slot', must: line(`be left out where the defect is "${kind}", not a through-wall slot`) });
+    return;
+  }
+  if (slot.axialLength > axialLength)
+    atMost(note, 'defect.slot.axialLength', ['that of the defect', 'length', axialLength, 'defect.axialLength']);
+  const width = ['that of the defect', 'length', circumferentialWidth, 'defect.circumferentialWidth'] as const;
+  if (slot.circumferentialWidth > circumferentialWidth) atMost(note, 'defect.slot.circumferentialWidth', width);
 }
 
 function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, note: Note): void {

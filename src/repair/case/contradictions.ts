@@ -1,7 +1,7 @@
 import { poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
 import { isDay } from '../../quantity/clock.js';
-import { type Length, line, roundedDown, type Time } from '../../quantity/index.js';
+import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
@@ -21,6 +21,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inLaminate(laminate, note);
   inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
+  inFitting(repairCase, note);
   inConfirmed(repairCase, note);
   if (filler !== 'none') {
     const { thickness, thicknessOverDefect, cure } = filler;
@@ -52,6 +53,22 @@ function inPipe({ outsideDiameter, circumference, wallThickness, material }: Pip
 
 function diameterBy(circumference: Length): Length {
   return outsideDiameterFromCircumference({ circumference });
+}
+
+/** A bend has a radius, and nothing else has one; a tighter bend than half the diameter would cut into itself. */
+function inFitting({ fitting, pipe }: RepairCase, note: Note): void {
+  if (fitting === 'none' || fitting.bendRadius === undefined) return;
+  const path = 'fitting.bendRadius';
+  if (fitting.kind !== 'bend') {
+    note({ path, must: line(`be left out where the fitting is a ${fitting.kind}, not a bend`) });
+    return;
+  }
+  const { outsideDiameter, circumference } = pipe;
+  if ((outsideDiameter === undefined) === (circumference === undefined)) return;
+  const radius = outsideRadius({ outsideDiameter: outsideDiameter ?? diameterBy(circumference as Length) });
+  if (fitting.bendRadius > radius) return;
+  const passes = roundedUp('half the diameter', 'length', radius);
+  note({ path, must: line('be above half the outside diameter, {0}', passes), passes });
 }
 
 function inService({ service, date, loads: { cycles }, line: atWork }: RepairCase, note: Note): void {

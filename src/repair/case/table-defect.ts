@@ -45,6 +45,15 @@ export const defect = {
   remainingWall: { kind: 'length', from: 0, usual: [0, 0.06] },
   readingError: { kind: 'length', none: true, from: 0, usual: [0.01e-3, 2e-3] },
   holeDiameter: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.2e-3, 0.2] },
+  slot: {
+    kind: 'block',
+    optional: true,
+    needed: 'for numbers',
+    fields: {
+      axialLength: { kind: 'length', above: 0, usual: [0.2e-3, 1] },
+      circumferentialWidth: { kind: 'length', above: 0, usual: [0.2e-3, 1] },
+    },
+  },
   holeAtEndOfLife: { kind: 'length', optional: true, above: 0, usual: [0.5e-3, 0.5] },
   profile: {
     kind: 'list',

@@ -19,6 +19,11 @@ const repair = {
   inspectionInterval: { kind: 'time', optional: true, above: 0, usual: [2e6, 4e8] },
 } as const satisfies Fields;
 
+const fitting = {
+  kind: { kind: 'choice', words: ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] },
+  bendRadius: { kind: 'length', optional: true, needed: 'for numbers', above: 0, usual: [0.03, 12] },
+} as const satisfies Fields;
+
 /** The kind and the bounds of the value are those of the number at its path. */
 const confirmed = {
   path: { kind: 'text' },
@@ -52,7 +57,7 @@ export const caseTable = {
   line,
   defect: { kind: 'block', fields: defect },
   loads: { kind: 'block', fields: loads },
-  fitting: { kind: 'choice', words: ['none', 'bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'] },
+  fitting: { kind: 'block', none: true, fields: fitting },
   assessment: { kind: 'block', optional: true, fields: assessment },
   repair: { kind: 'block', fields: repair },
   laminate: { kind: 'block', fields: laminate },

@@ -86,7 +86,7 @@ export const pipeWords = {
   'defect.circumferentialWidth': ['Width round the pipe', 'Extent round the pipe', '45 mm'],
   'defect.remainingWall': [
     'Least remaining wall',
-    'The least wall left anywhere in the defect; of a through-wall hole, in the metal round the hole',
+    'The least wall left anywhere in the defect; of a through-wall hole or slot, in the metal round it',
     '3.1 mm',
   ],
   'defect.readingError': [
@@ -99,6 +99,12 @@ export const pipeWords = {
     'The circle that encloses a through-wall hole as it is; it lies inside the defect',
     '4 mm',
   ],
+  'defect.slot': [
+    'Slot',
+    'The opening of a through-wall slot as it is, by the rectangle that encloses it; it lies inside the defect',
+  ],
+  'defect.slot.axialLength': ['Slot along the pipe', 'Extent of the opening along the pipe', '6 mm'],
+  'defect.slot.circumferentialWidth': ['Slot round the pipe', 'Extent of the opening round the pipe', '40 mm'],
   'defect.holeAtEndOfLife': [
     'Hole expected at the end',
     'The hole that an inspector expects by the end of the life of the repair where the wall is used up by then; left out, the whole defect counts as the hole; less conservative',

@@ -13,6 +13,7 @@ export const laminateCriteria = [
   'hoop strain with ring bending under soil',
   'ring buckling under pressure from outside',
   'leak through the hole',
+  'leak through the slot',
   'size of the hole',
 ] as const;
 

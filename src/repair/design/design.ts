@@ -8,13 +8,14 @@ import type {
   Length,
   Line,
   Mass,
+  Ratio,
   Strain,
   Stress,
   Time,
   Volume,
 } from '../../quantity/index.js';
 import type { ConfirmedValue, RuleSet } from '../../rules/index.js';
-import type { RepairCase, ThicknessMethod } from '../case/case.js';
+import type { RepairCase, Slot, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
 import type { StepId, Timeline } from '../timeline/timeline.js';
@@ -107,13 +108,16 @@ export interface AsFound {
   /** Hole at the end of life, and the one that the design takes: never less than the least of the rule set. */
   readonly holeAtEndOfLife?: Length;
   readonly designHole?: Length;
+  /** Slot at the end of life, and the one that the design takes: no extent less than the least hole of the rule set. */
+  readonly slotAtEndOfLife?: Slot;
+  readonly designSlot?: Slot;
   readonly strength?: StrengthOutcome;
 }
 
 /** Where the laminate over a leak is bonded to nothing. */
 export interface Footprint {
-  readonly under: 'hole' | 'seal';
-  /** Of the circle round the hole, the pad, the sheet and the collar. */
+  readonly under: 'hole' | 'slot' | 'seal';
+  /** Of the circle round the hole or the slot, the pad, the sheet and the collar. */
   readonly diameter: Length;
   /** Along the pipe, bands included where they stay. */
   readonly length: Length;
@@ -140,6 +144,8 @@ export interface LaminateDesign {
   /** Thickness by the methods that were not chosen, for comparison. */
   readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
   readonly plies: number;
+  /** On a fitting: by how much every line of straight pipe was raised. */
+  readonly fittingFactor?: number;
   /** The fewest that may be laid: of the rule set, and of the qualification. */
   readonly leastPlies: number;
   readonly laidThickness: Length;
@@ -156,7 +162,10 @@ export interface ExtentDesign {
   readonly taper: Length;
   /** Length at the end of life that lies between the two overlaps. */
   readonly defectLength: Length;
+  /** On a bend along its outside, so that it is long enough along the inside. */
   readonly totalLength: Length;
+  /** On a bend only: along its inside. */
+  readonly insideLength?: Length;
 }
 
 export interface TapeDesign {
@@ -169,6 +178,8 @@ export interface TapeDesign {
   readonly fullCountLength: Length;
   readonly overallLength: Length;
   readonly tapeLength: Length;
+  /** On a bend only: the turns close up there, where they keep the stated overlap along the outside. */
+  readonly insideOverlap?: Ratio;
   readonly rolls: number;
   readonly leftOnLastRoll: Length;
 }

@@ -16,9 +16,11 @@ import { use, type Workbook } from '../job/workbook.js';
 import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
+import { circleRound, leaksToday } from './opening.js';
 import { outsideLoadOf } from './outside-load.js';
 import { checkPipeFromOutside } from './pipe-from-outside.js';
 import { checkRupture } from './rupture.js';
+import { checkMetalBesideSlot, slotAtTheEnd } from './slot.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
 import { checkSoundPipeAlong } from './sound-pipe-along.js';
 import { strengthAtTheEnd } from './strength-at-end.js';
@@ -60,6 +62,16 @@ export function assessPipe(work: Workbook): AsFound | Open {
   checkVentedGas(work, found);
   if (found.throughWall) {
     checkRupture(work, found);
+    if (work.case.defect.kind === 'through-wall slot') {
+      const metal = checkMetalBesideSlot(work, found);
+      const slot = slotAtTheEnd(work, found, growth);
+      if (slot === undefined || metal === open) return found;
+      found.slotAtEndOfLife = slot.atEndOfLife;
+      found.designSlot = slot.toDesignFor;
+      // The hole that the risk is screened by: the circle round the slot.
+      found.holeAtEndOfLife = circleRound(work, slot.atEndOfLife, 'slot at the end of life');
+      return found;
+    }
     const hole = holeAtTheEnd(work, found, growth);
     if (hole === undefined) return found;
     found.holeAtEndOfLife = hole.atEndOfLife;
@@ -130,7 +142,7 @@ function widthThen(work: Workbook, growth: GrowthRates, outsideDiameter: Length)
 
 /** A leak, or a wall below the least that counts as a wall (ISO 24817, defect types; PCC-2, 401-3.4). */
 function becomesThroughWall(work: Workbook, wall: Length): boolean {
-  if (work.case.defect.kind === 'through-wall hole') {
+  if (leaksToday(work.case.defect)) {
     decide(work.recorder, 'designed as a through-wall defect', 'the pipe leaks');
     return true;
   }

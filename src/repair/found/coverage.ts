@@ -1,4 +1,4 @@
-import type { Defect, Filler, Fitting } from '../case/case.js';
+import type { Defect, Filler, Fitting, FittingKind, RepairCase } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
@@ -11,14 +11,13 @@ export function checkCoverage(work: Workbook): 'covered' | Open {
   const { case: repairCase, notCovered } = work;
   notCovered.push(
     ...uncoveredDefect(repairCase.defect),
-    ...uncoveredFitting(repairCase.fitting),
+    ...uncoveredFitting(repairCase.fitting, repairCase),
     ...uncoveredFiller(repairCase.filler),
   );
   return notCovered.length > 0 ? open : 'covered';
 }
 
 const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {
-  'through-wall slot': 'the resistance of a laminate over a slot is not part of this version',
   crack:
     'a crack can grow under the laminate and none of the strength methods holds for cracks; assess it by fracture mechanics or cut it out',
   dent: 'a dent concentrates stress and fatigues; none of the strength methods holds for dents',
@@ -33,9 +32,54 @@ function uncoveredDefect(defect: Defect): Reason[] {
   return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
 }
 
-function uncoveredFitting(fitting: Fitting): Reason[] {
+/** A bend is round, and a flange ends a round pipe; the others have a shape that no line of the design goes round. */
+const WHY_NOT_ON: Readonly<Partial<Record<FittingKind, string>>> = {
+  tee: 'how thick a laminate is there is known from memory only, and nothing says how tape goes round the branch or what holds its crotch; take a part made for it, or have it analysed',
+  reducer: 'tape slips down a cone, and the pull of the pressure on it is not part of this version',
+  nozzle: 'the hole that it takes out of the wall needs its own reinforcement, and no factor for it is known',
+  weld: 'a bead lifts the laminate off the steel beside it, and no factor for it is known; grind it flush, have it tested, and state straight pipe',
+};
+
+function uncoveredFitting(
+  fitting: Fitting | 'none',
+  { wrap, seal, repair, defect, line, loads }: RepairCase,
+): Reason[] {
   if (fitting === 'none') return [];
-  return [{ text: `the repair would lie on a ${fitting}: this version designs for straight pipe only` }];
+  const why = WHY_NOT_ON[fitting.kind];
+  if (why !== undefined) return [{ text: `the repair would lie on a ${fitting.kind}: ${why}` }];
+  const { method } = repair;
+  const reasons: Reason[] = [];
+  if (method === 'substrate sharing load' || method === 'substrate yielded')
+    reasons.push({
+      text: `the case names the method "${method}", which counts on metal as it lies in straight pipe: on a ${fitting.kind} name "substrate ignored" or none`,
+    });
+  if (fitting.kind !== 'bend') return reasons;
+  if (wrap.form === 'sheet')
+    reasons.push({ text: 'the wrap is a sheet, and no sheet lies on a bend without folds: take tape' });
+  const { bendingMoment, torsion, shearForce, soil } = loads;
+  for (const [name, load] of [
+    ['bending moment', bendingMoment],
+    ['torsion', torsion],
+    ['shear force', shearForce],
+    ['soil', soil],
+  ] as const)
+    if (load !== 'none')
+      reasons.push({
+        text: `the case states a load on a bend, ${name}: a bend flattens under it and takes more stress than straight pipe, by an index that this version does not know`,
+      });
+  if (defect.kind === 'through-wall slot')
+    reasons.push({
+      text: 'the slot lies in a bend: the ring that holds a laminate over a wide slot is one of straight pipe; cut the piece out',
+    });
+  if (line.state !== 'empty, dry, isolated, vented')
+    reasons.push({
+      text: 'the line stays under pressure while people work on a thinned bend, and the methods for metal loss are those of straight pipe: empty it',
+    });
+  if (seal !== undefined)
+    reasons.push({
+      text: 'the leak would be sealed on a bend, where a band slips to the inside and no equation says how hard it presses: empty the line and leave the seal out',
+    });
+  return reasons;
 }
 
 /** Overlap, leak resistance and bond assume laminate on prepared steel. */

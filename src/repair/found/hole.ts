@@ -94,7 +94,7 @@ function checkRoundness(
   const ratio = step(work.recorder, 'pipe/defect-aspect-ratio', defectAspectRatio, extents);
   if (ratio <= limit) return;
   work.notCovered.push({
-    text: 'the used-up wall is too long and narrow to count as a round hole: a slot is not part of this version',
+    text: 'the used-up wall is too long and narrow to count as a round hole, and what of it opens is not known: where it leaks, state the slot; else have the inspector say which hole to expect',
     found: exactly('length over width', 'number', ratio),
     limit: roundedDown('largest ratio', 'number', limit),
     clause: aspectRatio.clause,

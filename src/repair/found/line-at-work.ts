@@ -8,6 +8,7 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
+import { leaksToday } from './opening.js';
 import type { PressureLimit } from './wall-today.js';
 
 /** Whether people may work on the line as it is, from the first touch to the cured laminate. */
@@ -16,7 +17,7 @@ export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDe
   const { line: atWork, defect } = work.case;
   if (atWork.state === 'empty, dry, isolated, vented') return { state: atWork.state, pressure: 0 as GaugePressure };
   checkContents(work, atWork);
-  const limit = defect.kind === 'through-wall hole' ? limitAtHole(work, found) : limitOnWall(work, found);
+  const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
   const { highestPressure, limitedBy } = withinDesign(work, limit);
   if (atWork.pressure > highestPressure) {

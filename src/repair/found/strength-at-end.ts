@@ -1,10 +1,11 @@
-import { heading, step } from '../../formula/index.js';
+import { decide, heading, step } from '../../formula/index.js';
 import { type DepthPoint, type MethodResult, profileAtEndOfLife } from '../../pipe/index.js';
 import { type GaugePressure, type Length, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 import { warnOfChoices } from './less-conservative.js';
+import { liesOnBend } from './on-bend.js';
 import { strengthWith } from './strength.js';
 import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
@@ -14,6 +15,14 @@ type Thinned = Pick<AsFound, 'outsideDiameter' | 'depthAtEndOfLife' | 'lengthAtE
 export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthRates): StrengthOutcome | undefined {
   const { service, repair, assessment } = work.case;
   heading(work.recorder, 'Remaining strength at the end of life');
+  if (liesOnBend(work.case)) {
+    decide(
+      work.recorder,
+      'no remaining strength of the bend',
+      'the methods for metal loss are those of straight pipe, and the laminate counts on no metal here',
+    );
+    return undefined;
+  }
   const countsOnIt = repair.method === 'substrate sharing load';
   const factors = factorsFor(work, countsOnIt);
   if (factors === undefined) return undefined;

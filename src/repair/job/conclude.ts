@@ -1,5 +1,6 @@
 import { cautionsFor } from '../cautions.js';
 import type { DesignOptions, DesignParts, DesignRecord, NotDesigned, RepairDesign } from '../design/design.js';
+import { leaksToday } from '../found/opening.js';
 import { version } from '../version.js';
 import { holdPressure } from './hold-pressure.js';
 import { type Open, open } from './stage.js';
@@ -10,7 +11,7 @@ type PartsSoFar = { readonly [K in keyof DesignParts]: DesignParts[K] | Open };
 /** The verdict, with the parts that were worked out and what the workbook holds. */
 export function conclude(work: Workbook, options: DesignOptions, parts: PartsSoFar): RepairDesign {
   const { case: repairCase, stated, rules, recorder, notCovered, reasons, missing, assumed, warnings } = work;
-  const leaks = parts.found === open ? repairCase.defect.kind === 'through-wall hole' : parts.found.throughWall;
+  const leaks = parts.found === open ? leaksToday(repairCase.defect) : parts.found.throughWall;
   const record: DesignRecord = {
     reasons: [...notCovered, ...reasons],
     missing,

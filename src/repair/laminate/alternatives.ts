@@ -19,6 +19,8 @@ export function alternativesTo(
   job: ThicknessJob,
 ): (Candidate<Length> | Unavailable)[] {
   const alternatives: (Candidate<Length> | Unavailable)[] = [];
+  // They are thicknesses of straight pipe, and some count on metal as it lies in it.
+  if (work.case.fitting !== 'none') return alternatives;
   for (const method of Object.keys(thicknessMethods) as ThicknessMethod[]) {
     if (method !== chosen) alternatives.push(alternative(work, method, job));
   }

@@ -1,6 +1,7 @@
 import { heading, step } from '../../formula/index.js';
 import { axialExtent, governingOverlap, type OverlapCriterion, taperLength } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
+import { type BendLine, bendLineRadius, lengthOnBend } from '../../wrap/index.js';
 import type { AsFound, Candidate, ExtentDesign, Footprint, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
@@ -45,8 +46,33 @@ export function extentOf(
 
   const ratio = use(work, 'taper', rules.overlap.taper);
   const taper = step(recorder, 'laminate/taper-length', taperLength, { laminateThickness, ratio });
-  const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0, footprint?.length ?? 0) as Length;
+  const defectLength = Math.max(
+    found.lengthAtEndOfLife,
+    found.designHole ?? found.designSlot?.axialLength ?? 0,
+    footprint?.length ?? 0,
+  ) as Length;
   const reach = { overlap, defectLength, taperLength: taper };
   const totalLength = step(recorder, 'laminate/axial-extent', axialExtent, reach);
-  return { overlap: { candidates, governing, value: overlap }, taper, defectLength, totalLength };
+  const extent = { overlap: { candidates, governing, value: overlap }, taper, defectLength, totalLength };
+  const outside = alongOutside(work, found, totalLength);
+  if (outside === undefined) return extent;
+  return {
+    overlap: extent.overlap,
+    taper,
+    defectLength,
+    totalLength: outside,
+    insideLength: totalLength,
+  };
+}
+
+/** On a bend the laminate has to be long enough along the inside, and is measured along the outside, where it is longer. */
+function alongOutside(work: Workbook, { outsideDiameter }: AsFound, lengthAlong: Length): Length | undefined {
+  const { recorder, case: repairCase } = work;
+  const { fitting } = repairCase;
+  if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
+  const { bendRadius } = fitting;
+  const radiusOf = (side: BendLine): Length =>
+    step(recorder, 'wrap/bend-line-radius', bendLineRadius, { bendRadius, outsideDiameter, line: side }, side);
+  const lines = { lengthAlong, measuredRadius: radiusOf('inside'), lineRadius: radiusOf('outside') };
+  return step(recorder, 'wrap/length-on-bend', lengthOnBend, lines, 'laminate along the outside of the bend');
 }

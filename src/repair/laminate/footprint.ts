@@ -7,20 +7,23 @@ import { bandedLength } from '../../seal/index.js';
 import type { Seal } from '../case/case.js';
 import type { AsFound, Footprint } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
+import { circleRound } from '../found/opening.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 
 /**
- * What the laminate over a leak is bonded to nothing on: the hole, or the seal that lies on it. The cavity under it is at the
+ * What the laminate over a leak is bonded to nothing on: the hole, the slot, or the seal that lies on it, round a slot as
+ * round a circle. The cavity under it is at the
  * design pressure, and the seal earns no credit.
  */
 export function footprintUnder(work: Workbook, found: AsFound, seal: SealDesign | 'none'): Footprint | undefined {
-  const { designHole } = found;
-  if (designHole === undefined) return undefined;
+  const { designHole, designSlot } = found;
+  const opening = designSlot === undefined ? designHole : circleRound(work, designSlot, 'slot to design for');
+  if (opening === undefined) return undefined;
   const asked = work.case.seal;
-  if (seal === 'none' || asked === undefined)
-    return { under: 'hole', diameter: designHole, length: designHole, bonded: 'beside it' };
-  return footprintOfSeal(work, found, designHole, seal, asked);
+  if (seal !== 'none' && asked !== undefined) return footprintOfSeal(work, found, opening, seal, asked);
+  if (designSlot === undefined) return { under: 'hole', diameter: opening, length: opening, bonded: 'beside it' };
+  return { under: 'slot', diameter: opening, length: designSlot.axialLength, bonded: 'beside it' };
 }
 
 function footprintOfSeal(

@@ -8,9 +8,11 @@ import { use, type Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { alternativesTo } from './alternatives.js';
 import { largest } from './candidates.js';
+import { factorOfFitting, onFitting } from './fitting.js';
 import { footprintUnder } from './footprint.js';
 import { joinBands } from './joints.js';
 import { thicknessForLeak } from './leak.js';
+import { leakCriterion } from './leak-resistance.js';
 import { prepareThickness, type ThicknessJob } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
 import type { PlyModuli } from './ply-moduli.js';
@@ -31,21 +33,24 @@ export function designLaminate(
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
   const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
   const leak = found.throughWall
-    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, pliesOver(work, job))
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, found.designSlot, strains, pliesOver(work, job))
     : undefined;
   if (method === undefined || job === undefined || candidates === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
   if (leak !== undefined) {
-    candidates.push({ criterion: 'leak through the hole', value: leak.thickness });
+    candidates.push({ criterion: leakCriterion(leak.resistance), value: leak.thickness });
     const forSize = thicknessForSize(work, found);
     if (forSize !== undefined) candidates.push({ criterion: 'size of the hole', value: forSize });
   }
-  const governing = largest(candidates);
+  const factor = factorOfFitting(work, found.outsideDiameter);
+  if (factor === undefined) return open;
+  const onPipe = onFitting(work, factor, candidates);
+  const governing = largest(onPipe);
   const alternatives = alternativesTo(work, method, job);
   const leastPlies = leastPliesOf(work);
   const byCriteria = pliesFor(work, governing.value, leastPlies);
-  const joints = joinBands(work, found, byCriteria, footprint, candidates);
+  const joints = joinBands(work, found, byCriteria, footprint, onPipe);
   const { plies, thickness: laidThickness } = joints === undefined ? byCriteria : joints.laid;
   checkThin(work, found.outsideDiameter, laidThickness);
   checkHoleSize(work, found, laidThickness);
@@ -54,7 +59,7 @@ export function designLaminate(
     hoopStrain: strains.hoop,
     axialStrain: strains.axial,
     wrappedDiameter: job.hoop.diameter,
-    thickness: { candidates, governing: governing.criterion, value: governing.value },
+    thickness: { candidates: onPipe, governing: governing.criterion, value: governing.value },
     alternatives,
     plies,
     leastPlies,
@@ -69,6 +74,7 @@ export function designLaminate(
       work.case.laminate.plyThickness,
     ),
   };
+  if (factor > 1) design.fittingFactor = factor;
   if (footprint !== undefined) design.footprint = footprint;
   if (joints !== undefined) design.joints = joints.design;
   return design;

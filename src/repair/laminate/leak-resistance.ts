@@ -1,38 +1,23 @@
 import { step } from '../../formula/index.js';
 import { energyAtRim, holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+import type { Slot } from '../case/case.js';
+import type { LaminateCriterion } from '../design/criteria.js';
 import type { Footprint } from '../design/design.js';
 import { need, type Workbook, warn } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { type BondEnergy, bondEnergyOf } from './bond-energy.js';
 import { leakFactorOf } from './leak-factor.js';
+import type { LeakResistance } from './leak-held.js';
+import { resistanceOverSlot } from './leak-slot.js';
 import type { PlyModuli } from './ply-moduli.js';
-
-/** Bond, moduli and factor behind the resistance over the hole, or over the seal on it. */
-export interface LeakResistance {
-  /** As a plate over a round hole: of the hole or of the unbonded circle. */
-  readonly asPlate: boolean;
-  /** As a ring that is bonded nowhere: over a seal only, since a bare hole goes by the equation of the rule set. */
-  readonly asRing: boolean;
-  readonly under: Footprint['under'];
-  readonly outsideDiameter: Length;
-  readonly holeDiameter: Length;
-  readonly unbondedLength: Length;
-  readonly hoopModulus: Modulus;
-  readonly axialModulus: Modulus;
-  readonly poissonRatio: number;
-  readonly shearModulus: Modulus;
-  readonly energyReleaseRate: EnergyReleaseRate;
-  /** What of it counts in the equation of the plate. */
-  readonly energyOfPlate: EnergyReleaseRate;
-  readonly serviceFactor: number;
-}
 
 /** What the laminate over the hole is held by (ISO 24817, 7.5.7; PCC-2, Eq. 12 to 14). All that is missing is asked for. */
 export function leakResistanceOf(
   work: Workbook,
   outsideDiameter: Length,
   footprint: Footprint | undefined,
+  slot: Slot | undefined,
   strains: Strains,
   plies: PlyModuli,
 ): LeakResistance | undefined {
@@ -51,7 +36,8 @@ export function leakResistanceOf(
   const energyOfPlate =
     under === 'seal' && bond.foundOver !== 'seal' ? atRim(work, plies, shearModulus, bond) : bond.energy;
   return {
-    asPlate: footprint.bonded === 'beside it',
+    asPlate: under !== 'slot' && footprint.bonded === 'beside it',
+    overSlot: under === 'slot' ? slot : undefined,
     asRing: under === 'seal',
     under,
     outsideDiameter,
@@ -67,6 +53,11 @@ export function leakResistanceOf(
   };
 }
 
+/** What the leak is called in the lists of a design. */
+export function leakCriterion({ overSlot }: LeakResistance): LaminateCriterion {
+  return overSlot === undefined ? 'leak through the hole' : 'leak through the slot';
+}
+
 /** Over a seal the rim is wide, and an energy that was found on small holes says nothing of its worst place. */
 function atRim(work: Workbook, plies: PlyModuli, shearModulus: Modulus, bond: BondEnergy): EnergyReleaseRate {
   return step(work.recorder, 'laminate/energy-at-rim', energyAtRim, {
@@ -80,6 +71,7 @@ function atRim(work: Workbook, plies: PlyModuli, shearModulus: Modulus, bond: Bo
 
 /** Pressure that a laid thickness resists over the hole or the seal: whichever of plate and ring releases less. */
 export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminateThickness: Length): GaugePressure {
+  if (leak.overSlot !== undefined) return resistanceOverSlot(work, leak, leak.overSlot, laminateThickness);
   const asPlate = leak.asPlate ? resistanceAsPlate(work, leak, laminateThickness) : (0 as GaugePressure);
   const asRing = leak.asRing ? resistanceAsRing(work, leak, laminateThickness) : (0 as GaugePressure);
   if (asPlate > asRing && holeResistanceBeyondRigidRoot({ holeDiameter: leak.holeDiameter, laminateThickness })) {

@@ -20,7 +20,7 @@ export function rateLaid(
   if (job === undefined) return undefined;
   const { asTested } = job;
   const leak = found.throughWall
-    ? thicknessForLeak(work, found.outsideDiameter, footprint, strains, asTested)
+    ? thicknessForLeak(work, found.outsideDiameter, footprint, found.designSlot, strains, asTested)
     : undefined;
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);

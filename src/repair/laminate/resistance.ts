@@ -6,7 +6,9 @@ import { type LaminateCriterion, roundThePipe } from '../design/criteria.js';
 import type { Candidate, Governed, JointDesign } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
 import { smallest } from './candidates.js';
-import { type LeakResistance, resistanceOverHole } from './leak-resistance.js';
+import { countedAsStraight, factorOfFitting } from './fitting.js';
+import type { LeakResistance } from './leak-held.js';
+import { leakCriterion, resistanceOverHole } from './leak-resistance.js';
 import type { ThicknessJob } from './loads.js';
 import { thicknessMethods } from './methods.js';
 import { outsideResistances } from './outside.js';
@@ -25,11 +27,14 @@ export function resistanceOf(
   plyThickness: Length,
 ): Governed<GaugePressure, LaminateCriterion> {
   heading(work.recorder, 'Pressure that the laid thickness resists');
-  const through = carryingAlong(work, laid, joints, plyThickness);
-  const candidates = resistanceAtJoints(work, method, job, laid, through);
-  for (const outside of outsideResistances(work, job, laid)) candidates.push(outside);
+  const factor = factorOfFitting(work, job.found.outsideDiameter) ?? 1;
+  const counted = countedAsStraight(work, factor, laid);
+  const carrying = carryingAlong(work, laid, joints, plyThickness);
+  const through = carrying === laid ? counted : countedAsStraight(work, factor, carrying);
+  const candidates = resistanceAtJoints(work, method, job, counted, through);
+  for (const outside of outsideResistances(work, job, counted)) candidates.push(outside);
   if (leak !== undefined)
-    candidates.push({ criterion: 'leak through the hole', value: resistanceOverHole(work, leak, through) });
+    candidates.push({ criterion: leakCriterion(leak), value: resistanceOverHole(work, leak, through) });
   const lowest = smallest(candidates);
   return { candidates, governing: lowest.criterion, value: lowest.value };
 }

@@ -135,6 +135,14 @@ function survey(facts: PlanFacts): StepWords {
   ];
   if (defect.holeDiameter !== undefined)
     goes.push(line('Hole no wider than {0}.', roundedDown('hole', 'length', defect.holeDiameter)));
+  if (defect.slot !== undefined)
+    goes.push(
+      line(
+        'Slot no longer than {0} along and {1} round the pipe.',
+        roundedDown('slot along the pipe', 'length', defect.slot.axialLength),
+        roundedDown('slot round the pipe', 'length', defect.slot.circumferentialWidth),
+      ),
+    );
   goes.push(...placeOfHole(facts));
   return {
     id: 'survey',

@@ -17,6 +17,7 @@ export function layingLines(facts: PlanFacts): Line[] {
       exactly('end', 'length', rolls.end),
     ),
     ...formLines(facts),
+    ...bendLines(facts),
   ];
   const { crew, resin } = repairCase;
   if (crew !== undefined && crew.crews > 1) {
@@ -36,6 +37,19 @@ export function layingLines(facts: PlanFacts): Line[] {
   if (wrap.form === 'tape') lines.push(...rollLines(facts), line('Use each roll up before the next is opened.'));
   lines.push(taperLine(facts));
   return lines;
+}
+
+/** On a bend every length is one along its outside, and so is the overlap that must not get less. */
+function bendLines({ wrap, extent: { insideLength } }: PlanFacts): Line[] {
+  if (wrap.form === 'sheet' || wrap.insideOverlap === undefined || insideLength === undefined) return [];
+  return [
+    line('All lengths of this wrap are measured along the outside of the bend.'),
+    line(
+      'The turns fan out: keep the overlap along the outside, where they spread; along the inside they close up to about {0}.',
+      exactly('overlap inside', 'ratio', wrap.insideOverlap),
+    ),
+    line('Steel that shows between two turns at the outside is a gap: take the turn back while it is wet.'),
+  ];
 }
 
 function formLines({ wrap, laminate: { joints }, case: { wrap: stock } }: PlanFacts): Line[] {

@@ -24,6 +24,7 @@ export function limitPressure(
   found: AsFound,
   pad: PadPart,
   wall: Length,
+  opening: Length,
 ): HighestSealPressure {
   const { recorder, case: repairCase } = work;
   const { band, fastener, sheet } = seal;
@@ -72,7 +73,7 @@ export function limitPressure(
     strapLimit: asPressure(strap, 'strap'),
     fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
     sheetLimit: step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
-      holeDiameter: repairCase.defect.holeDiameter as Length,
+      holeDiameter: opening,
       thickness: sheet.thickness,
       strength: sheet.yieldStrength,
       factor: sheet.factor,

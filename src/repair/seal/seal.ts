@@ -4,6 +4,7 @@ import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { forceOnSide } from '../found/external-force.js';
+import { leaksToday, openingToday } from '../found/opening.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
@@ -21,7 +22,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   heading(work.recorder, 'Leak seal');
   const linePressure = pressureAtWork(line);
   if (seal === undefined) {
-    if (defect.kind !== 'through-wall hole') return 'none';
+    if (!leaksToday(defect)) return 'none';
     if (linePressure === 0) {
       warnCrew(
         work,
@@ -38,8 +39,8 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     );
     return open;
   }
-  const { holeDiameter } = defect;
-  if (holeDiameter === undefined) return 'none';
+  const opening = openingToday(work);
+  if (opening === undefined) return 'none';
   const wall = found.wallToday;
   if (wall === 0) {
     need(
@@ -51,10 +52,10 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
     return open;
   }
   warnOfSealFactors(work, seal);
-  const pad = sizePad(work, seal, found, holeDiameter);
+  const pad = sizePad(work, seal, found, opening);
   checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
-  const limit = limitPressure(work, seal, found, pad, wall);
+  const limit = limitPressure(work, seal, found, pad, wall, opening);
   checkAttempt(work, limit);
   const endForce = step(work.recorder, 'seal/end-load', endLoad, {
     pressure: service.designPressure,

@@ -1,6 +1,16 @@
 import { step } from '../../formula/index.js';
+import type { Length, Ratio } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { axialTapeWidth, fullCountLength, layerDiameter, minimumLayers, rolls, tapePlan } from '../../wrap/index.js';
+import {
+  axialTapeWidth,
+  bendLineRadius,
+  fullCountLength,
+  layerDiameter,
+  minimumLayers,
+  overlapOnBend,
+  rolls,
+  tapePlan,
+} from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
 import type { ExtentDesign, LaminateDesign, TapeDesign } from '../design/design.js';
 import { assume, type Workbook } from '../job/workbook.js';
@@ -46,7 +56,8 @@ export function planTape(
     waste: assume(work, tape.waste, practice.tapeWaste),
   });
   warnOfTape(work, tape, laminate, layersPerPass);
-  return {
+  const insideOverlap = overlapInside(work, tape, wrappedDiameter);
+  const design: { -readonly [K in keyof TapeDesign]: TapeDesign[K] } = {
     form: 'tape',
     layersPerPass,
     passes: plan.passes,
@@ -57,4 +68,20 @@ export function planTape(
     rolls: order.rolls,
     leftOnLastRoll: order.leftOnLastRoll,
   };
+  if (insideOverlap !== undefined) design.insideOverlap = insideOverlap;
+  return design;
+}
+
+/**
+ * How tape lies on a bend: the turns spread along the outside, and there they have to keep the stated overlap, or they gape;
+ * along the inside they close up and lie thicker. Turns, tape and lengths are those along the outside.
+ */
+function overlapInside(work: Workbook, { overlap }: TapeStock, outsideDiameter: Length): Ratio | undefined {
+  const { fitting } = work.case;
+  if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
+  const { bendRadius } = fitting;
+  const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
+  const lineRadius = step(work.recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
+  const turns = { overlap, bendRadius, outsideDiameter, lineRadius };
+  return step(work.recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
 }

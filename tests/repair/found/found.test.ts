@@ -93,7 +93,7 @@ describe('the hole at the end of life', () => {
           'defect.axialLength': length,
           'defect.circumferentialWidth': '20 mm',
         }),
-      ).reasons.filter(({ text }) => text.includes('a slot'));
+      ).reasons.filter(({ text }) => text.includes('long and narrow'));
     expect(slot('100 mm')).toEqual([]);
     expect(slot('100.1 mm')).toEqual([
       expect.objectContaining({ limit: expect.objectContaining({ value: 5 }), found: expect.objectContaining({}) }),

@@ -21,6 +21,31 @@ export const contradictions: readonly Hazard[] = [
     ),
   },
   {
+    could: 'A slot is written where there is none, or larger than the thinned metal round it, or as a hole to come.',
+    would: 'The laminate would be sized for a slot that is not the one in the pipe.',
+    guards: [
+      'case/contradictions-defect.ts: note defect.slot',
+      'case/contradictions-defect.ts: atMost defect.slot.axialLength',
+      'case/contradictions-defect.ts: atMost defect.slot.circumferentialWidth',
+      'case/contradictions-defect.ts: note defect.holeAtEndOfLife',
+    ],
+    tests: by(
+      'a slot where the defect is none',
+      'a slot longer than its defect',
+      'a slot wider than its defect',
+      'a hole that a slot would become',
+    ),
+  },
+  {
+    could: 'The radius of a bend stands on another fitting, or is that of a bend that nobody can make.',
+    would: 'The laminate would be sized for a bend that is not there.',
+    guards: [
+      'case/contradictions.ts: note be left out where the fitting is a <fitting.kind>, not a bend',
+      'case/contradictions.ts: note be above half the outside diameter, {0}',
+    ],
+    tests: by('a radius of what is no bend', 'a bend that cuts into itself'),
+  },
+  {
     could:
       'A hole is written where the kind of defect says that there is none, or larger than the defect, or shrinking.',
     would: 'The laminate would be sized for a hole that is not the one in the pipe.',

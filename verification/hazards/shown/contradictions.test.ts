@@ -3,7 +3,7 @@ import { parseCase } from '../../../src/json/index.js';
 import { length } from '../../../src/quantity/index.js';
 import { designRepair } from '../../../src/repair/index.js';
 import { refusedFields, verdictOf } from '../../../tests/faults/answers.js';
-import { type CaseFile, leak, loss, type Paths, withPaths } from '../../../tests/faults/cases.js';
+import { bend, type CaseFile, leak, loss, type Paths, slot, withPaths } from '../../../tests/faults/cases.js';
 
 /** Two fields of a case, each right by itself, that cannot both be right: the door names the one at fault. */
 
@@ -50,6 +50,21 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     { 'laminate.holeTests': [{ holeDiameter: '25 mm', laminateThickness: '6.4 mm', pressure: '12 MPa' }] },
     'laminate.holeTests',
   ],
+    'a slot where the defect is none',
+    loss,
+    { 'defect.slot': { axialLength: '10 mm', circumferentialWidth: '40 mm' } },
+    'defect.slot',
+  ],
+  ['a slot longer than its defect', slot, { 'defect.slot.axialLength': '41 mm' }, 'defect.slot.axialLength'],
+  [
+    'a slot wider than its defect',
+    slot,
+    { 'defect.slot.circumferentialWidth': '111 mm' },
+    'defect.slot.circumferentialWidth',
+  ],
+  ['a hole that a slot would become', slot, { 'defect.holeAtEndOfLife': '20 mm' }, 'defect.holeAtEndOfLife'],
+  ['a radius of what is no bend', loss, { fitting: { kind: 'flange', bendRadius: '300 mm' } }, 'fitting.bendRadius'],
+  ['a bend that cuts into itself', bend, { 'fitting.bendRadius': '84 mm' }, 'fitting.bendRadius'],
   ['a hole that shrinks', leak, { 'defect.holeAtEndOfLife': '3 mm' }, 'defect.holeAtEndOfLife'],
   ['points of a profile out of order', loss, { 'defect.profile.3.position': '0.9 in' }, 'defect.profile[3].position'],
   ['a profile deeper than the wall', loss, { 'defect.profile.6.depth': '0.3 in' }, 'defect.profile[6].depth'],

@@ -218,19 +218,19 @@ describe('the strain of the laminate', () => {
 });
 
 describe('what this version does not design for', () => {
-  for (const kind of ['crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect', 'through-wall slot'])
+  for (const kind of ['crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect'])
     show(`a ${kind}`, {
       from: quietLoss,
       with: { 'defect.kind': kind },
       verdict: 'not covered',
       says: new RegExp(`the defect is a ${kind}`),
     });
-  for (const fitting of ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'])
-    show(`a ${fitting}`, {
+  for (const kind of ['tee', 'reducer', 'nozzle', 'weld'])
+    show(`a ${kind}`, {
       from: quietLoss,
-      with: { fitting },
+      with: { fitting: { kind } },
       verdict: 'not covered',
-      says: new RegExp(`lie on a ${fitting}`),
+      says: new RegExp(`lie on a ${kind}`),
     });
   show('filler under the whole wrap', {
     from: emptyLeak,

@@ -66,7 +66,7 @@ export interface Job {
     readonly freeSpan?: number;
     readonly cycles?: { readonly number: number; readonly lowestPressure: number; readonly highestPressure: number };
   };
-  readonly fitting?: string;
+  readonly fitting?: { readonly kind: string };
   readonly assessment?: {
     readonly method?: string;
     readonly flowStress?: string;

@@ -1,0 +1,57 @@
+import { atMost, finite, formula, positive } from '../../formula/index.js';
+import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+
+export interface SlotPressureCeilingInput {
+  readonly slotWidth: Length;
+  readonly stripModulus: Modulus;
+  readonly energyReleaseRate: EnergyReleaseRate;
+  readonly serviceFactor: number;
+}
+
+/**
+ * Pressure that no laminate, however thick, can hold over a slot with this bond.
+ *
+ * $$P_\infty = f \sqrt{\frac{4 \gamma E'}{\pi W}}$$
+ *
+ * @param input.slotWidth          W, across the slot [m], > 0
+ * @param input.stripModulus       E', of `stripModulus` in the direction of W [Pa], > 0
+ * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
+ * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
+ * @returns ceiling of the pressure [Pa]
+ * @throws CalculationError `invalid-input`
+ * @remarks The half crack under a rigid block is left when bending and shear are gone; the ceiling is approached and
+ *   never reached. That of `slotResistance` and of `wideSlotResistance` alike.
+ */
+export function slotPressureCeiling(input: SlotPressureCeilingInput): GaugePressure {
+  const { slotWidth: W, stripModulus: Ep, energyReleaseRate: gamma, serviceFactor: f } = input;
+  positive(W, 'slotWidth', 'm');
+  positive(Ep, 'stripModulus', 'Pa');
+  positive(gamma, 'energyReleaseRate', 'J/m2');
+  positive(f, 'serviceFactor', '');
+  atMost(f, 1, 'the whole resistance', 'serviceFactor', '');
+  const pressure = f * Math.sqrt((4 * gamma * Ep) / (Math.PI * W));
+  finite(pressure, 'pressure', 'Pa');
+  return pressure as GaugePressure;
+}
+
+export const slotPressureCeilingFormula = /* @__PURE__ */ formula<SlotPressureCeilingInput, GaugePressure>({
+  id: 'laminate/slot-pressure-ceiling',
+  title: 'Highest pressure any laminate can hold over a slot',
+  compute: slotPressureCeiling,
+  equation: { expression: 'f * sqrt(4 * gamma * E_p / (pi * W))' },
+  inputs: {
+    slotWidth: { symbol: 'W', kind: 'length', name: 'width of the slot', sample: [0.015, 0.1] },
+    stripModulus: { symbol: 'E_p', kind: 'modulus', name: 'modulus of the strip', sample: [4e9, 90e9] },
+    energyReleaseRate: {
+      symbol: 'gamma',
+      kind: 'energy release rate',
+      name: 'energy release rate of the bond',
+      sample: [50, 500],
+    },
+    serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
+  },
+  output: { symbol: 'P_inf', kind: 'gauge pressure', name: 'ceiling of the pressure' },
+  sources: [],
+  evidence: { form: { tag: 'chosen', derived: 'half of a Griffith crack under a rigid block' } },
+  limits: [],
+});

@@ -1,0 +1,92 @@
+import { atMost, formula, positive, refuse } from '../../formula/index.js';
+import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+
+export interface ThicknessSlotInput {
+  readonly pressure: GaugePressure;
+  readonly slotWidth: Length;
+  readonly stripModulus: Modulus;
+  readonly shearModulus: Modulus;
+  readonly energyReleaseRate: EnergyReleaseRate;
+  readonly serviceFactor: number;
+}
+
+/**
+ * Laminate thickness that holds a pressure as a strip over a slot: the inverse of `slotResistance` in closed form.
+ *
+ * With $x = W/t$ the equation is the cubic $x^3 + p x = q$, where
+ * $$p = \frac{9 E'}{2 G}, \qquad q = 24\left(\frac{f^2 \gamma E'}{P^2 W} - \frac{\pi}{4}\right), \qquad
+ *   x = 2\sqrt{\frac{p}{3}} \sinh\left(\frac13 \operatorname{asinh}\left(\frac{3 q}{2 p}\sqrt{\frac{3}{p}}\right)\right)$$
+ *
+ * @param input.pressure           P, design pressure [Pa], > 0
+ * @param input.slotWidth          W, across the slot [m], > 0
+ * @param input.stripModulus       E', of `stripModulus` in the direction of W [Pa], > 0
+ * @param input.shearModulus       G, of the laminate [Pa], > 0
+ * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
+ * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
+ * @returns laminate thickness [m]
+ * @throws CalculationError `invalid-input`; `no-solution` at and above the pressure of `slotPressureCeiling`
+ * @remarks As `slotResistance`. The root is polished by one step of Newton, as in `thicknessHole`.
+ * @see ISO 24817:2017, 7.5.7; ASME PCC-2, Eq. 13, as recalled
+ */
+export function thicknessSlot(input: ThicknessSlotInput): Length {
+  const { pressure: P, slotWidth: W, stripModulus: Ep, shearModulus: G } = input;
+  const { energyReleaseRate: gamma, serviceFactor: f } = input;
+  positive(P, 'pressure', 'Pa');
+  positive(W, 'slotWidth', 'm');
+  positive(Ep, 'stripModulus', 'Pa');
+  positive(G, 'shearModulus', 'Pa');
+  positive(gamma, 'energyReleaseRate', 'J/m2');
+  positive(f, 'serviceFactor', '');
+  atMost(f, 1, 'the whole resistance', 'serviceFactor', '');
+  const p = (4.5 * Ep) / G;
+  const q = 24 * ((f * f * gamma * Ep) / (P * P * W) - Math.PI / 4);
+  if (!(q > 0)) {
+    refuse({
+      code: 'no-solution',
+      parameter: 'pressure',
+      value: P,
+      unit: 'Pa',
+      constraint: `must be below ${f * Math.sqrt((4 * gamma * Ep) / (Math.PI * W))} Pa, the ceiling for this bond over a slot ${W} m wide: no thickness holds more`,
+      source: 'after ISO 24817:2017, 7.5.7, as recalled',
+    });
+  }
+  const start = 2 * Math.sqrt(p / 3) * Math.sinh(Math.asinh(((3 * q) / (2 * p)) * Math.sqrt(3 / p)) / 3);
+  const x = start - (start * start * start + p * start - q) / (3 * start * start + p);
+  const t = W / x;
+  positive(t, 'laminate thickness', 'm');
+  return t as Length;
+}
+
+export const thicknessSlotFormula = /* @__PURE__ */ formula<ThicknessSlotInput, Length>({
+  id: 'laminate/thickness-slot',
+  title: 'Thickness over a slot',
+  compute: thicknessSlot,
+  equation: {
+    where: [
+      { symbol: 'p', kind: 'number', expression: '9 * E_p / (2 * G)' },
+      { symbol: 'q', kind: 'number', expression: '24 * (f^2 * gamma * E_p / (P^2 * W) - pi / 4)' },
+      { symbol: 'x', kind: 'number', expression: '2 * sqrt(p / 3) * sinh(asinh(3 * q / (2 * p) * sqrt(3 / p)) / 3)' },
+    ],
+    expression: 'W / x',
+  },
+  inputs: {
+    pressure: { symbol: 'P', kind: 'gauge pressure', name: 'design pressure', sample: [1e5, 5e6] },
+    slotWidth: { symbol: 'W', kind: 'length', name: 'width of the slot', sample: [0.015, 0.1] },
+    stripModulus: { symbol: 'E_p', kind: 'modulus', name: 'modulus of the strip', sample: [4e9, 90e9] },
+    shearModulus: { symbol: 'G', kind: 'modulus', name: 'shear modulus of the laminate', sample: [1e9, 6e9] },
+    energyReleaseRate: {
+      symbol: 'gamma',
+      kind: 'energy release rate',
+      name: 'energy release rate of the bond',
+      sample: [50, 500],
+    },
+    serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
+  },
+  output: { symbol: 't', kind: 'length', name: 'laminate thickness' },
+  sources: [
+    { key: 'iso-24817', locator: '7.5.7, as recalled' },
+    { key: 'asme-pcc-2', locator: '401-3.4, Eq. 13, as recalled' },
+  ],
+  evidence: { form: { tag: 'recalled', derived: 'bisection of the energy balance' } },
+  limits: [],
+});

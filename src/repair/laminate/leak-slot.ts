@@ -1,0 +1,168 @@
+import { decide, step } from '../../formula/index.js';
+import {
+  slotCrossOver,
+  slotPressureCeiling,
+  slotResistance,
+  slotResistanceBeyondRigidRoot,
+  stripModulus,
+  thicknessSlot,
+  thicknessWideSlot,
+  wideSlotResistance,
+} from '../../laminate/index.js';
+import type { GaugePressure, Length, Modulus } from '../../quantity/index.js';
+import type { Slot } from '../case/case.js';
+import { type Workbook, warn } from '../job/workbook.js';
+import type { LeakResistance } from './leak-held.js';
+
+/** A long strip that bridges the slot one way. */
+interface Strip {
+  readonly way: string;
+  readonly slotWidth: Length;
+  readonly stripModulus: Modulus;
+}
+
+/**
+ * Three bounds of what a laminate over an opening can release: the strip that bridges it along the pipe, the one that
+ * bridges it round the pipe, and the ring of the laminate itself. None can be passed, so that the lowest one holds; and no
+ * longer or wider slot comes out thinner.
+ */
+interface Bounds {
+  readonly along: Strip;
+  readonly round: Strip;
+  /** Of the ring: the smaller extent and the softer strip, for its half crack. */
+  readonly ring: Strip;
+}
+
+function boundsOf(work: Workbook, leak: LeakResistance, { axialLength, circumferentialWidth }: Slot): Bounds {
+  const { hoopModulus, axialModulus, poissonRatio } = leak;
+  const modulusOf = (bridgingModulus: Modulus, way: string): Modulus =>
+    step(
+      work.recorder,
+      'laminate/strip-modulus',
+      stripModulus,
+      { bridgingModulus, hoopModulus, axialModulus, poissonRatio },
+      way,
+    );
+  const along = {
+    way: 'strip along the pipe',
+    slotWidth: axialLength,
+    stripModulus: modulusOf(axialModulus, 'strip along the pipe'),
+  };
+  const round = {
+    way: 'strip round the pipe',
+    slotWidth: circumferentialWidth,
+    stripModulus: modulusOf(hoopModulus, 'strip round the pipe'),
+  };
+  const ring = {
+    way: 'ring',
+    slotWidth: Math.min(axialLength, circumferentialWidth) as Length,
+    stripModulus: Math.min(along.stripModulus, round.stripModulus) as Modulus,
+  };
+  return { along, round, ring };
+}
+
+/** Thickness over a slot by the bound that asks for least; none where no thickness holds the pressure by any of them. */
+export function thicknessOverSlot(
+  work: Workbook,
+  pressure: GaugePressure,
+  leak: LeakResistance,
+  slot: Slot,
+): { readonly thickness: Length | undefined; readonly ceiling: GaugePressure } {
+  const { along, round, ring } = boundsOf(work, leak, slot);
+  let [least, by] = [undefined as Length | undefined, ''];
+  let ceiling = 0 as GaugePressure;
+  for (const strip of [along, round, ring]) {
+    const highest = ceilingOf(work, leak, strip);
+    ceiling = Math.max(ceiling, highest) as GaugePressure;
+    if (!(pressure < highest)) continue;
+    const thickness = strip === ring ? asRing(work, pressure, leak, ring) : asStrip(work, pressure, leak, strip);
+    if (least !== undefined && thickness >= least) continue;
+    [least, by] = [thickness, strip.way];
+  }
+  if (least !== undefined)
+    decide(work.recorder, `thickness of the ${by}`, 'of three bounds of what can be released over the slot the lowest');
+  return { thickness: least, ceiling };
+}
+
+function ceilingOf(work: Workbook, leak: LeakResistance, strip: Strip): GaugePressure {
+  const input = {
+    slotWidth: strip.slotWidth,
+    stripModulus: strip.stripModulus,
+    energyReleaseRate: leak.energyReleaseRate,
+    serviceFactor: leak.serviceFactor,
+  };
+  return step(work.recorder, 'laminate/slot-pressure-ceiling', slotPressureCeiling, input, strip.way);
+}
+
+function asStrip(work: Workbook, pressure: GaugePressure, leak: LeakResistance, strip: Strip): Length {
+  const input = {
+    pressure,
+    slotWidth: strip.slotWidth,
+    stripModulus: strip.stripModulus,
+    shearModulus: leak.shearModulus,
+    energyReleaseRate: leak.energyReleaseRate,
+    serviceFactor: leak.serviceFactor,
+  };
+  return step(work.recorder, 'laminate/thickness-slot', thicknessSlot, input, strip.way);
+}
+
+function asRing(work: Workbook, pressure: GaugePressure, leak: LeakResistance, ring: Strip): Length {
+  return step(work.recorder, 'laminate/thickness-wide-slot', thicknessWideSlot, {
+    pressure,
+    outsideDiameter: leak.outsideDiameter,
+    slotWidth: ring.slotWidth,
+    hoopModulus: leak.hoopModulus,
+    stripModulus: ring.stripModulus,
+    energyReleaseRate: leak.energyReleaseRate,
+    serviceFactor: leak.serviceFactor,
+  });
+}
+
+/** Pressure that a laid thickness resists over a slot: the highest of what the three bounds leave. */
+export function resistanceOverSlot(
+  work: Workbook,
+  leak: LeakResistance,
+  slot: Slot,
+  laminateThickness: Length,
+): GaugePressure {
+  const { along, round, ring } = boundsOf(work, leak, slot);
+  const { outsideDiameter, hoopModulus, shearModulus, energyReleaseRate, serviceFactor } = leak;
+  const byRing = step(work.recorder, 'laminate/wide-slot-resistance', wideSlotResistance, {
+    laminateThickness,
+    outsideDiameter,
+    slotWidth: ring.slotWidth,
+    hoopModulus,
+    stripModulus: ring.stripModulus,
+    energyReleaseRate,
+    serviceFactor,
+  });
+  let [most, widest] = [byRing, undefined as Strip | undefined];
+  for (const strip of [along, round]) {
+    const pressure = step(
+      work.recorder,
+      'laminate/slot-resistance',
+      slotResistance,
+      {
+        laminateThickness,
+        slotWidth: strip.slotWidth,
+        stripModulus: strip.stripModulus,
+        shearModulus,
+        energyReleaseRate,
+        serviceFactor,
+      },
+      strip.way,
+    );
+    if (pressure > most) [most, widest] = [pressure, strip];
+  }
+  if (widest === undefined) {
+    const crossing = { outsideDiameter, laminateThickness, hoopModulus, stripModulus: along.stripModulus };
+    step(work.recorder, 'laminate/slot-cross-over', slotCrossOver, crossing, 'strip along the pipe');
+    decide(work.recorder, 'held as a ring', 'the slot is so wide that a strip over it would release more');
+  } else if (slotResistanceBeyondRigidRoot({ slotWidth: widest.slotWidth, laminateThickness })) {
+    warn(
+      work,
+      'The slot is more than two laminate thicknesses wide: the formula of the strip is up to 17 per cent optimistic there, unless the energy release rate was found with it on slots of like proportion.',
+    );
+  }
+  return most;
+}

@@ -1,0 +1,162 @@
+/**
+ * A laminate over an endless slot by finite elements: an elastic layer of thickness 1 in plane strain, stiff one way across
+ * the slot and another through its thickness, bonded to a rigid base outside half the width a, with pressure 1 under it.
+ * Half of it is meshed, by nine-node elements graded towards the root; the root may turn, which the strip of the closed form
+ * leaves out. Imports nothing that it checks.
+ */
+export interface SlotLayer {
+  /** Of the layer in plane strain, across the slot and through the thickness, and the one that joins them. */
+  readonly across: number;
+  readonly through: number;
+  readonly coupling: number;
+  readonly shear: number;
+}
+
+/** The stiffness of a layer with no contraction along the slot by the way in which it bends. */
+export function layerOf({ modulus, through, shear }: { modulus: number; through: number; shear: number }): SlotLayer {
+  return { across: modulus, through, coupling: 0, shear };
+}
+
+const BONDED = 6;
+const GAUSS = [
+  [-Math.sqrt(0.6), 5 / 9],
+  [0, 8 / 9],
+  [Math.sqrt(0.6), 5 / 9],
+] as const;
+
+/** Places from 0 to `end` that double in size from `finest`, each cut into two, with a node in the middle. */
+function graded(end: number, finest: number): number[] {
+  const places = [0];
+  for (let at = 0, size = finest; at < end; size = Math.min(2 * size, Math.max(finest, end / 8))) {
+    const next = at + size > end - size ? end : at + size;
+    for (const part of [0.25, 0.5, 0.75, 1]) places.push(at + (next - at) * part);
+    at = next;
+  }
+  return places;
+}
+
+function quadratics(s: number): readonly (readonly [value: number, slope: number])[] {
+  return [
+    [(s * (s - 1)) / 2, s - 0.5],
+    [1 - s * s, -2 * s],
+    [(s * (s + 1)) / 2, s + 0.5],
+  ];
+}
+
+/** Solves a symmetric band by Cholesky's factor; row i holds the columns from i - width to i. */
+function solve(values: Float64Array, width: number, load: Float64Array): Float64Array {
+  const [row, size] = [width + 1, load.length];
+  for (let i = 0; i < size; i++) {
+    const first = Math.max(0, i - width);
+    for (let j = first; j <= i; j++) {
+      let sum = values[i * row + j - i + width] as number;
+      for (let k = Math.max(first, j - width); k < j; k++)
+        sum -= (values[i * row + k - i + width] as number) * (values[j * row + k - j + width] as number);
+      if (i === j && !(sum > 0)) throw new RangeError('the stiffness is not positive');
+      values[i * row + j - i + width] = i === j ? Math.sqrt(sum) : sum / (values[j * row + width] as number);
+    }
+  }
+  const u = Float64Array.from(load);
+  for (let i = 0; i < size; i++) {
+    for (let k = Math.max(0, i - width); k < i; k++)
+      u[i] = (u[i] as number) - (values[i * row + k - i + width] as number) * (u[k] as number);
+    u[i] = (u[i] as number) / (values[i * row + width] as number);
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    u[i] = (u[i] as number) / (values[i * row + width] as number);
+    for (let k = Math.max(0, i - width); k < i; k++)
+      u[k] = (u[k] as number) - (values[i * row + k - i + width] as number) * (u[i] as number);
+  }
+  return u;
+}
+
+/** Area under half of the blister at pressure 1; the mesh is stretched with `a` from that of `from`. */
+function halfArea(a: number, from: number, layer: SlotLayer, finest: number): number {
+  const inside = graded(from, finest)
+    .map((s) => a - (s * a) / from)
+    .reverse();
+  const x = [
+    ...inside,
+    ...graded(BONDED, finest)
+      .slice(1)
+      .map((s) => a + s),
+  ];
+  const root = inside.length - 1;
+  const z = graded(1, finest);
+  const [columns, rows] = [x.length, z.length];
+  const width = 4 * rows + 5;
+  const size = 2 * columns * rows;
+  const values = new Float64Array(size * (width + 1));
+  const load = new Float64Array(size);
+  const add = (i: number, j: number, value: number): void => {
+    if (j > i) return;
+    const at = i * (width + 1) + j - i + width;
+    values[at] = (values[at] as number) + value;
+  };
+  for (let column = 0; column + 2 < columns; column += 2) {
+    const dx = (x[column + 2] as number) - (x[column] as number);
+    for (let level = 0; level + 2 < rows; level += 2) {
+      const dz = (z[level + 2] as number) - (z[level] as number);
+      for (const [s, ws] of GAUSS)
+        for (const [t, wt] of GAUSS) {
+          const weight = (ws * wt * dx * dz) / 4;
+          const nodes: { at: number; x: number; z: number }[] = [];
+          quadratics(s).forEach(([f, df], i) => {
+            quadratics(t).forEach(([g, dg], j) => {
+              nodes.push({ at: 2 * ((column + i) * rows + level + j), x: (2 * df * g) / dx, z: (2 * f * dg) / dz });
+            });
+          });
+          for (const p of nodes)
+            for (const q of nodes) {
+              add(p.at, q.at, weight * (layer.across * p.x * q.x + layer.shear * p.z * q.z));
+              add(p.at, q.at + 1, weight * (layer.coupling * p.x * q.z + layer.shear * p.z * q.x));
+              add(p.at + 1, q.at, weight * (layer.coupling * p.z * q.x + layer.shear * p.x * q.z));
+              add(p.at + 1, q.at + 1, weight * (layer.through * p.z * q.z + layer.shear * p.x * q.x));
+            }
+        }
+    }
+    if (column >= root) continue;
+    for (const [s, ws] of GAUSS)
+      quadratics(s).forEach(([f], i) => {
+        const at = 2 * (column + i) * rows + 1;
+        load[at] = (load[at] as number) + (ws * f * dx) / 2;
+      });
+  }
+  const fix = (at: number): void => {
+    add(at, at, 1e9 * layer.across);
+    load[at] = 0;
+  };
+  for (let level = 0; level < rows; level++) fix(2 * level);
+  for (let column = root; column < columns; column++) {
+    fix(2 * column * rows);
+    fix(2 * column * rows + 1);
+  }
+  const u = solve(values, width, load);
+  return u.reduce((sum, value, at) => sum + value * (load[at] as number), 0);
+}
+
+/** Energy released per area of new crack at pressure 1 over a slot W wide, in thicknesses. */
+export function slotRelease(W: number, layer: SlotLayer, finest = 0.05): number {
+  const a = W / 2;
+  const step = a * 1e-3;
+  return (halfArea(a + step, a, layer, finest) - halfArea(a - step, a, layer, finest)) / (4 * step);
+}
+
+/** The curved strip of the reference notes: an arc W wide on a rigid pipe, clamped, with shear by two thirds; half crack included. */
+export interface CurvedStrip {
+  readonly radius: number;
+  readonly thickness: number;
+  readonly width: number;
+  readonly modulus: number;
+  readonly shear: number;
+}
+
+export function curvedRelease({ radius: R, thickness: t, width: W, modulus: E, shear: G }: CurvedStrip): number {
+  const a = W / (2 * R);
+  const B = (E * t ** 3) / 12;
+  const S = a / 2 + Math.sin(2 * a) / 4;
+  const byShear = (a / 2 - Math.sin(2 * a) / 4) / ((2 / 3) * G * t);
+  const H = (R * Math.sin(a)) / (E * t) / (S / (E * t) + (R * R * (S - Math.sin(a) ** 2 / a)) / B + byShear);
+  const [N, M, V] = [R - H * Math.cos(a), H * R * (Math.sin(a) / a - Math.cos(a)), H * Math.sin(a)];
+  return N ** 2 / (2 * E * t) + M ** 2 / (2 * B) + V ** 2 / ((4 / 3) * G * t) + (Math.PI * W) / (4 * E);
+}
