@@ -50,6 +50,7 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     { 'laminate.holeTests': [{ holeDiameter: '25 mm', laminateThickness: '6.4 mm', pressure: '12 MPa' }] },
     'laminate.holeTests',
   ],
+  [
     'a slot where the defect is none',
     loss,
     { 'defect.slot': { axialLength: '10 mm', circumferentialWidth: '40 mm' } },
