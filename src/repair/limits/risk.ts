@@ -3,7 +3,7 @@ import { holeOverDiameter, leakSeverity } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { HighRiskLimits } from '../../rules/index.js';
 import type { AsFound } from '../design/design.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
+import { use, type Workbook, warnOwner } from '../job/workbook.js';
 
 /** Screening only (PCC-2, 401-1.1): it says how the repair counts, it does not change the design. */
 export function screenRisk(work: Workbook, found: AsFound): void {
@@ -19,7 +19,7 @@ export function screenRisk(work: Workbook, found: AsFound): void {
   if (why.length === 0) return;
   const risks = why.join(', ');
   decide(work.recorder, 'counts as high risk', risks);
-  warn(
+  warnOwner(
     work,
     `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`,
     si.clause,

@@ -23,7 +23,7 @@ export const questions: readonly Hazard[] = [
     would: 'Wall, laminate and bond would see more than they are sized for, once, and that is enough.',
     guards: [
       'asked/surge.ts: need service.surge',
-      'asked/surge.ts: warn The surge of {0} is above the design pressure of {1}: wall, lami',
+      'asked/surge.ts: warnOwner The surge of {0} is above the design pressure of {1}: wall, lami',
     ],
     tests: [...unasked('service.surge'), ...answered('of a surge above the design pressure')],
   },
