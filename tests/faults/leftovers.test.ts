@@ -106,3 +106,15 @@ describe('what the owner takes over with the line', () => {
     expect(told(withPaths(quietLoss, test))).toBe(0);
   });
 });
+
+describe('bands that are narrower than their pad', () => {
+  it('leave the sheet to bend beside them: 54 mm of pad under 20 mm of band, 0.4 mm thick, 205 MPa over 2', () => {
+    const narrow = { 'seal.band.count': 1, 'seal.siteLimit': '7 bar', 'seal.band.strength': '2000 MPa' };
+    const { seal } = designOf(withPaths(leak, narrow));
+    if (seal === undefined || seal === 'none') throw new Error('no seal');
+    // M = p a^2/2 on t^2/6, a = 17 mm
+    const limit = (102.5e6 * (0.0004 ** 2 / 6)) / (0.017 ** 2 / 2);
+    expect(seal.limitedBy).toBe('sheet');
+    expect(seal.highestPressure).toBeCloseTo(limit, 3);
+  });
+});

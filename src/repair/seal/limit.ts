@@ -7,7 +7,9 @@ import {
   type HighestSealPressure,
   highestPressure,
   linePressureOfTension,
+  padBeyondBands,
   pipeUnderBand,
+  sheetOverhangPressure,
   strapCapacity,
   tensionFromContactPressure,
 } from '../../seal/index.js';
@@ -26,7 +28,7 @@ export function limitPressure(
   wall: Length,
 ): HighestSealPressure {
   const { recorder, case: repairCase } = work;
-  const { band, fastener, sheet } = seal;
+  const { band, fastener } = seal;
   const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
     step(
       recorder,
@@ -71,14 +73,29 @@ export function limitPressure(
     siteLimit: seal.siteLimit,
     strapLimit: asPressure(strap, 'strap'),
     fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
-    sheetLimit: step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
-      holeDiameter: repairCase.defect.holeDiameter as Length,
-      thickness: sheet.thickness,
-      strength: sheet.yieldStrength,
-      factor: sheet.factor,
-      support: sheet.support,
-      poissonRatio: sheet.poissonRatio,
-    }),
+    sheetLimit: sheetLimitOf(work, seal, pad),
     pipeLimit: asPressure(pipeTension, 'thinned pipe under the band'),
   });
+}
+
+/** The sheet bends into the hole, and where the bands are narrower than the pad, outwards beside them. */
+function sheetLimitOf({ recorder, case: { defect } }: Workbook, { band, sheet }: Seal, pad: PadPart): GaugePressure {
+  const overHole = step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
+    holeDiameter: defect.holeDiameter as Length,
+    thickness: sheet.thickness,
+    strength: sheet.yieldStrength,
+    factor: sheet.factor,
+    support: sheet.support,
+    poissonRatio: sheet.poissonRatio,
+  });
+  const across = { bands: band.count, bandWidth: band.width, padDiameter: pad.padDiameter };
+  const overhang = step(recorder, 'seal/pad-beyond-bands', padBeyondBands, across);
+  if (overhang === 0) return overHole;
+  const besideBands = step(recorder, 'seal/sheet-overhang-pressure', sheetOverhangPressure, {
+    overhang,
+    thickness: sheet.thickness,
+    strength: sheet.yieldStrength,
+    factor: sheet.factor,
+  });
+  return Math.min(overHole, besideBands) as GaugePressure;
 }
