@@ -65,6 +65,13 @@ export const practice = {
     tag: 'chosen',
     because: 'hotter liquid scalds at once where it runs under a glove',
   },
+  hottestUnasked: {
+    name: 'highest design temperature of contents that nobody calls hot',
+    kind: 'temperature',
+    value: 343.15 as Temperature,
+    tag: 'chosen',
+    because: 'liquid that hot burns at a touch; a design temperature lies somewhat above what the line sees',
+  },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',
     kind: 'gauge pressure',

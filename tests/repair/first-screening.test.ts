@@ -84,6 +84,7 @@ describe('the fields that a case may leave out', () => {
     expect(unseen.map(({ path }) => path)).toEqual([
       'pipe.cathodicProtection',
       'service.hazardsStatedBy',
+      'service.lowestTemperature',
       'service.cracking.test',
       'laminate.isolatingLayer',
       'laminate.lowestTemperature',
