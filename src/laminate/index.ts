@@ -1,3 +1,4 @@
+export * from './bond/index.js';
 export * from './constituents/index.js';
 export * from './extent/index.js';
 export * from './hole/index.js';

@@ -39,6 +39,7 @@ export const dimensions: Readonly<Record<Kind, Dimension>> = {
   angle: {},
   'corrosion rate': { m: 1, s: -1 },
   speed: { m: 1, s: -1 },
+  acceleration: { m: 1, s: -2 },
   'volume flow': { m: 3, s: -1 },
   'mass flow': { kg: 1, s: -1 },
   'activation energy': { kg: 1, m: 2, s: -2, mol: -1 },

@@ -1,5 +1,7 @@
 export type { AbsolutePressure } from './absolute-pressure.js';
 export * as absolute from './absolute-pressure.js';
+export type { Acceleration } from './acceleration.js';
+export * as acceleration from './acceleration.js';
 export type { ActivationEnergy } from './activation-energy.js';
 export * as activationEnergy from './activation-energy.js';
 export type { Angle } from './angle.js';

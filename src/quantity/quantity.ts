@@ -31,6 +31,7 @@ export interface SiUnits {
   angle: 'rad';
   'corrosion rate': 'm/s';
   speed: 'm/s';
+  acceleration: 'N/kg';
   'volume flow': 'm3/s';
   'mass flow': 'kg/s';
   'activation energy': 'J/mol';

@@ -65,6 +65,18 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
   const rows: Row[] = [['Hoop stress, sound wall', show('stress', 'hoopStressSound', found.hoopStressSound)]];
   if (hoopStressThinned !== undefined)
     rows.push(['Hoop stress, thinned wall', show('stress', 'hoopStressThinned', hoopStressThinned)]);
+  const { outsidePressure, soilPressure } = found;
+  if (outsidePressure !== undefined) {
+    const ofSoil =
+      soilPressure === undefined || soilPressure === 0
+        ? ''
+        : `; of soil and traffic ${show('gauge pressure', 'soilPressure', soilPressure)}`;
+    rows.push([
+      'Pressure from outside',
+      show('gauge pressure', 'outsidePressure', outsidePressure),
+      `on the empty pipe${ofSoil}`,
+    ]);
+  }
   rows.push([
     'Wall at the end of life',
     show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),

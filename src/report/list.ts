@@ -10,6 +10,10 @@ const WHOLE = 14;
 const BEGINNING = 8;
 const END = 4;
 
+/** Characters of a line of the sheet that a table may take, and between two of its columns. */
+const LINE = 70;
+const GAP = 2;
+
 /** A profile or a history as a table, each column in one unit. */
 export function listBlocks(
   { columns, name }: Pick<OutputDeclaration, 'columns' | 'name'>,
@@ -40,8 +44,35 @@ export function listBlocks(
       : [...written.slice(0, BEGINNING), ['..', ...names.map(() => '..')], ...written.slice(-END)];
   return [
     { sort: 'paragraph', text: `${name.charAt(0).toUpperCase()}${name.slice(1)}:` },
-    { sort: 'table', head: ['row', ...head], rows: shown },
+    ...besideEachOther(['row', ...head], shown).map(
+      (columns): Block => ({
+        sort: 'table',
+        head: columns.map((at) => (at === 0 ? 'row' : (head[at - 1] ?? ''))),
+        rows: shown.map((row) => columns.map((at) => row[at] ?? '')),
+      }),
+    ),
   ];
+}
+
+/** Columns that a line of the sheet holds; the rest follows below, each time behind the number of the row. */
+function besideEachOther(head: readonly string[], rows: readonly (readonly string[])[]): number[][] {
+  const widths = head.map((name, at) =>
+    rows.reduce((widest, row) => Math.max(widest, row[at]?.length ?? 0), name.length),
+  );
+  const [first = 0, ...others] = widths;
+  const groups: number[][] = [[0]];
+  let width = first;
+  others.forEach((own, index) => {
+    const group = groups[groups.length - 1] ?? [];
+    if (group.length > 1 && width + GAP + own > LINE) {
+      groups.push([0, index + 1]);
+      width = first + GAP + own;
+    } else {
+      group.push(index + 1);
+      width += GAP + own;
+    }
+  });
+  return groups;
 }
 
 /** `relativeHumidity` in words; a symbol such as `T` or `a_T` stays as it is. */

@@ -68,9 +68,9 @@ export const practice = {
   hottestUnasked: {
     name: 'highest design temperature of contents that nobody calls hot',
     kind: 'temperature',
-    value: 343.15 as Temperature,
+    value: 373.15 as Temperature,
     tag: 'chosen',
-    because: 'liquid that hot burns at a touch; a design temperature lies somewhat above what the line sees',
+    because: 'water boils as it leaves, and no class but the third covers more; below it the name has to say it',
   },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',

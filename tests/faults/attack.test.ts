@@ -88,7 +88,7 @@ describe('a pull along the pipe', () => {
   it('is warned of at the permit where the sound pipe passes its allowable stress', () => {
     const warned = (force: string): boolean =>
       designRepair(parseCase(JSON.stringify(withPaths(loss, pulled(force)))).case).warnings.some(
-        ({ text, step }) => step === 'permit' && text.includes('by the stated force'),
+        ({ text, step }) => step === 'permit' && text.includes('by the stated loads'),
       );
     // 40 bar make 24 MPa along the pipe, 350 kN 97: past the 138 MPa of the row only with 450 kN.
     expect([warned('350 kN'), warned('450 kN')]).toEqual([false, true]);

@@ -23,6 +23,11 @@ const SIGNED: Readonly<Record<string, string>> = {
   'site/elapsed-time': 'from',
   // Forms in which a push along the pipe is a load that adds; the others carry a pull and take no push.
   'laminate/equivalent-axial-force': 'axialForce',
+  'laminate/force-at-edge': 'axialForce',
+  'laminate/pressure-ring-bending': 'axialForce',
+  'laminate/thickness-ring-bending': 'axialForce',
+  'pipe/stress-at-edge': 'longitudinalStress',
+  'pipe/tresca-stress-with-shear': 'hoopStress longitudinalStress',
   'laminate/pressure-ignored-hoop': 'axialForce',
   'laminate/pressure-sharing-biaxial': 'leastAxialForce',
   'laminate/relieving-force': 'axialForce',
@@ -50,6 +55,9 @@ const SIGNED: Readonly<Record<string, string>> = {
   'laminate/along-expansion': 'fibreExpansion matrixExpansion',
   'laminate/across-expansion-schapery': 'fibreExpansion matrixExpansion alongExpansion',
   'laminate/across-expansion-chamis': 'fibreExpansion matrixExpansion',
+  'laminate/lap-shear-stress': 'innerExpansion outerExpansion temperatureChange place',
+  'laminate/lap-shear-peak': 'innerExpansion outerExpansion temperatureChange',
+  'laminate/wrap-end-shear': 'innerExpansion outerExpansion temperatureChange',
   'acceptance/blocked-line-pressure-change': 'temperatureChange liquidExpansion',
 };
 

@@ -108,6 +108,13 @@ const SAMPLERS: Readonly<Record<string, Sampler>> = {
     return [...links, { step: JOB[4], after: JOB[Math.floor(random() * 4)] }];
   },
   'site/schedule entered': (random) => [{ step: JOB[3], at: between(random, [0, 200_000]) }],
+  // Holes of three sizes, leaking at what the equation gives for a bond of 250 J/m2 or so.
+  'laminate/energy-from-tests tests': (random) =>
+    Array.from({ length: 9 + Math.floor(random() * 3) }, (_, place) => ({
+      holeDiameter: 0.01 + 0.005 * (place % 3),
+      laminateThickness: between(random, [0.005, 0.007]),
+      pressure: between(random, [22e6, 24e6]) / (1 + (place % 3) / 2),
+    })),
   'laminate/laminate-stiffness plies': drawPlies(() => ({})),
   'laminate/effective-constants plies': drawPlies(() => ({})),
   'laminate/mid-plane-strains plies': drawPlies(() => ({})),

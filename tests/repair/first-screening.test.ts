@@ -86,6 +86,7 @@ describe('the fields that a case may leave out', () => {
       'service.hazardsStatedBy',
       'service.lowestTemperature',
       'service.cracking.test',
+      'loads.freeSpan',
       'laminate.isolatingLayer',
       'laminate.lowestTemperature',
     ]);
@@ -105,6 +106,7 @@ describe('the fields that a case may leave out', () => {
     ],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon' }],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'none' }],
+    ['loads.freeSpan', { 'loads.axialForce': '-5 kN' }],
     ['laminate.lowestTemperature', { 'service.lowestTemperature': '-10 degC' }],
   ])('keep the numbers without %s where the case asks for it: %j', (field, changes) => {
     const design = designOf(withPaths(loss, changes));

@@ -11,6 +11,9 @@ const CASES = 2000;
 const each = Math.ceil(CASES / worsenings.length);
 const tally = new Tally();
 
+/** Laws about what few drawn cases have. */
+const rarely = (name: string): boolean => /ground water|free span|more cycles/u.test(name);
+
 describe('a whole design', () => {
   it.each(worsenings.map((law, index) => [law.name, law, index] as const))(
     'is never better for %s, and holds what it claims',
@@ -27,9 +30,8 @@ describe('a whole design', () => {
           expect(outputsApart(outcome.design), `draw ${draw}`).toBeUndefined();
         }
       }
-      // A law that meets no pair of designs says nothing. What this version does not cover is never designed.
-      const notCovered = /bending|torsion|shear$|external pressure/u.test(law.name);
-      if (!notCovered) expect(bothDesigned).toBeGreaterThan(10);
+      // A law that meets no pair of designs says nothing.
+      expect(bothDesigned).toBeGreaterThan(rarely(law.name) ? 2 : 10);
     },
   );
 

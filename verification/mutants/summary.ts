@@ -11,7 +11,7 @@ export interface Counts {
 }
 
 /** A change that nobody noticed and no reason explains. */
-export interface Unnoticed {
+interface Unnoticed {
   readonly file: string;
   readonly line: number;
   readonly original: string;

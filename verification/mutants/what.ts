@@ -16,7 +16,7 @@ export function mutated(of: Of, sources: readonly string[]): string[] {
 }
 
 /** A sample of the changes, the same with every run. */
-export function drawn(mutants: readonly Mutant[], sample: number): readonly Mutant[] {
+function drawn(mutants: readonly Mutant[], sample: number): readonly Mutant[] {
   const random = seeded('changes');
   const rest = [...mutants];
   return Array.from({ length: Math.min(sample, rest.length) }, () =>

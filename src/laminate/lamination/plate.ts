@@ -1,3 +1,4 @@
+import { solveLinear } from '../../numeric/index.js';
 import type { Ply } from './ply.js';
 import { reducedOf, type Six, type Three, turnedOf } from './turning.js';
 
@@ -53,7 +54,7 @@ export function respond({ A, B, D, thickness: h }: Plate, loads: Three, moments:
   const [b, d] = [B.map((value) => value / h), D.map((value) => value / (h * h))] as unknown as [Six, Six];
   const top = rows(A).map((row, i) => [...row, ...(rows(b)[i] as number[])]);
   const bottom = rows(b).map((row, i) => [...row, ...(rows(d)[i] as number[])]);
-  const x = solve([...top, ...bottom], [...loads, ...moments.map((moment) => moment / h)]);
+  const x = solveLinear([...top, ...bottom], [...loads, ...moments.map((moment) => moment / h)]);
   const at = (place: number): number => x[place] as number;
   return [
     [at(0), at(1), at(2)],
@@ -63,7 +64,7 @@ export function respond({ A, B, D, thickness: h }: Plate, loads: Three, moments:
 
 /** Strains of a laminate that is held from bending. */
 export function respondHeld({ A }: Plate, loads: Three): Three {
-  return solve(rows(A), loads) as unknown as Three;
+  return solveLinear(rows(A), loads) as unknown as Three;
 }
 
 function rows([a11, a12, a22, a16, a26, a66]: Six): number[][] {
@@ -72,23 +73,4 @@ function rows([a11, a12, a22, a16, a26, a66]: Six): number[][] {
     [a12, a22, a26],
     [a16, a26, a66],
   ];
-}
-
-/** Elimination without exchange of rows: the matrix is symmetric and every strain costs energy. */
-function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
-  const n = matrix.length;
-  const m = matrix.map((row, i) => [...row, right[i] as number]);
-  const at = (i: number, j: number): number => (m[i] as number[])[j] as number;
-  for (let column = 0; column < n; column++)
-    for (let i = column + 1; i < n; i++) {
-      const factor = at(i, column) / at(column, column);
-      for (let j = column; j <= n; j++) (m[i] as number[])[j] = at(i, j) - factor * at(column, j);
-    }
-  const x = new Array<number>(n).fill(0);
-  for (let i = n - 1; i >= 0; i--) {
-    let rest = at(i, n);
-    for (let j = i + 1; j < n; j++) rest -= at(i, j) * (x[j] as number);
-    x[i] = rest / at(i, i);
-  }
-  return x;
 }

@@ -1,5 +1,6 @@
 import type { Kind, Unit, UnitTable } from '../quantity.js';
 import { absolutePressureUnits } from './absolute-pressure.js';
+import { accelerationUnits } from './acceleration.js';
 import { activationEnergyUnits } from './activation-energy.js';
 import { angleUnits } from './angle.js';
 import { areaUnits } from './area.js';
@@ -69,6 +70,7 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   angle: angleUnits,
   'corrosion rate': corrosionRateUnits,
   speed: speedUnits,
+  acceleration: accelerationUnits,
   'volume flow': volumeFlowUnits,
   'mass flow': massFlowUnits,
   'activation energy': activationEnergyUnits,

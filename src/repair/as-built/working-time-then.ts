@@ -18,7 +18,7 @@ export function workingTimeThen(
   const planned = use === 'filler' ? cures.filler : cures.laminate;
   const cure = use === 'filler' && filler !== 'none' ? filler.cure : laminate.cure;
   if (planned === 'none') return undefined;
-  if (cure.mechanism === 'moisture' || climate.length === 0) return shareOf(planned.workingTime);
+  if (cure.mechanism === 'moisture') return shareOf(planned.workingTime);
   const { referenceTemperature, activationEnergy, testedFrom, testedTo, mechanism } = cure;
   let shortest: number = planned.workingTime;
   for (const { steelTemperature, airTemperature } of climate) {

@@ -10,6 +10,7 @@ import { askForLift } from './lift.js';
 import { askForProtection } from './protection.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
+import { askForSpan } from './span.js';
 import { askForSurge } from './surge.js';
 
 /**
@@ -29,4 +30,5 @@ export function askBeforeSigning(work: Workbook): void {
   askForProtection(work);
   askForLift(work);
   askForRating(work);
+  askForSpan(work);
 }

@@ -56,7 +56,7 @@ function pressureCarriedLately(work: Workbook): GaugePressure | undefined {
   const { date, service } = work.case;
   const { recentPressure: read } = service;
   if (read === undefined) return undefined;
-  const age = date === undefined ? undefined : fromDayToDay(read.date, date);
+  const age = fromDayToDay(read.date, date);
   const { recentPressureAge: greatest } = practice;
   if (age === undefined || age > greatest.value) {
     warn(

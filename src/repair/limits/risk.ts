@@ -8,9 +8,9 @@ import { use, type Workbook, warnOwner } from '../job/workbook.js';
 /** Screening only (PCC-2, 401-1.1): it says how the repair counts, it does not change the design. */
 export function screenRisk(work: Workbook, found: AsFound): void {
   const { si } = work.rules.highRisk;
-  if (si.value === null) return;
-  const limits = use(work, 'screening for high risk', si);
+  const { value: limits, clause } = si;
   if (limits === null) return;
+  use(work, 'screening for high risk', si);
   const why: string[] = [];
   addRisksOfService(work, limits, why);
   if (found.holeAtEndOfLife !== undefined) {
@@ -22,7 +22,7 @@ export function screenRisk(work: Workbook, found: AsFound): void {
   warnOwner(
     work,
     `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`,
-    si.clause,
+    clause,
   );
 }
 

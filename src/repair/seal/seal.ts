@@ -3,7 +3,7 @@ import { attempt, endLoad, type HighestSealPressure } from '../../seal/index.js'
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceOnSide } from '../found/external-force.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
@@ -59,7 +59,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   const endForce = step(work.recorder, 'seal/end-load', endLoad, {
     pressure: service.designPressure,
     outsideDiameter: found.outsideDiameter,
-    axialForce: externalForceOf(work.case),
+    axialForce: forceOnSide(work, found.outsideDiameter, 'pulled'),
   });
   const jet = describeJet(work, seal, pad.holeArea, linePressure);
   const design: { -readonly [K in keyof SealDesign]: SealDesign[K] } = {

@@ -73,15 +73,17 @@ export const liveLine: readonly Hazard[] = [
     ),
   },
   {
-    could: 'A force along the pipe comes on top of the pressure.',
+    could: 'A force along the pipe, bending, torsion or shear come on top of the pressure.',
     would: 'The sound pipe would yield beside the wrap.',
     guards: [
-      'found/sound-pipe-along.ts: reasons the sound pipe beside the defect would yield under the stated fo',
-      'found/sound-pipe-along.ts: warnCrew The stress of the sound pipe beside the defect, by the stated fo',
+      'found/sound-pipe-along.ts: reasons the sound pipe beside the defect would yield under the stated lo',
+      'found/sound-pipe-along.ts: warnCrew The stress of the sound pipe beside the defect, by the stated lo',
       'found/sound-pipe-along.ts: warnCrew The sound pipe beside the defect bears more along itself',
     ],
     tests: beside(
       'would yield under a pull',
+      'would yield under bending',
+      'would yield under torsion',
       'is above its allowable stress under a push',
       'is above what the pipeline code allows under a pull',
     ),

@@ -119,7 +119,19 @@ describe('the pipe beside the defect', () => {
     from: quietLoss,
     with: { 'loads.axialForce': '900 kN' },
     verdict: 'not repairable',
-    says: /yield under the stated force/,
+    says: /yield under the stated loads/,
+  });
+  show('would yield under bending', {
+    from: quietLoss,
+    with: { 'loads.bendingMoment': '40 kN m' },
+    verdict: 'not repairable',
+    says: /yield under the stated loads/,
+  });
+  show('would yield under torsion', {
+    from: quietLoss,
+    with: { 'loads.torsion': '45 kN m' },
+    verdict: 'not repairable',
+    says: /yield under the stated loads/,
   });
   show('is above what the pipeline code allows under a pull', {
     from: withPaths(stiff('40 bar'), { 'pipe.material.allowableStress': undefined }),
@@ -129,10 +141,10 @@ describe('the pipe beside the defect', () => {
     step: 'permit',
   });
   show('is above its allowable stress under a push', {
-    from: stiff('40 bar'),
+    from: withPaths(stiff('40 bar'), { 'loads.freeSpan': '2 m' }),
     with: { 'loads.axialForce': '-400 kN' },
     verdict: 'designed',
-    says: /by the stated force with the design pressure/,
+    says: /by the stated loads with the design pressure/,
     step: 'permit',
   });
 });

@@ -59,14 +59,18 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.hazards',
   });
-  show('that calls contents of 71 degC not hot', {
-    from: withPaths(quietLoss, { 'service.designTemperature': '70 degC' }),
-    with: { 'service.designTemperature': '71 degC' },
+  show('that calls contents of 101 degC not hot', {
+    from: withPaths(quietLoss, { 'service.designTemperature': '100 degC', 'laminate.glassTransition': '150 degC' }),
+    with: { 'service.designTemperature': '101 degC' },
     verdict: 'needs input',
     asks: 'service.hazards',
   });
-  show('that calls gasoline of 71 degC hot and nothing else', {
-    from: withPaths(quietLoss, { 'service.designTemperature': '71 degC', 'service.hazards': ['hot'] }),
+  show('that calls gasoline of 101 degC hot and nothing else', {
+    from: withPaths(quietLoss, {
+      'service.designTemperature': '101 degC',
+      'laminate.glassTransition': '150 degC',
+      'service.hazards': ['hot'],
+    }),
     with: { 'service.contents': 'gasoline' },
     verdict: 'needs input',
     asks: 'service.hazards',
@@ -169,25 +173,25 @@ describe('an answer', () => {
 });
 
 describe('a buried line', () => {
-  // Until soil is designed for, the question stands beside the refusal.
+  const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
   const judged = { underWrap: 'potentials every year; corrosion engineer, report 7' };
-  const buried = withPaths(quietLoss, { 'loads.soil': 'present', 'pipe.cathodicProtection': judged });
+  const buried = withPaths(quietLoss, { 'loads.soil': soil, 'pipe.cathodicProtection': judged });
   show('has cathodic protection or not', {
     from: buried,
     with: { 'pipe.cathodicProtection': undefined },
-    verdict: 'not covered',
+    verdict: 'needs input',
     asks: 'pipe.cathodicProtection',
   });
   show('knows what the wrap does to it', {
     from: buried,
     with: { 'pipe.cathodicProtection.underWrap': 'TBC' },
-    verdict: 'not covered',
+    verdict: 'needs input',
     asks: 'pipe.cathodicProtection.underWrap',
   });
   show('tells its owner', {
     from: withPaths(buried, { 'pipe.cathodicProtection': 'none' }),
     with: { 'pipe.cathodicProtection': judged },
-    verdict: 'not covered',
+    verdict: 'designed',
     says: /potentials every year/,
     step: 'return',
   });

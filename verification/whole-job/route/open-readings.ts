@@ -7,13 +7,21 @@ export interface Readings {
   readonly liveStrain: 'note' | 'library';
   /** Pipe and laminate in both directions, laid under pressure: what comes later within the stress left, or all of it within that. */
   readonly biaxialAtWork: 'note' | 'library';
+  /** Hours of the work that nobody has stated: the weather waits for them, or goes by those that are known. */
+  readonly unknownHours: 'note' | 'library';
+  /** An energy found over a seal, over a larger one: held to the worst place of the rim as any other, or whole. */
+  readonly rimBeyondFootprint: 'note' | 'library';
 }
 
 export const byNote: Readings = {
   liveStrain: 'note',
   biaxialAtWork: 'note',
+  unknownHours: 'note',
+  rimBeyondFootprint: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
   biaxialAtWork: 'library',
+  unknownHours: 'library',
+  rimBeyondFootprint: 'library',
 };
