@@ -65,6 +65,13 @@ export const practice = {
     tag: 'chosen',
     because: 'hotter liquid scalds at once where it runs under a glove',
   },
+  hottestUnasked: {
+    name: 'highest design temperature of contents that nobody calls hot',
+    kind: 'temperature',
+    value: 373.15 as Temperature,
+    tag: 'chosen',
+    because: 'water boils as it leaves, and no class but the third covers more; below it the name has to say it',
+  },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',
     kind: 'gauge pressure',

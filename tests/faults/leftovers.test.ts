@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { designRepair } from '../../src/repair/index.js';
-import { asksFor, caseOf, designOf, madeOf, planOf } from './answers.js';
+import { asksFor, caseOf, designOf, madeOf, planOf, stepOf } from './answers.js';
 import { type CaseFile, emptied, leak, live, quietLoss, withPaths } from './cases.js';
 
 /** What two people left open who looked for valid cases that hurt. */
@@ -86,5 +86,35 @@ describe('sheet that brings its own resin, in bands', () => {
     const lengths = rolls.rolls.map(({ length }) => length);
     expect(rolls.chargeLength).toBe(Math.max(...lengths));
     expect(rolls.chargeLength).toBeGreaterThan(lengths[0] ?? Number.NaN);
+  });
+});
+
+describe('what the owner takes over with the line', () => {
+  it.each([
+    ['a surge above the design pressure', { 'service.surge': '41 bar' }, /^WARNING: The surge of/],
+    [
+      'a method that counts on the pipe',
+      { 'repair.method': 'substrate sharing load' },
+      /^WARNING: The thickness counts on/,
+    ],
+    ['a load that is stated to be rare', { 'repair.loading': 'rare' }, /^WARNING: The design load is taken as rare/],
+    ['a flow stress of choice', { 'assessment.flowStress': 'SMYS + 69 MPa' }, /^WARNING: The flow stress is/],
+  ])('stands at the return to service, which the owner signs: %s', (_, changes, says) => {
+    const told = (file: CaseFile) => stepOf(planOf(file), 'return').does.filter(({ text }) => says.test(text)).length;
+    const test = { 'acceptance.pressureTest.lowestRating': '200 bar' };
+    expect(told(withPaths(quietLoss, { ...test, ...changes }))).toBe(1);
+    expect(told(withPaths(quietLoss, test))).toBe(0);
+  });
+});
+
+describe('bands that are narrower than their pad', () => {
+  it('leave the sheet to bend beside them: 54 mm of pad under 20 mm of band, 0.4 mm thick, 205 MPa over 2', () => {
+    const narrow = { 'seal.band.count': 1, 'seal.siteLimit': '7 bar', 'seal.band.strength': '2000 MPa' };
+    const { seal } = designOf(withPaths(leak, narrow));
+    if (seal === undefined || seal === 'none') throw new Error('no seal');
+    // M = p a^2/2 on t^2/6, a = 17 mm
+    const limit = (102.5e6 * (0.0004 ** 2 / 6)) / (0.017 ** 2 / 2);
+    expect(seal.limitedBy).toBe('sheet');
+    expect(seal.highestPressure).toBeCloseTo(limit, 3);
   });
 });

@@ -76,7 +76,9 @@ describe.each(texts)('%s', (path, file, asks) => {
   });
 
   it('is content with a text that names something', () => {
-    for (const text of something) {
+    for (const named of something) {
+      // A crack test names its method besides.
+      const text = path.endsWith('.method') ? `${named}, MPI` : named;
       const said = withPaths(file, { [path]: text, 'service.hazardsStatedBy': 'process engineer' });
       expect([text, asks === undefined ? verdictOf(said) : asksFor(said, asks)]).toEqual([
         text,

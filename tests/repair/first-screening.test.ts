@@ -86,6 +86,7 @@ describe('the fields that a case may leave out', () => {
     expect(unseen.map(({ path }) => path)).toEqual([
       'pipe.cathodicProtection',
       'service.hazardsStatedBy',
+      'service.lowestTemperature',
       'service.cracking.test',
       'loads.freeSpan',
       'laminate.isolatingLayer',

@@ -11,9 +11,11 @@ import {
   force,
   type GaugePressure,
   gauge,
+  type Length,
   length,
   modulus,
   molarMass,
+  type Stress,
   stress,
   temperature,
 } from '../../src/quantity/index.js';
@@ -35,6 +37,7 @@ import {
   liquidLeakRate,
   meanBandTension,
   pipeUnderBand,
+  sheetOverhangPressure,
   tensionAlongBand,
 } from '../../src/seal/index.js';
 import {
@@ -43,6 +46,7 @@ import {
   discForceSummed,
   gasFlowSearched,
   ovalPipeAtYield,
+  overhangMomentSummed,
   padForceSummed,
   plateMarched,
   ringBucklingByEnergy,
@@ -52,6 +56,25 @@ import {
 
 /** Relative difference of what the library says and what the other route says. */
 const off = (found: number, other: number): number => Math.abs(found - other) / Math.abs(other);
+
+describe('a sheet beyond its bands', () => {
+  it('carries what the moments of its slices leave of its strength', () => {
+    for (const [a, t, S, f] of [
+      [7e-3, 0.4e-3, 205e6, 2],
+      [20e-3, 1.5e-3, 350e6, 1.5],
+    ] as const) {
+      const pressure = sheetOverhangPressure({
+        overhang: a as Length,
+        thickness: t as Length,
+        strength: S as Stress,
+        factor: f,
+      });
+      // Of a strip one metre wide.
+      const moment = overhangMomentSummed(pressure, a);
+      expect(off((moment * (t / 2)) / (t ** 3 / 12), S / f)).toBeLessThan(1e-6);
+    }
+  });
+});
 
 describe('bands across a pad', () => {
   it('press on it as counted in strips', () => {

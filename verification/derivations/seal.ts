@@ -175,3 +175,12 @@ export function bandCircles(circumference: number, buildUp: number, t: number, t
   }
   return length;
 }
+
+/** Moment at the clamped end of a strip, slice by slice from its free end, each pushed on its middle. */
+export function overhangMomentSummed(pressure: number, length: number): number {
+  const slices = 1000;
+  const slice = length / slices;
+  let moment = 0;
+  for (let index = 0; index < slices; index++) moment += pressure * slice * (index + 0.5) * slice;
+  return moment;
+}

@@ -1,6 +1,7 @@
 import type { Workbook } from '../job/workbook.js';
 import { askForAttachment } from './attachment.js';
 import { askWhatIsCalledOtherwise } from './called.js';
+import { askForCold } from './cold.js';
 import { askForCracks } from './cracks.js';
 import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
@@ -20,6 +21,7 @@ export function askBeforeSigning(work: Workbook): void {
   askForSurge(work);
   askForHazards(work);
   askWhatIsCalledOtherwise(work);
+  askForCold(work);
   askForCracks(work);
   askForAttachment(work);
   askForSample(work);

@@ -83,3 +83,11 @@ export const PLAINLY_HARMLESS = new RegExp(
   )}) ?)*water(?: (?:main|ring|ring main|header|supply|return))?$|^(?:(?:compressed|instrument|plant|service) )?air$`,
   'iu',
 );
+
+/** Contents that boil when their pressure falls, and get as cold as they boil. */
+export const BOILING_WORDS =
+  /\b(?:lpg|lng|ngl|propane|butane|ethane|ethylene|propylene|ammonia|ammoniak|amoniaco|chlorine|vinyl chloride|carbon dioxide|liqu[ei]fied|refrigerants?|r-?\d{2,4}[a-z]?)\b|\bNH3\b|\bCO2\b/iu;
+
+/** Methods that find cracks in steel, by the words that name them. */
+export const CRACK_METHODS =
+  /magnet|\bm(?:pi|t)\b|\bpt\b|penetra|eindring|\bdye\b|eddy|wirbelstrom|\bacfm\b|ultras|\btofd\b|\bpaut\b|\bemat\b|phased array|shear wave/iu;

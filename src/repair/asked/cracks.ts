@@ -1,6 +1,6 @@
 import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
-import { SOUR_WORDS } from './contents-words.js';
+import { CRACK_METHODS, SOUR_WORDS } from './contents-words.js';
 import { spelt } from './hazards.js';
 
 /** Cracks under corrosion: no strength method for metal loss holds for them, and no wrap stops them. */
@@ -26,6 +26,13 @@ export function askForCracks(work: Workbook): void {
       work,
       'service.cracking.test',
       'the service cracks steel: a test of the whole area under the wrap that found no crack, with its method and day',
+      'the inspector',
+    );
+  } else if (!CRACK_METHODS.test(spelt(cracking.test?.method ?? ''))) {
+    need(
+      work,
+      'service.cracking.test',
+      'the service cracks steel, and the test names no method that finds cracks: magnetic particles, penetrant, eddy current or ultrasound, over the whole area under the wrap',
       'the inspector',
     );
   }

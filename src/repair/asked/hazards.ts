@@ -1,3 +1,4 @@
+import { practice } from '../../rules/index.js';
 import type { Service } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
@@ -30,6 +31,15 @@ export function askForHazards(work: Workbook): void {
       `the contents are called "${contents}", which feeds fire and burns with resin, oil and grease: no word in the list of hazards stands for that, so who judged the repair and the work for it`,
       WHO,
     );
+  }
+  if (service.designTemperature > practice.hottestUnasked.value && !hazards.includes('hot')) {
+    need(
+      work,
+      'service.hazards',
+      'the contents may be as hot as the design temperature, which burns whoever they reach, and the list of hazards does not say so: add "hot"',
+      WHO,
+    );
+    return;
   }
   const lacking = lackingIn(name, hazards);
   if (lacking.length > 0) {

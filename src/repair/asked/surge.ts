@@ -1,6 +1,6 @@
 import { decide } from '../../formula/index.js';
 import { exactly, line } from '../../quantity/index.js';
-import { need, type Workbook, warn } from '../job/workbook.js';
+import { need, type Workbook, warnOwner } from '../job/workbook.js';
 
 /** A surge above the design pressure is what the repair is sized for, and nobody reads over that. */
 export function askForSurge(work: Workbook): void {
@@ -17,7 +17,7 @@ export function askForSurge(work: Workbook): void {
   const surge = exactly('surge', 'gauge pressure', sized.service.designPressure);
   const design = exactly('design pressure', 'gauge pressure', stated.service.designPressure);
   decide(work.recorder, line('designed for {0}', surge), 'the surge is above the design pressure of the case');
-  warn(
+  warnOwner(
     work,
     line(
       'The surge of {0} is above the design pressure of {1}: wall, laminate, bond and pressure test are all designed for the surge. Between surges the line stays at its design pressure.',

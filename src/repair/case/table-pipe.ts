@@ -41,7 +41,7 @@ export const service = {
   safetyCritical: { kind: 'flag' },
   designPressure: pressure,
   designTemperature: { kind: 'temperature', above: 0, usual: [233.15, 473.15] },
-  lowestTemperature: { kind: 'temperature', optional: true, above: 0, usual: [213.15, 373.15] },
+  lowestTemperature: { kind: 'temperature', optional: true, needed: 'to sign', above: 0, usual: [213.15, 373.15] },
   surge: {
     kind: 'either',
     optional: true,

@@ -1,4 +1,4 @@
-import type { Defect, Filler, Fitting, FittingKind, RepairCase } from '../case/case.js';
+import type { Defect, Filler, Fitting, FittingKind, PipeAsBuilt, RepairCase } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
@@ -10,11 +10,25 @@ import type { Workbook } from '../job/workbook.js';
 export function checkCoverage(work: Workbook): 'covered' | Open {
   const { case: repairCase, notCovered } = work;
   notCovered.push(
+    ...uncoveredPipe(repairCase.pipe),
     ...uncoveredDefect(repairCase.defect),
     ...uncoveredFitting(repairCase.fitting, repairCase),
     ...uncoveredFiller(repairCase.filler),
   );
   return notCovered.length > 0 ? open : 'covered';
+}
+
+/** Names of what no pipe of steel is called: it is brittle, or as soft as the laminate, or expands otherwise. */
+const NO_STEEL =
+  /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|iron|gusseisen|gu(?:ss|ß)|[uc]?pvc|hdpe|mdpe|pe ?\d+|poly\w+|gr[pe]|frp|fib(?:re|er)glass|concrete|asbestos|copper|brass|bronze|cu-?ni|cupronickel|alumini?um|titanium|lead)\b/iu;
+
+function uncoveredPipe({ material: { name } }: PipeAsBuilt): Reason[] {
+  if (/steel/iu.test(name) || !NO_STEEL.test(name)) return [];
+  return [
+    {
+      text: `the pipe is called "${name}", which is no steel: strength, expansion, surface and bond are those of steel in this version`,
+    },
+  ];
 }
 
 const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {

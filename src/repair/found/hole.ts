@@ -3,7 +3,7 @@ import { designHoleDiameter, holeAtEndOfLife } from '../../laminate/index.js';
 import { defectAspectRatio, defectCircleDiameter, defectLengthAtEndOfLife } from '../../pipe/index.js';
 import { exactly, type Length, roundedDown } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
-import { need, use, type Workbook, warn } from '../job/workbook.js';
+import { need, use, type Workbook, warnOwner } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 
 type Thinned = Pick<AsFound, 'wallAtEndOfLife' | 'lengthAtEndOfLife'>;
@@ -41,7 +41,7 @@ function largestHoleThen(work: Workbook, found: Thinned, growth: GrowthRates): L
   }
   const expected = work.case.defect.holeAtEndOfLife;
   if (expected === undefined) return larger(wholeDefect(work, found, growth), grown);
-  warn(
+  warnOwner(
     work,
     'The wall is used up within the life of the repair, and the hole is taken as the inspector expects it instead of the whole defect: less conservative.',
   );

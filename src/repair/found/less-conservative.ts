@@ -1,7 +1,7 @@
 import type { RemainingStrength } from '../../pipe/index.js';
 import { practice } from '../../rules/index.js';
 import type { StrengthMethod } from '../case/case.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warn, warnOwner } from '../job/workbook.js';
 
 /** These count on the shape of the loss that was measured, where the others take it at its worst. */
 const BY_PROFILE: readonly StrengthMethod[] = ['effective area', 'API 579-1 Level 2'];
@@ -11,12 +11,12 @@ export function warnOfChoices(work: Workbook, { method: by, notes, safetyFactor,
   for (const note of notes) warn(work, `Remaining strength by ${by}: ${note}.`);
   const { method, flowStress } = work.case.assessment ?? {};
   if (safetyFactor < practice.leastSafetyFactor.value)
-    warn(
+    warnOwner(
       work,
       'The safety factor on the failure pressure of the thinned pipe is as the case states, and smaller than what would be taken unasked: less conservative.',
     );
   if (flowStress !== undefined && flowStress !== '1.1 SMYS')
-    warn(
+    warnOwner(
       work,
       `The flow stress is ${flowStress}, as the case asks, in place of 1.1 SMYS: less conservative where it is more.`,
     );
@@ -28,7 +28,7 @@ export function warnOfChoices(work: Workbook, { method: by, notes, safetyFactor,
     if (each.method === method) byNamed = each.safePressure;
   }
   if (byNamed <= lowest && !BY_PROFILE.includes(method)) return;
-  warn(
+  warnOwner(
     work,
     `The remaining strength is by ${method} because the case names it, and not by the lowest of the methods: less conservative.`,
   );

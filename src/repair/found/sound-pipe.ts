@@ -1,7 +1,7 @@
 import { step } from '../../formula/index.js';
 import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
-import { type Workbook, warn, warnCrew } from '../job/workbook.js';
+import { type Workbook, warnCrew } from '../job/workbook.js';
 import { type StrengthFactors, statedFactors } from './strength-factors.js';
 
 /** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
@@ -33,8 +33,9 @@ function warnAboveFactor(work: Workbook, outsideDiameter: Length): void {
   const factors = statedFactors(work);
   if (factors === undefined || work.case.service.designPressure <= pressureOfSoundPipe(work, outsideDiameter, factors))
     return;
-  warn(
+  warnCrew(
     work,
+    'permit',
     'The hoop stress of the sound pipe beside the defect is above the design stress of its code at the design pressure: check the pressure of the line.',
   );
 }

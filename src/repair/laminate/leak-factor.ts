@@ -1,7 +1,7 @@
 import { decide, step } from '../../formula/index.js';
 import { leakServiceFactor, leakTemperatureFactor, meanModulus, serviceFactor } from '../../laminate/index.js';
 import type { EnergyReleaseRate } from '../../quantity/index.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
+import { use, type Workbook, warn, warnOwner } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import type { BondEnergy } from './bond-energy.js';
 
@@ -24,7 +24,7 @@ function factorOfLife(work: Workbook): number {
   const option = rules.leakFactorOption[repairClass];
   const asked = leakFactorByFormula === true && option.value !== null;
   if (asked) {
-    warn(
+    warnOwner(
       work,
       'The leak service factor is taken by formula, as the case asks, instead of the fixed value: less conservative.',
       option.clause,

@@ -3,7 +3,7 @@ import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { need, type Workbook, warn } from '../job/workbook.js';
+import { need, type Workbook, warnOwner } from '../job/workbook.js';
 import { substrateIgnored } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
 import { longTermStrength } from './long-term.js';
@@ -47,7 +47,7 @@ export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMet
   decide(recorder, `thickness by ${named}`, 'named by the case');
   const countsOn = COUNTS_ON[named];
   if (countsOn !== undefined)
-    warn(work, `The thickness counts on ${countsOn}, as the case asks: less conservative than ignoring the pipe.`);
+    warnOwner(work, `The thickness counts on ${countsOn}, as the case asks: less conservative than ignoring the pipe.`);
   return named;
 }
 

@@ -10,7 +10,7 @@ import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
 import { pressureLeft } from '../found/external-force.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import { type Workbook, warnOwner } from '../job/workbook.js';
 import type { ThicknessJob } from './loads.js';
 import type { ThicknessRecord } from './method.js';
 import { stressOfPipe } from './thinned-pipe.js';
@@ -26,7 +26,7 @@ export const substrateYielded: ThicknessRecord = {
   countsOnMetal: true,
   needs: () => undefined,
   thickness: (work, job) => {
-    warn(
+    warnOwner(
       work,
       'The yielded form counts on the thinned pipe up to its yield strength, without a safety factor; where that is enough by itself it asks for no laminate. Less conservative than ignoring the pipe.',
     );

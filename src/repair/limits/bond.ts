@@ -1,5 +1,5 @@
 import { exactly, line, roundedUp } from '../../quantity/index.js';
-import { need, use, type Workbook, warn } from '../job/workbook.js';
+import { need, use, type Workbook, warnOwner } from '../job/workbook.js';
 
 /** The lap shear strength of the bond beside the two least values that are recalled (lap shear strength). */
 export function checkBond(work: Workbook): void {
@@ -29,6 +29,6 @@ export function checkBond(work: Workbook): void {
       roundedUp('least lap shear strength', 'stress', least),
       roundedUp('lap shear strength required', 'stress', required),
     );
-    warn(work, minima, lapShear.required.clause);
+    warnOwner(work, minima, lapShear.required.clause);
   }
 }

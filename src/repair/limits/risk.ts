@@ -3,7 +3,7 @@ import { holeOverDiameter, leakSeverity } from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { HighRiskLimits } from '../../rules/index.js';
 import type { AsFound } from '../design/design.js';
-import { assumeWord, use, type Workbook, warn } from '../job/workbook.js';
+import { assumeWord, use, type Workbook, warnOwner } from '../job/workbook.js';
 
 /** Screening only (PCC-2, 401-1.1): it says how the repair counts, it does not change the design. */
 export function screenRisk(work: Workbook, found: AsFound): void {
@@ -29,7 +29,11 @@ export function screenRisk(work: Workbook, found: AsFound): void {
   }
   const risks = why.join(', ');
   decide(work.recorder, 'counts as high risk', risks);
-  warn(work, `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`, clause);
+  warnOwner(
+    work,
+    `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`,
+    clause,
+  );
 }
 
 function addRisksOfService(work: Workbook, limits: HighRiskLimits, why: string[]): void {

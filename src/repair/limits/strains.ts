@@ -10,7 +10,7 @@ import {
 import type { Strain, Temperature, ThermalExpansion } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { type Open, open } from '../job/stage.js';
-import { assume, assumeWord, attempt, need, use, type Workbook, warn } from '../job/workbook.js';
+import { assume, assumeWord, attempt, need, use, type Workbook, warn, warnOwner } from '../job/workbook.js';
 import { cyclicFactorOf } from './cycles.js';
 import { expansionsOf } from './expansions.js';
 import type { Limits } from './limits.js';
@@ -86,7 +86,7 @@ function defaultsOf(work: Workbook, failureStrain: Strain): DefaultStrains | und
   if (repair.loading === undefined)
     assumeWord(work, 'how often the design load acts', loading, 'chosen', 'the safe one of the two');
   else if (loading === 'rare')
-    warn(
+    warnOwner(
       work,
       'The design load is taken as rare, as the case states: less conservative where the rule set asks for it.',
     );

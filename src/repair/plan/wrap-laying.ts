@@ -78,7 +78,7 @@ function sheetLines({ layers, finalLap }: SheetDesign, joints: JointDesign | und
       `Mark the start of the wrap on the pipe and measure every band from it. Joints of layers must not come together: only ${joints.carryingPlies} layers carry along the pipe where they are as planned, fewer where they are not.`,
     ),
     line(
-      'Each band laps its neighbour by {0}; the outer ones are cut to the width given.',
+      'Each band laps its neighbour by {0}, a figure of coating tapes: the lap carries nothing, the layers that go through beside it do. The outer bands are cut to the width given.',
       exactly('side lap', 'length', practice.sideLap.value),
     ),
   ];

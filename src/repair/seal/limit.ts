@@ -7,7 +7,9 @@ import {
   type HighestSealPressure,
   highestPressure,
   linePressureOfTension,
+  padBeyondBands,
   pipeUnderBand,
+  sheetOverhangPressure,
   strapCapacity,
   tensionFromContactPressure,
 } from '../../seal/index.js';
@@ -27,7 +29,7 @@ export function limitPressure(
   opening: Length,
 ): HighestSealPressure {
   const { recorder, case: repairCase } = work;
-  const { band, fastener, sheet } = seal;
+  const { band, fastener } = seal;
   const asPressure = (tensionLimit: Force, what: string): GaugePressure =>
     step(
       recorder,
@@ -72,14 +74,29 @@ export function limitPressure(
     siteLimit: seal.siteLimit,
     strapLimit: asPressure(strap, 'strap'),
     fastenerLimit: asPressure(fastener.permittedTension, 'fastener'),
-    sheetLimit: step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
-      holeDiameter: opening,
-      thickness: sheet.thickness,
-      strength: sheet.yieldStrength,
-      factor: sheet.factor,
-      support: sheet.support,
-      poissonRatio: sheet.poissonRatio,
-    }),
+    sheetLimit: sheetLimitOf(work, seal, pad, opening),
     pipeLimit: asPressure(pipeTension, 'thinned pipe under the band'),
   });
+}
+
+/** The sheet bends into the opening, and where the bands are narrower than the pad, outwards beside them. */
+function sheetLimitOf({ recorder }: Workbook, { band, sheet }: Seal, pad: PadPart, opening: Length): GaugePressure {
+  const overHole = step(recorder, 'seal/backing-plate-pressure', backingPlatePressure, {
+    holeDiameter: opening,
+    thickness: sheet.thickness,
+    strength: sheet.yieldStrength,
+    factor: sheet.factor,
+    support: sheet.support,
+    poissonRatio: sheet.poissonRatio,
+  });
+  const across = { bands: band.count, bandWidth: band.width, padDiameter: pad.padDiameter };
+  const overhang = step(recorder, 'seal/pad-beyond-bands', padBeyondBands, across);
+  if (overhang === 0) return overHole;
+  const besideBands = step(recorder, 'seal/sheet-overhang-pressure', sheetOverhangPressure, {
+    overhang,
+    thickness: sheet.thickness,
+    strength: sheet.yieldStrength,
+    factor: sheet.factor,
+  });
+  return Math.min(overHole, besideBands) as GaugePressure;
 }

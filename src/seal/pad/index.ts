@@ -5,6 +5,8 @@ export * from './backing-plate-thickness.js';
 export * from './backing-sheet.js';
 export * from './circle-area.js';
 export * from './leak-force.js';
+export * from './pad-beyond-bands.js';
 export * from './pad-half-angle.js';
 export * from './pad-size.js';
 export * from './plate-stress-factor.js';
+export * from './sheet-overhang-pressure.js';

@@ -53,7 +53,7 @@ export const laminate: readonly Hazard[] = [
     could: 'The bond over the leak is weaker when warm, or a less conservative factor stands for its ageing.',
     would: 'The leak would come back on the first hot day, or in the tenth year.',
     guards: [
-      'laminate/leak-factor.ts: warn The leak service factor is taken by formula, as the case asks, i',
+      'laminate/leak-factor.ts: warnOwner The leak service factor is taken by formula, as the case asks, i',
       'laminate/leak-factor.ts: warn The temperature factor of the leak resistance is not known: the',
       'laminate/leak-factor.ts: warn The energy release rate at the design temperature is that of the',
     ],
@@ -83,8 +83,8 @@ export const laminate: readonly Hazard[] = [
     could: 'A less conservative method is chosen, and the reader does not see it.',
     would: 'Somebody would cite a thin laminate as the rule.',
     guards: [
-      'laminate/methods.ts: warn The thickness counts on',
-      'laminate/yielded.ts: warn The yielded form counts on the thinned pipe up to its yield stre',
+      'laminate/methods.ts: warnOwner The thickness counts on',
+      'laminate/yielded.ts: warnOwner The yielded form counts on the thinned pipe up to its yield stre',
     ],
     tests: thickness('that counts on the pipe', 'that counts on a pipe that yields'),
   },

@@ -37,7 +37,7 @@ export const limits: readonly Hazard[] = [
   {
     could: 'A repair of high risk is treated by the rules for a simple one.',
     would: 'Qualification and inspection that the risk calls for would be left out.',
-    guards: ['limits/risk.ts: warn The repair counts as high risk (<risks>): the full rules apply,'],
+    guards: ['limits/risk.ts: warnOwner The repair counts as high risk (<risks>): the full rules apply,'],
     tests: ofClass(
       'a high risk by its contents',
       'a high risk by what depends on it',
@@ -53,7 +53,7 @@ export const limits: readonly Hazard[] = [
     guards: [
       'limits/bond.ts: need laminate.lapShearStrength',
       'limits/bond.ts: reasons the lap shear strength of the bond is too low',
-      'limits/bond.ts: warn minima',
+      'limits/bond.ts: warnOwner minima',
     ],
     tests: ofBond('of no stated strength', 'below the least', 'between the two minima'),
   },
@@ -108,7 +108,7 @@ export const limits: readonly Hazard[] = [
     could: 'A less conservative column of strains is taken, by choice or by a hair.',
     would: 'The laminate would be thinner, and nobody would know that somebody chose it.',
     guards: [
-      'limits/strains.ts: warn The design load is taken as rare, as the case states: less conse',
+      'limits/strains.ts: warnOwner The design load is taken as rare, as the case states: less conse',
       'limits/strains.ts: warn The axial modulus of the laminate lies within 5 per cent of the',
     ],
     tests: ofStrain('under a load that counts as rare', 'at the step of the soft column'),

@@ -64,7 +64,7 @@ export const liveLine: readonly Hazard[] = [
     guards: [
       'found/sound-pipe.ts: reasons the sound pipe beside the defect would yield at the design press',
       'found/sound-pipe.ts: warnCrew The hoop stress of the sound pipe beside the defect is above its',
-      'found/sound-pipe.ts: warn The hoop stress of the sound pipe beside the defect is above the',
+      'found/sound-pipe.ts: warnCrew The hoop stress of the sound pipe beside the defect is above the',
     ],
     tests: beside(
       'would yield at the design pressure',

@@ -23,7 +23,7 @@ export const questions: readonly Hazard[] = [
     would: 'Wall, laminate and bond would see more than they are sized for, once, and that is enough.',
     guards: [
       'asked/surge.ts: need service.surge',
-      'asked/surge.ts: warn The surge of {0} is above the design pressure of {1}: wall, lami',
+      'asked/surge.ts: warnOwner The surge of {0} is above the design pressure of {1}: wall, lami',
     ],
     tests: [...unasked('service.surge'), ...answered('of a surge above the design pressure')],
   },
@@ -33,10 +33,15 @@ export const questions: readonly Hazard[] = [
     guards: [
       'asked/hazards.ts: need service.hazards',
       'asked/hazards.ts: need service.hazards (2)',
+      'asked/hazards.ts: need service.hazards (3)',
+      "asked/hazards.ts: if !hazards.includes('hot')",
+      'asked/hazards.ts: if service.designTemperature >',
       'asked/hazards.ts: need service.contents',
     ],
     tests: answered(
       'that calls gasoline no hazard',
+      'that calls contents of 101 degC not hot',
+      'that calls gasoline of 101 degC hot and nothing else',
       'that finds no hazard in contents that nobody looked at',
       'that names no contents',
     ),
@@ -66,10 +71,15 @@ export const questions: readonly Hazard[] = [
       'asked/cracks.ts: need service.cracking',
       'asked/cracks.ts: need service.cracking (2)',
       'asked/cracks.ts: need service.cracking.test',
+      'asked/cracks.ts: need service.cracking.test (2)',
     ],
     tests: [
       ...unasked('service.cracking'),
-      ...answered('that no crack is to be feared in sour service', 'that names no test for cracks'),
+      ...answered(
+        'that no crack is to be feared in sour service',
+        'that names no test for cracks',
+        'that looked for cracks with the eye',
+      ),
     ],
   },
   {
@@ -99,6 +109,18 @@ export const questions: readonly Hazard[] = [
         'that calls a laminate glass that is stiffer than glass makes one',
       ),
     ],
+  },
+  {
+    could: 'The contents boil when the line is let down: liquefied gas.',
+    would: 'The steel would get colder than the resin was ever tested, and the laminate crack off it.',
+    guards: ['asked/cold.ts: need service.lowestTemperature'],
+    tests: answered('that says nothing of how cold liquefied gas gets'),
+  },
+  {
+    could: 'The pipe is of cast iron, plastic or another metal than steel.',
+    would: 'It would break where steel yields, or expand off the laminate.',
+    guards: ['found/coverage.ts: reason the pipe is called'],
+    tests: answered('that calls the pipe cast iron'),
   },
   {
     could: 'A buried line has cathodic protection, and nobody asked what becomes of it under the wrap.',

@@ -17,7 +17,7 @@ export const strengthLeft: readonly Hazard[] = [
     would: 'The laminate would peel off over a hole larger than the one it is sized for.',
     guards: [
       'found/hole.ts: need defect.holeDiameter',
-      'found/hole.ts: warn The wall is used up within the life of the repair, and the hole',
+      'found/hole.ts: warnOwner The wall is used up within the life of the repair, and the hole',
       'found/hole.ts: notCovered the used-up wall is too long and narrow to count as a round hole',
     ],
     tests: growing(
@@ -50,9 +50,9 @@ export const strengthLeft: readonly Hazard[] = [
     would: 'A pipe would be called fit by a number that somebody picked.',
     guards: [
       'found/less-conservative.ts: warn Remaining strength by <by>: <note>.',
-      'found/less-conservative.ts: warn The safety factor on the failure pressure of the thinned pipe is',
-      'found/less-conservative.ts: warn The flow stress is',
-      'found/less-conservative.ts: warn The remaining strength is by',
+      'found/less-conservative.ts: warnOwner The safety factor on the failure pressure of the thinned pipe is',
+      'found/less-conservative.ts: warnOwner The flow stress is',
+      'found/less-conservative.ts: warnOwner The remaining strength is by',
       'found/less-conservative.ts: if byNamed <= lowest',
       'found/less-conservative.ts: if !BY_PROFILE.includes(method)',
     ],

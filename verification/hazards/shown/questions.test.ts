@@ -59,6 +59,44 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.hazards',
   });
+  show('that calls contents of 101 degC not hot', {
+    from: withPaths(quietLoss, { 'service.designTemperature': '100 degC', 'laminate.glassTransition': '150 degC' }),
+    with: { 'service.designTemperature': '101 degC' },
+    verdict: 'needs input',
+    asks: 'service.hazards',
+  });
+  show('that calls gasoline of 101 degC hot and nothing else', {
+    from: withPaths(quietLoss, {
+      'service.designTemperature': '101 degC',
+      'laminate.glassTransition': '150 degC',
+      'service.hazards': ['hot'],
+    }),
+    with: { 'service.contents': 'gasoline' },
+    verdict: 'needs input',
+    asks: 'service.hazards',
+  });
+  show('that says nothing of how cold liquefied gas gets', {
+    from: withPaths(quietLoss, {
+      'service.contents': 'LPG',
+      'service.hazards': ['flammable'],
+      'service.lowestTemperature': '0 degC',
+    }),
+    with: { 'service.lowestTemperature': undefined },
+    verdict: 'needs input',
+    asks: 'service.lowestTemperature',
+  });
+  show('that calls the pipe cast iron', {
+    from: quietLoss,
+    with: { 'pipe.material.name': 'cast iron' },
+    verdict: 'not covered',
+    says: /which is no steel/,
+  });
+  show('that looked for cracks with the eye', {
+    from: sour,
+    with: { 'service.cracking.test.method': 'visual, good light' },
+    verdict: 'needs input',
+    asks: 'service.cracking.test',
+  });
   show('that names no contents', {
     from: quietLoss,
     with: { 'service.contents': 'TBC' },

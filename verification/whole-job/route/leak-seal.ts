@@ -56,7 +56,13 @@ export function leakSeal(job: Job, found: Found): SealFigures | undefined {
   // The sheet spans the hole as a plate; the thinned pipe under the band buckles or yields, whichever comes nearer.
   const nu = sheet.poissonRatio;
   const share = sheet.support === 'clamped' ? 0.75 : (3 * (3 + nu)) / 8;
-  const sheetLimit = (sheet.yieldStrength / sheet.factor / share) * (sheet.thickness / (hole / 2)) ** 2;
+  const overHole = (sheet.yieldStrength / sheet.factor / share) * (sheet.thickness / (hole / 2)) ** 2;
+  // Beside the bands it is a cantilever: M = p a^2/2 on a section of t^2/6.
+  const beside = Math.max(0, pad - band.count * band.width) / 2;
+  const sheetLimit = Math.min(
+    overHole,
+    ((sheet.yieldStrength / sheet.factor) * (sheet.thickness * sheet.thickness)) / 6 / (beside ** 2 / 2),
+  );
   const t = found.wallToday;
   const buckling = ((2 * (pipe.material.modulus ?? E_STEEL)) / (1 - NU * NU)) * (t / D) ** 3;
   const yielding = (2 * pipe.material.yieldStrength * t) / D;
