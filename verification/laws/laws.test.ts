@@ -3,7 +3,7 @@ import { openExceptions } from './open.js';
 import { outputsApart } from './outputs.js';
 import { readLawsSummary, Tally } from './summary.js';
 import { outcomeOf } from './tally.js';
-import { worsenings } from './worse.js';
+import { worsenings } from './worse/index.js';
 
 /** Laws of whole designs over 2,000 drawn cases, shared among the ways in which a case gets worse. */
 

@@ -1,12 +1,12 @@
 import { isCalculationError } from '../../src/formula/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { seeded } from '../oracles/random.js';
-import { betterAsBuilt } from './as-built.js';
+import { betterAsBuilt } from './as-built/worse-record.js';
 import { broken } from './holds.js';
 import { openExceptions } from './open.js';
-import { better } from './order.js';
-import { wholeCase } from './whole-case.js';
-import { type Worsening, worsenings } from './worse.js';
+import { against, earlierByLongerPreparation } from './order.js';
+import { wholeCase } from './drawn/whole-case.js';
+import { type Worsening, worsenings } from './worse/index.js';
 
 /** What one drawn case says of the laws. */
 export interface Outcome {
@@ -51,18 +51,16 @@ export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings)
   }
   const fault = broken(design);
   if (fault !== undefined) violations.push(violation(draw, 'holds by itself', fault));
-  const worsened = laws.map(({ name, of }): Outcome['worsened'][number] => {
+  const worsened = laws.map(({ name, demands = 'no better', of }): Outcome['worsened'][number] => {
     const worse = of(drawn, 1.001 + 0.5 * random() ** 2);
     if (worse === undefined) return { law: name };
     const after = designOf(worse);
-    if (typeof after === 'string') {
-      violations.push(violation(draw, 'is a result, not a crash', `${name}: ${after}`));
-      return { law: name };
-    }
-    for (const what of better(design, after)) violations.push(violation(draw, name, what));
-    return { law: name, after };
+    for (const what of against(demands, design, after)) violations.push(violation(draw, name, what));
+    return typeof after === 'string' ? { law: name } : { law: name, after };
   });
   if (design.verdict !== 'designed') return { design, worsened, violations };
+  const sooner = earlierByLongerPreparation(design);
+  if (sooner !== undefined) violations.push(violation(draw, 'a longer preparation', sooner));
   const { by, what } = betterAsBuilt(design, random);
   if (what !== undefined) violations.push(violation(draw, `as built, ${by}`, what));
   return { design, worsened, asBuilt: by, violations };

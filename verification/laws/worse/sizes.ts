@@ -1,18 +1,8 @@
-import type { CureSheet, RepairCase } from '../../src/repair/index.js';
+import type { Length } from '../../../src/quantity/index.js';
+import type { CureSheet, RepairCase } from '../../../src/repair/index.js';
+import { change, less, times, type Worsening } from './worsening.js';
 
-/** One way in which a case gets worse, by a factor above 1 where it has a size; nothing where the case has no such thing. */
-export interface Worsening {
-  readonly name: string;
-  readonly of: (repairCase: RepairCase, factor: number) => RepairCase | undefined;
-}
-
-type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate';
-
-function change<S extends Section>(base: RepairCase, section: S, fields: Partial<RepairCase[S]>): RepairCase {
-  return { ...base, [section]: { ...base[section], ...fields } };
-}
-const times = <T extends number>(value: T, factor: number): T => (value * factor) as T;
-const less = <T extends number>(value: T, factor: number): T => (value / factor) as T;
+/** More load, a larger loss, a weaker material: by a factor. */
 
 /** A load that is there grows away from 0; one that is not begins. */
 function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', first: number): Worsening['of'] {
@@ -23,12 +13,24 @@ function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', fi
   };
 }
 
+/** The profile of a defect that grows with it. */
+function stretched(
+  { defect: { profile } }: RepairCase,
+  along: (position: number) => number,
+  down: (depth: number) => number,
+): Partial<RepairCase['defect']> {
+  if (profile === undefined) return {};
+  return {
+    profile: profile.map(({ position, depth }) => ({ position: along(position) as Length, depth: down(depth) as Length })),
+  };
+}
+
 function quicker(cure: CureSheet, factor: number): CureSheet {
   if (cure.mechanism === 'two-part reaction') return { ...cure, workingTime: less(cure.workingTime, factor) };
   return { ...cure, rows: cure.rows.map((row) => ({ ...row, workingTime: less(row.workingTime, factor) })) };
 }
 
-export const worsenings: readonly Worsening[] = [
+export const bySize: readonly Worsening[] = [
   {
     name: 'more pressure',
     of: (base, factor) => change(base, 'service', { designPressure: times(base.service.designPressure, factor) }),
@@ -63,7 +65,11 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a longer defect',
-    of: (base, factor) => change(base, 'defect', { axialLength: times(base.defect.axialLength, factor) }),
+    of: (base, factor) =>
+      change(base, 'defect', {
+        axialLength: times(base.defect.axialLength, factor),
+        ...stretched(base, (position) => position * factor, (depth) => depth),
+      }),
   },
   {
     name: 'a wider defect',
@@ -75,7 +81,15 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a deeper defect',
-    of: (base, factor) => change(base, 'defect', { remainingWall: less(base.defect.remainingWall, factor) }),
+    of: (base, factor) => {
+      const { remainingWall } = base.defect;
+      const deeper = remainingWall - remainingWall / factor;
+      const deeperBy = (depth: number): number => (depth === 0 ? 0 : depth + deeper);
+      return change(base, 'defect', {
+        remainingWall: less(remainingWall, factor),
+        ...stretched(base, (position) => position, deeperBy),
+      });
+    },
   },
   {
     name: 'a nearer attachment',
@@ -145,11 +159,23 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a softer laminate',
-    of: (base, factor) =>
-      change(base, 'laminate', {
-        hoopModulus: less(base.laminate.hoopModulus, factor),
-        axialModulus: less(base.laminate.axialModulus, factor),
-      }),
+    // Warm and cold alike: a laminate that only softens less in the heat is no worse one.
+    of: (base, factor) => {
+      const { hoopModulus, axialModulus, atDesignTemperature: warm } = base.laminate;
+      return change(base, 'laminate', {
+        hoopModulus: less(hoopModulus, factor),
+        axialModulus: less(axialModulus, factor),
+        ...(warm === undefined
+          ? {}
+          : {
+              atDesignTemperature: {
+                ...warm,
+                hoopModulus: less(warm.hoopModulus, factor),
+                axialModulus: less(warm.axialModulus, factor),
+              },
+            }),
+      });
+    },
   },
   {
     name: 'a weaker bond under a hole',
