@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openExceptions } from './open.js';
-import { outputsApart } from './outputs.js';
+import { outputsApart } from './outputs/index.js';
 import { readLawsSummary, Tally } from './summary.js';
 import { outcomeOf } from './tally.js';
 import { worsenings } from './worse/index.js';

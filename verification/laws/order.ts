@@ -94,7 +94,9 @@ export function against(demand: Demand, before: RepairDesign, after: RepairDesig
     case 'refused':
       return [`the door lets it in: ${after.verdict}`];
     case 'a warning of its field':
-      return warnedFields(after).some((field) => !warnedFields(before).includes(field)) ? [] : ['no warning of the field'];
+      return warnedFields(after).some((field) => !warnedFields(before).includes(field))
+        ? []
+        : ['no warning of the field'];
     default:
       return unsaid(before, after);
   }

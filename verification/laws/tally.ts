@@ -2,10 +2,10 @@ import { isCalculationError } from '../../src/formula/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { seeded } from '../oracles/random.js';
 import { betterAsBuilt } from './as-built/worse-record.js';
+import { wholeCase } from './drawn/whole-case.js';
 import { broken } from './holds.js';
 import { openExceptions } from './open.js';
 import { against, earlierByLongerPreparation } from './order.js';
-import { wholeCase } from './drawn/whole-case.js';
 import { type Worsening, worsenings } from './worse/index.js';
 
 /** What one drawn case says of the laws. */
@@ -25,8 +25,18 @@ export interface Violation {
   readonly open?: string;
 }
 
-function violation(draw: number, law: string, what: string): Violation {
-  const known = openExceptions.find((each) => each.law === law && each.what.test(what));
+/** What a pair breaks, unless the law is restricted there and what that rests on is so. */
+function violationOf(
+  draw: number,
+  law: string,
+  what: string,
+  before: RepairDesign,
+  after: RepairDesign | string,
+): Violation {
+  if (typeof after === 'string') return { draw, law, what };
+  const known = openExceptions.find(
+    (each) => each.law === law && each.what.test(what) && each.onlyIf(before, after, what),
+  );
   return known === undefined ? { draw, law, what } : { draw, law, what, open: known.open };
 }
 
@@ -47,21 +57,21 @@ export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings)
   const design = designOf(drawn);
   const violations: Violation[] = [];
   if (typeof design === 'string') {
-    return { worsened: [], violations: [violation(draw, 'is a result, not a crash', design)] };
+    return { worsened: [], violations: [{ draw, law: 'is a result, not a crash', what: design }] };
   }
   const fault = broken(design);
-  if (fault !== undefined) violations.push(violation(draw, 'holds by itself', fault));
+  if (fault !== undefined) violations.push({ draw, law: 'holds by itself', what: fault });
   const worsened = laws.map(({ name, demands = 'no better', of }): Outcome['worsened'][number] => {
     const worse = of(drawn, 1.001 + 0.5 * random() ** 2);
     if (worse === undefined) return { law: name };
     const after = designOf(worse);
-    for (const what of against(demands, design, after)) violations.push(violation(draw, name, what));
+    for (const what of against(demands, design, after)) violations.push(violationOf(draw, name, what, design, after));
     return typeof after === 'string' ? { law: name } : { law: name, after };
   });
   if (design.verdict !== 'designed') return { design, worsened, violations };
   const sooner = earlierByLongerPreparation(design);
-  if (sooner !== undefined) violations.push(violation(draw, 'a longer preparation', sooner));
+  if (sooner !== undefined) violations.push({ draw, law: 'a longer preparation', what: sooner });
   const { by, what } = betterAsBuilt(design, random);
-  if (what !== undefined) violations.push(violation(draw, `as built, ${by}`, what));
+  if (what !== undefined) violations.push({ draw, law: `as built, ${by}`, what: what });
   return { design, worsened, asBuilt: by, violations };
 }

@@ -7,20 +7,28 @@ import { reaches } from '../claims/stated.js';
 /** What a verdict on a finished repair rests on. */
 
 /** What a record lacks that meets; nothing where it lacks nothing. */
-export function unfounded(design: Designed, record: AsBuiltRecord, { verdict, points, goodFor }: AsBuiltComparison): string | undefined {
+export function unfounded(
+  design: Designed,
+  record: AsBuiltRecord,
+  { verdict, points, goodFor }: AsBuiltComparison,
+): string | undefined {
   const { laminate, extent, case: stated } = design;
   const met = (name: string): boolean => points.find(({ point }) => point === name)?.verdict === 'meets';
   const ply = record.plyThickness ?? stated.laminate.plyThickness;
   const least = Math.max(laminate.thickness.value, laminate.leastPlies * ply);
-  if (met('thickness') && !reaches((record.thickness ?? 0) * (1 + 1e-9), least)) return 'a thickness below the least meets';
+  if (met('thickness') && !reaches((record.thickness ?? 0) * (1 + 1e-9), least))
+    return 'a thickness below the least meets';
   if (met('layers') && (record.layers ?? 0) < laminate.plies) return 'fewer layers than planned meet';
   if (met('length') && !reaches(record.length ?? 0, extent.totalLength)) return 'a shorter laminate meets';
   if (met('overlap') && !reaches(record.leastOverlap ?? 0, extent.overlap.value)) return 'a shorter overlap meets';
-  if (verdict === 'meets' && points.some((point) => point.verdict !== 'meets')) return 'a repair meets and one of its points does not';
+  if (verdict === 'meets' && points.some((point) => point.verdict !== 'meets'))
+    return 'a repair meets and one of its points does not';
   if (goodFor?.pressure === undefined) return undefined;
   if (record.thickness === undefined || record.layers === undefined || record.leastOverlap === undefined)
     return 'what nobody measured is good for a pressure';
-  return goodFor.pressure <= stated.service.designPressure * (1 + 1e-9) ? undefined : 'a repair is good for more than it was designed for';
+  return goodFor.pressure <= stated.service.designPressure * (1 + 1e-9)
+    ? undefined
+    : 'a repair is good for more than it was designed for';
 }
 
 /** What spoils a repair whatever its thickness, or leaves it not shown. */

@@ -41,7 +41,8 @@ function sectionOf(design: Designed): Section {
   const along = Math.min(axialModulus, warm?.axialModulus ?? axialModulus);
   const angle = leadOf(design);
   const thickness = laminate.laidThickness;
-  const through = laminate.joints === undefined ? thickness : laminate.joints.carryingPlies * stated.laminate.plyThickness;
+  const through =
+    laminate.joints === undefined ? thickness : laminate.joints.carryingPlies * stated.laminate.plyThickness;
   const pipe = stated.pipe.outsideDiameter as number;
   const pressure = pressureOf(stated);
   return {
@@ -59,7 +60,13 @@ function sectionOf(design: Designed): Section {
 }
 
 /** By strains that agree: the pipe holds what it carries at the strain of the laminate, up to its own limit. */
-function byStrain(design: Designed, section: Section, limit: number, inside: string, isHeld = false): string | undefined {
+function byStrain(
+  design: Designed,
+  section: Section,
+  limit: number,
+  inside: string,
+  isHeld = false,
+): string | undefined {
   const { hoopStrain, axialStrain } = design.laminate;
   const { pressure, force, pipe, wrapped, wall, steel, round, along, thickness, through } = section;
   // Where the pipe may not pass a stress, what lies on it strains no further.
@@ -96,10 +103,14 @@ function shared(design: Designed, section: Section): string | undefined {
   const [hoop, axial] = [(n * c - cross * m) / det, (a * m - crossAlong * n) / det];
   const stressRound = (steel / (1 - nu * nu)) * (hoop + nu * axial);
   const stressAlong = (steel / (1 - nu * nu)) * (axial + nu * hoop);
-  if (counts > 0 && !reaches(limit * (1 + 1e-6), stressRound)) return 'with closed ends the pipe passes its allowable stress round it';
-  if (counts > 0 && !reaches(limit * (1 + 1e-6), stressAlong)) return 'with closed ends the pipe passes its allowable stress along it';
-  if (!reaches(laminate.hoopStrain * (1 + 1e-6), hoop)) return 'with closed ends the laminate passes its strain round the pipe';
-  if (!reaches(laminate.axialStrain * (1 + 1e-6), axial)) return 'with closed ends the laminate passes its strain along the pipe';
+  if (counts > 0 && !reaches(limit * (1 + 1e-6), stressRound))
+    return 'with closed ends the pipe passes its allowable stress round it';
+  if (counts > 0 && !reaches(limit * (1 + 1e-6), stressAlong))
+    return 'with closed ends the pipe passes its allowable stress along it';
+  if (!reaches(laminate.hoopStrain * (1 + 1e-6), hoop))
+    return 'with closed ends the laminate passes its strain round the pipe';
+  if (!reaches(laminate.axialStrain * (1 + 1e-6), axial))
+    return 'with closed ends the laminate passes its strain along the pipe';
   return undefined;
 }
 
@@ -116,6 +127,15 @@ function sharedRound(design: Designed, section: Section): string | undefined {
   return undefined;
 }
 
+const HOOP = 'hoop stress of the pipe, load shared';
+const AXIAL = 'axial stress of the pipe, load shared';
+
+/** With the thickness that one line of the method asks for by itself, whichever governs. */
+function lineOf({ laminate }: Designed, section: Section, line: string): Section {
+  const asked = laminate.thickness.candidates.find(({ criterion }) => criterion === line)?.value ?? 0;
+  return { ...section, thickness: asked, through: asked };
+}
+
 export function equilibrium(design: Designed): string | undefined {
   const section = sectionOf(design);
   const { laminate } = design;
@@ -127,8 +147,8 @@ export function equilibrium(design: Designed): string | undefined {
       return byStrain(design, section, material.yieldStrength, ' on the yielded pipe');
     case 'substrate sharing load':
       return (
-byStrain(design, section, material.allowableStress ?? 0, ' on the sharing pipe', true) ??
-        sharedRound(design, section) ??
+        byStrain(design, lineOf(design, section, AXIAL), material.allowableStress ?? 0, ' on the sharing pipe', true) ??
+        sharedRound(design, lineOf(design, section, HOOP)) ??
         shared(design, section)
       );
     default:
@@ -142,7 +162,7 @@ function longTerm({ case: stated }: Designed, { thickness, pressure, wrapped }: 
   const { strength, testTemperature = 0, second } = given;
   if (hottest(stated) > Math.max(testTemperature, second?.testTemperature ?? 0))
     return 'the long-term strength counts above the temperature of its tests';
-  if (!reaches(thickness * strength, (pressure * wrapped) / 2)) return 'round the pipe the long-term strength is passed';
+  if (!reaches(thickness * strength, (pressure * wrapped) / 2))
+    return 'round the pipe the long-term strength is passed';
   return undefined;
 }
-

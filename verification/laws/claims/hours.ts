@@ -32,7 +32,10 @@ export function hours(design: Designed): string | undefined {
     if (Math.abs(step.endsAt - step.startsAt - least) > 1e-6) return `${id} ends at another hour than it takes`;
     before = step.endsAt;
   }
-  const [bare, resin] = [timeline.steps.find(({ id }) => id === 'surface'), timeline.steps.find(({ id }) => id === 'wrap')];
+  const [bare, resin] = [
+    timeline.steps.find(({ id }) => id === 'surface'),
+    timeline.steps.find(({ id }) => id === 'wrap'),
+  ];
   const again = timeline.steps.find(({ id }) => id === 'surface-again');
   const lies = (resin?.startsAt ?? 0) - (bare?.endsAt ?? 0);
   if (lies > FOUR_HOURS && (again === undefined || again.duration.known))
@@ -43,7 +46,8 @@ export function hours(design: Designed): string | undefined {
   const from = at('gate')?.endsAt ?? 0;
   const to = at('cure')?.endsAt ?? 0;
   const holds = site.holdTime.known ? site.holdTime.time : (site.holdTime.atLeast ?? 0);
-  if (Math.abs(holds - (to - from)) > 1e-6) return 'the climate has to hold for another time than from the gate to the cure';
+  if (Math.abs(holds - (to - from)) > 1e-6)
+    return 'the climate has to hold for another time than from the gate to the cure';
   return uncured(design) ?? damp(stated.site.forecast, from, to, site.weather);
 }
 
@@ -53,8 +57,7 @@ const GAS_CONSTANT = 8.314462618;
 /** What waits over foreseen hours has cured by then: the hours from when it was laid, each by its own rate, add up. */
 function uncured({ case: { site }, cures, timeline }: Designed): string | undefined {
   const foreseen =
-    site.history ??
-    site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+    site.history ?? site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
   if (foreseen === undefined) return undefined;
   for (const { takes, startsAt, endsAt, duration } of timeline.steps) {
     if (!('cure' in takes) || !duration.known) continue;

@@ -18,7 +18,11 @@ export function leak(design: Designed): string | undefined {
   if (!reaches(footprint.length, Math.max(size, bands))) return 'bands that stay are longer than the unbonded length';
   if (!reaches(extent.defectLength, Math.max(size, bands, found.lengthAtEndOfLife)))
     return 'the overlap begins inside what lies on the leak';
-  if (asked !== undefined && footprint.bonded === 'beside it' && (bands > 0 || Math.max(pad, across, collar) > (Math.PI * D) / 2))
+  if (
+    asked !== undefined &&
+    footprint.bonded === 'beside it' &&
+    (bands > 0 || Math.max(pad, across, collar) > (Math.PI * D) / 2)
+  )
     return 'a laminate that is bonded nowhere round the pipe counts as bonded beside the seal';
   return energy(design, size);
 }

@@ -6,7 +6,8 @@ export function plan(design: Designed, { steps, alerts }: WorkPlan): string | un
   for (const { step, text } of design.warnings) {
     if (step === undefined) continue;
     const at = steps.find(({ id }) => id === step) ?? steps[0];
-    if (at?.does.some((line) => line.text.includes(text.slice(0, 40))) !== true) return `the plan does not warn at ${step}`;
+    if (at?.does.some((line) => line.text.includes(text.slice(0, 40))) !== true)
+      return `the plan does not warn at ${step}`;
   }
   const { pressureTest } = design.acceptance;
   const { medium, pressure, resistance } = pressureTest;
@@ -16,11 +17,17 @@ export function plan(design: Designed, { steps, alerts }: WorkPlan): string | un
     const asked = design.case.acceptance?.pressureTest;
     const rating = asked === undefined || asked === 'none' ? undefined : asked.lowestRating;
     if (rating !== undefined && !reaches(rating, pressure)) return 'the test is above the lowest rating';
-    if (asked !== undefined && asked !== 'none' && asked.liquid !== 'fresh water' && pressureTest.waterToAdd !== undefined)
+    if (
+      asked !== undefined &&
+      asked !== 'none' &&
+      asked.liquid !== 'fresh water' &&
+      pressureTest.waterToAdd !== undefined
+    )
       return 'a liquid that is no fresh water has its density';
   }
   const { site } = design;
-  if (site.decision === 'stop' && !alerts.some(({ text }) => text.includes('STOP'))) return 'the plan does not say STOP';
+  if (site.decision === 'stop' && !alerts.some(({ text }) => text.includes('STOP')))
+    return 'the plan does not say STOP';
   if (design.rolls.fits === false && !alerts.some(({ text }) => text.includes('DOES NOT FIT')))
     return 'the plan does not say that the wrap does not fit';
   return undefined;

@@ -16,8 +16,7 @@ export function pressureOf({ service }: Stated): number {
 export const forceOf = ({ loads }: Stated): number => (loads.axialForce === 'none' ? 0 : loads.axialForce);
 
 /** Of the line from the first touch to the cured laminate. */
-export const atWork = ({ line }: Stated): number =>
-  line.state === 'empty, dry, isolated, vented' ? 0 : line.pressure;
+export const atWork = ({ line }: Stated): number => (line.state === 'empty, dry, isolated, vented' ? 0 : line.pressure);
 
 /** The least wall that is surely there today. */
 export function wallNow({ defect }: Stated): number {

@@ -1,5 +1,5 @@
-import { asmePcc2, iso24817 } from '../../../src/rules/index.js';
 import type { Designed } from '../../../src/repair/index.js';
+import { asmePcc2, iso24817 } from '../../../src/rules/index.js';
 import { reaches } from './stated.js';
 
 /** The allowable strains are at most those of the table for class and life, less what heat and cold part pipe and laminate by. */
@@ -13,9 +13,14 @@ export function strains({ case: stated, laminate }: Designed): string | undefine
   const shares = [system.axialModulus / system.hoopModulus];
   if (warm !== undefined) shares.push(warm.axialModulus / warm.hoopModulus);
   const axial = Math.min(...shares) > 0.5 ? row.axial : row.softAxial;
-  const foreseen = site.history ?? site.forecast?.map(({ pipeTemperature }) => ({ temperature: pipeTemperature })) ?? [];
+  const foreseen =
+    site.history ?? site.forecast?.map(({ pipeTemperature }) => ({ temperature: pipeTemperature })) ?? [];
   const set = Math.max(site.pipeTemperature, ...foreseen.map(({ temperature }) => temperature));
-  const coldest = Math.min(service.lowestTemperature ?? service.designTemperature, service.designTemperature, site.pipeTemperature);
+  const coldest = Math.min(
+    service.lowestTemperature ?? service.designTemperature,
+    service.designTemperature,
+    site.pipeTemperature,
+  );
   const heated = set > site.pipeTemperature ? set - coldest : 0;
   const apart = Math.max(
     heated,
@@ -25,7 +30,9 @@ export function strains({ case: stated, laminate }: Designed): string | undefine
   const steel = pipe.material.thermalExpansion ?? 12e-6;
   const less = (expansion: number | undefined): number => Math.abs((expansion ?? steel) - steel) * Math.max(0, apart);
   const slack = 1 + 1e-9;
-  if (!reaches((row.hoop - less(system.hoopExpansion)) * slack, laminate.hoopStrain)) return 'round the pipe more strain is allowed than the table leaves';
-  if (!reaches((axial - less(system.axialExpansion)) * slack, laminate.axialStrain)) return 'along the pipe more strain is allowed than the table leaves';
+  if (!reaches((row.hoop - less(system.hoopExpansion)) * slack, laminate.hoopStrain))
+    return 'round the pipe more strain is allowed than the table leaves';
+  if (!reaches((axial - less(system.axialExpansion)) * slack, laminate.axialStrain))
+    return 'along the pipe more strain is allowed than the table leaves';
   return undefined;
 }

@@ -39,7 +39,8 @@ function whole(design: Designed): string | undefined {
   const named = stated.assessment?.method === 'DNV-RP-F101' && wall - least <= 0.85 * wall;
   if ((least < 0.2 * wall * (1 - 1e-9) || least < 1.3e-3) && !named) {
     const plain = least < 1.3e-3 ? 0 : (2 * material.yieldStrength * least) / (D * safetyFactor);
-    if (!reaches(plain * (1 + 1e-6), safePressure)) return 'a pit too deep for every method bears more than its least wall all round';
+    if (!reaches(plain * (1 + 1e-6), safePressure))
+      return 'a pit too deep for every method bears more than its least wall all round';
   }
   const { growth, circumferentialWidth } = stated.defect;
   const rate = growth === 'none' ? 0 : growth.length;
@@ -47,8 +48,10 @@ function whole(design: Designed): string | undefined {
   const flow = Math.min(1.1 * material.yieldStrength, material.tensileStrength ?? Number.POSITIVE_INFINITY);
   const stress = (flow * axialShare(wall - least, wall, width, D)) / safetyFactor;
   const along = ((4 * wall) / D) * (stress - Math.max(0, forceOf(stated)) / (Math.PI * D * wall));
-  if (!reaches(Math.max(0, along) * (1 + 1e-4), safePressure)) return 'the thinned pipe bears more than its width leaves along the pipe';
-  if (fitAsItIs && !reaches(safePressure, stated.service.designPressure)) return 'the pipe is fit below its design pressure';
+  if (!reaches(Math.max(0, along) * (1 + 1e-4), safePressure))
+    return 'the thinned pipe bears more than its width leaves along the pipe';
+  if (fitAsItIs && !reaches(safePressure, stated.service.designPressure))
+    return 'the pipe is fit below its design pressure';
   return undefined;
 }
 
@@ -62,8 +65,24 @@ function whileWorking(design: Designed): string | undefined {
   if (left === 0) return 'people work under pressure on no wall at all';
   const factor = Math.max(1.25, 1 / (stated.assessment?.designFactor ?? 1), stated.assessment?.safetyFactor ?? 1);
   if (defect.kind === 'through-wall hole') {
-    const slot = (2 * 1.1 * pipe.material.yieldStrength * left) / (D * bulging(defect.axialLength, D, left) * factor);
-    return reaches(slot * 1.01, line.pressure) ? undefined : 'people work at a hole whose thinned length would tear open';
+    const { yieldStrength } = pipe.material;
+    const slot = (2 * 1.1 * yieldStrength * left) / (D * bulging(defect.axialLength, D, left) * factor);
+    if (!reaches(slot * 1.01, line.pressure)) return 'people work at a hole whose thinned length would tear open';
+    // What is left of the section carries the end load beside a cut of that width (net section, free to bend).
+    const half = Math.min(Math.PI, defect.circumferentialWidth / D);
+    const net = Math.max(0, 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2));
+    const beside =
+      (4 * pipe.wallThickness * 1.1 * yieldStrength * net) / (D * factor) -
+      (4 * Math.abs(forceOf(stated))) / (Math.PI * D * D);
+    return reaches(Math.max(0, beside) * 1.01, line.pressure)
+      ? undefined
+      : 'people work at a hole beside which the pipe would tear off';
+  }
+  if (left < 1.3e-3 || left < 0.2 * pipe.wallThickness * (1 - 1e-9)) {
+    const plain = left < 1.3e-3 ? 0 : (2 * pipe.material.yieldStrength * left) / (D * factor);
+    return reaches(plain, line.pressure)
+      ? undefined
+      : 'people work under pressure on a pit too deep for every method, with its margin gone';
   }
   const share = 1 - left / pipe.wallThickness;
   const m = bulging(defect.axialLength, D, pipe.wallThickness);

@@ -1,5 +1,5 @@
 import { ratio, temperature, time } from '../../../src/quantity/index.js';
-import type { CureSheet, RepairCase } from '../../../src/repair/index.js';
+import type { CureSheet } from '../../../src/repair/index.js';
 import type { Random } from '../../oracles/random.js';
 import { between, often } from './draw.js';
 
@@ -38,4 +38,3 @@ export function cureOf(random: Random, base: CureSheet): CureSheet {
   const { activationEnergy: _, ...without } = sheet;
   return without;
 }
-

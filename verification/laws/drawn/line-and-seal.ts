@@ -10,13 +10,19 @@ type Line = RepairCase['line'];
 
 export function lineOf(random: Random, leaks: boolean, isSealed: boolean, designPressure: GaugePressure): Line {
   if (isSealed) {
-    if (often(random, 0.6)) return { ...sealed.line, pressure: Math.min(designPressure, gauge.bar(between(random, 0, 0.5))) } as Line;
+    if (often(random, 0.5))
+      return { ...sealed.line, pressure: Math.min(designPressure, gauge.bar(between(random, 0, 0.5))) } as Line;
     return underPressure(random, Math.min(designPressure, gauge.bar(between(random, 0.2, 9))) as GaugePressure);
   }
   if (leaks)
-    return often(random, 0.93) ? partWall.line : underPressure(random, (designPressure * between(random, 0.1, 1)) as GaugePressure);
+    return often(random, 0.93)
+      ? partWall.line
+      : underPressure(random, (designPressure * between(random, 0.1, 1)) as GaugePressure);
   if (often(random, 0.7)) return partWall.line;
-  return underPressure(random, (designPressure * between(random, 0.05, often(random, 0.8) ? 0.5 : 1)) as GaugePressure);
+  return underPressure(
+    random,
+    (designPressure * (often(random, 0.7) ? between(random, 0.05, 0.5) : between(random, 0.5, 1))) as GaugePressure,
+  );
 }
 
 function underPressure(random: Random, pressure: GaugePressure): Line {
@@ -47,7 +53,7 @@ export function sealOf(random: Random, underPump: boolean): NonNullable<RepairCa
     sheet: {
       ...seal.sheet,
       across: length.mm(often(random, 0.5) ? 65 : between(random, 50, 120)),
-      thickness: length.mm(underPump ? 0.6 : 0.35),
+      thickness: length.mm(underPump ? between(random, 0.6, 1.2) : 0.35),
     },
   };
 }

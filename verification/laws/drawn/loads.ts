@@ -5,7 +5,7 @@ import { between, often } from './draw.js';
 
 export function loadsOf(random: Random, pressure: number, outside: number): RepairCase['loads'] {
   const some = (share: number, value: () => number) => (often(random, share) ? value() : undefined);
-  const axial = some(0.3, () => between(random, -1, 1) * 100e3 * (outside / 0.2));
+  const axial = some(0.3, () => between(random, -1, 1) * 150e3 * (outside / 0.2));
   // What this version does not design for is drawn now and then.
   const bending = some(0.02, () => between(random, 0, 1) * 5e3 * (outside / 0.2) ** 2);
   const torsion = some(0.02, () => between(random, 0, 1) * 2e3 * (outside / 0.2) ** 2);
@@ -26,4 +26,3 @@ export function loadsOf(random: Random, pressure: number, outside: number): Repa
         },
   };
 }
-

@@ -80,7 +80,7 @@ export function stockOf(random: Random, outside: number): RepairCase['wrap'] {
 export function fillerOf(random: Random, hollow: number, called: string): RepairCase['filler'] {
   const { filler } = partWall;
   if (filler === 'none') throw new Error('the example has a filler');
-  const thick = often(random, 0.9) ? filler.thicknessOverDefect : length.mm(between(random, 4, 15));
+  const thick = often(random, 0.75) ? filler.thicknessOverDefect : length.mm(between(random, 4, 12));
   return {
     ...filler,
     name: often(random, 0.1) ? called : filler.name,

@@ -23,7 +23,9 @@ export function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 
   const axial = between(random, 10, 1.5 * outside);
   // Now and then a groove all round, or a pit near the limit of the methods.
   const width = often(random, 0.85) ? between(random, 10, 1.2 * outside) : between(random, 0.5, 3.1) * outside;
-  const left = often(random, 0.9) ? between(random, leaks ? 0.3 : 0.25, 0.95) * wall : between(random, 0.12, 0.3) * wall;
+  const left = often(random, 0.9)
+    ? between(random, leaks ? 0.3 : 0.25, 0.95) * wall
+    : between(random, 0.12, 0.3) * wall;
   const rate = (most: number) => corrosionRate.mmPerYear(between(random, 0, most));
   const cause = leaks
     ? 'internal corrosion'
@@ -52,11 +54,12 @@ export function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 
       readingError: often(random, 0.5) ? 'none' : length.mm(between(random, 0, 0.1 * wall)),
       growth: grows || leaks ? { depth: rate(leaks ? 0.05 : 0.2), length: rate(0.5) } : 'none',
       ...(!leaks && often(random, 0.15) ? { profile: pitOf(axial, wall - left) } : {}),
-      ...(leaks ? { holeDiameter: length.mm(Math.min(axial, width, between(random, 1, often(random, 0.9) ? 12 : 22))) } : {}),
+      ...(leaks
+        ? { holeDiameter: length.mm(Math.min(axial, width, between(random, 1, often(random, 0.8) ? 12 : 24))) }
+        : {}),
     },
   };
 }
-
 
 /** The deepest place in the middle, sloping up to both ends. */
 function pitOf(axial: number, depth: number): NonNullable<RepairCase['defect']['profile']> {

@@ -1,4 +1,4 @@
-import { gauge, type Length, length, speed, temperature, time } from '../../../src/quantity/index.js';
+import { gauge, type Length, speed, temperature, time } from '../../../src/quantity/index.js';
 import type { RepairCase, ThicknessMethod } from '../../../src/repair/index.js';
 import { partWall } from '../../../tests/repair/example-case.js';
 import type { Random } from '../../oracles/random.js';

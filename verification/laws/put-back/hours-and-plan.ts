@@ -8,7 +8,11 @@ export const ofHoursAndPlan: readonly Fault[] = [
   {
     did: 'a wait that ran past the forecast counted as nothing',
     changes: [
-      change('repair/timeline/cure-law', '{ known: false, because: HISTORY_ENDS, atLeast }', '{ known: true, time: 0 }'),
+      change(
+        'repair/timeline/cure-law',
+        '{ known: false, because: HISTORY_ENDS, atLeast }',
+        '{ known: true, time: 0 }',
+      ),
       change('repair/timeline/cure-law', '{ known: false, because: HISTORY_ENDS }', '{ known: true, time: 0 }'),
     ],
     law: 'hours that are foreseen less far',
@@ -17,7 +21,11 @@ export const ofHoursAndPlan: readonly Fault[] = [
   {
     did: 'a longer preparation moved the cure past the forecast and brought the line back earlier',
     changes: [
-      change('repair/timeline/cure-law', '{ known: false, because: HISTORY_ENDS, atLeast }', '{ known: true, time: 0 }'),
+      change(
+        'repair/timeline/cure-law',
+        '{ known: false, because: HISTORY_ENDS, atLeast }',
+        '{ known: true, time: 0 }',
+      ),
       change('repair/timeline/cure-law', '{ known: false, because: HISTORY_ENDS }', '{ known: true, time: 0 }'),
     ],
     law: 'a longer preparation',
@@ -43,7 +51,7 @@ export const ofHoursAndPlan: readonly Fault[] = [
   },
   {
     did: 'the climate had to hold for another time than the plan said',
-    changes: [change('repair/site/site', 'Math.max(from, endOf(hours, \'cure\'))', 'from')],
+    changes: [change('repair/site/site', "Math.max(from, endOf(hours, 'cure'))", 'from')],
     law: HELD,
     says: /has to hold/u,
   },
@@ -104,7 +112,7 @@ export const ofHoursAndPlan: readonly Fault[] = [
     says: /no fresh water/u,
   },
   {
-    did: 'filler and laminate of one name had each other\'s times',
+    did: "filler and laminate of one name had each other's times",
     changes: [
       change(
         'repair/wrap/rolls',
@@ -134,7 +142,7 @@ export const ofHoursAndPlan: readonly Fault[] = [
       change(
         'repair/wrap/rolls',
         "{ length: charge.chargeLength, soakings: 1, batches: charge.charge === 'batch' ? 1 : 0, crews: 1 }",
-        "{ length: charge.chargeLength, soakings: 1, batches: 0, crews: crew.crews }",
+        '{ length: charge.chargeLength, soakings: 1, batches: 0, crews: crew.crews }',
       ),
     ],
     law: HELD,

@@ -60,7 +60,14 @@ export const ofLaminate: readonly Fault[] = [
   },
   {
     did: 'relief by the end load saved plies',
-    changes: [unchecked, change('repair/laminate/ignored', "thicknessWithRelief(work, job, pushAlong(work, job, 'left out'))", "thicknessWithRelief(work, job, job.axial.force)")],
+    changes: [
+      unchecked,
+      change(
+        'repair/laminate/ignored',
+        "thicknessWithRelief(work, job, pushAlong(work, job, 'left out'))",
+        'thicknessWithRelief(work, job, job.axial.force)',
+      ),
+    ],
     law: HELD,
     says: /round the pipe/u,
   },
@@ -70,7 +77,7 @@ export const ofLaminate: readonly Fault[] = [
       unchecked,
       change(
         'repair/laminate/ignored',
-        'step(work.recorder, \'laminate/thickness-ignored-hoop\', thicknessIgnoredHoop, {\n    pressure: work.case.service.designPressure,\n    outsideDiameter: job.hoop.diameter,\n    hoopModulus: job.hoop.modulus,\n    poissonRatio: work.case.laminate.poissonRatio,\n    allowableStrain: job.hoop.strain,\n    axialForce,\n  })',
+        "step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {\n    pressure: work.case.service.designPressure,\n    outsideDiameter: job.hoop.diameter,\n    hoopModulus: job.hoop.modulus,\n    poissonRatio: work.case.laminate.poissonRatio,\n    allowableStrain: job.hoop.strain,\n    axialForce,\n  })",
         'thicknessIgnoredHoop({ pressure: work.case.service.designPressure - (work.case.line.pressure ?? 0), outsideDiameter: job.hoop.diameter, hoopModulus: job.hoop.modulus, poissonRatio: work.case.laminate.poissonRatio, allowableStrain: job.hoop.strain, axialForce })',
       ),
     ],
@@ -98,7 +105,9 @@ export const ofLaminate: readonly Fault[] = [
   },
   {
     did: 'sheet in bands ended all its plies at one joint across the defect',
-    changes: [change('repair/laminate/laminate', 'joinBands(work, found, byCriteria, footprint, candidates)', 'undefined')],
+    changes: [
+      change('repair/laminate/laminate', 'joinBands(work, found, byCriteria, footprint, candidates)', 'undefined'),
+    ],
     law: HELD,
     says: /no joint is counted/u,
   },
@@ -138,7 +147,7 @@ export const ofLaminate: readonly Fault[] = [
       change(
         'repair/laminate/overlap',
         'largest.axial',
-        "defaultStrains({ table: rules.defaultStrains.continuous[repairCase.repair.class].value, designLife: repairCase.repair.life, hoopModulus, axialModulus, failureStrain: strainToFailure, modulusShare: 0.5, leastFailureStrain: 0.01 }).axial",
+        'defaultStrains({ table: rules.defaultStrains.continuous[repairCase.repair.class].value, designLife: repairCase.repair.life, hoopModulus, axialModulus, failureStrain: strainToFailure, modulusShare: 0.5, leastFailureStrain: 0.01 }).axial',
       ),
     ],
     law: 'a longer life',

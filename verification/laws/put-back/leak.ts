@@ -14,7 +14,10 @@ export const ofLeak: readonly Fault[] = [
   {
     did: 'the laminate over a seal began at the rim of a hole of 15 mm',
     changes: [
-      change('repair/laminate/leak-resistance', 'footprint.diameter', 'Math.min(footprint.diameter, 0.015)', ['holeDiameter: ', '']),
+      change('repair/laminate/leak-resistance', 'footprint.diameter', 'Math.min(footprint.diameter, 0.015)', [
+        'holeDiameter: ',
+        '',
+      ]),
     ],
     law: HELD,
     says: /more energy/u,
@@ -27,7 +30,10 @@ export const ofLeak: readonly Fault[] = [
   },
   {
     did: 'nobody asked whether the bands stay',
-    changes: [change('repair/laminate/footprint', 'bands === undefined', 'false', ['if (', ')\n    need(']), change('repair/laminate/footprint', 'collar === undefined || bands === undefined', 'collar === undefined')],
+    changes: [
+      change('repair/laminate/footprint', 'bands === undefined', 'false', ['if (', ')\n    need(']),
+      change('repair/laminate/footprint', 'collar === undefined || bands === undefined', 'collar === undefined'),
+    ],
     law: 'no word on the bands',
     says: /designed/u,
   },
@@ -46,7 +52,11 @@ export const ofLeak: readonly Fault[] = [
   {
     did: 'nobody asked how large the collar is',
     changes: [
-      change('repair/laminate/footprint', "asked.collar ?? needExtent(work, 'seal.collar', 'collar')", "asked.collar ?? 'none'"),
+      change(
+        'repair/laminate/footprint',
+        "asked.collar ?? needExtent(work, 'seal.collar', 'collar')",
+        "asked.collar ?? 'none'",
+      ),
     ],
     law: 'no word on the collar',
     says: /designed/u,
@@ -59,9 +69,15 @@ export const ofLeak: readonly Fault[] = [
   },
   {
     did: 'the overlap began at the defect, under the sheet',
-    changes: [change('repair/laminate/extent', 'footprint?.length ?? 0', '0')],
+    changes: [
+      change(
+        'repair/laminate/extent',
+        '{ overlap, defectLength, taperLength: taper }',
+        '{ overlap, defectLength: found.lengthAtEndOfLife, taperLength: taper }',
+      ),
+    ],
     law: HELD,
-    says: /overlap begins inside/u,
+    says: /room for both overlaps/u,
   },
   {
     did: 'a bond that was tested over a small seal counted over any',

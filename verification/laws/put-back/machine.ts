@@ -46,10 +46,15 @@ export async function putBackMachine(faults: readonly Fault[]): Promise<Machine>
     }
     return changed;
   };
-  const bundle = await bundleTests<Laws, { readonly putBack: { index: number } }>([], edited, ['putBack'], [
-    `export { outcomeOf } from './verification/laws/tally.js';`,
-    `export { worsenings } from './verification/laws/worse/index.js';`,
-  ]);
+  const bundle = await bundleTests<Laws, { readonly putBack: { index: number } }>(
+    [],
+    edited,
+    ['putBack'],
+    [
+      `export { outcomeOf } from './verification/laws/tally.js';`,
+      `export { worsenings } from './verification/laws/worse/index.js';`,
+    ],
+  );
   const putBack = { index: -1 };
   const { outcomeOf, worsenings } = bundle.load({ putBack });
   const violations = (fault: Fault | undefined, draw: number, name = ''): readonly Violation[] => {
@@ -64,7 +69,10 @@ export async function putBackMachine(faults: readonly Fault[]): Promise<Machine>
     }
   };
   const seesIt = (fault: Fault, found: readonly Violation[]): boolean =>
-    found.some(({ law, what, open }) => open === undefined && (law === fault.law || law.startsWith(`${fault.law}, `)) && fault.says.test(what));
+    found.some(
+      ({ law, what, open }) =>
+        open === undefined && (law === fault.law || law.startsWith(`${fault.law}, `)) && fault.says.test(what),
+    );
   const seen = (fault: Fault, draw: number): boolean => seesIt(fault, violations(fault, draw, fault.law));
   return {
     violations: (fault, draw) => violations(fault, draw, fault === undefined ? '' : fault.law),

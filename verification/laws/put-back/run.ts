@@ -8,7 +8,7 @@ import { unseen } from './unseen.js';
  * `npm run laws:faults` puts each fault back alone, draws cases until its law goes red, and writes in which draw that was;
  * `npm run laws:faults -- WORD` only those whose words hold that one, and writes nothing.
  */
-const DRAWS = 3000;
+const DRAWS = 10_000;
 const [word] = process.argv.slice(2);
 
 const machine = await putBackMachine(faults);

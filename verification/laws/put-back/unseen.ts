@@ -4,7 +4,8 @@ import type { Unseen } from './fault.js';
 export const unseen: readonly Unseen[] = [
   {
     did: 'nothing checked at the end of a design that no criterion resists less than the design pressure',
-    because: 'the check alone changes no design that is right: it is taken out with each fault of thickness that it would catch',
+    because:
+      'the check alone changes no design that is right: it is taken out with each fault of thickness that it would catch',
     shownBy: 'tests/faults/saved-plies.test.ts',
   },
   {

@@ -66,14 +66,17 @@ export const atWork: readonly Worsening[] = [
     name: 'a larger collar on the leak',
     of: (base, factor) =>
       withSeal(base, {
-        collar: base.seal?.collar === 'none' ? (0.1 * factor as never) : times(base.seal?.collar ?? (0 as never), factor),
+        collar:
+          base.seal?.collar === 'none' ? ((0.1 * factor) as never) : times(base.seal?.collar ?? (0 as never), factor),
       }),
   },
   {
     name: 'hours that are foreseen less far',
     of: (base, factor) => {
       const cut = <T extends { readonly duration: number }>(hours: readonly T[] | undefined): T[] | undefined =>
-        hours?.map((hour, index) => (index < hours.length - 1 ? hour : { ...hour, duration: hour.duration / factor ** 8 }));
+        hours?.map((hour, index) =>
+          index < hours.length - 1 ? hour : { ...hour, duration: hour.duration / factor ** 8 },
+        );
       const { history, forecast } = base.site;
       if (history === undefined && forecast === undefined) return undefined;
       return change(base, 'site', { history: cut(history), forecast: cut(forecast) });
@@ -99,7 +102,8 @@ export const atWork: readonly Worsening[] = [
   {
     name: 'a filler that is called as the laminate is',
     demands: 'the same',
-    of: (base) => (base.filler === 'none' ? undefined : { ...base, filler: { ...base.filler, name: base.laminate.name } }),
+    of: (base) =>
+      base.filler === 'none' ? undefined : { ...base, filler: { ...base.filler, name: base.laminate.name } },
   },
   {
     name: 'a sound pipe above its allowable stress',
@@ -108,7 +112,9 @@ export const atWork: readonly Worsening[] = [
       const { outsideDiameter, wallThickness, material } = base.pipe;
       const hoop = (base.service.designPressure * (outsideDiameter as number)) / (2 * wallThickness);
       const fields = { material: { ...material, allowableStress: (0.8 * hoop) as never } };
-      return material.allowableStress === undefined || material.allowableStress < hoop ? undefined : change(base, 'pipe', fields);
+      return material.allowableStress === undefined || material.allowableStress < hoop
+        ? undefined
+        : change(base, 'pipe', fields);
     },
   },
   {
@@ -125,7 +131,9 @@ export const atWork: readonly Worsening[] = [
   {
     name: 'gas in place of liquid',
     of: (base) =>
-      base.line.state === 'static head' || base.seal !== undefined ? undefined : change(base, 'service', { phase: 'gas' }),
+      base.line.state === 'static head' || base.seal !== undefined
+        ? undefined
+        : change(base, 'service', { phase: 'gas' }),
   },
   {
     name: 'long-term tests at a lower temperature',
@@ -142,7 +150,11 @@ export const atWork: readonly Worsening[] = [
       const { atDesignTemperature: warm } = base.laminate;
       if (warm === undefined) return undefined;
       const { energyReleaseRate, hoopModulus, axialModulus } = warm;
-      const softer = { energyReleaseRate, hoopModulus: less(hoopModulus, factor), axialModulus: less(axialModulus, factor) };
+      const softer = {
+        energyReleaseRate,
+        hoopModulus: less(hoopModulus, factor),
+        axialModulus: less(axialModulus, factor),
+      };
       return change(base, 'laminate', { atDesignTemperature: softer });
     },
   },

@@ -53,11 +53,9 @@ export const leftOut: readonly Worsening[] = [
     ({ acceptance }) => acceptance !== undefined && acceptance.pressureTest !== 'none',
     { 'acceptance.pressureTest.lowestRating': undefined },
   ),
-  without(
-    'no word on the temperature of the long-term tests',
-    ({ repair }) => repair.method === 'long-term strength',
-    { 'laminate.longTermStrength.testTemperature': undefined },
-  ),
+  without('no word on the temperature of the long-term tests', ({ repair }) => repair.method === 'long-term strength', {
+    'laminate.longTermStrength.testTemperature': undefined,
+  }),
   without('colder in service than the qualification', () => true, {
     'service.lowestTemperature': 123,
     'laminate.lowestTemperature': 250,

@@ -21,7 +21,10 @@ function stretched(
 ): Partial<RepairCase['defect']> {
   if (profile === undefined) return {};
   return {
-    profile: profile.map(({ position, depth }) => ({ position: along(position) as Length, depth: down(depth) as Length })),
+    profile: profile.map(({ position, depth }) => ({
+      position: along(position) as Length,
+      depth: down(depth) as Length,
+    })),
   };
 }
 
@@ -68,7 +71,11 @@ export const bySize: readonly Worsening[] = [
     of: (base, factor) =>
       change(base, 'defect', {
         axialLength: times(base.defect.axialLength, factor),
-        ...stretched(base, (position) => position * factor, (depth) => depth),
+        ...stretched(
+          base,
+          (position) => position * factor,
+          (depth) => depth,
+        ),
       }),
   },
   {

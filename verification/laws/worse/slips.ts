@@ -29,8 +29,7 @@ export const slips: readonly Worsening[] = [
   {
     name: 'a strain in per cent for parts',
     demands: 'a warning of its field',
-    of: (base) =>
-      change(base, 'laminate', { strainToFailure: ((base.laminate.strainToFailure ?? 0) / 100) as never }),
+    of: (base) => change(base, 'laminate', { strainToFailure: ((base.laminate.strainToFailure ?? 0) / 100) as never }),
   },
   {
     name: 'kelvin for degrees Celsius',

@@ -24,14 +24,7 @@ export interface Worsening {
 }
 
 /** Changes some fields of one part of a case. */
-export type Section =
-  | 'pipe'
-  | 'service'
-  | 'defect'
-  | 'loads'
-  | 'repair'
-  | 'laminate'
-  | 'site';
+export type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate' | 'site';
 
 export function change<S extends Section>(base: RepairCase, section: S, fields: Partial<RepairCase[S]>): RepairCase {
   return { ...base, [section]: { ...base[section], ...fields } };
