@@ -43,8 +43,8 @@ function rowsNeeded(needed: string, fields: readonly CaseField[]): Row[] {
 
 function rowsBelow(path: string, fields: readonly CaseField[]): Row[] {
   return fields
-    .filter((field) => field.path.startsWith(`${path}.`))
-    .map((field) => rowOf(field.path.slice(path.length + 1), field));
+    .filter((field) => field.path.startsWith(`${path}.`) || field.path.startsWith(`${path}[].`))
+    .map((field) => rowOf(field.path.slice(path.length + 1).replace(/^\]\./u, ''), field));
 }
 
 function rowOf(name: string, { required, needed, when, expected, says, example }: CaseField): Row {

@@ -27,6 +27,8 @@ export const rooms: Readonly<Record<string, string>> = {
   site: 'whether work may start',
   seal: 'how a leak is held first',
   acceptance: 'hardness, findings and the pressure test',
+  compare: 'one case by two rule sets, each difference by the rule that makes it',
+  doubt: 'what a design hangs on: sensitivity, tolerances, the chance to fall short',
 };
 
 /** The parts of the root entry. */

@@ -11,6 +11,8 @@ const order = [
   ['mechanics'],
   middle,
   ['repair'],
+  ['compare'],
+  ['doubt'],
   ['registry'],
   ['report', 'json'],
   ['cli'],

@@ -1,4 +1,4 @@
-const COMMON = `  --format FORMAT     text or json; design also markdown, plan, plan-html
+const COMMON = `  --format FORMAT     text or json; design, compare and doubt also markdown, design also plan, plan-html
   --units si|us        units of the answer (si where left out)
   --digits N           significant digits, 2 to 15
   --help               this text
@@ -11,6 +11,8 @@ export const help: Readonly<Record<string, string>> = {
   '': `hoopwright designs composite repairs of corroded or leaking pipe.
 
   hoopwright design CASE.json            design the repair of a case; - reads standard input
+  hoopwright compare CASE.json           the design by either rule set, and which rules make the difference
+  hoopwright doubt CASE.json             how the results move with each number of the case
   hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
   hoopwright formulas [WORD]             list the formulas that hold a word, or show one
   hoopwright schema                      JSON Schema of a case
@@ -32,6 +34,26 @@ Any verdict but "designed" ends with exit code 1; the sheet then says why.
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
   --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,
+  compare: `hoopwright compare CASE.json [options]
+
+Designs the case by its own rule set and by the other one, and names for each difference the rules that make it: one group
+of rules at a time is taken from the other set, over the whole design.
+
+${COMMON}`,
+  doubt: `hoopwright doubt CASE.json [options]
+
+Moves each number of the case a step down and up, designs the whole job again, and ranks what each result hangs on.
+
+  --within FIELD=AMOUNT  how far fields may be off, joined by commas: the results at all corners
+  --spread FIELD=SHAPE   distributions of fields, joined by commas: how likely the repair falls short of its pressure;
+                         normal(MEAN; DEVIATION), lognormal(MEAN; DEVIATION), uniform(LEAST; MOST),
+                         weibull(LOCATION; SCALE; EXPONENT), none
+  --dependence none      that the fields of --spread say nothing of each other: never assumed
+  --samples N, --seed N  draws (10000) and seed (1) of the simulation
+${COMMON}
+  hoopwright doubt case.json --within "defect.remainingWall=0.3 mm,service.designTemperature=5 K"
+  hoopwright doubt case.json --spread "service.designPressure=normal(5.5 bar; 0.6 bar)" --dependence none
+`,
   evaluate: `hoopwright evaluate FORMULA name="value unit" ... [options]
 
 Evaluates one formula and shows the equation with its numbers. An input is called by its name or by its symbol;

@@ -10,6 +10,8 @@ type Command = (args: readonly string[], io: Io) => Promise<number>;
 /** Each command is loaded when it is asked for, so that none waits for the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   design: async () => (await import('./design.js')).design,
+  compare: async () => (await import('./compare.js')).compare,
+  doubt: async () => (await import('./doubt.js')).doubt,
   evaluate: async () => (await import('./evaluate.js')).evaluate,
   formulas: async () => (await import('./formulas.js')).formulas,
   schema: async () => (await import('./schema.js')).schema,

@@ -21,8 +21,9 @@ export interface DecodedCase {
  * @throws CaseError with every issue at once, each a sentence; nothing is decoded by half
  */
 export function decodeCase(document: unknown): DecodedCase {
-  const { read, typed } = readDocument(document);
-  const found = lookUp(read, typed);
+  const { read, typed: asRead } = readDocument(document);
+  const found = lookUp(read, asRead);
+  const { typed } = found;
   if (found.issues.length > 0) throw new CaseError(found.issues);
   const issues = clashes(found.case, document, typed);
   if (issues.length > 0) throw new CaseError(issues);

@@ -4,7 +4,7 @@ import { type Words, wordsAt } from '../repair/case/words.js';
 
 /*
  * A case as a document: the table of the case, but that a document may name a row of a table in three places instead of
- * the numbers in it: the size of the pipe, its grade, and its allowable stress.
+ * the numbers in it: the size of the pipe, its grade, and its allowable stress; and that a confirmed number has its unit.
  */
 
 const { lookedUp: _, ...rest } = caseTable;
@@ -49,9 +49,16 @@ const byGrade = {
   ...elastic,
 } as const satisfies Fields;
 
+/** A number of the rule set stands in a document as every other does: with its unit, where it has one. */
+const confirmed = {
+  ...rest.confirmed,
+  row: { ...rest.confirmed.row, fields: { ...rest.confirmed.row.fields, value: { kind: 'name' } } },
+} as const satisfies Field;
+
 /** What a document may hold. */
 export const documentTable = {
   ...rest,
+  confirmed,
   pipe: {
     kind: 'block',
     fields: {

@@ -1,5 +1,6 @@
 import type { RepairCase } from '../repair/case/case.js';
 import { keysOf, valueAt } from '../repair/case/place.js';
+import { writeConfirmed } from './confirmed.js';
 import { writeDocument } from './document-door.js';
 import type { CaseDocument, CaseText } from './document-table.js';
 import { type LookUp, lookUp } from './look-up.js';
@@ -20,7 +21,7 @@ export interface CaseToEncode {
  * @throws CaseError where the case holds what no document can say
  */
 export function encodeCase({ case: repairCase, typed = new Map(), lookUps = [] }: CaseToEncode): CaseText {
-  return writeDocument(withRows(repairCase, lookUps), typed);
+  return writeDocument(withRows(repairCase, lookUps, typed), typed);
 }
 
 /** Writes a case as JSON text. */
@@ -29,8 +30,8 @@ export function writeCase(toEncode: CaseToEncode): string {
 }
 
 /** The case as a document, with rows of tables by name where they still give what the case holds. */
-function withRows(repairCase: RepairCase, lookUps: readonly LookUp[]): CaseDocument {
-  let document = numbersOnly(repairCase);
+function withRows(repairCase: RepairCase, lookUps: readonly LookUp[], typed: TypedMap): CaseDocument {
+  let document = numbersOnly(repairCase, typed);
   for (const { asked, filled } of lookUps) {
     const candidate = structuredClone(document);
     for (const { path } of filled) put(candidate, path, undefined);
@@ -42,8 +43,9 @@ function withRows(repairCase: RepairCase, lookUps: readonly LookUp[]): CaseDocum
   return document;
 }
 
-function numbersOnly({ lookedUp: _, ...document }: RepairCase): CaseDocument {
-  return structuredClone(document) as CaseDocument;
+function numbersOnly({ lookedUp: _, confirmed, ...document }: RepairCase, typed: TypedMap): CaseDocument {
+  const copy = structuredClone(document) as Omit<CaseDocument, 'confirmed'>;
+  return confirmed === undefined ? copy : { ...copy, confirmed: writeConfirmed(confirmed, typed) };
 }
 
 /** Sets the field at a path of names, or takes the field away where the value is `undefined`. */

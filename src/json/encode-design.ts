@@ -89,6 +89,8 @@ const designKinds: KindsOf<DesignParts> = {
     outsideDiameter: 'length',
     hoopStressSound: 'stress',
     hoopStressThinned: 'stress',
+    outsidePressure: 'gauge pressure',
+    soilPressure: 'gauge pressure',
     wallToday: 'length',
     wallAtEndOfLife: 'length',
     depthAtEndOfLife: 'length',

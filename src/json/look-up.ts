@@ -5,6 +5,7 @@ import { pipeSize } from '../pipe/tables/pipe-size.js';
 import { type Length, type Stress, type Temperature, writeQuantity } from '../quantity/index.js';
 import type { LookedUp, PipeAsBuilt, PipeMaterial, RepairCase } from '../repair/case/case.js';
 import { type CaseIssue, shown } from './case-error.js';
+import { readConfirmed } from './confirmed.js';
 import type { CaseDocument } from './document-table.js';
 import type { TypedMap } from './typed.js';
 
@@ -40,14 +41,22 @@ type MaterialDocument = PipeDocument['material'];
 export function lookUp(
   document: CaseDocument,
   typed: TypedMap = new Map(),
-): { case: RepairCase; lookUps: LookUp[]; issues: CaseIssue[] } {
+): { case: RepairCase; lookUps: LookUp[]; issues: CaseIssue[]; typed: TypedMap } {
   const findings: Findings = { lookUps: [], values: [], issues: [], typed };
-  const { pipe, service, ...rest } = document;
+  const { pipe, service, confirmed, ...rest } = document;
   const { size, material: _, ...measured } = pipe;
   const material = materialOf(pipe.material, service.designTemperature, findings);
   const built: PipeAsBuilt = { ...measured, ...dimensionsOf(pipe, findings), material };
   const lookedUp = findings.values.length > 0 ? { lookedUp: findings.values } : {};
-  return { case: { ...rest, pipe: built, service, ...lookedUp }, lookUps: findings.lookUps, issues: findings.issues };
+  const read = confirmed === undefined ? undefined : readConfirmed(confirmed);
+  findings.issues.push(...(read?.issues ?? []));
+  const withConfirmed = read === undefined ? lookedUp : { confirmed: read.confirmed, ...lookedUp };
+  return {
+    case: { ...rest, pipe: built, service, ...withConfirmed },
+    lookUps: findings.lookUps,
+    issues: findings.issues,
+    typed: read === undefined ? typed : new Map([...typed, ...read.typed]),
+  };
 }
 
 type Dimensions = Pick<PipeAsBuilt, 'wallThickness' | 'size'> & Partial<Pick<PipeAsBuilt, 'outsideDiameter'>>;

@@ -1,6 +1,7 @@
 export * from './arrhenius-rate.js';
 export * from './arrhenius-shift.js';
 export * from './ring-buckling.js';
+export * from './square-plate-deflection.js';
 export * from './strip-bending-moment.js';
 export * from './strip-bending-strain.js';
 export * from './strip-bending-stress.js';
@@ -8,3 +9,4 @@ export * from './thick-cylinder-axial-stress.js';
 export * from './thick-cylinder-hoop-stress.js';
 export * from './thick-cylinder-radial-stress.js';
 export * from './two-layer-interface-pressure.js';
+export * from './wrapped-cylinder.js';

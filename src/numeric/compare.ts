@@ -15,3 +15,8 @@ export function agree(one: number, other: number, apart: number): boolean {
 export function spans(from: number, to: number, length: number, apart: number): boolean {
   return to - from >= length - apart;
 }
+
+/** Whether a value lies beyond so many times another. */
+export function exceedsTimes(value: number, times: number, other: number): boolean {
+  return value > times * other;
+}

@@ -1,5 +1,6 @@
 export * from './api579/index.js';
 export * from './b31g/index.js';
+export * from './buried/index.js';
 export * from './circumference.js';
 export * from './dnv/index.js';
 export * from './growth/index.js';

@@ -61,8 +61,8 @@ export function isDay(text: string): boolean {
 }
 
 /** Time from one day to another; nothing where either is none. */
-export function fromDayToDay(from: string, to: string): Time | undefined {
-  if (!isDay(from) || !isDay(to)) return undefined;
+export function fromDayToDay(from: string, to: string | undefined): Time | undefined {
+  if (to === undefined || !isDay(from) || !isDay(to)) return undefined;
   return ((midnight(to) - midnight(from)) / 1000) as Time;
 }
 

@@ -39,6 +39,7 @@ export const dimensions: Readonly<Record<Kind, Dimension>> = {
   angle: {},
   'corrosion rate': { m: 1, s: -1 },
   speed: { m: 1, s: -1 },
+  acceleration: { m: 1, s: -2 },
   'volume flow': { m: 3, s: -1 },
   'mass flow': { kg: 1, s: -1 },
   'activation energy': { kg: 1, m: 2, s: -2, mol: -1 },
@@ -52,4 +53,10 @@ export const dimensions: Readonly<Record<Kind, Dimension>> = {
   'thermal conductivity': { kg: 1, m: 1, s: -3, K: -1 },
   'temperature coefficient': { K: -1 },
   'salt conductance factor': { kg: 2, s: -3, A: -2 },
+  'line load': { kg: 1, s: -2 },
+  'line moment': { kg: 1, m: 1, s: -2 },
+  curvature: { m: -1 },
+  'extensional stiffness': { kg: 1, s: -2 },
+  'coupling stiffness': { kg: 1, m: 1, s: -2 },
+  'bending stiffness': { kg: 1, m: 2, s: -2 },
 };

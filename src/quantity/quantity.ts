@@ -31,6 +31,7 @@ export interface SiUnits {
   angle: 'rad';
   'corrosion rate': 'm/s';
   speed: 'm/s';
+  acceleration: 'N/kg';
   'volume flow': 'm3/s';
   'mass flow': 'kg/s';
   'activation energy': 'J/mol';
@@ -44,6 +45,12 @@ export interface SiUnits {
   'thermal conductivity': 'W/(m K)';
   'temperature coefficient': '1/K';
   'salt conductance factor': 'kg/(m2 S)';
+  'line load': 'N/m';
+  'line moment': 'N m/m';
+  curvature: '1/m';
+  'extensional stiffness': 'N/m';
+  'coupling stiffness': 'N';
+  'bending stiffness': 'N m';
 }
 
 export type Kind = keyof SiUnits;

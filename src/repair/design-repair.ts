@@ -7,6 +7,8 @@ import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
 import { judgeLine } from './found/line-at-work.js';
 import { conclude } from './job/conclude.js';
+import { warnOfConfirmed } from './job/confirmed.js';
+import { checkOptions } from './job/rule-set.js';
 import { warnOfSlips } from './job/slips.js';
 import { ifKnown, stage } from './job/stage.js';
 import { openWorkbook } from './job/workbook.js';
@@ -30,14 +32,18 @@ import { planWrap } from './wrap/wrap.js';
  * stands in the workbook. So a design that cannot be made is a result, not a crash: see `verdict`, `reasons`, `missing`.
  *
  * @param repairCase what was measured, what the line carries, what material is at hand, what the weather is
- * @param options    `record: true` keeps every step for the calculation sheet; `strict: true` refuses what looks like a slip
+ * @param given      `record: true` keeps every step for the calculation sheet; `strict: true` refuses what looks like a
+ *   slip; `rules` is a rule set of the user's own
  * @throws CalculationError `invalid-input` when the case lacks a field, holds one that can never be right or two that
- *   contradict each other; with `strict` also one outside its usual span
+ *   contradict each other, or confirms a number that the rule set does not have; when a rule set of the user's own has not
+ *   the shape of one; with `strict` also for a value outside its usual span
  */
-export function designRepair(repairCase: RepairCase, options: DesignOptions = {}): RepairDesign {
+export function designRepair(repairCase: RepairCase, given: DesignOptions = {}): RepairDesign {
   const unusual: Unusual[] = [];
+  const options = checkOptions(given);
   const work = openWorkbook(checkCase(repairCase, unusual), options);
   warnOfSlips(work, unusual, options);
+  warnOfConfirmed(work);
   stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);

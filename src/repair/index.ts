@@ -4,6 +4,7 @@ export * from './case/case.js';
 export * from './design/design.js';
 export type * from './design/design-work.js';
 export { designRepair } from './design-repair.js';
+export { type LaidInCase, laidInCase } from './laid-in-case.js';
 export * from './plan/index.js';
 export type { CureLaw, CureOverHistory, Cures, SteadyCure } from './timeline/cure-law.js';
 export type { CureUse, Duration } from './timeline/duration.js';

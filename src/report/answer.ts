@@ -46,12 +46,7 @@ function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): s
 }
 
 /** The line while people work on it, and how much it may carry then. */
-function lineRows(
-  line: LineDesign | undefined,
-  { designPressure }: RepairCase['service'],
-  show: Show,
-  options: ChosenOptions,
-): Row[] {
+function lineRows(line: LineDesign | undefined, show: Show, options: ChosenOptions): Row[] {
   if (line === undefined) return [];
   const { state, pressure, highestPressure, limitedBy } = line;
   if (highestPressure === undefined) return [['Line during the work', state]];
@@ -60,7 +55,7 @@ function lineRows(
     [
       'Line during the work',
       show('gauge pressure', 'pressure', pressure),
-      `${state}; at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}${highestPressure > designPressure ? ', and never above the design pressure' : ''}`,
+      `${state}; at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`,
     ],
   ];
 }
@@ -70,6 +65,18 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
   const rows: Row[] = [['Hoop stress, sound wall', show('stress', 'hoopStressSound', found.hoopStressSound)]];
   if (hoopStressThinned !== undefined)
     rows.push(['Hoop stress, thinned wall', show('stress', 'hoopStressThinned', hoopStressThinned)]);
+  const { outsidePressure, soilPressure } = found;
+  if (outsidePressure !== undefined) {
+    const ofSoil =
+      soilPressure === undefined || soilPressure === 0
+        ? ''
+        : `; of soil and traffic ${show('gauge pressure', 'soilPressure', soilPressure)}`;
+    rows.push([
+      'Pressure from outside',
+      show('gauge pressure', 'outsidePressure', outsidePressure),
+      `on the empty pipe${ofSoil}`,
+    ]);
+  }
   rows.push([
     'Wall at the end of life',
     show('length', 'wallAtEndOfLife', found.wallAtEndOfLife),
@@ -196,7 +203,7 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
     rows.push([
       'Wait for cure',
       show('time', 'wait', wait.duration.time),
-      'and the hold point, not the clock, releases it',
+      'at least; go on only when the hold point passes',
     ]);
   }
   return rows;
@@ -233,7 +240,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
     ...cureRows(cures?.filler, waitAt('filler-wait'), show),
     ...cureRows(cures?.laminate, waitAt('cure'), show),
     ...cureRows(cures?.putty, waitAt('putty'), show),
-    ...lineRows(design.line, design.case.service, show, options),
+    ...lineRows(design.line, show, options),
     ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [

@@ -1,6 +1,8 @@
 import { type AnyFormula, type Evidence, type SourceTag, sourceTags, weakest } from '../formula/index.js';
 import type { RepairDesign } from '../repair/design/design.js';
+import { confirmedBlocks, isConfirmed } from './confirmed.js';
 import type { Block } from './document.js';
+import type { ChosenOptions } from './options.js';
 import { tagOf } from './step.js';
 
 const MEANING: Readonly<Record<SourceTag, string>> = {
@@ -34,11 +36,13 @@ function suppliedParts({ assumed }: RepairDesign): Part[] {
 }
 
 /** How much of this very design stands on what: counts by tag, and each part that is weaker than a copy of its source. */
-export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormula[]): Block[] {
-  const rules: Part[] = design.rules.map(({ name, clause, tag, derived }) => ({
-    text: `${name} [${clause}]${derived === undefined ? '' : ' (derived too)'}`,
+export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormula[], options: ChosenOptions): Block[] {
+  const unconfirmed = design.rules.filter((rule) => !isConfirmed(rule));
+  const rules: Part[] = unconfirmed.map(({ name, clause, tag, derived, confirmed }) => ({
+    text: `${name} [${clause}]${derived === undefined ? '' : ' (derived too)'}${confirmed === undefined ? '' : `, ${confirmed.values.length} of ${confirmed.of} numbers confirmed`}`,
     tag,
   }));
+  const confirmedRules = design.rules.length - unconfirmed.length;
   const supplied = suppliedParts(design);
   const steps = formulas.map((formula) => tagOf(formula));
   const count = (tags: readonly SourceTag[], tag: SourceTag): string =>
@@ -60,19 +64,25 @@ export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormu
     { sort: 'heading', level: 1, text: 'EVIDENCE' },
     {
       sort: 'paragraph',
-      text: all.length === 0 ? 'Nothing was computed.' : `The weakest evidence behind this design is: ${weakest(all)}.`,
+      text: all.length === 0 ? 'Nothing was computed.' : `Lowest grade of evidence in this design: ${weakest(all)}.`,
     },
     {
       sort: 'table',
       head: ['tag', 'steps', 'rule values', 'supplied values', 'meaning'],
-      rows: sourceTags.map((tag) => [
-        tag,
-        count(steps, tag),
-        count(tagsOf(rules), tag),
-        count(tagsOf(supplied), tag),
-        MEANING[tag],
-      ]),
+      rows: [
+        ...sourceTags.map((tag) => [
+          tag,
+          count(steps, tag),
+          count(tagsOf(rules), tag),
+          count(tagsOf(supplied), tag),
+          MEANING[tag],
+        ]),
+        ...(confirmedRules === 0
+          ? []
+          : [['confirmed', '0', String(confirmedRules), '0', 'read in the document by whom the case names']]),
+      ],
     },
+    ...confirmedBlocks(design, options),
     ...lists,
   ];
 }

@@ -1,3 +1,5 @@
+export { comparisonSheet } from './compared.js';
+export { intervalSheet, sensitivitySheet } from './doubt.js';
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';
 export { lineText } from './plan-amount.js';
@@ -5,4 +7,5 @@ export { planHtml } from './plan-html.js';
 export { type PlanTextOptions, planText } from './plan-text.js';
 export { renderStep } from './render.js';
 export { type CalculationSheetOptions, calculationSheet } from './sheet.js';
+export { shortfallSheet } from './shortfall.js';
 export type { UnitPreferences, UnitSystem } from './units.js';

@@ -109,7 +109,7 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
       'None.',
     ),
     ...listOr('CAUTIONS', design.cautions, 'None.'),
-    ...evidenceBlocks(design, formulas),
+    ...evidenceBlocks(design, formulas, all),
     { sort: 'heading', level: 1, text: 'THE CASE AS GIVEN' },
     ...caseBlocks(design.case, { ...all, typed: options.typed }),
     { sort: 'heading', level: 1, text: 'CALCULATION' },

@@ -62,7 +62,7 @@ function siteBlocks({ decision, reasons, ...site }: SiteDesign, show: Show, opti
     { sort: 'heading', level: 2, text: 'Site gate' },
     {
       sort: 'paragraph',
-      text: `By the readings of the case: ${decision.toUpperCase()}. A hold point on the day; the verdict does not hang on it.`,
+      text: `By the readings of the case: ${decision.toUpperCase()}. A hold point on the day: the verdict of the design does not depend on it.`,
     },
     rows(table),
     ...(against.length === 0

@@ -41,6 +41,8 @@ const SI: Partial<Readonly<Record<Kind, string>>> = {
   'specific energy': 'kJ/kg',
   'specific heat': 'kJ/(kg K)',
   conductivity: 'uS/cm',
+  'line load': 'N/mm',
+  'extensional stiffness': 'N/mm',
 };
 
 const US: Partial<Readonly<Record<Kind, string>>> = {
@@ -59,6 +61,12 @@ const US: Partial<Readonly<Record<Kind, string>>> = {
   density: 'lb/in3',
   'areal weight': 'oz/yd2',
   'energy release rate': 'in lbf/in2',
+  'line load': 'lbf/in',
+  'line moment': 'lbf in/in',
+  curvature: '1/in',
+  'extensional stiffness': 'lbf/in',
+  'coupling stiffness': 'lbf',
+  'bending stiffness': 'lbf in',
   temperature: 'degF',
   'temperature difference': 'deltaF',
   'thermal expansion': '1/degF',

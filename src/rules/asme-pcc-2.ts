@@ -18,6 +18,7 @@ const unclassed: Rule<ClassLimits> = {
     service: 'any',
     highestPressure: null,
     highestTemperature: null,
+    mayReachTemperature: true,
     safetyCritical: true,
     gasOrHazard: true,
   },

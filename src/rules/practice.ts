@@ -289,6 +289,20 @@ export const practice = {
     tag: 'chosen',
     because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
   },
+  fillerMayLie: {
+    name: 'time that filler may lie longer than planned before the wrap',
+    kind: 'time',
+    value: (2 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'days of a calendar count up to one too many, and one night of weather is no neglect',
+  },
+  mostOverPlan: {
+    name: 'how many times the design a reading of the finished repair may be',
+    kind: 'number',
+    value: 2,
+    tag: 'chosen',
+    because: 'a digit or a unit that slipped is more likely than a wrap twice as thick or long',
+  },
   gaugeInterval: {
     name: 'time between two readings of the gauge while resin is soft',
     kind: 'time',
@@ -302,6 +316,14 @@ export const practice = {
     value: 150 as Force,
     tag: 'chosen',
     because: 'what two hands hold back while somebody fetches the band; by a static head only, since a pump may start',
+  },
+  stiffestGlass: {
+    name: 'stiffest ply of glass',
+    kind: 'modulus',
+    value: 45e9 as Modulus,
+    tag: 'practice',
+    because:
+      'six tenths of fibre of 72 GPa, all of it one way, and the rest resin: about the most that a lay-up reaches',
   },
   lightestPly: {
     name: 'least density of a ply',

@@ -38,6 +38,8 @@ export interface ClassLimits {
   readonly service: string;
   readonly highestPressure: GaugePressure | null;
   readonly highestTemperature: Temperature | null;
+  /** Whether the temperature may reach that limit; else it has to stay below. */
+  readonly mayReachTemperature: boolean;
   /** Whether it covers lines that must work in an emergency. */
   readonly safetyCritical: boolean;
   /** Whether it covers gas and hazardous contents. */
@@ -60,11 +62,12 @@ type ByClass<T> = Readonly<Record<RepairClass, T>>;
  * they are from.
  */
 export interface RuleSet {
-  readonly id: 'ISO 24817' | 'ASME PCC-2';
+  readonly id: string;
   readonly edition: string;
   /** How a sheet may name the set, as long as no body page of it was read. */
   readonly heading: string;
-  readonly source: SourceKey;
+  /** Absent where the set is a user's own. */
+  readonly source?: SourceKey | undefined;
 
   readonly classes: ByClass<Rule<ClassLimits>>;
   readonly longestLife: Rule<Time>;

@@ -1,4 +1,5 @@
 import type { Evidence } from '../formula/index.js';
+import type { Kind } from '../quantity/index.js';
 
 /** A value of a rule set, where it stands in the document, and what stands behind it. */
 export interface Rule<T> {
@@ -6,6 +7,29 @@ export interface Rule<T> {
   /** Clause, table or equation of the document; equation numbers are from memory. */
   readonly clause: string;
   readonly evidence: Evidence;
+  /** Numbers of it that a user with the document at hand put in place of those of this library. */
+  readonly confirmed?: readonly ConfirmedValue[] | undefined;
+}
+
+/** A number of a rule set as somebody who has the document reads it there. */
+export interface Confirmation {
+  /** Path of the number in the rule set: `overlap.minimum`, `defaultStrains.continuous.3[2].hoop`. */
+  readonly path: string;
+  /** In the coherent SI unit of its kind. */
+  readonly value: number;
+  /** Who read it. */
+  readonly by: string;
+  /** In which edition of the document. */
+  readonly edition: string;
+  readonly note?: string | undefined;
+}
+
+/** A confirmed number, beside the one that it takes the place of. */
+export interface ConfirmedValue extends Confirmation {
+  readonly kind: Kind | 'number' | 'count';
+  readonly instead: number;
+  /** Whether it may make a repair thinner, shorter or wider in its use than the number before it. */
+  readonly lessConservative: boolean;
 }
 
 /** A value that the document holds and nobody here has read. It has no default: a design that needs it asks for it. */

@@ -43,6 +43,8 @@ describe('the stress of the sound pipe', () => {
       'defect.remainingWall': '4 mm',
       'defect.axialLength': '50 mm',
       'service.designPressure': designPressure,
+      'laminate.fibre': 'carbon',
+      'laminate.isolatingLayer': 'one ply of glass',
       'laminate.hoopModulus': '200 GPa',
       'laminate.axialModulus': '120 GPa',
       'laminate.shearModulus': '20 GPa',

@@ -15,6 +15,7 @@ export function goodRecord(design: Designed): AsBuiltRecord {
   const { laminate, extent, acceptance, mixes, timeline, case: repairCase } = design;
   const { pressure } = acceptance.pressureTest;
   return {
+    line: { highestPressure: design.line.pressure },
     survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
     seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
     steel: {
@@ -34,6 +35,7 @@ export function goodRecord(design: Designed): AsBuiltRecord {
     ],
     batches: [...batchesOf('filler', mixes.filler), ...batchesOf('laminate resin', mixes.laminateResin)],
     fillerWasFirm: true,
+    laidOn: '2026-06-01',
     layers: laminate.plies,
     thickness: laminate.laidThickness,
     length: extent.totalLength,
@@ -56,6 +58,7 @@ function batchesOf(use: BatchRecord['use'], mix: MixDesign | 'none'): BatchRecor
   return Array.from({ length: batches }, (_, index) => ({
     ...{ number: `${use} ${index + 1}`, useBefore: '2027-06-01', mixedOn: '2026-06-01' },
     ...{ use, base, hardener, usedWithin: time.minute(5) },
+    ...(use === 'laminate resin' ? { witnessHardness: 82 } : {}),
   }));
 }
 

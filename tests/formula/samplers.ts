@@ -44,6 +44,12 @@ const SPANS: Readonly<Partial<Record<ColumnKind, readonly [number, number]>>> = 
   'molar heat capacity': [8, 9],
   'temperature coefficient': [1e-6, 1e-4],
   'salt conductance factor': [1e-3, 1e-1],
+  'line load': [1e3, 1e6],
+  'line moment': [1, 1e3],
+  curvature: [1e-3, 1],
+  'extensional stiffness': [1e7, 1e9],
+  'coupling stiffness': [1e3, 1e6],
+  'bending stiffness': [10, 1e5],
   number: [60, 90],
   count: [1, 12],
 };
@@ -58,6 +64,33 @@ const LIVES = [63_115_200, 315_576_000, 631_152_000];
 
 /** Steps of a job, in order. */
 const JOB = ['permit', 'steel', 'filler', 'wrap', 'cure', 'test'];
+
+/** A ply that is stiffer along its fibres than across, with what any list of plies may ask of it. */
+const drawPly = (random: Random): Record<string, number> => ({
+  thickness: between(random, [1e-4, 2e-3]),
+  angle: between(random, [-1.5, 1.5]),
+  alongModulus: between(random, [20e9, 160e9]),
+  acrossModulus: between(random, [4e9, 12e9]),
+  shearModulus: between(random, [2e9, 6e9]),
+  poissonRatio: between(random, [0.05, 0.35]),
+});
+const drawPlies =
+  (more: (random: Random) => Record<string, number>): Sampler =>
+  (random) =>
+    Array.from({ length: 2 + Math.floor(random() * 6) }, () => ({ ...drawPly(random), ...more(random) }));
+const growing = drawPlies((random) => ({
+  alongExpansion: between(random, [-1e-6, 8e-6]),
+  acrossExpansion: between(random, [1e-5, 5e-5]),
+  alongSwelling: between(random, [0, 0.05]),
+  acrossSwelling: between(random, [0.2, 0.6]),
+}));
+const strong = drawPlies((random) => ({
+  alongTension: between(random, [5e8, 2e9]),
+  alongCompression: between(random, [3e8, 1e9]),
+  acrossTension: between(random, [2e7, 6e7]),
+  acrossCompression: between(random, [8e7, 2e8]),
+  shearStrength: between(random, [3e7, 8e7]),
+}));
 
 const SAMPLERS: Readonly<Record<string, Sampler>> = {
   'laminate/default-strains table': (random) =>
@@ -75,6 +108,20 @@ const SAMPLERS: Readonly<Record<string, Sampler>> = {
     return [...links, { step: JOB[4], after: JOB[Math.floor(random() * 4)] }];
   },
   'site/schedule entered': (random) => [{ step: JOB[3], at: between(random, [0, 200_000]) }],
+  // Holes of three sizes, leaking at what the equation gives for a bond of 250 J/m2 or so.
+  'laminate/energy-from-tests tests': (random) =>
+    Array.from({ length: 9 + Math.floor(random() * 3) }, (_, place) => ({
+      holeDiameter: 0.01 + 0.005 * (place % 3),
+      laminateThickness: between(random, [0.005, 0.007]),
+      pressure: between(random, [22e6, 24e6]) / (1 + (place % 3) / 2),
+    })),
+  'laminate/laminate-stiffness plies': drawPlies(() => ({})),
+  'laminate/effective-constants plies': drawPlies(() => ({})),
+  'laminate/mid-plane-strains plies': drawPlies(() => ({})),
+  'laminate/hygrothermal-resultants plies': growing,
+  'laminate/laminate-expansion plies': growing,
+  'laminate/ply-stresses plies': growing,
+  'laminate/first-ply-failure plies': strong,
   'laminate/performance-factor table': (random) => LIVES.map((life) => ({ life, factor: between(random, [0.3, 0.9]) })),
 };
 

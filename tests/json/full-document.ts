@@ -6,6 +6,7 @@ import { shapeFor } from '../../src/repair/case/admit.js';
 import type { RepairCase } from '../../src/repair/case/case.js';
 import { caseTable } from '../../src/repair/case/table.js';
 import type { Field, Fields } from '../../src/repair/case/table-field.js';
+import { coefficientTable, patternOf } from '../../src/rules/index.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: tests break cases on purpose, also in ways that no type allows.
 export type Loose = any;
@@ -64,7 +65,16 @@ export function fullCases(): readonly (readonly [name: string, RepairCase])[] {
 
 /** The document that says what a case in SI says, whatever stands in it: each number of a quantity with its SI unit. */
 export function asDocument(repairCase: unknown): Loose {
-  return textOf({ kind: 'block', fields: caseTable }, repairCase);
+  const document = textOf({ kind: 'block', fields: caseTable }, repairCase) as Loose;
+  if (Array.isArray(document?.confirmed)) document.confirmed = document.confirmed.map(confirmedText);
+  return document;
+}
+
+/** The kind of a number of the rule set hangs on its path. */
+function confirmedText(row: Loose): unknown {
+  if (typeof row?.path !== 'string' || typeof row.value !== 'number') return row;
+  const kind = coefficientTable.get(patternOf(row.path))?.kind ?? 'number';
+  return { ...row, value: textOf({ kind }, row.value) };
 }
 
 function textOf(field: Field, value: unknown): unknown {

@@ -16,6 +16,56 @@ export const directions: Readonly<Record<string, string>> = {
   'mechanics/thick-cylinder-radial-stress': 'internalPressure- externalPressure- innerRadius~ outerRadius~ radius~',
   'mechanics/two-layer-interface-pressure':
     'pressure+ interference+ innerRadius~ interfaceRadius~ outerRadius+ innerModulus~ outerModulus+ innerPoissonRatio+ outerPoissonRatio-',
+  'laminate/reduced-stiffness': 'alongModulus~ acrossModulus~ shearModulus~ poissonRatio+',
+  'laminate/turned-stiffness': 'alongModulus~ acrossModulus~ shearModulus+ poissonRatio+ angle~',
+  'laminate/laminate-stiffness': '',
+  'laminate/effective-constants': '',
+  'laminate/mid-plane-strains': 'loadX+ loadY~ shearFlow~ momentX~ momentY~ twist~',
+  'laminate/hygrothermal-resultants': 'temperatureChange~ moistureChange~',
+  'laminate/laminate-expansion': '',
+  'laminate/ply-stresses': 'loadX~ loadY~ shearFlow~ momentX~ momentY~ twist~ temperatureChange~ moistureChange~',
+  'laminate/turned-stress': 'stressX+ stressY+ shearStress+ angle~',
+  'laminate/first-ply-failure': 'loadX~ loadY~ shearFlow~',
+  'laminate/maximum-stress-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension+ alongCompression+ acrossTension+ acrossCompression+ shearStrength+',
+  'laminate/maximum-strain-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension+ alongCompression+ acrossTension+ acrossCompression+ shearStrength+ alongModulus~ acrossModulus~ shearModulus~ poissonRatio~',
+  'laminate/tsai-hill-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension~ alongCompression~ acrossTension+ acrossCompression+ shearStrength+',
+  'laminate/tsai-wu-ratio':
+    'alongStress~ acrossStress~ shearStress~ alongTension~ alongCompression~ acrossTension~ acrossCompression~ shearStrength+',
+  'laminate/rule-of-mixtures': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+ voidFraction-',
+  'laminate/mixed-poisson-ratio': 'fibrePoisson+ matrixPoisson+ fibreVolumeFraction~',
+  'laminate/inverse-rule-of-mixtures': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+',
+  'laminate/chamis-modulus': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+',
+  'laminate/halpin-tsai': 'fibreModulus+ matrixModulus+ fibreVolumeFraction+ shape+',
+  'laminate/isotropic-shear-modulus': 'modulus+ poissonRatio-',
+  'laminate/along-expansion': 'fibreExpansion+ matrixExpansion+ fibreModulus- matrixModulus+ fibreVolumeFraction-',
+  'laminate/across-expansion-schapery':
+    'fibreExpansion+ matrixExpansion+ fibrePoisson~ matrixPoisson+ fibreVolumeFraction~ alongExpansion-',
+  'laminate/across-expansion-chamis':
+    'fibreExpansion+ matrixExpansion+ matrixPoisson+ fibreModulus+ alongModulus- fibreVolumeFraction~',
+  'laminate/along-strength': 'fibreStrength+ fibreModulus- matrixModulus+ fibreVolumeFraction+ voidFraction-',
+  'laminate/hot-wet-factor': 'wetTransition+ dryTransition- temperature- referenceTemperature+',
+  'laminate/fabric-modulus': 'orientationFactor+ lengthFactor+ fibreModulus+ matrixModulus+ fibreVolumeFraction~',
+  'laminate/orientation-factor': '',
+  'laminate/energy-from-tests':
+    'hoopModulus~ axialModulus~ poissonRatio~ shearModulus~ confidence- leastTests~ leastSizes~',
+  'laminate/shear-lag-length':
+    'innerModulus+ innerThickness+ outerModulus+ outerThickness+ bondShearModulus- bondThickness+',
+  'laminate/lap-peak-over-mean':
+    'innerModulus- innerThickness- outerModulus- outerThickness- bondShearModulus+ bondThickness- overlap+',
+  'laminate/lap-shear-stress':
+    'innerModulus~ innerThickness~ outerModulus~ outerThickness~ bondShearModulus~ bondThickness~ overlap~ lineLoad~ innerExpansion~ outerExpansion~ temperatureChange~ place~',
+  'laminate/lap-shear-peak':
+    'innerModulus~ innerThickness~ outerModulus~ outerThickness~ bondShearModulus+ bondThickness- overlap~ lineLoad~ innerExpansion~ outerExpansion~ temperatureChange~',
+  'laminate/wrap-end-shear':
+    'innerModulus+ innerThickness+ outerModulus+ outerThickness+ bondShearModulus+ bondThickness- wrapLength+ pipeStrain+ innerExpansion~ outerExpansion~ temperatureChange~',
+  'laminate/tapered-end-shear':
+    'innerModulus+ innerThickness+ outerModulus~ outerThickness~ bondShearModulus~ bondThickness~ tipThickness~ taperLength~ strainApart+',
+  'mechanics/wrapped-cylinder':
+    'pressure+ innerRadius~ interfaceRadius~ outerRadius~ pipeModulus~ pipePoisson~ hoopModulus~ axialModulus~ radialModulus~ hoopToAxial~ hoopToRadial~ axialToRadial~',
+  'mechanics/square-plate-deflection': 'pressure+ side+ thickness- modulus- poissonRatio-',
   'pipe/allowable-pressure':
     'outsideDiameter- wallThickness+ allowance- underTolerance- allowableStress+ jointFactor+ weldStrengthFactor+ temperatureCoefficient+',
   'pipe/anchor-force':
@@ -98,6 +148,12 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/rectangular-defect': 'outsideDiameter- wallThickness+ defectDepth- defectLength- flowStress+',
   'pipe/remaining-wall': 'wallThickness+ defectDepth-',
   'pipe/remaining-life': 'presentWall+ requiredWall- rate-',
+  'pipe/pressure-from-outside': 'externalPressure+ soilPressure+ waterAbove+ waterDensity+ gravity+',
+  'pipe/shear-stress': 'shearForce+ torque+ outsideDiameter- wallThickness-',
+  'pipe/soil-pressure': 'cover+ density+ traffic+ gravity+',
+  'pipe/span-buckling-force': 'span- outsideDiameter+ wallThickness+ modulus+ factor-',
+  'pipe/stress-at-edge': 'longitudinalStress+ bendingStress~',
+  'pipe/tresca-stress-with-shear': 'hoopStress~ longitudinalStress~ shearStress+',
   'pipe/restrained-pressure-stress': 'hoopStress+ poissonRatio+',
   'pipe/restrained-thermal-stress': 'modulus~ expansion~ tieInTemperature+ operatingTemperature-',
   'pipe/safe-pressure': 'failurePressure+ safetyFactor- maximumPressure+ modellingFactor+',
@@ -122,7 +178,18 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
   'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',
-  'laminate/equivalent-pressure': 'pressure~ outsideDiameter- shearForce+ torque+',
+  'laminate/equivalent-pressure': 'pressure+ outsideDiameter- shearForce+ torque+',
+  'laminate/force-at-edge': 'axialForce+ bendingMoment~ outsideDiameter~',
+  'laminate/outside-pressure-held':
+    'laminateThickness+ outsideDiameter- hoopModulus~ axialModulus+ poissonRatio+ factor-',
+  'laminate/pressure-of-equivalent': 'equivalentPressure+ outsideDiameter+ shearForce- torque-',
+  'laminate/pressure-ring-bending':
+    'laminateThickness+ ringMoment- outsideDiameter~ hoopModulus+ poissonRatio- allowableStrain+ axialForce+',
+  'laminate/ring-moment-of-soil': 'soilPressure+ outsideDiameter+ growth+',
+  'laminate/thickness-outside-pressure':
+    'outsidePressure+ outsideDiameter+ hoopModulus~ axialModulus- poissonRatio- factor+',
+  'laminate/thickness-ring-bending':
+    'pressure+ ringMoment+ outsideDiameter~ hoopModulus- poissonRatio+ allowableStrain- axialForce-',
   'laminate/force-ignored-axial':
     'laminateThickness+ pressure+ outsideDiameter+ hoopModulus- axialModulus+ poissonRatio+ allowableStrain+',
   'laminate/force-sharing-axial':

@@ -89,6 +89,12 @@ describe('the namespace of a kind', () => {
     perDegF: '1/degF',
     microPerK: '1e-6/K',
     microPerDegF: '1e-6/degF',
+    perM: '1/m',
+    perMm: '1/mm',
+    perInch: '1/in',
+    NmPerM: 'N m/m',
+    kNmPerM: 'kN m/m',
+    lbfInPerIn: 'lbf in/in',
   };
   const short: Readonly<Record<string, string>> = { gaugePressure: 'gauge', absolutePressure: 'absolute' };
 

@@ -82,8 +82,10 @@ describe('the fields that a case may leave out', () => {
     }
     const unseen = fields.filter(({ path, needed }) => needed !== undefined && !found.has(path));
     expect(unseen.map(({ path }) => path)).toEqual([
+      'pipe.cathodicProtection',
       'service.hazardsStatedBy',
       'service.cracking.test',
+      'loads.freeSpan',
       'laminate.isolatingLayer',
       'laminate.lowestTemperature',
     ]);
@@ -103,6 +105,7 @@ describe('the fields that a case may leave out', () => {
     ],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon' }],
     ['laminate.isolatingLayer', { 'laminate.fibre': 'carbon', 'laminate.isolatingLayer': 'none' }],
+    ['loads.freeSpan', { 'loads.axialForce': '-5 kN' }],
     ['laminate.lowestTemperature', { 'service.lowestTemperature': '-10 degC' }],
   ])('keep the numbers without %s where the case asks for it: %j', (field, changes) => {
     const design = designOf(withPaths(loss, changes));

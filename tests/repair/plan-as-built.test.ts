@@ -33,6 +33,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
   const filler = present(design.mixes?.filler);
   const resin = present(design.mixes?.laminateResin);
   return {
+    line: { highestPressure: design.line?.pressure ?? gauge.bar(0) },
     steel: {
       grade: 'Sa 2 1/2',
       profile: length.mm(0.07),
@@ -52,7 +53,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       ...Array.from({ length: filler.batches }, (_, index) => ({
         number: `F-${index + 1}`,
         useBefore: '2026-06-30',
-        mixedOn: '2026-03-11',
+        mixedOn: '2026-06-30',
         use: 'filler' as const,
         base: filler.base,
         hardener: filler.hardener,
@@ -66,6 +67,7 @@ function good(repairCase: RepairCase): AsBuiltRecord {
         base: resin.base,
         hardener: resin.hardener,
         usedWithin: time.minute(30),
+        witnessHardness: 80,
       })),
     ],
     fillerWasFirm: true,
@@ -167,7 +169,7 @@ describe('a repair as it was made', () => {
 
   it.each([
     ['too little hardener', { hardener: 0.9 }, /R-1: hardener under by \{0\}/, 'ratio'],
-    ['a late end', { usedWithin: time.hour(3) }, /R-1: \{0\} beyond its working time/, 'time'],
+    ['a late end', { usedWithin: time.hour(3) }, /R-1: \{0\} beyond what is planned of its working time/, 'time'],
     ['an old pack', { useBefore: '2026-01-31' }, /R-1: mixed on 2026-06-30, to be used before 2026-01-31/, undefined],
   ] as const)('finds a batch with %s', (_, change, text, kind) => {
     const batches = (good(planned).batches ?? []).map((batch) =>

@@ -56,7 +56,8 @@ describe('the site of a design', () => {
     const placing = mix.batches * 300 + mix.mass / filler.rate;
     const waits = timeOf(timeline, 'filler-wait') + timeOf(timeline, 'cure');
     const sum = waits + placing + (rolls.wrapTime ?? Number.NaN);
-    expect(site.holdTime).toEqual({ known: true, time: expect.closeTo(sum, 6) });
+    // That the bare steel is prepared anew while the filler cures takes a time that nobody has stated.
+    expect(site.holdTime).toMatchObject({ known: false, atLeast: expect.closeTo(sum, 6) });
   });
 
   it('waits where the case has no forecast, and says for how long one is needed', () => {

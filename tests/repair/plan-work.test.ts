@@ -88,7 +88,7 @@ describe('a plan', () => {
     for (const id of ['filler-wait', 'cure']) {
       const { sort, goes, stops } = stepOf(plan, id);
       expect(sort).toBe('hold point');
-      expect(stops.some(({ text }) => text.includes('The clock alone never releases it'))).toBe(true);
+      expect(stops.some(({ text }) => text.includes('Time alone is not enough'))).toBe(true);
       expect(goes.some(({ text }) => /print|Shore D/u.test(text))).toBe(true);
     }
   });

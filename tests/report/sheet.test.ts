@@ -135,7 +135,7 @@ describe('the calculation sheet', () => {
 
   it('counts the evidence by tag and names what is recalled in this very design', () => {
     const evidence = section(calculationSheet(inventedDesign()), 'EVIDENCE');
-    expect(evidence).toContain('The weakest evidence behind this design is: chosen.');
+    expect(evidence).toContain('Lowest grade of evidence in this design: chosen.');
     expect(evidence).toContain('recalled 0 2 0');
     expect(evidence).toContain('allowable hoop strain, class 2, 10 years [7.5.5, table]');
     expect(evidence).toContain('overlap factor [7.5.8] (derived too)');

@@ -25,7 +25,7 @@ interface Edit {
 
 /** Calls that refuse, ask or warn. */
 const CALLS = new Set([
-  ...['need', 'warn', 'warnCrew', 'note', 'atMost', 'atLeast', 'refuse'],
+  ...['need', 'warn', 'warnCrew', 'warnOwner', 'note', 'atMost', 'atLeast', 'refuse'],
   ...['nonNegative', 'positive', 'wholeNumber', 'yesOrNo', 'needed'],
 ]);
 /** Lists that hold what speaks against a design, a start or a record. */
@@ -93,7 +93,7 @@ function isReturned(node: ts.Node): boolean {
 
 /** Which argument of a call says what it is about, counted from 1; else the first that is no list. */
 const ABOUT = new Map([
-  ...['need', 'warn', 'atMost', 'atLeast', 'notShown', 'nonNegative', 'positive', 'yesOrNo', 'needed'].map(
+  ...['need', 'warn', 'warnOwner', 'atMost', 'atLeast', 'notShown', 'nonNegative', 'positive', 'yesOrNo', 'needed'].map(
     (call) => [call, 2] as const,
   ),
   ...['warnCrew', 'wholeNumber'].map((call) => [call, 3] as const),

@@ -8,6 +8,7 @@ import { hours } from './log/hours.js';
 import { laminate } from './log/laminate.js';
 import { limits } from './log/limits.js';
 import { liveLine } from './log/live-line.js';
+import { otherLoads } from './log/loads.js';
 import { questions } from './log/questions.js';
 import { leakSeal } from './log/seal.js';
 import { fieldSlips } from './log/slips.js';
@@ -20,6 +21,7 @@ export const hazardLog: readonly { readonly part: string; readonly hazards: read
   { part: 'Questions before anybody signs', hazards: questions },
   { part: 'Strength that is left', hazards: strengthLeft },
   { part: 'Limits of the repair', hazards: limits },
+  { part: 'Loads beside the pressure', hazards: otherLoads },
   { part: 'Laminate and wrap', hazards: laminate },
   { part: 'Hours of the work', hazards: hours },
   { part: 'Day of the work', hazards: dayOfWork },

@@ -35,7 +35,8 @@ function sizesOf(design: Designed): Readonly<Record<string, number>> {
     length: extent.totalLength,
     return: returnOf(design, TWO_HOURS),
     'pressure that the pipe bears': -(found.strength?.safePressure ?? 0),
-    'pressure under which people work': -(line.highestPressure ?? 0),
+    'pressure under which people work':
+      line.limitedBy === 'design pressure' ? Number.NEGATIVE_INFINITY : -(line.highestPressure ?? 0),
     'pressure of the seal': seal === 'none' ? 0 : -seal.highestPressure,
   };
 }
@@ -44,7 +45,7 @@ function sizesOf(design: Designed): Readonly<Record<string, number>> {
 const shrinks = (value: number, now: number): boolean => !(now >= value - Math.abs(value) * 1e-9 || now === value);
 
 /** In what a worse case comes out better: the verdict, or each size that shrinks. */
-export function better(before: RepairDesign, after: RepairDesign): string[] {
+function better(before: RepairDesign, after: RepairDesign): string[] {
   if (RANK[after.verdict] < RANK[before.verdict]) return [`verdict: ${before.verdict} to ${after.verdict}`];
   if (before.verdict !== 'designed' || after.verdict !== 'designed') return [];
   const [was, is] = [sizesOf(before), sizesOf(after)];

@@ -2,17 +2,18 @@ import { isCalculationError } from '../../src/formula/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { seeded } from '../oracles/random.js';
 import { betterAsBuilt } from './as-built/worse-record.js';
-import { wholeCase } from './drawn/whole-case.js';
 import { broken } from './holds.js';
 import { openExceptions } from './open.js';
 import { against, earlierByLongerPreparation } from './order.js';
+import { wholeCase } from './whole-case.js';
 import { type Worsening, worsenings } from './worse/index.js';
 
 /** What one drawn case says of the laws. */
 export interface Outcome {
   /** Nothing where the design was thrown. */
   readonly design?: RepairDesign;
-  readonly worsened: readonly { readonly law: string; readonly after?: RepairDesign }[];
+  /** Whether the case had such a thing, and its design where the door let it in. */
+  readonly worsened: readonly { readonly law: string; readonly applies: boolean; readonly after?: RepairDesign }[];
   readonly asBuilt?: string;
   readonly violations: readonly Violation[];
 }
@@ -63,15 +64,15 @@ export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings)
   if (fault !== undefined) violations.push({ draw, law: 'holds by itself', what: fault });
   const worsened = laws.map(({ name, demands = 'no better', of }): Outcome['worsened'][number] => {
     const worse = of(drawn, 1.001 + 0.5 * random() ** 2);
-    if (worse === undefined) return { law: name };
+    if (worse === undefined) return { law: name, applies: false };
     const after = designOf(worse);
     for (const what of against(demands, design, after)) violations.push(violationOf(draw, name, what, design, after));
-    return typeof after === 'string' ? { law: name } : { law: name, after };
+    return typeof after === 'string' ? { law: name, applies: true } : { law: name, applies: true, after };
   });
   if (design.verdict !== 'designed') return { design, worsened, violations };
   const sooner = earlierByLongerPreparation(design);
   if (sooner !== undefined) violations.push({ draw, law: 'a longer preparation', what: sooner });
   const { by, what } = betterAsBuilt(design, random);
-  if (what !== undefined) violations.push({ draw, law: `as built, ${by}`, what: what });
+  if (what !== undefined) violations.push({ draw, law: `as built, ${by}`, what });
   return { design, worsened, asBuilt: by, violations };
 }

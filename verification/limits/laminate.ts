@@ -17,8 +17,38 @@ const table = {
   leastFailureStrain: undefined,
 };
 
+/** So many holes of so many sizes under 6 mm, leaking as one bond would have them, nearly. */
+const holes = (count: number, sizes: number) =>
+  Array.from({ length: count }, (_, place) => {
+    const size = place % sizes;
+    return { holeDiameter: 0.01 + 0.004 * size, laminateThickness: 0.006, pressure: 2.4e7 / (1 + 0.4 * size) };
+  });
+
 /** Limits of the formulas about the laminate and the ring under it, by their clauses. */
 export const laminateLimits: readonly LimitRow[] = [
+  {
+    of: 'laminate/energy-from-tests',
+    says: 'at least nine tests',
+    input: 'tests',
+    accepts: 'from',
+    limit: 9.5,
+    step: 1,
+    code: 'outside-validity',
+    where: { leastTests: undefined, leastSizes: undefined },
+    put: (count) => ({ tests: holes(Math.ceil(count) - 1, 3) }),
+  },
+  {
+    of: 'laminate/energy-from-tests',
+    says: 'at least three sizes of hole',
+    input: 'tests',
+    names: 'sizes of hole in tests',
+    accepts: 'from',
+    limit: 3,
+    step: 0.5,
+    code: 'outside-validity',
+    where: { leastTests: undefined, leastSizes: undefined },
+    put: (sizes) => ({ tests: holes(12, Math.floor(sizes)) }),
+  },
   {
     // 0.5 sqrt(0.25 m x 0.01 m)
     of: 'laminate/overlap-from-hole',

@@ -12,6 +12,8 @@ interface Switches {
   currentTestId: string | undefined;
   hitCount: number | undefined;
   hitLimit: number;
+  /** Counting takes as long as the tests themselves: it ends when it is known which test comes by which change. */
+  counting: boolean;
   mutantCoverage: {
     static: Record<string, number>;
     perTest: Record<string, Record<string, number>>;
@@ -36,6 +38,10 @@ export interface Fate {
   readonly asked: number;
 }
 
+/** The changed source with a counter that can be switched off. */
+const countingByWish = (text: string | undefined): string | undefined =>
+  text?.replace('function stryCov_9fa48() {', 'function stryCov_9fa48() { if (!stryNS_9fa48().counting) return;');
+
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
 
@@ -55,6 +61,8 @@ interface AtLoad {
   readonly tests: ReadonlyMap<string, Readonly<Record<string, number>>>;
 }
 
+const fullName = ({ file, name }: Test): string => `${file}: ${name}`;
+
 export class Killer {
   /** How many changes of each source file each test has noticed: a test that noticed one is asked first about the next. */
   private readonly noticed = new Map<string, Map<Test, number>>();
@@ -69,8 +77,9 @@ export class Killer {
   static async over(files: readonly string[], texts: ReadonlyMap<string, string>): Promise<Killer> {
     // The changed sources are loaded before any test is, so that what runs at their load is known apart.
     const first = [...texts.keys()].map((file, index) => `export * as source${index} from './${file}';`);
-    const { load } = await bundleTests(files, (file, text) => texts.get(file) ?? text, [], first);
+    const { load } = await bundleTests(files, (file, text) => countingByWish(texts.get(file)) ?? text, [], first);
     const switches: Switches = {
+      counting: true,
       activeMutant: undefined,
       currentTestId: undefined,
       hitCount: undefined,
@@ -97,24 +106,29 @@ export class Killer {
       if (holds) tests.push({ ...test, index, run, needsAll, took, hits: hitsOf(`${index}`) });
     }
     tests.sort((a, b) => a.took - b.took);
-    // What is counted from here on is of no use.
-    switches.mutantCoverage = { static: {}, perTest: {} };
-    return new Killer(switches, () => load({}), tests, atLoad);
+    switches.counting = false;
+    const uncounted = load({});
+    for (const file of files) uncounted.testsIn(file);
+    const quick = tests.map((test) => ({ ...test, run: () => again(test, uncounted) }));
+    return new Killer(switches, () => load({}), quick, atLoad);
   }
 
   get count(): number {
     return this.tests.length;
   }
 
-  fateOf(mutant: Mutant): Fate {
+  /** @param before the test that noticed it the last time, which is asked first */
+  fateOf(mutant: Mutant, before?: string): Fate {
     const { id } = mutant;
     const asIs = this.inOrder(
       mutant,
       this.tests.filter(({ hits }) => id in hits),
+      before,
     );
     const anew = this.inOrder(
       mutant,
       this.tests.filter(({ file }) => id in this.atLoad.sources || id in (this.atLoad.tests.get(file) ?? {})),
+      before,
     );
     const asked = new Set([...asIs, ...anew]).size;
     this.switches.activeMutant = id;
@@ -125,7 +139,7 @@ export class Killer {
       if (by === undefined) return { mutant, by: undefined, asked };
       const counts = this.noticed.get(mutant.file) ?? new Map<Test, number>();
       this.noticed.set(mutant.file, counts.set(by, (counts.get(by) ?? 0) + 1));
-      return { mutant, by: `${by.file}: ${by.name}`, asked };
+      return { mutant, by: fullName(by), asked };
     } catch {
       return { mutant, by: 'loading', asked };
     } finally {
@@ -139,11 +153,10 @@ export class Killer {
     return (test) => () => again(test, reloaded);
   }
 
-  private inOrder({ file }: Mutant, tests: readonly Test[]): readonly Test[] {
+  private inOrder({ file }: Mutant, tests: readonly Test[], before: string | undefined): readonly Test[] {
     const counts = this.noticed.get(file);
-    return counts === undefined
-      ? tests
-      : tests.toSorted((a, b) => (counts.get(b) ?? 0) - (counts.get(a) ?? 0) || a.took - b.took);
+    const rank = (test: Test): number => (fullName(test) === before ? Infinity : (counts?.get(test) ?? 0));
+    return tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
   }
 
   private firstToNotice(id: string, tests: readonly Test[], runOf: (test: Test) => () => void): Test | undefined {

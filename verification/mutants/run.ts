@@ -1,23 +1,36 @@
 import { fork } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import type { Fate } from './kill.js';
+import { SEED } from '../oracles/random.js';
+import { reasonOf } from './equivalent.js';
+import type { Share } from './share.js';
+import {
+  beforePath,
+  countsByPart,
+  keyOf,
+  type MutantsOf,
+  mutantsSummaryPath,
+  readBefore,
+  readMutantsSummary,
+} from './summary.js';
+import type { Of } from './what.js';
 
 /**
- * Changes the job one place at a time and asks the tests: `npm run mutants`; `npm run mutants -- rooms` changes the formulas,
- * `npm run mutants -- job limits/` the files whose path holds that word.
+ * Changes the job one place at a time and asks the tests: `npm run mutants` all of it, `npm run mutants -- job 600` a seeded
+ * sample, `npm run mutants -- rooms 1500` one of the formulas: their figures are kept. `npm run mutants -- job limits/` changes
+ * the files whose path holds that word. What nobody notices goes to build/mutants.
  */
 
-const [of = 'job', part = ''] = process.argv.slice(2);
+const [of = 'job', word = ''] = process.argv.slice(2) as [Of?, string?];
 const processes = availableParallelism();
 const started = Date.now();
 const shares = await Promise.all(
   Array.from(
     { length: processes },
     (_, first) =>
-      new Promise<readonly Fate[]>((resolve, reject) => {
-        const child = fork(new URL('share.ts', import.meta.url), [String(first), String(processes), of, part]);
-        child.once('message', (fates) => resolve(fates as readonly Fate[]));
+      new Promise<Share>((resolve, reject) => {
+        const child = fork(new URL('share.ts', import.meta.url), [String(first), String(processes), of, word]);
+        child.once('message', (share) => resolve(share as Share));
         child.once('error', reject);
         child.once('exit', (code) =>
           reject(new Error(`process ${first + 1} ended with ${code} and without its share`)),
@@ -25,18 +38,31 @@ const shares = await Promise.all(
       }),
   ),
 );
-const fates = shares.flat();
+const fates = shares.flatMap((share) => share.fates);
 const survivors = fates.filter(({ by }) => by === undefined);
+const explained = survivors.filter(({ mutant }) => reasonOf(mutant) !== undefined);
+const unnoticed = survivors
+  .filter(({ mutant }) => reasonOf(mutant) === undefined)
+  .map(({ mutant, asked }) => ({ ...mutant, asked }))
+  .toSorted((a, b) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1));
 const folder = new URL('../../build/mutants/', import.meta.url);
 mkdirSync(folder, { recursive: true });
-writeFileSync(
-  new URL(`${of}.json`, folder),
-  `${JSON.stringify(
-    survivors.map(({ mutant, asked }) => ({ ...mutant, asked })),
-    undefined,
-    1,
-  )}\n`,
-);
+writeFileSync(new URL(`${of}.json`, folder), `${JSON.stringify(unnoticed, undefined, 1)}\n`);
+const noticed = fates.flatMap(({ mutant, by }) => (by === undefined ? [] : [[keyOf(mutant), by] as const]));
+writeFileSync(beforePath(of), JSON.stringify({ ...readBefore(of), ...Object.fromEntries(noticed) }));
+if (/^\d*$/u.test(word)) {
+  const found: MutantsOf = {
+    tests: shares[0]?.tests ?? 0,
+    seed: word === '' ? undefined : SEED,
+    drawnFrom: shares[0]?.all ?? 0,
+    byPart: countsByPart(fates, ({ mutant }) => reasonOf(mutant) !== undefined),
+    unnoticed: unnoticed.map(({ file, line, original, replacement }) => ({ file, line, original, replacement })),
+  };
+  const summary = { ...readMutantsSummary(), [of]: found };
+  writeFileSync(mutantsSummaryPath, `${JSON.stringify(summary, undefined, 2)}\n`);
+}
 const share = ((1 - survivors.length / fates.length) * 100).toFixed(1);
 const minutes = ((Date.now() - started) / 60_000).toFixed(1);
-console.log(`${fates.length} changes, ${survivors.length} survive: ${share} per cent noticed, in ${minutes} min`);
+console.log(
+  `${fates.length} changes, ${survivors.length} survive, ${explained.length} of them with a reason: ${share} per cent noticed, in ${minutes} min`,
+);

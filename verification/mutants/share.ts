@@ -1,22 +1,31 @@
 import { filesIn } from '../in-process/files.js';
 import { instrument } from './instrument.js';
 import { type Fate, Killer } from './kill.js';
-import { killSuite, mutated } from './what.js';
+import { keyOf, readBefore } from './summary.js';
+import { asked, killSuite, mutated, type Of } from './what.js';
 
 /** One process of `npm run mutants`: every so manieth change, sent back as it goes. */
 
-const [first = 0, step = 1, of = 'job', part = ''] = process.argv
-  .slice(2)
-  .map((each, index) => (index < 2 ? Number(each) : each)) as [number, number, 'job' | 'rooms', string];
+export interface Share {
+  readonly fates: readonly Fate[];
+  readonly tests: number;
+  /** Changes there are, drawn or not. */
+  readonly all: number;
+}
+
+const [first = 0, step = 1] = process.argv.slice(2, 4).map(Number);
+const [of, word = ''] = process.argv.slice(4) as [Of, string?];
 const { texts, mutants } = await instrument(mutated(of, filesIn('src', '.ts')));
 const killer = await Killer.over(
   killSuite(of, filesIn('tests', '.test.ts'), filesIn('verification', '.test.ts')),
   texts,
 );
-const own = mutants.filter(({ file }) => file.includes(part)).filter((_, place) => place % step === first);
+const own = asked(mutants, word).filter((_, place) => place % step === first);
+const before = readBefore(of);
 const fates: Fate[] = [];
 for (const [done, mutant] of own.entries()) {
   if (done % 100 === 0) console.error(`process ${first + 1}: ${done} of ${own.length} changes, ${killer.count} tests`);
-  fates.push(killer.fateOf(mutant));
+  fates.push(killer.fateOf(mutant, before[keyOf(mutant)]));
 }
-process.send?.(fates, () => process.disconnect());
+const share: Share = { fates, tests: killer.count, all: mutants.length };
+process.send?.(share, () => process.disconnect());

@@ -37,6 +37,12 @@ export type Block =
 export const heading = (level: 1 | 2 | 3, text: string, id: string): Block => ({ sort: 'heading', level, text, id });
 export const paragraph = (...text: readonly Run[]): Block => ({ sort: 'paragraph', text });
 export const list = (...items: readonly Text[]): Block => ({ sort: 'list', items });
+export const table = (head: readonly Text[], rows: readonly (readonly Text[])[], rest: Partial<Table> = {}): Block => ({
+  sort: 'table',
+  head,
+  rows,
+  ...rest,
+});
 export const code = (text: string): Run => ({ code: text });
 export const strong = (text: string): Run => ({ strong: text });
 export const link = (text: string, to: string): Run => ({ link: text, to });
@@ -49,3 +55,7 @@ export function runs(text: Text): readonly Run[] {
 export function anchor(id: string): string {
   return `f-${id.replaceAll('/', '-')}`;
 }
+
+/** `1 case`, `2 cases`. */
+export const count = (number: number, one: string, many = `${one}s`): string =>
+  `${number} ${number === 1 ? one : many}`;

@@ -12,6 +12,7 @@ import { sortedProperties } from './properties.js';
 import type { AccuracyRow, Report } from './shape.js';
 import { classMeaning, coverage, errata, exceptions, summary, tolerances } from './summary.js';
 import { burstReport, dewPointReport, pipeSizeReport, ruleRows, unitRows } from './tables.js';
+import { wholeDesignsReport } from './whole-designs.js';
 
 /** Rooms in the order of the registry, formulas by id: the order of a module's exports differs between loaders. */
 const roomOf = (id: string): string => id.split('/')[0] ?? '';
@@ -93,6 +94,7 @@ export function collect(): Report {
     formulas: entries,
     accuracy: accuracyRows(),
     perturbation: perturbationReport(),
+    wholeDesigns: wholeDesignsReport(),
     units: unitRows(),
     burst: burstReport(),
     dewPoint: dewPointReport(),

@@ -3,28 +3,21 @@ import {
   anchor,
   type Block,
   code,
+  count,
   heading,
   link,
   list,
   paragraph,
   type Run,
   strong,
-  type Table,
   type Text,
+  table,
 } from './blocks.js';
 import { accuracyPlot, burstPlot, coveragePlot } from './plots.js';
 import type { BurstReport, CaseRow, FormulaEntry, Report, SymbolRow } from './shape.js';
+import { hazardBlocks, wholeDesignBlocks } from './whole-design-blocks.js';
 
 /** The report as a document: what is said, in which order. It reads the data of the report and nothing else. */
-
-const count = (number: number, one: string, many = `${one}s`): string => `${number} ${number === 1 ? one : many}`;
-
-const table = (head: readonly Text[], rows: readonly (readonly Text[])[], rest: Partial<Table> = {}): Block => ({
-  sort: 'table',
-  head,
-  rows,
-  ...rest,
-});
 
 /** Kept in the repository, without what differs from run to run, or built by a run. */
 export type Form = 'kept' | 'built';
@@ -40,7 +33,20 @@ export function oneLine({ summary }: Report): string {
 }
 
 export const NO_WORKED_EXAMPLE =
-  'No printed worked example of any laminate design equation was found: of the equations by which a laminate is sized, none has been compared with a value that another hand printed.';
+  'No worked example of a repair by the standards, and no burst pressure of a repaired pipe with its inputs, was found: no laminate thickness has been compared with one that a standard prints.';
+
+/** What of the laminate was held against print, counted from the cases, so that it is true of this run. */
+export function laminatePrints({ formulas }: Pick<Report, 'formulas'>): string {
+  const laminate = formulas.filter(({ id }) => id.startsWith('laminate/'));
+  const meet = laminate.filter(({ lines }) => lines.some(({ sort }) => sort === 'print'));
+  const differ = laminate.filter(({ cases }) =>
+    cases.some(
+      ({ class: of, verdict }) => verdict === 'explained difference' && of !== 'derivation' && of !== 'practice',
+    ),
+  );
+  const names = differ.map(({ id }) => id.replace('laminate/', '')).join(', ');
+  return ` The mechanics under the equations do meet print: ${meet.length} of ${laminate.length} formulas of the laminate agree with a value from another hand, among them both tubes under one load, the yielded tube, the closed cylinder and the terms of the hole equation. ${differ.length === 0 ? 'None differs.' : `Of the forms that differ from print, each with its reason below (${names}), the sharing form of one direction lies on the unsafe side where the ends are closed: a design takes the thicker of it and of the form of both directions, which agrees.`} The rest stands on derivations by a second route and on recollection.`;
+}
 
 const IS_NOT: readonly Text[] = [
   'a validation or qualification of any repair system: that takes tests of the material on pipe, by its maker and under the standard;',
@@ -74,7 +80,7 @@ function firstPage(report: Report): Block[] {
         { value: String(summary.byVerdict.fails), label: 'cases that fail' },
       ],
     },
-    paragraph(strong(NO_WORKED_EXAMPLE), ' The laminate rests on derivations by a second route and on recollection.'),
+    paragraph(strong(NO_WORKED_EXAMPLE), laminatePrints(report)),
     paragraph(
       'A line of evidence is a printed value from another hand, a dataset, or a derivation that imports nothing under test. Not counted: the check of the declared text against the code, the accuracy table, properties, refusals, inequalities, recalled or customary values, rows that need a tolerance or an explanation, and a second source with the same ancestor. All derivations of one formula count once, being of one hand.',
     ),
@@ -539,8 +545,10 @@ export function documentBlocks(report: Report, form: Form): Block[] {
     ...dewPointBlocks(report),
     ...accuracyBlocks(report),
     ...perturbationBlocks(report),
+    ...wholeDesignBlocks(report),
     ...tableBlocks(report),
     ...ending(report),
+    ...hazardBlocks(report),
     ...rooms.flatMap((room) => [
       heading(2, `Formulas: ${room}`, `room-${room}`),
       ...report.formulas.filter(({ id }) => id.startsWith(`${room}/`)).flatMap((entry) => formulaBlocks(entry, report)),

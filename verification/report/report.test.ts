@@ -8,7 +8,7 @@ import { SEED } from '../oracles/random.js';
 import { type CaseResult, type Verdict, verdicts } from '../runner/judge.js';
 import { collect } from './collect.js';
 import { cslSources } from './csl.js';
-import { documentBlocks, NO_WORKED_EXAMPLE, oneLine } from './document.js';
+import { documentBlocks, laminatePrints, NO_WORKED_EXAMPLE, oneLine } from './document.js';
 import { changes, factsBySection, factsOf } from './facts.js';
 import { html } from './html.js';
 import { bibtex, citationField, identity } from './identity.js';
@@ -67,6 +67,16 @@ describe('the first page', () => {
   it('gives the result in one line and says what was not found', () => {
     expect(first).toContain(oneLine(fresh));
     expect(first).toContain(NO_WORKED_EXAMPLE);
+  });
+
+  it('says which formulas of the laminate meet print, and names the form that print shows unsafe with closed ends', () => {
+    expect(first).toContain(JSON.stringify(laminatePrints(fresh)).slice(1, -1));
+    const printed = (id: string): boolean =>
+      fresh.formulas.some((each) => each.id === id && each.lines.some(({ sort }) => sort === 'print'));
+    expect(printed('laminate/pressure-yielded-hoop')).toBe(true);
+    expect(printed('laminate/thickness-sharing-biaxial')).toBe(true);
+    expect(laminatePrints(fresh)).toContain('thickness-sharing-hoop');
+    expect(laminatePrints({ formulas: [] })).toContain('0 of 0 formulas');
   });
 
   it('names every case that does not simply agree, and every tolerance with its reason', () => {

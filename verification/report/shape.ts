@@ -1,5 +1,7 @@
 import type { SourceTag } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
+import type { LawsSummary } from '../laws/summary.js';
+import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
 
 /** The data of the report, as report.json holds it. Both readable forms are rendered from this and from nothing else. */
@@ -45,6 +47,7 @@ export interface Report {
   readonly formulas: readonly FormulaEntry[];
   readonly accuracy: readonly AccuracyRow[];
   readonly perturbation: PerturbationReport;
+  readonly wholeDesigns: WholeDesignsReport;
   readonly units: readonly UnitRow[];
   readonly burst: BurstReport;
   readonly dewPoint: DewPointReport;
@@ -189,6 +192,21 @@ export interface PerturbationReport {
     readonly code: string;
     readonly smallest: string;
   }[];
+}
+
+/** What holds a design as a whole, beside the formulas it is made of. */
+export interface WholeDesignsReport {
+  readonly hazards: readonly {
+    readonly part: string;
+    readonly rows: readonly {
+      readonly could: string;
+      readonly would: string;
+      readonly guards: number;
+      readonly tests: readonly string[];
+    }[];
+  }[];
+  readonly laws: LawsSummary | undefined;
+  readonly mutants: MutantsSummary;
 }
 
 export interface UnitRow {

@@ -19,6 +19,7 @@ const cycles = 'gives 0.500 at 7000 cycles and 0.250 at 1e8';
 export const asmePcc2List: readonly Coefficient[] = [
   ['classes/{1,2,3}/highestPressure', 'none', unclassed, ''],
   ['classes/{1,2,3}/highestTemperature', 'none', unclassed, ''],
+  ['classes/{1,2,3}/mayReachTemperature', 'yes', unclassed, ''],
   ['classes/{1,2,3}/safetyCritical', 'yes', unclassed, ''],
   ['classes/{1,2,3}/gasOrHazard', 'yes', unclassed, ''],
   [

@@ -1,8 +1,13 @@
 import { listed } from './listed.js';
 
-/** Numbers of an answer by their path. Rows of a list stand by their criterion, their id or what they check, else by place. */
-function leavesOf(value: unknown, path = '', into: Map<string, number> = new Map()): Map<string, number> {
-  if (typeof value === 'number') {
+type Leaf = number | string | boolean;
+
+/**
+ * Numbers, words and answers of yes or no by their path. Rows of a list stand by their criterion, their id or what they check,
+ * else by place.
+ */
+function leavesOf(value: unknown, path = '', into: Map<string, Leaf> = new Map()): Map<string, Leaf> {
+  if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') {
     into.set(path, value);
     return into;
   }
@@ -27,39 +32,51 @@ function nameOf(row: unknown): string | undefined {
   return typeof name === 'string' ? name : undefined;
 }
 
-/** What became of the numbers of one answer. */
+/** What became of the leaves of one answer. */
 export interface Comparison {
+  /** Numbers that were held to the second route. */
   readonly compared: number;
+  /** Words and answers of yes or no that were. */
+  readonly words: number;
   readonly listed: number;
-  /** Each number that the second route has otherwise, or not at all. */
+  /** Each leaf that the second route has otherwise, or not at all. */
   readonly different: readonly string[];
+  /** The largest relative difference of the numbers that agree. */
+  readonly largest: number;
 }
 
 const RELATIVE = 1e-6;
 /** Below this in SI two numbers are one: a thousandth of a micrometre, a nanosecond. */
 const ABSOLUTE = 1e-9;
 
-/** Holds every number of an answer of the library to the second route. */
+/** Holds every leaf of an answer of the library to the second route. */
 export function compare(answer: Readonly<Record<string, unknown>>, second: unknown): Comparison {
   const mine = leavesOf(second);
-  const laminate = answer['laminate'] as { readonly footprint?: { readonly under?: string } } | undefined;
-  const design = {
-    overSeal: laminate?.footprint?.under === 'seal',
-    wallToday: leavesOf(answer['found']).get('wallToday') ?? Number.POSITIVE_INFINITY,
-  };
   const different: string[] = [];
   let compared = 0;
+  let words = 0;
   let out = 0;
+  let largest = 0;
   for (const [path, value] of leavesOf(answer)) {
-    if (listed.some((each) => each.path.test(path) && (each.when?.(design) ?? true))) {
+    if (listed.some((each) => each.path.test(path))) {
       out += 1;
       continue;
     }
     const other = mine.get(path);
-    const allowed = Math.max(ABSOLUTE, RELATIVE * Math.max(Math.abs(value), Math.abs(other ?? 0)));
+    if (typeof value !== 'number') {
+      words += 1;
+      if (other !== value) different.push(`${path}: ${value}, second route ${other}`);
+      continue;
+    }
     compared += 1;
-    if (other === undefined || !(Math.abs(other - value) <= allowed))
+    if (typeof other !== 'number') {
       different.push(`${path}: ${value}, second route ${other}`);
+      continue;
+    }
+    const size = Math.max(Math.abs(value), Math.abs(other));
+    const apart = Math.abs(other - value);
+    if (!(apart <= Math.max(ABSOLUTE, RELATIVE * size))) different.push(`${path}: ${value}, second route ${other}`);
+    else if (apart > ABSOLUTE) largest = Math.max(largest, apart / size);
   }
-  return { compared, listed: out, different };
+  return { compared, words, listed: out, different, largest };
 }

@@ -140,7 +140,7 @@ export function drawCase(seed: number): Drawn {
       ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` }
       : {}),
     ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
-    ...(carbon && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
+    ...((carbon || modulus > 45) && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
     ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
     ...(chance(0.2) ? { lowestTemperature: as(-40, 10, 'degC', 3) } : {}),
     ...(chance(0.98) ? { resists: resists() } : {}),
@@ -261,7 +261,9 @@ export function drawCase(seed: number): Drawn {
               ? 'none'
               : {
                   environment: one('sour', 'stress corrosion'),
-                  ...(chance(0.6) ? { test: 'wet magnetic particles, 2026-03-10' } : {}),
+                  ...(chance(0.6)
+                    ? { test: { method: 'wet magnetic particles', result: 'no crack found', date: '2026-03-10' } }
+                    : {}),
                 },
           }
         : {}),

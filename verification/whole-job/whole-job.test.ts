@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from './compare.js';
+import { listed } from './listed.js';
 import { byLibrary, byNote, type Readings } from './route/open-readings.js';
+import { readWholeJobSummary, summaryOf } from './summary.js';
 import { survey } from './survey.js';
 
 /** Cases of the suite; `npm run whole-job` draws more. */
@@ -9,14 +11,16 @@ const CASES = 300;
 describe('a whole design computed again from the notes', () => {
   const suite = survey(0, CASES);
 
-  test('has every number of the answer, or says why not', () => {
+  test('has every number and every word of the answer, or says why not', () => {
     expect(suite.different).toEqual([]);
     expect(suite.compared).toBeGreaterThan(30_000);
+    expect(suite.words).toBeGreaterThan(10_000);
+    expect(suite.refused).toEqual({});
   });
 
   test('comes to the same verdict', () => {
     expect(suite.otherVerdicts).toEqual([]);
-    expect(suite.askedFirst.length).toBeLessThan(0.02 * CASES);
+    expect(suite.askedFirst).toEqual([]);
   });
 
   test('sees designs of both rule sets, both kinds, both forms and every method', () => {
@@ -31,6 +35,15 @@ describe('a whole design computed again from the notes', () => {
     }
   });
 
+  test('names a word and an answer of yes or no that are other ones', () => {
+    const answer = { laminate: { footprint: { under: 'seal' } }, site: { isFrost: false } };
+    expect(compare(answer, { laminate: { footprint: { under: 'seal' } }, site: { isFrost: false } }).words).toBe(2);
+    expect(compare(answer, { laminate: { footprint: { under: 'hole' } }, site: { isFrost: true } }).different).toEqual([
+      'laminate.footprint.under: seal, second route hole',
+      'site.isFrost: false, second route true',
+    ]);
+  });
+
   test('names a number that is off by one part in a hundred thousand, and one that is not there', () => {
     const answer = { verdict: 'designed', extent: { taper: { value: 0.02, unit: 'm', kind: 'length' }, plies: 5 } };
     expect(compare(answer, { extent: { taper: 0.02 * (1 + 1e-7), plies: 5 } }).different).toEqual([]);
@@ -39,14 +52,33 @@ describe('a whole design computed again from the notes', () => {
   });
 });
 
+describe('the summary of the long run', () => {
+  const summary = readWholeJobSummary();
+
+  test('has no difference, and readings and reasons of today', () => {
+    expect(summary?.cases).toBeGreaterThanOrEqual(3000);
+    expect(summary?.different).toBe(0);
+    expect(summary?.otherVerdicts).toBe(0);
+    expect(summary?.openReadings).toBe(Object.keys(byNote).join(', '));
+    expect(summary?.because).toEqual([...new Set(listed.map(({ because }) => because))]);
+  });
+
+  test('counts what a survey found', () => {
+    const found = survey(7, 1);
+    const of = summaryOf(7, found);
+    expect([of.numbersCompared, of.wordsCompared, of.cases]).toEqual([found.compared, found.words, 1]);
+    expect(found.words).toBeGreaterThan(50);
+    expect(of.largestRelativeDifference).toBeLessThan(1e-6);
+  });
+});
+
 describe('a reading on which note and library disagree', () => {
   // A mend of the library, or of the note, turns its row red: then the reading goes.
   const seeds: Readonly<Record<keyof Readings, number>> = {
-    holdTime: 4,
-    lossRoundHole: 35,
-    bandCharge: 85,
     biaxialAtWork: 12,
-    liveStrain: 798,
+    liveStrain: 196,
+    unknownHours: 24,
+    rimBeyondFootprint: 7,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

@@ -1,6 +1,6 @@
 import type { SourceTag } from '../../formula/index.js';
 
-/** A stage of cure that lets the next step begin, and what releases it. Time alone never does. */
+/** A stage of cure that lets the next step begin, and what permits that. Time alone never does. */
 export interface CureStage {
   readonly stage: 'no print' | 'overcoat' | 'handling' | 'full cure';
   /** What the clock says. */

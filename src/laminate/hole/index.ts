@@ -1,5 +1,6 @@
 export * from './design-hole-diameter.js';
 export * from './energy-at-rim.js';
+export * from './energy-from-tests.js';
 export * from './hole-at-end-of-life.js';
 export * from './hole-over-diameter.js';
 export * from './hole-pressure-ceiling.js';

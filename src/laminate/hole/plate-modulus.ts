@@ -1,5 +1,6 @@
-import { finite, formula, positive, properFraction, refuse } from '../../formula/index.js';
+import { finite, formula, positive, properFraction } from '../../formula/index.js';
 import type { Modulus } from '../../quantity/index.js';
+import { checkReciprocity } from '../reciprocity.js';
 
 export interface PlateModulusInput {
   readonly hoopModulus: Modulus;
@@ -24,16 +25,7 @@ export function plateModulus(input: PlateModulusInput): Modulus {
   positive(Ec, 'hoopModulus', 'Pa');
   positive(Ea, 'axialModulus', 'Pa');
   properFraction(nu, 'poissonRatio');
-  const nu2 = (nu * nu * Ea) / Ec;
-  if (!(nu2 < 1)) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'poissonRatio',
-      value: nu,
-      unit: '',
-      constraint: `must be below ${Math.sqrt(Ec / Ea)} with these moduli`,
-    });
-  }
+  const nu2 = checkReciprocity(nu, Ec, Ea);
   const modulus = Math.sqrt(Ea * Ec) / (1 - nu2);
   finite(modulus, 'plate modulus', 'Pa');
   return modulus as Modulus;

@@ -63,6 +63,12 @@ export const pressureSharingHoopFormula = /* @__PURE__ */ formula<PressureSharin
     { key: 'iso-24817', locator: '7.5.4, as recalled' },
     { key: 'asme-pcc-2', locator: '401-3.4, Eq. 1, as recalled' },
   ],
-  evidence: { form: { tag: 'recalled', derived: 'equal strain of two rings' } },
+  evidence: {
+    form: {
+      tag: 'recalled',
+      derived: 'equal strain of two rings',
+      note: 'Under closed ends this pressure is up to 14 % high: pressureSharingBiaxial beside it, the lower governs.',
+    },
+  },
   limits: [],
 });

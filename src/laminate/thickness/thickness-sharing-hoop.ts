@@ -68,6 +68,12 @@ export const thicknessSharingHoopFormula = /* @__PURE__ */ formula<ThicknessShar
     { key: 'iso-24817', locator: '7.5.4, as recalled' },
     { key: 'asme-pcc-2', locator: '401-3.4, Eq. 1, as recalled' },
   ],
-  evidence: { form: { tag: 'recalled', derived: 'equal strain of two rings' } },
+  evidence: {
+    form: {
+      tag: 'recalled',
+      derived: 'equal strain of two rings',
+      note: 'Under closed ends this thickness is 3 to 28 % short: thicknessSharingBiaxial beside it, the thicker governs.',
+    },
+  },
   limits: [],
 });

@@ -1,18 +1,25 @@
 import type { Kind, Unit, UnitTable } from '../quantity.js';
 import { absolutePressureUnits } from './absolute-pressure.js';
+import { accelerationUnits } from './acceleration.js';
 import { activationEnergyUnits } from './activation-energy.js';
 import { angleUnits } from './angle.js';
 import { areaUnits } from './area.js';
 import { arealWeightUnits } from './areal-weight.js';
+import { bendingStiffnessUnits } from './bending-stiffness.js';
 import { conductivityUnits } from './conductivity.js';
 import { corrosionRateUnits } from './corrosion-rate.js';
+import { couplingStiffnessUnits } from './coupling-stiffness.js';
+import { curvatureUnits } from './curvature.js';
 import { densityUnits } from './density.js';
 import { energyUnits } from './energy.js';
 import { energyReleaseRateUnits } from './energy-release-rate.js';
+import { extensionalStiffnessUnits } from './extensional-stiffness.js';
 import { forceUnits } from './force.js';
 import { gaugePressureUnits } from './gauge-pressure.js';
 import { leakSeverityUnits } from './leak-severity.js';
 import { lengthUnits } from './length.js';
+import { lineLoadUnits } from './line-load.js';
+import { lineMomentUnits } from './line-moment.js';
 import { massUnits } from './mass.js';
 import { massFlowUnits } from './mass-flow.js';
 import { modulusUnits } from './modulus.js';
@@ -63,6 +70,7 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   angle: angleUnits,
   'corrosion rate': corrosionRateUnits,
   speed: speedUnits,
+  acceleration: accelerationUnits,
   'volume flow': volumeFlowUnits,
   'mass flow': massFlowUnits,
   'activation energy': activationEnergyUnits,
@@ -76,6 +84,12 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   'thermal conductivity': thermalConductivityUnits,
   'temperature coefficient': temperatureCoefficientUnits,
   'salt conductance factor': saltConductanceFactorUnits,
+  'line load': lineLoadUnits,
+  'line moment': lineMomentUnits,
+  curvature: curvatureUnits,
+  'extensional stiffness': extensionalStiffnessUnits,
+  'coupling stiffness': couplingStiffnessUnits,
+  'bending stiffness': bendingStiffnessUnits,
 };
 
 /** The unit of a kind by its written symbol, if the kind has it. */

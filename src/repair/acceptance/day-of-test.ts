@@ -17,8 +17,10 @@ import { allowStrains } from '../limits/strains.js';
 export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign): GaugePressure {
   const atEnd = laminate.resistance.value;
   const today = caseOfToday(work.case);
+  // With what the case confirms in them already.
+  const { rules } = work;
   // What the day says of its own, warnings and missing inputs, the design has said: only the pressure is asked for.
-  const silent = openWorkbook(today, {});
+  const silent = openWorkbook(today, { rules });
   const found = stage(silent, 'pipe as found', {}, assessPipe);
   const limits = stage(silent, 'limits of the repair', { found }, checkLimits);
   heading(work.recorder, 'Pressure test: what the laid laminate resists on that day');
@@ -27,7 +29,7 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
     'the lines of the design at the temperature of the pipe, with the wall and the hole of today',
     'on the day of the test nothing has grown yet, and the pipe is as warm as it is read',
   );
-  const shown = openWorkbook(today, {}, work.recorder);
+  const shown = openWorkbook(today, { rules }, work.recorder);
   const strains = stage(shown, 'allowable strain', { limits }, allowStrains);
   if (found === open || strains === open) return atEnd;
   const resistance = stage(shown, 'rating', {}, () =>
@@ -41,6 +43,7 @@ function caseOfToday(repairCase: RepairCase): RepairCase {
   const { service, defect, site } = repairCase;
   return {
     ...repairCase,
+    confirmed: undefined,
     service: { ...service, designTemperature: site.pipeTemperature, lowestTemperature: undefined },
     defect: {
       ...defect,

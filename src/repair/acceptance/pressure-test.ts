@@ -56,11 +56,8 @@ function pressureTestOf(work: Workbook, found: AsFound, resistance: GaugePressur
     wallThickness: repairCase.pipe.wallThickness,
     length: test.length,
   });
-  if (medium === 'gas') {
-    if (pressure === 0) return { medium, pressure, resistance, hold, volume };
+  if (medium === 'gas')
     return { medium, pressure, resistance, hold, volume, ...gasEnergy(work, test, pressure, volume) };
-  }
-  if (pressure === 0) return { medium, pressure, resistance, hold, volume, liquid };
   const water = waterOf(work, found, test, pressure, volume);
   return {
     medium,

@@ -58,11 +58,11 @@ export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBui
     throughWall: found.throughWall,
     hardness:
       // Readings on another scale, or on none, are no readings.
-      hardness === undefined || hardness.scale !== needed?.scale
+      hardness === undefined || needed === undefined || hardness.scale !== needed.scale
         ? undefined
         : {
-            scale: needed?.scale ?? 'Shore D',
-            qualifiedHardness: needed?.qualified,
+            scale: needed.scale,
+            qualifiedHardness: needed.qualified,
             leastMean: practice.leastMeanHardness.value,
             leastSingle: practice.leastSingleHardness.value,
             readings: hardness.readings,

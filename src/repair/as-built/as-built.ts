@@ -3,12 +3,16 @@ import { isDay } from '../../quantity/clock.js';
 import type { Designed, RepairDesign } from '../design/design.js';
 import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
+import { fillerAgePoint } from './filler-age.js';
+import { checkKeys } from './known-keys.js';
+import { linePoint } from './line.js';
 import { climatePoint, layerPoint, lengthPoint, overlapPoint, steelPoint, thicknessPoint } from './points.js';
 import { rateAsBuilt } from './rating.js';
 import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord } from './record.js';
 import { sealPoints } from './seal.js';
 import { signaturePoint } from './signatures.js';
 import { holePoint, wallPoint } from './survey.js';
+import { witnessPoint } from './witness.js';
 import { worst } from './worst.js';
 import { checkYesOrNo } from './yes-or-no.js';
 
@@ -20,16 +24,20 @@ import { checkYesOrNo } from './yes-or-no.js';
  */
 export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsBuiltComparison {
   checkDesigned(design);
+  checkKeys(record);
   checkRecord(record);
   checkYesOrNo(record);
   const points = [
+    linePoint(design, record),
     wallPoint(design, record),
     ...holePoint(design, record),
     ...sealPoints(design, record),
     steelPoint(design, record),
     climatePoint(design, record),
     batchPoint(design, record),
+    ...witnessPoint(design, record),
     ...firmPoint(design, record),
+    ...fillerAgePoint(design, record),
     layerPoint(design, record),
     thicknessPoint(design, record),
     lengthPoint(design, record),
@@ -69,7 +77,11 @@ function checkRecord({
   steel,
   survey,
   pressureTest,
+  line,
+  laidOn,
 }: AsBuiltRecord): void {
+  if (line !== undefined) nonNegative(line.highestPressure, 'line.highestPressure', 'Pa');
+  checkDay(laidOn, 'laidOn');
   if (layers !== undefined) wholeNumber(layers, 1, 'layers');
   if (thickness !== undefined) positive(thickness, 'thickness', 'm');
   if (length !== undefined) positive(length, 'length', 'm');
@@ -84,10 +96,11 @@ function checkRecord({
   steel?.salts?.forEach((reading, index) => {
     nonNegative(reading, `steel.salts[${index}]`, 'kg/m2');
   });
-  batches.forEach(({ base, hardener, usedWithin, useBefore, mixedOn }, index) => {
+  batches.forEach(({ base, hardener, usedWithin, useBefore, mixedOn, witnessHardness }, index) => {
     positive(base, `batches[${index}].base`, 'kg');
     positive(hardener, `batches[${index}].hardener`, 'kg');
     nonNegative(usedWithin, `batches[${index}].usedWithin`, 's');
+    if (witnessHardness !== undefined) nonNegative(witnessHardness, `batches[${index}].witnessHardness`, '');
     checkDay(useBefore, `batches[${index}].useBefore`);
     checkDay(mixedOn, `batches[${index}].mixedOn`);
   });

@@ -103,7 +103,7 @@ function judgeBatch(
   const longest = workingTimeThen(design, batch.use, record);
   if (longest !== undefined && batch.usedWithin > longest)
     faults.push(
-      `${called}: ${place(amounts, roundedUp('too late', 'time', missingTo(longest, batch.usedWithin)))} beyond its working time on that day`,
+      `${called}: ${place(amounts, roundedUp('too late', 'time', missingTo(longest, batch.usedWithin)))} beyond what is planned of its working time on that day`,
     );
   if (batch.useBefore === undefined) open.push(`${called}: nobody recorded the date before which it may be used`);
   else if (batch.mixedOn === undefined) open.push(`${called}: nobody recorded the day on which it was mixed`);

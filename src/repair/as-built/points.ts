@@ -1,10 +1,11 @@
 import { leastThickness } from '../../acceptance/index.js';
-import { missingTo, reaches } from '../../numeric/index.js';
+import { exceedsTimes, missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
 import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
+import { laidLength } from '../wrap/wrap.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
 /** What the record does not say. */
@@ -23,7 +24,15 @@ export function reaching(point: AsBuiltPointName, found: Amount, least: number):
 
 export function layerPoint({ laminate }: Designed, { layers }: AsBuiltRecord): AsBuiltPoint {
   if (layers === undefined) return notShown('layers', 'the layers were not counted');
+  if (isFarBeyond(layers, laminate.plies)) return notShown('layers', FAR_BEYOND);
   return reaching('layers', { name: 'number of layers', kind: 'count', value: layers }, laminate.plies);
+}
+
+const FAR_BEYOND =
+  'the reading is more than twice what the design has, as a slip of a digit or a unit is: measure again';
+
+function isFarBeyond(value: number, planned: number): boolean {
+  return exceedsTimes(value, practice.mostOverPlan.value, planned);
 }
 
 /** What is required, and the fewest plies that may be laid at the thickness that a ply of this job has. */
@@ -34,19 +43,25 @@ export function thicknessPoint(design: Designed, { thickness, plyThickness }: As
     leastPlies: laminate.leastPlies,
     plyThickness: plyThickness ?? repairCase.laminate.plyThickness,
   });
-  return measured('thickness', thickness, least);
+  return measured('thickness', thickness, least, laminate.laidThickness);
 }
 
-export function lengthPoint({ extent }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {
-  return measured('length', length, extent.totalLength);
+export function lengthPoint({ extent, wrap }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {
+  return measured('length', length, extent.totalLength, laidLength(wrap, extent));
 }
 
 export function overlapPoint({ extent }: Designed, { leastOverlap }: AsBuiltRecord): AsBuiltPoint {
-  return measured('overlap', leastOverlap, extent.overlap.value);
+  return measured('overlap', leastOverlap, extent.overlap.value, extent.overlap.value);
 }
 
-function measured(point: 'thickness' | 'length' | 'overlap', value: Length | undefined, least: number): AsBuiltPoint {
+function measured(
+  point: 'thickness' | 'length' | 'overlap',
+  value: Length | undefined,
+  least: number,
+  planned: number,
+): AsBuiltPoint {
   if (value === undefined) return notShown(point, `the ${point} was not measured`);
+  if (isFarBeyond(value, planned)) return notShown(point, FAR_BEYOND);
   return reaching(point, { name: point, kind: 'length', value }, least);
 }
 

@@ -6,10 +6,10 @@ import {
   thicknessAtShortOverlap,
 } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
-import { type Force, type GaugePressure, joinLines, type Length, type Line } from '../../quantity/index.js';
+import { type GaugePressure, joinLines, type Length, type Line } from '../../quantity/index.js';
 import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceAlong } from '../found/external-force.js';
 import { open, stage } from '../job/stage.js';
 import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/rate-laid.js';
@@ -38,7 +38,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const laid = laidBy(design, record);
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
-  const work = openWorkbook(design.case, {});
+  const work = openWorkbook(design.case, { rules: design.options.rules });
   const refused = tooLittle(design, work, laid, record.plyThickness);
   if (refused !== undefined) return unrated(refused);
   const requiredOverlap = design.extent.overlap.value;
@@ -115,11 +115,7 @@ function endLoadOfBond(work: Workbook, { outsideDiameter }: AsFound, overlap: Le
   const { lapShearStrength } = work.case.laminate;
   if (lapShearStrength === undefined) return undefined;
   const factor = work.rules.overlap.adhesiveFactor.value;
-  const external = externalForceOf(work.case);
+  const externalForce = forceAlong(work, outsideDiameter, 0 as GaugePressure, 'stated loads on the bond');
   const axialForce = bondForce({ outsideDiameter, overlap, lapShearStrength, factor });
-  return pressureOfEndForce({
-    axialForce,
-    outsideDiameter,
-    externalForce: Math.max(external, -external) as Force,
-  });
+  return pressureOfEndForce({ axialForce, outsideDiameter, externalForce });
 }

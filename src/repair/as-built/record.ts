@@ -27,6 +27,14 @@ export interface BatchRecord {
   readonly hardener: Mass;
   /** From the start of mixing until the last of it lay on the pipe. */
   readonly usedWithin: Time;
+  /** Of laminate resin: hardness of the batch on its witness plate, on the scale of the design. */
+  readonly witnessHardness?: number | undefined;
+}
+
+/** The line while people worked and resin was soft. */
+export interface LineRecord {
+  /** Highest reading of the gauge, from the first touch to the cured laminate; 0 of a line that stayed empty. */
+  readonly highestPressure: GaugePressure;
 }
 
 /** Air and steel as they were read at the gate. */
@@ -79,6 +87,7 @@ export interface TestRecord extends Pick<PressureTestRecord, 'lowestPressure' | 
 
 /** What was measured while the repair was made. What is left out counts as not shown, never as good. */
 export interface AsBuiltRecord {
+  readonly line?: LineRecord | undefined;
   readonly survey?: SurveyRecord | undefined;
   readonly seal?: SealRecord | undefined;
   readonly steel?: SteelRecord | undefined;
@@ -87,6 +96,8 @@ export interface AsBuiltRecord {
   readonly batches?: readonly BatchRecord[] | undefined;
   /** Whether the filler took no print when the wrap began. */
   readonly fillerWasFirm?: boolean | undefined;
+  /** Day on which a laminate was laid that brings its own resin; else the days of its batches count. */
+  readonly laidOn?: string | undefined;
   /** The least number of layers anywhere over the length that needs all of them. */
   readonly layers?: number | undefined;
   /** The least thickness measured. */
@@ -115,6 +126,7 @@ export interface AsBuiltRecord {
 export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
 
 export type AsBuiltPointName =
+  | 'line pressure'
   | 'wall'
   | 'hole'
   | 'seal'
@@ -123,6 +135,8 @@ export type AsBuiltPointName =
   | 'steel'
   | 'climate'
   | 'batches'
+  | 'witness'
+  | 'filler age'
   | 'filler firm'
   | 'layers'
   | 'thickness'

@@ -6,8 +6,10 @@ import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
 import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
+import { askForProtection } from './protection.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
+import { askForSpan } from './span.js';
 import { askForSurge } from './surge.js';
 
 /**
@@ -23,6 +25,8 @@ export function askBeforeSigning(work: Workbook): void {
   askForSample(work);
   askForFibre(work);
   askForFill(work);
+  askForProtection(work);
   askForLift(work);
   askForRating(work);
+  askForSpan(work);
 }

@@ -17,7 +17,7 @@ export function askForHazards(work: Workbook): void {
     need(
       work,
       'service.contents',
-      `"${contents}" names no contents: what people meet, what the materials stand and the class hang on it`,
+      `"${contents}" names no contents: what people meet, what the materials stand and the class depend on it`,
       'the process engineer of the line',
     );
     return;

@@ -2,6 +2,7 @@ import type { SourceTag } from '../../formula/index.js';
 import type { FlowStressChoice, RemainingStrengthMethod } from '../../pipe/index.js';
 import type {
   CorrosionRate,
+  Density,
   Force,
   GaugePressure,
   Length,
@@ -12,6 +13,7 @@ import type {
   ThermalExpansion,
   Time,
 } from '../../quantity/index.js';
+import type { Confirmation } from '../../rules/index.js';
 import type { Filler, LaminateSystem, SheetStock, TapeStock, WetLayUp } from './case-materials.js';
 import type { Acceptance, Crew, LineAtWork, Seal, Site } from './case-work.js';
 
@@ -54,6 +56,8 @@ export interface RepairCase {
   readonly seal?: Seal | undefined;
   readonly crew?: Crew | undefined;
   readonly acceptance?: Acceptance | undefined;
+  /** Numbers of the rule set as somebody who has the document reads them there: they take the place of what is recalled. */
+  readonly confirmed?: readonly Confirmation[] | undefined;
   /** Values that the case took from tables by naming a row of them; filled in by whoever reads the document. */
   readonly lookedUp?: readonly LookedUp[] | undefined;
 }
@@ -78,6 +82,14 @@ export interface PipeAsBuilt {
   /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
   readonly size?: string | undefined;
   readonly material: PipeMaterial;
+  /** Of a buried line; \`none\` says that somebody looked. A design to sign needs a word. */
+  readonly cathodicProtection?: CathodicProtection | 'none' | undefined;
+}
+
+/** A current that keeps buried steel from corroding: a wrap that comes off keeps it off the steel. */
+export interface CathodicProtection {
+  /** What becomes of it under the wrap, and who judged that. */
+  readonly underWrap: string;
 }
 
 export interface PipeMaterial {
@@ -193,16 +205,31 @@ export interface WallReadings {
 }
 
 export interface Loads {
-  /** Tension along the pipe beside that of the pressure. */
+  /** Tension along the pipe beside that of the pressure, a push below 0; that of heat in a line held at its ends is one. */
   readonly axialForce: Force | 'none';
+  /** Of these three the size counts. */
   readonly bendingMoment: Moment | 'none';
   readonly torsion: Moment | 'none';
   readonly shearForce: Force | 'none';
-  /** Pressure on the outside above that inside: vacuum, water over the pipe. */
+  /** Pressure on the outside above that inside while the line is empty: vacuum, free water over the pipe. */
   readonly externalPressure: GaugePressure | 'none';
-  /** Soil or traffic over a buried pipe. */
-  readonly soil: 'present' | 'none';
+  /** What lies over a buried pipe. */
+  readonly soil: Soil | 'none';
+  /** Longest span without support of a pipe that is pushed along itself. */
+  readonly freeSpan?: Length | undefined;
   readonly cycles: PressureCycles | 'none';
+}
+
+/** Soil over a buried pipe. Its support from the sides is not counted. */
+export interface Soil {
+  /** From the surface to the top of the pipe. */
+  readonly cover: Length;
+  /** As it lies, wet. */
+  readonly density: Density;
+  /** Ground water over the top of the pipe. */
+  readonly waterAbove: Length | 'none';
+  /** Pressure of traffic at the top of the pipe. */
+  readonly traffic: GaugePressure | 'none';
 }
 
 export interface PressureCycles {

@@ -4,7 +4,7 @@ import type { Note } from './contradiction.js';
 import { mixedWord } from './says-nothing.js';
 
 /** Texts that safety hangs on are read for what they say: a word of two alphabets says something else than it seems to. */
-export function inTexts({ line: atWork, service, laminate, seal }: RepairCase, note: Note): void {
+export function inTexts({ line: atWork, pipe, service, laminate, seal }: RepairCase, note: Note): void {
   const one = (path: string, text: string | undefined): void => {
     const word = text === undefined ? undefined : mixedWord(text);
     if (word === undefined) return;
@@ -12,6 +12,8 @@ export function inTexts({ line: atWork, service, laminate, seal }: RepairCase, n
     note({ path, must: line(must) });
   };
   if (atWork.state !== 'empty, dry, isolated, vented') one('line.writtenProcedure', atWork.writtenProcedure);
+  const { cathodicProtection: protection } = pipe;
+  if (protection !== undefined && protection !== 'none') one('pipe.cathodicProtection.underWrap', protection.underWrap);
   one('service.contents', service.contents);
   one('service.hazardsStatedBy', service.hazardsStatedBy);
   const { cracking } = service;

@@ -6,6 +6,7 @@ import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
+import { inConfirmed } from './contradictions-confirmed.js';
 import { inDefect } from './contradictions-defect.js';
 import { inTexts } from './contradictions-texts.js';
 
@@ -20,6 +21,7 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   inLaminate(laminate, note);
   inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
+  inConfirmed(repairCase, note);
   if (filler !== 'none') {
     const { thickness, thicknessOverDefect, cure } = filler;
     if (thicknessOverDefect < thickness) {

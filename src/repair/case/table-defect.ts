@@ -72,7 +72,17 @@ export const loads = {
   torsion: moment,
   shearForce: force,
   externalPressure: { kind: 'gauge pressure', none: true, from: 0, usual: [0, 3e6] },
-  soil: { kind: 'choice', words: ['present', 'none'] },
+  soil: {
+    kind: 'block',
+    none: true,
+    fields: {
+      cover: { kind: 'length', above: 0, usual: [0.3, 10] },
+      density: { kind: 'density', above: 0, usual: [1200, 2400] },
+      waterAbove: { kind: 'length', none: true, above: 0, usual: [0.05, 20] },
+      traffic: { kind: 'gauge pressure', none: true, above: 0, usual: [1e3, 2e5] },
+    },
+  },
+  freeSpan: { kind: 'length', optional: true, needed: 'to sign', above: 0, usual: [0.5, 60] },
   cycles: {
     kind: 'block',
     none: true,

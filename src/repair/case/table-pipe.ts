@@ -20,6 +20,13 @@ export const pipe = {
       thermalExpansion: { kind: 'thermal expansion', optional: true, usual: [5e-6, 30e-6] },
     },
   },
+  cathodicProtection: {
+    kind: 'block',
+    optional: true,
+    needed: 'to sign',
+    none: true,
+    fields: { underWrap: { kind: 'text' } },
+  },
 } as const satisfies Fields;
 
 /** What the line carries. */

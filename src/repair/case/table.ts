@@ -18,6 +18,15 @@ const repair = {
   availableOverlap: { kind: 'length', optional: true, above: 0, usual: [0.01, 5] },
 } as const satisfies Fields;
 
+/** The kind and the bounds of the value are those of the number at its path. */
+const confirmed = {
+  path: { kind: 'text' },
+  value: { kind: 'number' },
+  by: { kind: 'text' },
+  edition: { kind: 'text' },
+  note: { kind: 'text', optional: true },
+} as const satisfies Fields;
+
 const lookedUp = {
   name: { kind: 'text' },
   kind: { kind: 'choice', words: ['length', 'stress'] },
@@ -53,6 +62,7 @@ export const caseTable = {
   seal: { kind: 'block', optional: true, needed: 'for numbers', fields: seal },
   crew: { kind: 'block', optional: true, fields: crew },
   acceptance: { kind: 'block', optional: true, fields: acceptance },
+  confirmed: { kind: 'list', optional: true, row: { kind: 'block', fields: confirmed } },
   lookedUp: { kind: 'list', optional: true, row: { kind: 'block', fields: lookedUp } },
 } as const satisfies Fields;
 

@@ -10,6 +10,8 @@ export const laminateCriteria = [
   'hoop strain, substrate yielded',
   'axial strain, substrate yielded',
   'hoop stress, long-term strength, substrate ignored',
+  'hoop strain with ring bending under soil',
+  'ring buckling under pressure from outside',
   'leak through the hole',
   'size of the hole',
 ] as const;
@@ -23,6 +25,8 @@ export const roundThePipe: readonly LaminateCriterion[] = [
   'hoop stress of the pipe, with pressure during application',
   'hoop strain, substrate yielded',
   'hoop stress, long-term strength, substrate ignored',
+  'hoop strain with ring bending under soil',
+  'ring buckling under pressure from outside',
   'size of the hole',
 ];
 
@@ -32,6 +36,7 @@ export const lineLimits = [
   'recent pressure',
   'metal round the hole',
   'metal beside the hole, along the pipe',
+  'design pressure',
 ] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

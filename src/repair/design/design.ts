@@ -13,6 +13,7 @@ import type {
   Time,
   Volume,
 } from '../../quantity/index.js';
+import type { ConfirmedValue, RuleSet } from '../../rules/index.js';
 import type { RepairCase, ThicknessMethod } from '../case/case.js';
 import type { MissingInput } from '../job/missing-input.js';
 import type { CureLaw } from '../timeline/cure-law.js';
@@ -51,6 +52,8 @@ export interface UsedRule {
   readonly tag: SourceTag;
   /** Another route that reproduces it. */
   readonly derived?: string;
+  /** Numbers of it that the case confirms, and how many it holds; absent where none is confirmed. */
+  readonly confirmed?: { readonly values: readonly ConfirmedValue[]; readonly of: number };
 }
 
 /** A candidate that could not be computed, and what it would need. */
@@ -89,6 +92,9 @@ export interface AsFound {
   readonly outsideDiameter: Length;
   readonly hoopStressSound: Stress;
   readonly hoopStressThinned?: Stress;
+  /** All that presses on the empty pipe from outside, and the part of soil and traffic on its top; none where there is none. */
+  readonly outsidePressure?: GaugePressure;
+  readonly soilPressure?: GaugePressure;
   /** The least wall there is today: the reading, less what it may be off. */
   readonly wallToday: Length;
   readonly wallAtEndOfLife: Length;
@@ -276,4 +282,6 @@ export interface DesignOptions {
   readonly record?: boolean | undefined;
   /** Refuse a case with a value outside the usual span of its field, in place of a warning. */
   readonly strict?: boolean | undefined;
+  /** A rule set of the user's own, of the shape of those of this library, in place of the one that the case names. */
+  readonly rules?: RuleSet | undefined;
 }

@@ -13,8 +13,11 @@ import type { Length } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
+import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
+import { outsideLoadOf } from './outside-load.js';
+import { checkPipeFromOutside } from './pipe-from-outside.js';
 import { checkRupture } from './rupture.js';
 import { stressOfSoundPipe } from './sound-pipe.js';
 import { checkSoundPipeAlong } from './sound-pipe-along.js';
@@ -31,6 +34,8 @@ export function assessPipe(work: Workbook): AsFound | Open {
   const outsideDiameter = diameterOf(work);
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
   checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
+  const outside = outsideLoadOf(work);
+  if (outside !== undefined) checkPipeFromOutside(work, outsideDiameter, outside.outsidePressure);
 
   heading(work.recorder, 'Pipe at the end of the life of the repair');
   const wallToday = leastWallToday(work);
@@ -47,6 +52,11 @@ export function assessPipe(work: Workbook): AsFound | Open {
     widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
   };
+  if (outside !== undefined) {
+    found.outsidePressure = outside.outsidePressure;
+    found.soilPressure = outside.soilPressure;
+  }
+  checkFreeSpan(work, found);
   checkVentedGas(work, found);
   if (found.throughWall) {
     checkRupture(work, found);

@@ -1,4 +1,4 @@
-import type { Defect, Filler, Fitting, Loads } from '../case/case.js';
+import type { Defect, Filler, Fitting } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
@@ -11,7 +11,6 @@ export function checkCoverage(work: Workbook): 'covered' | Open {
   const { case: repairCase, notCovered } = work;
   notCovered.push(
     ...uncoveredDefect(repairCase.defect),
-    ...uncoveredLoads(repairCase.loads),
     ...uncoveredFitting(repairCase.fitting),
     ...uncoveredFiller(repairCase.filler),
   );
@@ -32,31 +31,6 @@ const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {
 function uncoveredDefect(defect: Defect): Reason[] {
   const why = WHY_NOT[defect.kind];
   return why === undefined ? [] : [{ text: `the defect is a ${defect.kind}: ${why}` }];
-}
-
-/** Loads by number that no line of the design carries: what the case says, what is missing, how the finding is called. */
-const UNCOVERED = [
-  ['bendingMoment', 'a bending moment: combined bending', 'bending moment', 'moment'],
-  ['torsion', 'a torsion: combined torsion', 'torsion', 'moment'],
-  ['shearForce', 'a shear force: combined shear', 'shear force', 'force'],
-  [
-    'externalPressure',
-    'vacuum or external pressure: collapse of the repaired pipe',
-    'external pressure',
-    'gauge pressure',
-  ],
-] as const;
-
-function uncoveredLoads(loads: Loads): Reason[] {
-  const reasons = UNCOVERED.flatMap(([load, what, name, kind]): Reason[] => {
-    const value = loads[load];
-    if (value === 'none') return [];
-    return [{ text: `the case states ${what} is not part of this version`, found: { name, kind, value } }];
-  });
-  if (loads.soil !== 'none') {
-    reasons.push({ text: 'the case states soil or traffic load: buried pipe is not part of this version' });
-  }
-  return reasons;
 }
 
 function uncoveredFitting(fitting: Fitting): Reason[] {

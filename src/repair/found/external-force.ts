@@ -1,5 +1,5 @@
 import { step } from '../../formula/index.js';
-import { equivalentAxialForce } from '../../laminate/index.js';
+import { equivalentAxialForce, equivalentPressure, forceAtEdge, pressureOfEquivalent } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length, Moment } from '../../quantity/index.js';
 import type { RepairCase } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
@@ -9,15 +9,56 @@ export function externalForceOf({ loads }: RepairCase): Force {
   return loads.axialForce === 'none' ? (0 as Force) : loads.axialForce;
 }
 
-/** ISO 24817, 7.5: end load of the closed pipe and the stated force, a push counted as a pull. */
-export function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePressure, purpose: string): Force {
-  const loads = {
-    pressure,
-    outsideDiameter,
-    axialForce: externalForceOf(work.case),
-    shearForce: 0 as Force,
-    bendingMoment: 0 as Moment,
-    torque: 0 as Moment,
+/** The other loads on a section across the pipe: of each its size, none is zero. */
+export function otherLoadsOf({ loads }: RepairCase): {
+  readonly bendingMoment: Moment;
+  readonly torque: Moment;
+  readonly shearForce: Force;
+} {
+  return {
+    bendingMoment: sizeOf(loads.bendingMoment),
+    torque: sizeOf(loads.torsion),
+    shearForce: sizeOf(loads.shearForce),
   };
+}
+
+function sizeOf<Q extends number>(load: Q | 'none'): Q {
+  return (load === 'none' ? 0 : Math.max(load, -load)) as Q;
+}
+
+/** ISO 24817, 7.5: end load of the closed pipe and all stated loads as one pull, a push counted as a pull. */
+export function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePressure, purpose: string): Force {
+  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
+  const axialForce = externalForceOf(work.case);
+  const loads = { pressure, outsideDiameter, axialForce, shearForce, bendingMoment, torque };
   return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
+}
+
+/**
+ * The force on the side of the pipe that bending pulls, or pushes. Each load may be absent, so that a pull takes nothing off
+ * the pushed side, nor a push off the pulled one.
+ */
+export function forceOnSide(work: Workbook, outsideDiameter: Length, edge: 'pulled' | 'pushed'): Force {
+  const { bendingMoment } = otherLoadsOf(work.case);
+  const stated = externalForceOf(work.case);
+  const axialForce = (edge === 'pulled' ? Math.max(stated, 0) : Math.min(stated, 0)) as Force;
+  if (bendingMoment === 0) return axialForce;
+  const bent = { axialForce, bendingMoment, outsideDiameter, edge };
+  return step(work.recorder, 'laminate/force-at-edge', forceAtEdge, bent, `on the ${edge} side of the bent pipe`);
+}
+
+/** The pressure that stands for a pressure with shear and torsion in every line round the pipe (ISO 24817, 7.5). */
+export function pressureRound(work: Workbook, outsideDiameter: Length, pressure: GaugePressure): GaugePressure {
+  const { torque, shearForce } = otherLoadsOf(work.case);
+  if (torque === 0 && shearForce === 0) return pressure;
+  const loads = { pressure, outsideDiameter, shearForce, torque };
+  return step(work.recorder, 'laminate/equivalent-pressure', equivalentPressure, loads);
+}
+
+/** Of a pressure that a line round the pipe holds, what is left beside shear and torsion. */
+export function pressureLeft(work: Workbook, outsideDiameter: Length, held: GaugePressure): GaugePressure {
+  const { torque, shearForce } = otherLoadsOf(work.case);
+  if (torque === 0 && shearForce === 0) return held;
+  const loads = { equivalentPressure: held, outsideDiameter, shearForce, torque };
+  return step(work.recorder, 'laminate/pressure-of-equivalent', pressureOfEquivalent, loads);
 }

@@ -59,7 +59,7 @@ function holeGrown(work: Workbook, growth: GrowthRates): Length | undefined {
 }
 
 function larger(hole: Length, grown: Length | undefined): Length {
-  return grown !== undefined && grown > hole ? grown : hole;
+  return Math.max(hole, grown ?? hole) as Length;
 }
 
 /** The circle round the whole defect as it will be. */

@@ -21,9 +21,13 @@ export function warnOfChoices(work: Workbook, { method: by, notes, safetyFactor,
       `The flow stress is ${flowStress}, as the case asks, in place of 1.1 SMYS: less conservative where it is more.`,
     );
   if (method === undefined) return;
-  const named = methods.find((each) => each.method === method);
-  const isLowest = methods.every((each) => !named?.inside || !each.inside || each.safePressure >= named.safePressure);
-  if (isLowest && !BY_PROFILE.includes(method)) return;
+  let [lowest, byNamed] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const each of methods) {
+    if (!each.inside) continue;
+    lowest = Math.min(lowest, each.safePressure);
+    if (each.method === method) byNamed = each.safePressure;
+  }
+  if (byNamed <= lowest && !BY_PROFILE.includes(method)) return;
   warn(
     work,
     `The remaining strength is by ${method} because the case names it, and not by the lowest of the methods: less conservative.`,

@@ -56,7 +56,7 @@ function pressureCarriedLately(work: Workbook): GaugePressure | undefined {
   const { date, service } = work.case;
   const { recentPressure: read } = service;
   if (read === undefined) return undefined;
-  const age = date === undefined ? undefined : fromDayToDay(read.date, date);
+  const age = fromDayToDay(read.date, date);
   const { recentPressureAge: greatest } = practice;
   if (age === undefined || age > greatest.value) {
     warn(
@@ -68,6 +68,13 @@ function pressureCarriedLately(work: Workbook): GaugePressure | undefined {
     );
     return undefined;
   }
+  if (read.pressure > work.case.service.designPressure)
+    return need(
+      work,
+      'service.recentPressure',
+      'the pressure that the line is said to have carried lately is above its design pressure, and people would stand beside the thinned wall by it: one of the two is wrong, or the line was overloaded. State the highest reading within the design pressure, or none',
+      'whoever operates the line: the record of its gauge',
+    );
   return read.pressure;
 }
 

@@ -1,5 +1,5 @@
-import { heading } from '../../formula/index.js';
-import { exactly, type GaugePressure, roundedDown } from '../../quantity/index.js';
+import { decide, heading } from '../../formula/index.js';
+import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
 import type { LineUnderPressure } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
@@ -8,24 +8,40 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
+import type { PressureLimit } from './wall-today.js';
 
 /** Whether people may work on the line as it is, from the first touch to the cured laminate. */
 export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDesign | Open {
   heading(work.recorder, 'The line while work goes on');
-  const { line, defect } = work.case;
-  if (line.state === 'empty, dry, isolated, vented') return { state: line.state, pressure: 0 as GaugePressure };
-  checkContents(work, line);
+  const { line: atWork, defect } = work.case;
+  if (atWork.state === 'empty, dry, isolated, vented') return { state: atWork.state, pressure: 0 as GaugePressure };
+  checkContents(work, atWork);
   const limit = defect.kind === 'through-wall hole' ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
-  const { highestPressure, limitedBy } = limit;
-  if (line.pressure > highestPressure) {
+  const { highestPressure, limitedBy } = withinDesign(work, limit);
+  if (atWork.pressure > highestPressure) {
     work.reasons.push({
       text: 'the damaged pipe may not be worked on at this pressure: lower it to the limit, or empty the line',
-      found: exactly('pressure while work goes on', 'gauge pressure', line.pressure),
+      found: exactly('pressure while work goes on', 'gauge pressure', atWork.pressure),
       limit: roundedDown(`limit by the ${limitedBy}`, 'gauge pressure', highestPressure),
     });
   }
-  return { state: line.state, pressure: line.pressure, highestPressure, limitedBy };
+  return { state: atWork.state, pressure: atWork.pressure, highestPressure, limitedBy };
+}
+
+/** Whatever the wall bears, the rest of the line is not made for more than its design pressure, a stated surge not counted. */
+function withinDesign({ recorder, stated }: Workbook, limit: PressureLimit): PressureLimit {
+  const { designPressure } = stated.service;
+  if (limit.highestPressure <= designPressure) return limit;
+  decide(
+    recorder,
+    'the line stays within its design pressure while work goes on',
+    line(
+      `by the ${limit.limitedBy} it might be at {0}`,
+      exactly(limit.limitedBy, 'gauge pressure', limit.highestPressure),
+    ),
+  );
+  return { highestPressure: designPressure, limitedBy: 'design pressure' };
 }
 
 /** Gas and hazardous contents: only by the site's written procedure, whether anything leaks yet or not. */

@@ -16,14 +16,14 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
       found: exactly('hoop stress of the sound pipe', 'stress', stress),
       limit: roundedDown('yield strength', 'stress', yieldStrength),
     });
-  } else if (allowableStress !== undefined && stress > allowableStress) {
+  } else if (allowableStress === undefined) {
+    warnAboveFactor(work, outsideDiameter);
+  } else if (stress > allowableStress) {
     warnCrew(
       work,
       'permit',
       'The hoop stress of the sound pipe beside the defect is above its allowable stress at the design pressure: check the pressure of the line.',
     );
-  } else if (allowableStress === undefined) {
-    warnAboveFactor(work, outsideDiameter);
   }
   return stress;
 }

@@ -26,9 +26,10 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
   };
   const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
   if (result === undefined) {
-    const refusal = refusals[0] ?? { text: 'remaining strength: no method applies' };
-    if (countsOnIt || assessment?.method !== undefined) work.notCovered.push(refusal);
-    else warn(work, notComputed(refusal));
+    for (const refusal of refusals) {
+      if (countsOnIt || assessment?.method !== undefined) work.notCovered.push(refusal);
+      else warn(work, notComputed(refusal));
+    }
     return undefined;
   }
   warnOfChoices(work, result);

@@ -1,8 +1,9 @@
 import { type DepthPoint, type RemainingStrength, remainingStrength } from '../../pipe/index.js';
-import type { Length } from '../../quantity/index.js';
+import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { trial, type Workbook } from '../job/workbook.js';
+import { externalForceOf, forceAlong, otherLoadsOf } from './external-force.js';
 import { pressureOfSoundPipe } from './sound-pipe.js';
 import type { StrengthFactors } from './strength-factors.js';
 
@@ -26,7 +27,7 @@ export function strengthWith(
   factors: StrengthFactors,
   method: StrengthMethod | undefined,
 ): { readonly result: RemainingStrength | undefined; readonly refusals: readonly Reason[] } {
-  const { pipe, loads, assessment } = work.case;
+  const { pipe, assessment } = work.case;
   return trial(work, what, () =>
     remainingStrength(
       {
@@ -35,7 +36,7 @@ export function strengthWith(
         defectDepth: loss.depth,
         defectLength: loss.length,
         defectWidth: loss.width,
-        axialForce: loads.axialForce === 'none' ? undefined : loads.axialForce,
+        axialForce: pullOfLoads(work, loss.outsideDiameter),
         yieldStrength: pipe.material.yieldStrength,
         tensileStrength: pipe.material.tensileStrength,
         maximumPressure: pressureOfSoundPipe(work, loss.outsideDiameter, factors),
@@ -48,4 +49,11 @@ export function strengthWith(
       work.recorder,
     ),
   );
+}
+
+/** The stated force; with bending, torsion or shear beside it all of them as one pull. */
+function pullOfLoads(work: Workbook, outsideDiameter: Length): Force {
+  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
+  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return externalForceOf(work.case);
+  return forceAlong(work, outsideDiameter, 0 as GaugePressure, 'stated loads on the thinned pipe, as one pull');
 }

@@ -1,11 +1,12 @@
 import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
 import { type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
-import { asmePcc2, iso24817, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
-import type { Basis, RepairCase } from '../case/case.js';
+import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
+import type { RepairCase } from '../case/case.js';
 import { sizedBySurge } from '../case/sized-by-surge.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
+import { ruleSetOf } from './rule-set.js';
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
@@ -23,14 +24,12 @@ export interface Workbook {
   readonly usedRules: Map<object, UsedRule>;
 }
 
-const RULE_SETS: Readonly<Record<Basis, RuleSet>> = { 'ISO 24817': iso24817, 'ASME PCC-2': asmePcc2 };
-
-/** An empty workbook for a case, with the rule set that it names; it may write its steps into a recorder that there is. */
+/** An empty workbook for a case, with the rule set that it names or that the options bring; it may write its steps into a recorder that there is. */
 export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
   return {
     case: sizedBySurge(repairCase),
     stated: repairCase,
-    rules: RULE_SETS[repairCase.basis],
+    rules: ruleSetOf(repairCase, options),
     recorder: options.record === true ? createRecorder() : recorder,
     reasons: [],
     notCovered: [],
@@ -49,8 +48,10 @@ export function openWorkbook(repairCase: RepairCase, options: DesignOptions, rec
 export function use<T>(work: Workbook, name: string, rule: Rule<T>): T {
   if (!work.usedRules.has(rule)) {
     const { tag, derived } = rule.evidence;
-    const used = { name, clause: rule.clause, tag };
-    work.usedRules.set(rule, derived === undefined ? used : { ...used, derived });
+    const used: { -readonly [K in keyof UsedRule]: UsedRule[K] } = { name, clause: rule.clause, tag };
+    if (derived !== undefined) used.derived = derived;
+    if (rule.confirmed !== undefined) used.confirmed = { values: rule.confirmed, of: numbersIn(rule.value, '').length };
+    work.usedRules.set(rule, used);
   }
   return rule.value;
 }
@@ -106,6 +107,12 @@ export function warnCrew(work: Workbook, step: StepId, what: string | Line): voi
   const { text, amounts } = typeof what === 'string' ? line(what) : what;
   if (work.warnings.some((each) => each.text === text && each.step === step)) return;
   work.warnings.push(amounts === undefined ? { text, step } : { text, amounts, step });
+}
+
+/** Adds a warning that whoever takes the line back has to know of, once: the plan says it at the return to service. */
+export function warnOwner(work: Workbook, what: string | Line, clause?: string): void {
+  const { text, amounts } = typeof what === 'string' ? line(what) : what;
+  warn(work, amounts === undefined ? { text, step: 'return' } : { text, amounts, step: 'return' }, clause);
 }
 
 /**

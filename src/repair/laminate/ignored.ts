@@ -3,7 +3,7 @@ import { type EndLoadRelief, pressureIgnoredHoop, relievingForce, thicknessIgnor
 import type { Force, GaugePressure, Length } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceOnSide, pressureLeft } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import { axialResistances, axialThicknesses } from './ignored-axial.js';
 import type { ThicknessJob } from './loads.js';
@@ -37,7 +37,7 @@ function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, Lam
 /** The hoop line with a force along the pipe: a pull relieves it, a push adds to it. */
 export function thicknessWithRelief(work: Workbook, job: ThicknessJob, axialForce: Force): Length {
   return step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {
-    pressure: work.case.service.designPressure,
+    pressure: job.hoop.pressure,
     outsideDiameter: job.hoop.diameter,
     hoopModulus: job.hoop.modulus,
     poissonRatio: work.case.laminate.poissonRatio,
@@ -59,15 +59,15 @@ function hoopResistance(
     allowableStrain: job.hoop.strain,
     axialForce: pushAlong(work, job, 'left out'),
   });
-  return { criterion: HOOP, value };
+  return { criterion: HOOP, value: pressureLeft(work, job.axial.diameter, value) };
 }
 
-/** A push along the pipe bulges the laminate and always counts; a pull never saves a ply of a design. */
+/** A push along the pipe, or on the pushed side of a bent one, bulges the laminate and always counts; a pull never saves a ply of a design. */
 export function pushAlong(work: Workbook, job: ThicknessJob, endLoad: EndLoadRelief): Force {
   return step(work.recorder, 'laminate/relieving-force', relievingForce, {
     pressure: work.case.service.designPressure,
     outsideDiameter: job.axial.diameter,
-    axialForce: externalForceOf(work.case),
+    axialForce: forceOnSide(work, job.axial.diameter, 'pushed'),
     endLoad,
   });
 }

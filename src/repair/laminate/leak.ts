@@ -31,10 +31,6 @@ export function thicknessForLeak(
   const ceilingAsRing = resistance.asRing ? ceilingOfRing(work, resistance) : (0 as GaugePressure);
   const ceiling = Math.max(ceilingAsPlate, ceilingAsRing) as GaugePressure;
   if (!(pressure < ceiling)) return refuseBond(work, ceiling);
-  if (pressure === 0) {
-    decide(work.recorder, 'no thickness asked for by the leak', 'the design pressure is zero');
-    return { thickness: 0 as Length, resistance };
-  }
   if (!(pressure < ceilingAsPlate)) return { thickness: thicknessAsRing(work, pressure, resistance), resistance };
   const thickness = thicknessAsPlate(work, pressure, resistance);
   if (!(pressure < ceilingAsRing)) return { thickness, resistance };

@@ -2,7 +2,7 @@ import { decide, heading, step } from '../../formula/index.js';
 import { wrappedDiameter } from '../../laminate/index.js';
 import type { Force, GaugePressure, Length, Modulus, Strain } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
-import { forceAlong } from '../found/external-force.js';
+import { forceAlong, pressureRound } from '../found/external-force.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Strains } from '../limits/strains.js';
 import { type PlyModuli, pliesAsLaid } from './ply-moduli.js';
@@ -15,6 +15,8 @@ export interface HoopSection {
   readonly diameter: Length;
   readonly modulus: Modulus;
   readonly strain: Strain;
+  /** The design pressure, with shear and torsion the one that stands for them together. */
+  readonly pressure: GaugePressure;
 }
 
 /** The pipe cut across its axis: the end load of its outside diameter and the stated force pull it apart. */
@@ -24,6 +26,8 @@ export interface AxialSection {
   readonly strain: Strain;
   /** With the design pressure. */
   readonly force: Force;
+  /** With the pressure that acts round the pipe: for a line that holds both directions by one pressure. */
+  readonly forceWithRound: Force;
   /** While the line is without pressure. */
   readonly forceWithoutPressure: Force;
 }
@@ -59,6 +63,8 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
     axial: Math.min(axialModulus, hot?.axialModulus ?? axialModulus) as Modulus,
   });
   if (plies === undefined) return undefined;
+  const pressure = pressureRound(work, outsideDiameter, service.designPressure);
+  const force = forceAlong(work, outsideDiameter, service.designPressure, 'with the design pressure');
   const tested = { hoop: hoopModulus, axial: axialModulus };
   return {
     found,
@@ -68,12 +74,17 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
       diameter: overFiller(work, outsideDiameter),
       modulus: plies.hoop,
       strain: strains.hoop,
+      pressure,
     },
     axial: {
       diameter: outsideDiameter,
       modulus: plies.axial,
       strain: strains.axial,
-      force: forceAlong(work, outsideDiameter, service.designPressure, 'with the design pressure'),
+      force,
+      forceWithRound:
+        pressure === service.designPressure
+          ? force
+          : forceAlong(work, outsideDiameter, pressure, 'with the equivalent pressure'),
       forceWithoutPressure: forceAlong(work, outsideDiameter, 0 as GaugePressure, 'while the line is without pressure'),
     },
   };

@@ -9,6 +9,7 @@ import {
 import type { Stress, Temperature } from '../../quantity/index.js';
 import type { LaminateSystem } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
+import { pressureLeft } from '../found/external-force.js';
 import { use, type Workbook } from '../job/workbook.js';
 import { hottestOf } from '../limits/temperature.js';
 import { substrateIgnored } from './ignored.js';
@@ -40,7 +41,7 @@ export const longTermStrength: ThicknessRecord = {
       decide(work.recorder, 'factor on the long-term strength lowered by the cyclic factor', 'the tests were static');
     }
     const value = step(work.recorder, 'laminate/thickness-long-term', thicknessLongTerm, {
-      pressure: work.case.service.designPressure,
+      pressure: job.hoop.pressure,
       outsideDiameter: job.hoop.diameter,
       longTermStrength: strength,
       performanceFactor: factor,
@@ -60,7 +61,7 @@ export const longTermStrength: ThicknessRecord = {
     const byStrain = job.found.throughWall
       ? substrateIgnored.resistance(work, job, laminateThickness)
       : axialResistances(work, job, laminateThickness);
-    byStrain.unshift({ criterion: HOOP, value });
+    byStrain.unshift({ criterion: HOOP, value: pressureLeft(work, job.axial.diameter, value) });
     return byStrain;
   },
 };

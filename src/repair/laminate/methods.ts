@@ -8,6 +8,7 @@ import { substrateIgnored } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
 import { longTermStrength } from './long-term.js';
 import type { MissingField, ThicknessRecord } from './method.js';
+import { outsideThicknesses } from './outside.js';
 import { substrateSharingLoad } from './sharing.js';
 import { substrateYielded } from './yielded.js';
 
@@ -69,7 +70,11 @@ export function thicknessBy(
 ): Candidate<Length, LaminateCriterion>[] | MissingField {
   heading(work.recorder, `Thickness: ${method}`);
   const record = thicknessMethods[method];
-  return record.needs(work.case) ?? record.thickness(work, job);
+  const missing = record.needs(work.case);
+  if (missing !== undefined) return missing;
+  const candidates = record.thickness(work, job);
+  for (const outside of outsideThicknesses(work, job)) candidates.push(outside);
+  return candidates;
 }
 
 /** Whether a method lacks a field of the case. */

@@ -25,5 +25,6 @@ export function rateLaid(
   if (found.throughWall && leak === undefined) return undefined;
   checkHoleSize(work, found, laid);
   if (work.notCovered.length > 0) return undefined;
-  return resistanceOf(work, method, job, leak?.resistance, laid, joints, plyThickness);
+  const resisted = resistanceOf(work, method, job, leak?.resistance, laid, joints, plyThickness);
+  return work.reasons.length > 0 ? undefined : resisted;
 }

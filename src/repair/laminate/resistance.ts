@@ -9,6 +9,7 @@ import { smallest } from './candidates.js';
 import { type LeakResistance, resistanceOverHole } from './leak-resistance.js';
 import type { ThicknessJob } from './loads.js';
 import { thicknessMethods } from './methods.js';
+import { outsideResistances } from './outside.js';
 
 /**
  * The pressure that a laid thickness resists: the lowest by the lines of the method, and over the hole. Every criterion of
@@ -26,6 +27,7 @@ export function resistanceOf(
   heading(work.recorder, 'Pressure that the laid thickness resists');
   const through = carryingAlong(work, laid, joints, plyThickness);
   const candidates = resistanceAtJoints(work, method, job, laid, through);
+  for (const outside of outsideResistances(work, job, laid)) candidates.push(outside);
   if (leak !== undefined)
     candidates.push({ criterion: 'leak through the hole', value: resistanceOverHole(work, leak, through) });
   const lowest = smallest(candidates);

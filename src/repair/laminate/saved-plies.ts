@@ -1,6 +1,6 @@
-import { heading, step } from '../../formula/index.js';
-import { thicknessYieldedLive } from '../../laminate/index.js';
-import type { Length } from '../../quantity/index.js';
+import { decide, heading, step } from '../../formula/index.js';
+import { strainYieldedHoop, thicknessYieldedLive } from '../../laminate/index.js';
+import { type Length, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import type { Candidate, Unavailable } from '../design/design.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
@@ -38,7 +38,7 @@ export function withCredit(work: Workbook, job: ThicknessJob): Candidate<Length>
       yieldStrength: work.case.pipe.material.yieldStrength,
       remainingWall: job.found.wallAtEndOfLife,
       outsideDiameter: job.hoop.diameter,
-      pressure: work.case.service.designPressure,
+      pressure: job.hoop.pressure,
       hoopModulus: job.hoop.modulus,
       allowableStrain: job.hoop.strain,
       livePressure,
@@ -46,5 +46,28 @@ export function withCredit(work: Workbook, job: ThicknessJob): Candidate<Length>
     }),
   );
   if (result === undefined) return { criterion: CREDITED, needs: whyNot(refusals) };
+  if (result > 0) showStrain(work, job, result);
   return { criterion: CREDITED, value: result };
+}
+
+/** What the credit really costs, on the sheet: the strain of such a laminate at the design pressure, beside the allowable one. */
+function showStrain(work: Workbook, job: ThicknessJob, laminateThickness: Length): void {
+  const strain = step(work.recorder, 'laminate/strain-yielded-hoop', strainYieldedHoop, {
+    pressure: job.hoop.pressure,
+    outsideDiameter: job.hoop.diameter,
+    yieldStrength: work.case.pipe.material.yieldStrength,
+    remainingWall: job.found.wallAtEndOfLife,
+    substrateModulus: pipeModulus(work),
+    hoopModulus: job.hoop.modulus,
+    laminateThickness,
+  });
+  decide(
+    work.recorder,
+    'credit for pressure during application not taken',
+    line(
+      'at the design pressure such a laminate strains {0}, where {1} is allowed',
+      roundedUp('hoop strain', 'strain', strain),
+      roundedDown('allowable hoop strain', 'strain', job.hoop.strain),
+    ),
+  );
 }

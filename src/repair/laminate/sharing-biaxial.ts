@@ -8,7 +8,7 @@ import {
 import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceOnSide, pressureLeft } from '../found/external-force.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import { pipePoissonRatio } from '../found/pipe-poisson-ratio.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
@@ -26,8 +26,8 @@ const BIAXIAL: LaminateCriterion = 'both stresses of the pipe and both strains, 
 export function biaxialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, LaminateCriterion> {
   const substrateWall = wallThatStandsForThePipe(work, job);
   const value = step(work.recorder, 'laminate/thickness-sharing-biaxial', thicknessSharingBiaxial, {
-    pressure: work.case.service.designPressure,
-    axialForce: job.axial.force,
+    pressure: job.hoop.pressure,
+    axialForce: job.axial.forceWithRound,
     leastAxialForce: pushAlong(work, job, 'left out'),
     outsideDiameter: job.axial.diameter,
     wrappedDiameter: job.hoop.diameter,
@@ -66,7 +66,7 @@ export function biaxialResistance(
     hoopStrain: job.hoop.strain,
     axialStrain: job.axial.strain,
   });
-  return { criterion: BIAXIAL, value };
+  return { criterion: BIAXIAL, value: pressureLeft(work, job.axial.diameter, value) };
 }
 
 function wallThatStandsForThePipe(work: Workbook, job: ThicknessJob): Length {
@@ -85,7 +85,7 @@ function stressToShare(work: Workbook, job: ThicknessJob, substrateWall: Length)
   return step(work.recorder, 'laminate/stress-left-at-work', stressLeftAtWork, {
     allowableStress,
     livePressure,
-    axialForce: externalForceOf(work.case),
+    axialForce: forceOnSide(work, job.axial.diameter, 'pulled'),
     outsideDiameter: job.axial.diameter,
     substrateWall,
   });

@@ -8,6 +8,7 @@ import {
 import type { GaugePressure, Length } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
+import { pressureLeft } from '../found/external-force.js';
 import { pipeModulus } from '../found/pipe-modulus.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import type { Workbook } from '../job/workbook.js';
@@ -46,8 +47,8 @@ export function sharingResistances(
     livePressure: pressureAtWork(work.case.line),
   });
   return [
-    { criterion: HOOP, value: hoop },
-    { criterion: HOOP_LIVE, value: live },
+    { criterion: HOOP, value: pressureLeft(work, job.axial.diameter, hoop) },
+    { criterion: HOOP_LIVE, value: pressureLeft(work, job.axial.diameter, live) },
     { criterion: AXIAL, value: axialResistance(work, job, laminateThickness) },
     biaxialResistance(work, job, laminateThickness),
   ];

@@ -38,7 +38,7 @@ function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, Lam
     outsideDiameter: job.hoop.diameter,
     allowableStress: pipeStress,
     substrateModulus: pipeModulus(work),
-    pressure: work.case.service.designPressure,
+    pressure: job.hoop.pressure,
     hoopModulus: job.hoop.modulus,
     substratePressure: pressureUnderLaminate(work, job, pipeStress),
   });
@@ -55,7 +55,7 @@ function liveThickness(work: Workbook, job: ThicknessJob): Candidate<Length, Lam
       outsideDiameter: job.hoop.diameter,
       allowableStress: allowableStressOf(work),
       substrateModulus: pipeModulus(work),
-      pressure: work.case.service.designPressure,
+      pressure: job.hoop.pressure,
       livePressure: pressureAtWork(work.case.line),
       remainingWall: job.found.wallAtEndOfLife,
       hoopModulus: job.hoop.modulus,

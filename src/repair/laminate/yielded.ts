@@ -9,6 +9,7 @@ import {
 import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
+import { pressureLeft } from '../found/external-force.js';
 import { type Workbook, warn } from '../job/workbook.js';
 import type { ThicknessJob } from './loads.js';
 import type { ThicknessRecord } from './method.js';
@@ -42,7 +43,7 @@ function hoopThickness(work: Workbook, job: ThicknessJob): Candidate<Length, Lam
     pipeStress: stressRound(work, job),
     remainingWall: job.found.wallAtEndOfLife,
     outsideDiameter: job.hoop.diameter,
-    pressure: work.case.service.designPressure,
+    pressure: job.hoop.pressure,
     hoopModulus: job.hoop.modulus,
     allowableStrain: job.hoop.strain,
   });
@@ -62,7 +63,7 @@ function axialThickness(work: Workbook, job: ThicknessJob): Candidate<Length, La
 }
 
 function hoopResistance(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {
-  return step(work.recorder, 'laminate/pressure-yielded-hoop', pressureYieldedHoop, {
+  const held = step(work.recorder, 'laminate/pressure-yielded-hoop', pressureYieldedHoop, {
     laminateThickness,
     pipeStress: stressRound(work, job),
     remainingWall: job.found.wallAtEndOfLife,
@@ -70,6 +71,7 @@ function hoopResistance(work: Workbook, job: ThicknessJob, laminateThickness: Le
     hoopModulus: job.hoop.modulus,
     allowableStrain: job.hoop.strain,
   });
+  return pressureLeft(work, job.axial.diameter, held);
 }
 
 function axialResistance(work: Workbook, job: ThicknessJob, laminateThickness: Length): GaugePressure {

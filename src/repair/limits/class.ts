@@ -12,20 +12,25 @@ export function checkClass(work: Workbook): void {
     what: string,
     kind: Amount['kind'],
     value: number,
-    highestOf: (covered: ClassLimits) => number | null,
+    highest: number | null,
+    covers: (each: ClassLimits) => boolean,
   ): void => {
-    const highest = highestOf(limits);
-    if (highest === null || value <= highest) return;
-    const [enough] = Object.entries(rules.classes).find(([, each]) => covers(highestOf(each.value), value)) ?? [];
+    if (highest === null || covers(limits)) return;
+    const [enough] = Object.entries(rules.classes).flatMap(([name, each]) => (covers(each.value) ? [name] : []));
     work.reasons.push({
-      text: `the design ${what} is above what class ${repair.class} covers (${limits.service}): ${enough === undefined ? 'no class covers it' : `class ${enough} is needed`}`,
+      text: `the design ${what} is above what class ${repair.class} covers (${limits.service}): class ${enough} is needed`,
       found: exactly(`design ${what}`, kind, value),
       limit: roundedDown(`highest ${what} of class ${repair.class}`, kind, highest),
       clause,
     });
   };
-  beyond('pressure', 'gauge pressure', service.designPressure, (covered) => covered.highestPressure);
-  beyond('temperature', 'temperature', service.designTemperature, (covered) => covered.highestTemperature);
+  const { designPressure, designTemperature } = service;
+  beyond('pressure', 'gauge pressure', designPressure, limits.highestPressure, (each) =>
+    isWithin(designPressure, each.highestPressure),
+  );
+  beyond('temperature', 'temperature', designTemperature, limits.highestTemperature, (each) =>
+    isWithin(designTemperature, each.highestTemperature, each.mayReachTemperature),
+  );
   if (service.safetyCritical && !limits.safetyCritical) {
     work.reasons.push({
       text: 'the line is safety-critical: class 1 covers low-hazard utilities only; class 2 or 3 is needed',
@@ -40,8 +45,8 @@ export function checkClass(work: Workbook): void {
   }
 }
 
-function covers(highest: number | null, value: number): boolean {
-  return highest === null || value <= highest;
+function isWithin(value: number, highest: number | null, mayReach = true): boolean {
+  return highest === null || value < highest || (mayReach && value === highest);
 }
 
 /** The longest life for which the rule set says anything. */

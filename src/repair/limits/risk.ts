@@ -8,9 +8,9 @@ import { use, type Workbook, warn } from '../job/workbook.js';
 /** Screening only (PCC-2, 401-1.1): it says how the repair counts, it does not change the design. */
 export function screenRisk(work: Workbook, found: AsFound): void {
   const { si } = work.rules.highRisk;
-  if (si.value === null) return;
-  const limits = use(work, 'screening for high risk', si);
+  const { value: limits, clause } = si;
   if (limits === null) return;
+  use(work, 'screening for high risk', si);
   const why: string[] = [];
   addRisksOfService(work, limits, why);
   if (found.holeAtEndOfLife !== undefined) {
@@ -19,11 +19,7 @@ export function screenRisk(work: Workbook, found: AsFound): void {
   if (why.length === 0) return;
   const risks = why.join(', ');
   decide(work.recorder, 'counts as high risk', risks);
-  warn(
-    work,
-    `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`,
-    si.clause,
-  );
+  warn(work, `The repair counts as high risk (${risks}): the full rules apply, none of the simplified ones.`, clause);
 }
 
 function addRisksOfService(work: Workbook, limits: HighRiskLimits, why: string[]): void {

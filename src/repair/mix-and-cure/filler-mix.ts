@@ -5,6 +5,7 @@ import { collarVolume, defectVolume, massWithWaste } from '../../resin/index.js'
 import { practice } from '../../rules/index.js';
 import type { Filler } from '../case/case.js';
 import type { MixDesign } from '../design/design.js';
+import { leavesHollow } from '../found/hollow.js';
 import { assume, type Workbook } from '../job/workbook.js';
 import { planBatches } from './batches.js';
 import { checkLift } from './lift.js';
@@ -44,11 +45,9 @@ export function planFiller(work: Workbook, filler: Filler, demand: FillerDemand)
   return { material: filler.name, volume, mass, batches, batchMass, base, hardener, limitedBy, kits };
 }
 
-/** An external pit is filled too; nothing of it on a pipe that is corroded from inside. */
+/** An external pit is filled too, round a hole as well; nothing of it on a pipe that is corroded from inside. */
 function pocketDepth({ recorder, case: { defect, pipe } }: Workbook): Length {
-  const { kind, cause } = defect;
-  const isOutside = kind === 'metal loss' && (cause === 'external corrosion' || cause === 'mechanical damage');
-  if (!isOutside) return 0 as Length;
+  if (!leavesHollow(defect)) return 0 as Length;
   return step(recorder, 'pipe/metal-loss-depth', metalLossDepth, {
     wallThickness: pipe.wallThickness,
     remainingWall: defect.remainingWall,

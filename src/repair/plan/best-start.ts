@@ -4,7 +4,7 @@ import { fromFirstStart, onClock } from '../../quantity/clock.js';
 import { type Time, time } from '../../quantity/index.js';
 import type { GateDecision } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
-import type { Verdict } from '../design/design.js';
+import type { DesignOptions, Verdict } from '../design/design.js';
 import { designRepair } from '../design-repair.js';
 import { leastOf } from '../timeline/duration.js';
 import { readHour } from './clock.js';
@@ -36,11 +36,12 @@ export interface BestStart {
  * wins; of equal ones the earlier.
  *
  * @param repairCase with a forecast; without one only now can be tried
+ * @param options    of each design, such as a rule set of the user's own
  */
-export function bestStart(repairCase: RepairCase): BestStart {
+export function bestStart(repairCase: RepairCase, options: DesignOptions = {}): BestStart {
   const length = lengthOf(repairCase.site.forecast ?? []) as Time;
   const hours = Math.max(1, countUp(time.inHour(length)));
-  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index)));
+  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index), options));
   let best: StartTried | undefined;
   for (const each of tried) if (canStart(each) && (best === undefined || endOf(each) < endOf(best))) best = each;
   return best === undefined ? { tried } : { best, tried };
@@ -54,8 +55,8 @@ function endOf({ notBackBefore }: StartTried): number {
   return notBackBefore ?? Number.POSITIVE_INFINITY;
 }
 
-function tryStart(repairCase: RepairCase, start: Time): StartTried {
-  const { verdict, site, rolls, timeline } = designRepair(caseStartingAt(repairCase, start));
+function tryStart(repairCase: RepairCase, start: Time, options: DesignOptions): StartTried {
+  const { verdict, site, rolls, timeline } = designRepair(caseStartingAt(repairCase, start), options);
   const clock = repairCase.crew?.start;
   return {
     start,

@@ -28,7 +28,11 @@ export function hoursWith(design: Designed, start: string | undefined, options: 
   const history = historyLeft(steelOverTime(design.case.site), late);
   const job = { steps: planned.steps, laws: design.cures, history };
   const moved = timeline(job, { start: began, began: hoursOf(actual, began), durations });
-  const gate = judgeSite(openWorkbook(design.case, {}), { found: design.found, timeline: moved, late });
+  const gate = judgeSite(openWorkbook(design.case, { rules: design.options.rules }), {
+    found: design.found,
+    timeline: moved,
+    late,
+  });
   return { timeline: moved, site: gate };
 }
 

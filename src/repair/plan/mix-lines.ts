@@ -4,7 +4,7 @@ import { practice } from '../../rules/index.js';
 import type { MixDesign } from '../design/design.js';
 
 export const PRINT = /* @__PURE__ */ line('A gloved thumb leaves no print at the coldest place.');
-export const NOT_THE_CLOCK = /* @__PURE__ */ line('The clock alone never releases it.');
+export const NOT_BY_TIME = /* @__PURE__ */ line('Time alone is not enough: go on only when the check passes.');
 
 /** What goes into each batch, how long it is stirred, and how long it lasts. */
 export function batchLines(mix: MixDesign, workingTime: number | undefined): Line[] {
@@ -18,7 +18,7 @@ export function batchLines(mix: MixDesign, workingTime: number | undefined): Lin
       exactly('hardener', 'mass', mix.hardener),
     ),
     line(
-      'Knead or stir to one even colour. The batch is planned with {0} for that; longer eats into its time.',
+      'Knead or stir to one even colour. {0} are planned for that; mixing for longer leaves less time to apply the batch.',
       exactly('mixing', 'time', practice.mixingTime.value),
     ),
   ];

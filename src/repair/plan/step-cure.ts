@@ -5,7 +5,7 @@ import { hoursCountFrom } from '../case/hours-count-from.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { gaugeDuringCure } from './gauge.js';
-import { NOT_THE_CLOCK } from './mix-lines.js';
+import { NOT_BY_TIME } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
 /** The cure: by hardness, not by the clock. */
@@ -26,7 +26,7 @@ export function cureStep(facts: PlanFacts): StepWords {
     goes: [...gauge.goes, ...hardnessLines(facts)],
     stops: [
       ...gauge.stops,
-      NOT_THE_CLOCK,
+      NOT_BY_TIME,
       line(
         'Hours colder than {0} count nothing: add them. Cured colder, it softens earlier than its sample did.',
         roundedUp('coldest that counts', 'temperature', hoursCountFrom(coldest, facts.case.laminate)),

@@ -1,11 +1,12 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import { timeToLay } from '../../wrap/index.js';
 import type { Filler } from '../case/case.js';
 import { laidLength } from '../wrap/wrap.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
-import { batchLines, NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import { batchLines, NOT_BY_TIME, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
 /** The filler, and its wait. */
@@ -13,7 +14,8 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
   const { fillerMix: mix, cures, extent, laminate, wrap, case: repairCase } = facts;
   const { filler } = repairCase;
   if (filler === 'none' || mix === undefined) return [];
-  const workingTime = cures.filler === 'none' ? undefined : cures.filler.workingTime;
+  const share = practice.shareOfWorkingTime.value;
+  const allowedTime = cures.filler === 'none' ? undefined : timeToLay({ workingTime: cures.filler.workingTime, share });
   const wholeWrap = filler.underWholeWrap === true;
   const length = wholeWrap ? laidLength(wrap, extent) : extent.defectLength;
   return [
@@ -38,7 +40,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
           roundedUp('radius', 'length', practice.leastRadiusUnderWrap.value),
         ),
       ],
-      uses: batchLines(mix, workingTime),
+      uses: batchLines(mix, allowedTime),
       goes: [
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line('Diameter over it at most {0}.', roundedDown('diameter', 'length', laminate.wrappedDiameter)),
@@ -66,7 +68,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       title: 'Wait until the filler is firm',
       does: [line('Then abrade it to a dull, even surface and blow off the dust.')],
       goes: [PRINT, line('No greasy film; dull all over.')],
-      stops: [NOT_THE_CLOCK, line('Soft or tacky places: wait, or cut them out.')],
+      stops: [NOT_BY_TIME, line('Soft or tacky places: wait, or cut them out.')],
       call: 'the maker of the filler',
       signs: 'foreman',
     },

@@ -1,8 +1,10 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import { timeToLay } from '../../wrap/index.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
-import { NOT_THE_CLOCK, PRINT } from './mix-lines.js';
+import { NOT_BY_TIME, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
 
 /** The leak is held by putty, sheet and band, and the putty has to be firm. */
@@ -11,6 +13,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const asked = repairCase.seal;
   if (seal === undefined || asked === undefined) return [];
   const { band, sheet, putty } = asked;
+  const share = practice.shareOfWorkingTime.value;
   const times = facts.cures.putty === 'none' ? undefined : facts.cures.putty;
   // The torque holds the pressure that it was computed for, not the highest at which a seal may be tried.
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
@@ -31,7 +34,12 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const seconds: Line[] =
     times === undefined
       ? []
-      : [line('Press it on within {0} of kneading.', roundedDown('working time', 'time', times.workingTime))];
+      : [
+          line(
+            'Press it on within {0} of kneading.',
+            roundedDown('working time', 'time', timeToLay({ workingTime: times.workingTime, share })),
+          ),
+        ];
   return [
     {
       id: 'rough-cleaning',
@@ -84,7 +92,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
         ),
         line(
-          'The seal carries nothing along the pipe: {0} stay for the restraints.',
+          'The seal carries no load along the pipe: the restraints must take {0}.',
           exactly('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
@@ -98,7 +106,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
       title: 'Wait until the putty takes no print',
       does: [line('Leave the band alone. Look for damp.'), ...bandLines(facts)],
       goes: [PRINT, line('Dry all round.')],
-      stops: [NOT_THE_CLOCK, line('Damp: back to the seal.')],
+      stops: [NOT_BY_TIME, line('Damp: back to the seal.')],
       call: 'the designer',
       signs: 'foreman',
     },

@@ -1,9 +1,12 @@
 import { tapTest } from '../../acceptance/index.js';
+import { circumference } from '../../pipe/index.js';
 import type { Mass } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { scaleStep } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
+import { saysNothing } from '../case/says-nothing.js';
 import type { MixDesign } from '../design/design.js';
+import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
 import type { StockItem } from './plan.js';
 
@@ -23,11 +26,28 @@ export function materialsFor(facts: PlanFacts): StockItem[] {
         exactly('width', 'length', repairCase.wrap.width),
       ),
     },
+    ...isolatingItems(facts),
     ...(resin === 'none' || resinMix === undefined ? [] : [mixed(resinMix, resin.kitMass)]),
     ...(filler === 'none' || fillerMix === undefined ? [] : [mixed(fillerMix, filler.kitMass)]),
     ...(seal === undefined ? [] : sealItems(facts)),
     { name: 'degreaser, clean lint-free cloths, abrasive' },
     { name: 'gloves, eye protection, masks' },
+  ];
+}
+
+/** What keeps carbon off the steel lies under all of the wrap, and beyond both of its ends. */
+function isolatingItems({ found, wrap, extent, case: { laminate } }: PlanFacts): StockItem[] {
+  const { isolatingLayer } = laminate;
+  if (saysNothing(isolatingLayer)) return [];
+  return [
+    {
+      name: `isolating layer: ${isolatingLayer}`,
+      note: line(
+        'under the whole wrap and beyond both of its ends: more than {0} along the pipe, {1} round it',
+        roundedUp('length under the wrap', 'length', laidLength(wrap, extent)),
+        exactly('circumference', 'length', circumference({ outsideDiameter: found.outsideDiameter })),
+      ),
+    },
   ];
 }
 

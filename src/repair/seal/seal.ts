@@ -1,9 +1,9 @@
-import { heading, step } from '../../formula/index.js';
-import { attempt, endLoad } from '../../seal/index.js';
+import { decide, heading, step } from '../../formula/index.js';
+import { attempt, endLoad, type HighestSealPressure } from '../../seal/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
-import { externalForceOf } from '../found/external-force.js';
+import { forceOnSide } from '../found/external-force.js';
 import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
@@ -55,24 +55,11 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
   const limit = limitPressure(work, seal, found, pad, wall);
-  const answer = step(work.recorder, 'seal/attempt', attempt, {
-    linePressure,
-    highestPressure: limit.pressure,
-    phase: service.phase,
-    hazardous: service.hazards.length > 0,
-    writtenProcedure: line.state !== 'empty, dry, isolated, vented' && !saysNothing(line.writtenProcedure),
-  });
-  if (answer.pressureTooHigh) {
-    work.reasons.push({
-      text: `the leak may not be sealed at this line pressure (limited by the ${limit.governing}): lower the pressure first`,
-      found: { name: 'line pressure', kind: 'gauge pressure', value: linePressure },
-      limit: { name: 'highest line pressure for the seal', kind: 'gauge pressure', value: limit.pressure },
-    });
-  }
+  checkAttempt(work, limit);
   const endForce = step(work.recorder, 'seal/end-load', endLoad, {
     pressure: service.designPressure,
     outsideDiameter: found.outsideDiameter,
-    axialForce: externalForceOf(work.case),
+    axialForce: forceOnSide(work, found.outsideDiameter, 'pulled'),
   });
   const jet = describeJet(work, seal, pad.holeArea, linePressure);
   const design: { -readonly [K in keyof SealDesign]: SealDesign[K] } = {
@@ -94,4 +81,25 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   }
   if (jet !== undefined) design.jet = jet;
   return design;
+}
+
+/** Whether anybody may try it on the live line; on an empty one nothing pushes on it, whatever the line carried. */
+function checkAttempt({ recorder, reasons, case: { line, service } }: Workbook, limit: HighestSealPressure): void {
+  if (line.state === 'empty, dry, isolated, vented') {
+    decide(recorder, 'the seal is put on an empty line', 'it is isolated and vented: nothing pushes on the pad');
+    return;
+  }
+  const answer = step(recorder, 'seal/attempt', attempt, {
+    linePressure: line.pressure,
+    highestPressure: limit.pressure,
+    phase: service.phase,
+    hazardous: service.hazards.length > 0,
+    writtenProcedure: !saysNothing(line.writtenProcedure),
+  });
+  if (!answer.pressureTooHigh) return;
+  reasons.push({
+    text: `the leak may not be sealed at this line pressure (limited by the ${limit.governing}): lower the pressure first`,
+    found: { name: 'line pressure', kind: 'gauge pressure', value: line.pressure },
+    limit: { name: 'highest line pressure for the seal', kind: 'gauge pressure', value: limit.pressure },
+  });
 }

@@ -28,9 +28,9 @@ export interface Climate {
 }
 
 /** Readings that the dew-point equation does not reach are no reason to drop the design: they are read again. */
-export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration): Climate {
+export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration, openCure: string | undefined): Climate {
   try {
-    return readClimate(work, gate, holdTime);
+    return readClimate(work, gate, holdTime, openCure);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const because = refusalLine('the climate cannot be judged', error);
@@ -39,7 +39,12 @@ export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration): Cl
   }
 }
 
-function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, holdTime: Duration): Climate {
+function readClimate(
+  { recorder, case: repairCase }: Workbook,
+  gateAt: Time,
+  holdTime: Duration,
+  openCure: string | undefined,
+): Climate {
   const { site } = repairCase;
   const hours = hoursFrom(site, gateAt);
   const [atGate] = hours;
@@ -72,7 +77,7 @@ function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, hol
   });
   const reasons = gate.reasons.map(asSiteReason);
   if (!hasForecast) reasons.push(noForecast(holdTime));
-  if (!holdTime.known) reasons.push(cureBeyondForecast(holdTime.because));
+  if (openCure !== undefined) reasons.push(cureBeyondForecast(openCure));
   const read = {
     dewPoint: dew,
     highestDewPoint: margin.highestPoint,
@@ -82,7 +87,7 @@ function readClimate({ recorder, case: repairCase }: Workbook, gateAt: Time, hol
     isFrost: margin.isFrost,
   };
   const { earliestStart } = gate;
-  const knowsStart = earliestStart !== undefined && holdTime.known;
+  const knowsStart = earliestStart !== undefined && openCure === undefined;
   return { reasons, read: knowsStart ? { ...read, earliestStart } : read };
 }
 

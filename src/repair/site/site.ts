@@ -21,7 +21,7 @@ export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }:
   const gate = fromFirstStart(late, timeline === undefined ? (0 as Time) : endOf(timeline, 'gate'));
   const required = requiredSurface(work.case, found.throughWall);
   const steelAgainst = steelReasons(work.case.site, required);
-  const climate = judgeClimate(work, gate, holdTime);
+  const climate = judgeClimate(work, gate, holdTime, openCureOf(timeline));
   const [weather, steel] = [decisionOf(climate.reasons), decisionOf(steelAgainst)];
   return {
     decision: hardest([weather, steel]),
@@ -43,15 +43,36 @@ export interface SiteDemand {
   readonly late?: Time | undefined;
 }
 
-/** How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. */
+/**
+ * How long the climate has to hold: from the gate, where resin is opened, to the end of the last cure. Not known where the
+ * time of any step in between is not.
+ */
 function holdTimeOf({ recorder }: Workbook, hours: Timeline | undefined): Duration {
-  if (hours === undefined) return { known: false, because: 'the hours of the work are not worked out' };
+  if (hours === undefined) return { known: false, because: UNTIMED };
   const from = endOf(hours, 'gate');
   // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
   const to = Math.max(from, endOf(hours, 'cure')) as Time;
   const time = step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
-  for (const { takes, duration } of hours.steps) {
-    if ('cure' in takes && !duration.known) return { known: false, because: duration.because, atLeast: time };
+  const because = openCureOf(hours) ?? openWorkOf(hours);
+  return because === undefined ? { known: true, time } : { known: false, because, atLeast: time };
+}
+
+const UNTIMED = 'the hours of the work are not worked out';
+
+/** Why the end of a cure is not known: then no forecast is known to be long enough. */
+function openCureOf(hours: Timeline | undefined): string | undefined {
+  if (hours === undefined) return UNTIMED;
+  for (const { takes, duration } of hours.steps) if ('cure' in takes && !duration.known) return duration.because;
+  return undefined;
+}
+
+/** Why the time of the work between gate and cure is not known: the plan adds it, and the crew reads again there. */
+function openWorkOf({ steps }: Timeline): string | undefined {
+  let isAfterGate = false;
+  for (const { id, duration } of steps) {
+    if (isAfterGate && !duration.known) return `the time of "${id}": ${duration.because}`;
+    if (id === 'gate') isAfterGate = true;
+    if (id === 'cure') return undefined;
   }
-  return { known: true, time };
+  return undefined;
 }

@@ -20,8 +20,10 @@ export function chargeOf(
     const toABatch = { length, charges: mix.batches };
     return { charge: 'batch', chargeLength: step(work.recorder, 'wrap/charge-length', chargeLength, toABatch) };
   }
-  // The first roll is a whole one, and no roll is longer; where rolls are too many to list, it is known all the same.
-  const longest = rolls[0]?.length ?? (Math.min(length, work.case.wrap.rollLength) as Length);
+  // The outermost turn of sheet is the longest; where rolls of tape are too many to list, a whole one is known all the same.
+  let longest = 0 as Length;
+  for (const roll of rolls) longest = Math.max(longest, roll.length) as Length;
+  if (rolls.length === 0) longest = Math.min(length, work.case.wrap.rollLength) as Length;
   return { charge: wrap.form === 'tape' ? 'roll' : 'band', chargeLength: longest };
 }
 

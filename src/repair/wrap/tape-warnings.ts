@@ -25,7 +25,7 @@ export function warnOfTape(
       work,
       'wrap',
       line(
-        'An overlap of {0} is just what {1} layers need: a hand that strays leaves a stripe of fewer. Order it as a minimum, with a tolerance upwards only.',
+        'An overlap of {0} is exactly what {1} layers need: any drift leaves a strip one layer short. Order it as a minimum, with a tolerance upwards only.',
         overlapped,
         layers,
       ),

@@ -11,7 +11,7 @@ export interface ClimateLimit {
   readonly doubt?: string;
 }
 
-/** Limits to choose from; a case names its own where strength hangs on it. */
+/** Limits to choose from; a case names its own where strength depends on it. */
 export const climateLimits: readonly ClimateLimit[] = [
   {
     what: 'steel above the dew point',

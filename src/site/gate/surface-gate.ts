@@ -150,7 +150,7 @@ function saltReason(input: SurfaceGateInput): GateReason | undefined {
     const change = { text: 'wash with clean water, dry, prepare and measure again' };
     return { ...check, value: mean, decision: 'stop', because, change };
   }
-  const change = { text: 'take more readings: so near the limit these decide nothing; or wash' };
+  const change = { text: 'take more readings, since these lie too near the limit to decide; or wash' };
   return { ...check, value: mean, decision: 'wait', because, change };
 }
 

@@ -37,19 +37,24 @@ export function weatherGate(input: WeatherGateInput): WeatherGate {
   checkForecast(forecast);
   nonNegative(holdTime, 'holdTime', 's');
   checkWeatherLimits(input);
-  const hours = forecast.map((hour) => ({ time: hour.time, checks: checkHour(hour, input) }));
+  const checked: HourCheck[][] = [];
+  const checksAt = (index: number): HourCheck[] => {
+    const hour = forecast[index];
+    if (hour === undefined) return [];
+    checked[index] ??= checkHour(hour, input);
+    return checked[index];
+  };
   const end = forecast[forecast.length - 1]?.time ?? 0;
   const starts = forecast.filter(({ time }) => time + holdTime <= end);
-  const holds = (start: number): boolean =>
-    windowOf(hours, start, start + holdTime).every(({ checks }) => checks.every(({ excess }) => excess <= 0));
-  const earliest = starts.find(({ time }) => holds(time));
+  const earliest = firstToHold(forecast, starts.length, holdTime, checksAt);
   const now = forecast[0]?.time ?? 0;
 
   const failing: GateDecision =
     earliest !== undefined || forecast.length === 1 || starts.length === 0 ? 'wait' : 'stop';
-  const reasons = worstChecks(windowOf(hours, now, now + holdTime)).map(({ worst, time }) =>
-    asReason(worst, time, failing, earliest?.time),
-  );
+  const window = forecast
+    .slice(0, closing(forecast, 0, now + holdTime) + 1)
+    .map(({ time }, index) => ({ time, checks: checksAt(index) }));
+  const reasons = worstChecks(window).map(({ worst, time }) => asReason(worst, time, failing, earliest?.time));
   if (starts.length === 0) reasons.push(tooShort(end - now, holdTime));
   const decision = hardest(reasons.map((reason) => reason.decision));
   return earliest === undefined ? { decision, reasons } : { decision, earliestStart: earliest.time, reasons };
@@ -60,11 +65,33 @@ interface JudgedHour {
   readonly checks: readonly HourCheck[];
 }
 
-/** The hours from a start to an end, with the one that closes the span. */
-function windowOf(hours: readonly JudgedHour[], start: number, end: number): readonly JudgedHour[] {
-  const first = hours.findIndex(({ time }) => time >= start);
-  const last = hours.findIndex(({ time }) => time >= end);
-  return hours.slice(first, last === -1 ? hours.length : last + 1);
+/** The hour that closes a span: the first that is no earlier than its end, looked for from there on, or the last there is. */
+function closing(forecast: readonly WeatherHour[], from: number, end: number): number {
+  let index = from;
+  while (index < forecast.length - 1 && (forecast[index]?.time ?? end) < end) index += 1;
+  return index;
+}
+
+/**
+ * The first hour from which every check holds over the span. A span that holds a failing hour is left for the hour behind
+ * that one, and both ends of the span only move on, so that a forecast is gone through once.
+ */
+function firstToHold(
+  forecast: readonly WeatherHour[],
+  starts: number,
+  holdTime: number,
+  checksAt: (index: number) => readonly HourCheck[],
+): WeatherHour | undefined {
+  let start = 0;
+  let last = 0;
+  for (let index = 0; start < starts; index++) {
+    if (checksAt(index).some(({ excess }) => !(excess <= 0))) start = index + 1;
+    const first = forecast[start];
+    if (first === undefined) return undefined;
+    last = closing(forecast, Math.max(last, start), first.time + holdTime);
+    if (start <= index && index >= last && start < starts) return first;
+  }
+  return undefined;
 }
 
 /** For each check the hour at which it comes nearest to failing, or fails by most. */

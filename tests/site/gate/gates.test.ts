@@ -45,6 +45,34 @@ const damp = { air: 20, humidity: 0.95, steel: 20 };
 const weather = fc.record({ air: span(0, 35), humidity: span(0.2, 1), steel: span(0, 45) });
 
 describe('the weather gate', () => {
+  it('finds the earliest start that trying every hour finds', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.boolean(), fc.integer({ min: 1, max: 4 })), { minLength: 1, maxLength: 25 }),
+        span(0, 12),
+        (drawn, hold) => {
+          let at = 0;
+          const forecast = drawn.map(([isFine, wait], index): site.WeatherHour => {
+            at += index === 0 ? 0 : wait;
+            const [hour] = hours([isFine ? fine : damp]) as [site.WeatherHour];
+            return { ...hour, time: time.hour(at) };
+          });
+          const end = at - hold;
+          const passes = (from: number): boolean =>
+            forecast.every(({ time: here }, index) => {
+              const before = forecast[index - 1]?.time ?? Number.NEGATIVE_INFINITY;
+              const isInside = here >= from && before < from + time.hour(hold);
+              return !isInside || (drawn[index]?.[0] ?? false);
+            });
+          const wanted = forecast.find(({ time: here }) => here <= time.hour(end) && passes(here));
+          const found = site.weatherGate({ ...limits, forecast, holdTime: time.hour(hold) });
+          expect(found.earliestStart).toBe(wanted?.time);
+        },
+      ),
+      settings,
+    );
+  });
+
   it('says go in dry air on warm steel, with a reason for every check', () => {
     const { decision, earliestStart, reasons } = gate([fine, fine, fine, fine]);
     expect(decision).toBe('go');

@@ -19,6 +19,8 @@ const FIELDS = [
   ['positive', 'batches[0].base'],
   ['positive', 'batches[0].hardener'],
   ['nonNegative', 'batches[0].usedWithin'],
+  ['nonNegative', 'batches[0].witnessHardness'],
+  ['nonNegative', 'line.highestPressure'],
 ] as const;
 
 /** What somebody saw to be so or not. */
@@ -66,6 +68,12 @@ export const asBuiltRecord: readonly Hazard[] = [
       ...FIELDS.map(([, field]) => `by a number that can never be right: ${field}`),
       'by a number that can never be right: pressureTest.highestPressure',
     ),
+  },
+  {
+    could: 'What was measured stands under a name that nobody knows: a slip of one letter.',
+    would: 'Nobody would look at the reading that speaks against the repair.',
+    guards: ['as-built/known-keys.ts: refuse'],
+    tests: comparison('by a name that nobody knows'),
   },
   {
     could: 'A record says in words what has to be yes or no: `no` for a seal that wept.',

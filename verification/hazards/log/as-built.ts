@@ -6,6 +6,8 @@ const rest = shownIn(`${file}: what the laminate rests on`);
 const steel = shownIn(`${file}: the steel`);
 const climate = shownIn(`${file}: the climate`);
 const batch = shownIn(`${file}: a batch`);
+const line = shownIn(`${file}: the line`);
+const filled = shownIn(`${file}: filler under the wrap`);
 const dimension = shownIn(`${file}: a dimension`);
 const cure = shownIn(`${file}: the cure`);
 const finished = shownIn(`${file}: the finished repair`);
@@ -100,6 +102,45 @@ export const asBuilt: readonly Hazard[] = [
       'too humid',
       'of steel too cold to cure on',
       'of steel hotter than was tested',
+    ),
+  },
+  {
+    could: 'The line is raised while people work on it or the laminate is soft, and nobody wrote it down.',
+    would: 'The laminate would be lifted off the steel before it bonds, and cure so.',
+    guards: [
+      'as-built/line.ts: notShown nobody recorded the highest reading',
+      'as-built/line.ts: linePoint: does not meet',
+    ],
+    tests: line('of which nobody read the gauge', 'raised while the laminate was soft'),
+  },
+  {
+    could: 'A batch of laminate resin stays soft under others, where no tester reaches it.',
+    would: 'The plies that it wetted would carry nothing.',
+    guards: ['as-built/witness.ts: notShown', 'as-built/witness.ts: reaching witness'],
+    tests: batch('whose witness nobody measured', 'whose witness stayed soft'),
+  },
+  {
+    could: 'Filler lies open for weeks before it is wrapped.',
+    would: 'Chalk, grease and rust beside it would part the laminate from what it lies on.',
+    guards: [
+      'as-built/filler-age.ts: notShown nobody recorded the days',
+      'as-built/filler-age.ts: if filled === undefined',
+      'as-built/filler-age.ts: if laid === undefined',
+      'as-built/filler-age.ts: faults the laminate was laid before the filler was mixed',
+      'as-built/filler-age.ts: faults the filler lay for {0}',
+      'as-built/filler-age.ts: fillerAgePoint: does not meet',
+    ],
+    tests: filled('laid nobody knows when', 'wrapped nobody knows when', 'laid weeks before it', 'laid after it'),
+  },
+  {
+    could: 'A digit or a unit of a measured thickness, length or count slipped.',
+    would: 'A wrap that is too thin or too short would look like one that is more than enough.',
+    guards: ['as-built/points.ts: notShown FAR_BEYOND', 'as-built/points.ts: notShown FAR_BEYOND (2)'],
+    tests: dimension(
+      'that is more than a wrap can have: layers',
+      'that is more than a wrap can have: thickness',
+      'that is more than a wrap can have: length',
+      'that is more than a wrap can have: overlap',
     ),
   },
   {

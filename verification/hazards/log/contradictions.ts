@@ -158,4 +158,10 @@ export const contradictions: readonly Hazard[] = [
       'a working time beyond the cure',
     ),
   },
+  {
+    could: 'A number is confirmed under a name that no rule set has.',
+    would: 'Whoever read the document would think that it counts, and the recalled one would.',
+    guards: ['case/contradictions-confirmed.ts: note confirmed[<index>].path'],
+    tests: by('a confirmed number that no rule set has'),
+  },
 ];

@@ -100,7 +100,7 @@ export const laminate: readonly Hazard[] = [
     could: 'The overlap of the tape drifts by a hair.',
     would: 'A stripe of the wrap would be one layer short.',
     guards: [
-      'wrap/tape-warnings.ts: warnCrew An overlap of {0} is just what {1} layers need: a hand that stra',
+      'wrap/tape-warnings.ts: warnCrew An overlap of {0} is exactly what {1} layers need: any drift lea',
       'wrap/tape-warnings.ts: warn An overlap of {0} instead of {1} would lay {2} layers in each pa',
     ],
     tests: tape('whose overlap is just enough', 'that a little more overlap would save a pass of'),

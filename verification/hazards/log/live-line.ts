@@ -30,6 +30,13 @@ export const liveLine: readonly Hazard[] = [
     tests: live('that carried its pressure too long ago', 'that carried its pressure before a survey of no day'),
   },
   {
+    could:
+      'The pressure that the line is said to have carried lately is above its design pressure: a slip, or an overload.',
+    would: 'Four fifths of a number that nobody believes would stand for what the thinned wall bears.',
+    guards: ['found/limit-on-wall.ts: need service.recentPressure'],
+    tests: live('that carried more than its design pressure'),
+  },
+  {
     could: 'People work on live gas or on live hazardous contents without a written procedure of the site.',
     would: 'Nobody would have thought of gas tests, fire watch and the way out before it leaks.',
     guards: [
@@ -66,15 +73,17 @@ export const liveLine: readonly Hazard[] = [
     ),
   },
   {
-    could: 'A force along the pipe comes on top of the pressure.',
+    could: 'A force along the pipe, bending, torsion or shear come on top of the pressure.',
     would: 'The sound pipe would yield beside the wrap.',
     guards: [
-      'found/sound-pipe-along.ts: reasons the sound pipe beside the defect would yield under the stated fo',
-      'found/sound-pipe-along.ts: warnCrew The stress of the sound pipe beside the defect, by the stated fo',
+      'found/sound-pipe-along.ts: reasons the sound pipe beside the defect would yield under the stated lo',
+      'found/sound-pipe-along.ts: warnCrew The stress of the sound pipe beside the defect, by the stated lo',
       'found/sound-pipe-along.ts: warnCrew The sound pipe beside the defect bears more along itself',
     ],
     tests: beside(
       'would yield under a pull',
+      'would yield under bending',
+      'would yield under torsion',
       'is above its allowable stress under a push',
       'is above what the pipeline code allows under a pull',
     ),

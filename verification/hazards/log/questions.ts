@@ -2,6 +2,7 @@ import { type Hazard, shownIn } from '../hazard.js';
 
 const file = 'verification/hazards/shown/questions.test.ts';
 const unasked = shownIn(`${file}: nobody was asked`);
+const buried = shownIn(`${file}: a buried line`);
 const answered = shownIn(`${file}: an answer`);
 
 /** What is asked before anybody signs. */
@@ -12,6 +13,8 @@ export const questions: readonly Hazard[] = [
     guards: ['asked/hollow.ts: need filler', 'asked/hollow.ts: need filler.thicknessOverDefect'],
     tests: shownIn('verification/hazards/shown/hollow.test.ts: a hollow on the outside')(
       'without filler',
+      'round a hole, without filler',
+      'of a cause that nobody knows, without filler',
       'with filler that is thinner than it is deep',
     ),
   },
@@ -84,12 +87,28 @@ export const questions: readonly Hazard[] = [
     guards: [
       'asked/fibre.ts: need laminate.fibre',
       'asked/fibre.ts: need laminate.isolatingLayer',
-      'asked/fibre.ts: warnCrew The fibre is carbon: first lay <isolatingLayer> on all the steel',
+      'asked/fibre.ts: warnCrew',
+      "asked/fibre.ts: if fibre === 'glass'",
+      'asked/fibre.ts: if Math.max(hoopModulus, axialModulus) <=',
     ],
     tests: [
       ...unasked('laminate.fibre'),
-      ...answered('that lays carbon on bare steel', 'that lays carbon over a layer that the crew has to know of'),
+      ...answered(
+        'that lays carbon on bare steel',
+        'that lays carbon over a layer that the crew has to know of',
+        'that calls a laminate glass that is stiffer than glass makes one',
+      ),
     ],
+  },
+  {
+    could: 'A buried line has cathodic protection, and nobody asked what becomes of it under the wrap.',
+    would: 'Where the laminate comes off, the steel would corrode with neither coating nor current.',
+    guards: [
+      'asked/protection.ts: need pipe.cathodicProtection',
+      'asked/protection.ts: need pipe.cathodicProtection.underWrap',
+      'asked/protection.ts: warnOwner The line has cathodic protection',
+    ],
+    tests: buried('has cathodic protection or not', 'knows what the wrap does to it', 'tells its owner'),
   },
   {
     could: 'The laminate cures colder than the sample whose transition was measured.',

@@ -53,7 +53,7 @@ export const strengthLeft: readonly Hazard[] = [
       'found/less-conservative.ts: warn The safety factor on the failure pressure of the thinned pipe is',
       'found/less-conservative.ts: warn The flow stress is',
       'found/less-conservative.ts: warn The remaining strength is by',
-      'found/less-conservative.ts: if isLowest',
+      'found/less-conservative.ts: if byNamed <= lowest',
       'found/less-conservative.ts: if !BY_PROFILE.includes(method)',
     ],
     tests: strength(

@@ -51,12 +51,22 @@ describe('a comparison', () => {
     ['steel.salts[0]', 'steel.salts.0', -1],
     ['batches[0].base', 'batches.0.base', 0],
     ['batches[0].hardener', 'batches.0.hardener', 0],
+    ['line.highestPressure', 'line.highestPressure', -1],
+    ['batches[0].witnessHardness', 'batches.0.witnessHardness', -1],
     ['batches[0].usedWithin', 'batches.0.usedWithin', -1],
   ] as const)
     it(`by a number that can never be right: ${field}`, () => {
       const refused = [least, Number.NaN].map((value) => refusedOf(design, withPaths(good, { [path]: value })));
       expect(refused).toEqual([field, field]);
     });
+
+  it('by a name that nobody knows', () => {
+    const named = { ...good, steel: { ...good.steel, salt: [1] }, hardnes: { readings: [20] } };
+    expect([refusedOf(design, { ...good, ...{ hardnes: 20 } }), refusedOf(design, named as AsBuiltRecord)]).toEqual([
+      'hardnes',
+      'steel.salt',
+    ]);
+  });
 
   for (const field of YES_OR_NO)
     it(`by a word where somebody saw yes or no: ${field}`, () => {

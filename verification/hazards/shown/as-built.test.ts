@@ -118,6 +118,30 @@ describe('the climate', () => {
   });
 });
 
+describe('the line', () => {
+  held('of which nobody read the gauge', 'line pressure', { with: { line: undefined }, verdict: 'not shown' });
+  held('raised while the laminate was soft', 'line pressure', {
+    with: ({ line }) => ({ 'line.highestPressure': Number(line?.highestPressure) + 1e5 }),
+    verdict: 'does not meet',
+    short: 1e5,
+  });
+});
+
+describe('filler under the wrap', () => {
+  held('laid nobody knows when', 'filler age', {
+    both: { 'batches.0.mixedOn': '2026-06-01' },
+    with: { 'batches.0.mixedOn': undefined },
+    verdict: 'not shown',
+  });
+  held('wrapped nobody knows when', 'filler age', {
+    of: withPaths(leak, { resin: 'none' }),
+    with: { laidOn: undefined },
+    verdict: 'not shown',
+  });
+  held('laid weeks before it', 'filler age', { with: { 'batches.0.mixedOn': '2026-05-01' }, verdict: 'does not meet' });
+  held('laid after it', 'filler age', { with: { 'batches.0.mixedOn': '2026-06-02' }, verdict: 'does not meet' });
+});
+
 describe('a batch', () => {
   held('that nobody recorded', 'batches', { with: { batches: [] }, verdict: 'not shown' });
   held('too small for what has to lie there', 'batches', {
@@ -137,6 +161,20 @@ describe('a batch', () => {
       with: ({ batches: [first] = [] }) => ({ 'batches.0.hardener': (first?.hardener ?? Number.NaN) * share }),
       verdict: 'does not meet',
     });
+  held('whose witness nobody measured', 'witness', {
+    of: quietLoss,
+    with: { 'batches.1.witnessHardness': undefined },
+    verdict: 'not shown',
+  });
+  held('whose witness stayed soft', 'witness', {
+    of: quietLoss,
+    with: { 'batches.1.witnessHardness': 60 },
+    verdict: 'does not meet',
+  });
+  held('laid within its working time and not within what is planned of it', 'batches', {
+    with: { 'batches.0.usedWithin': (madeOf(leak).cures.filler as { workingTime: number }).workingTime * 0.9 },
+    verdict: 'does not meet',
+  });
   held('laid after its working time', 'batches', {
     with: { 'batches.0.usedWithin': time.hour(1) },
     verdict: 'does not meet',
@@ -155,6 +193,10 @@ describe('a dimension', () => {
     const path = point === 'overlap' ? 'leastOverlap' : point;
     held(`that nobody measured: ${point}`, point, { with: { [path]: undefined }, verdict: 'not shown' });
     const by = point === 'layers' ? 1 : 1e-3;
+    held(`that is more than a wrap can have: ${point}`, point, {
+      with: (good) => ({ [path]: Number(good[path]) * (point === 'thickness' || point === 'overlap' ? 2.54 : 3) }),
+      verdict: 'not shown',
+    });
     held(`that falls short: ${point}`, point, {
       with: (good) => ({ [path]: Number(good[path]) - by }),
       verdict: 'does not meet',

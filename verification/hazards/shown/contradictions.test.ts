@@ -162,6 +162,14 @@ describe('a contradiction', () => {
     expect(designRepair(read).verdict).toBe('designed');
   });
 
+  it('a confirmed number that no rule set has', () => {
+    const { case: read } = parseCase(JSON.stringify(loss));
+    const reader = { by: 'A. Reader', edition: '2017' };
+    const confirming = (path: string) => ({ ...read, confirmed: [{ path, value: 0.06, ...reader }] });
+    expect(() => designRepair(confirming('overlap.least'))).toThrow('a rule set, as overlap.minimum');
+    expect(designRepair(confirming('overlap.minimum')).verdict).toBe('designed');
+  });
+
   for (const [what, base, changes, field] of rows) {
     it(what, () => {
       expect(verdictOf(base)).not.toBe('refused');

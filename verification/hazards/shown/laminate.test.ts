@@ -151,7 +151,7 @@ describe('a tape', () => {
     from: withPaths(quietLoss, { 'wrap.overlap': '55 %' }),
     with: { 'wrap.overlap': '50 %' },
     verdict: 'designed',
-    says: /is just what/,
+    says: /is exactly what/,
   });
   show('that a little more overlap would save a pass of', {
     from: withPaths(quietLoss, { 'wrap.overlap': '55 %' }),

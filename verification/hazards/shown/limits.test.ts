@@ -1,4 +1,5 @@
-import { describe } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { designOf } from '../../../tests/faults/answers.js';
 import { type CaseFile, emptyLeak, leak, loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
 import { show } from './judged.js';
 
@@ -65,7 +66,7 @@ describe('the class of a repair', () => {
     verdict: 'designed',
     says: /hazardous contents/,
   });
-  show('a high risk by what hangs on it', {
+  show('a high risk by what depends on it', {
     from: lowRisk,
     with: { 'service.safetyCritical': true },
     verdict: 'designed',
@@ -224,19 +225,6 @@ describe('what this version does not design for', () => {
       verdict: 'not covered',
       says: new RegExp(`the defect is a ${kind}`),
     });
-  for (const [what, load, value] of [
-    ['a bending moment', 'bendingMoment', '1 kN m'],
-    ['a torsion', 'torsion', '1 kN m'],
-    ['a shear force', 'shearForce', '1 kN'],
-    ['a vacuum', 'externalPressure', '0.5 bar'],
-    ['soil', 'soil', 'present'],
-  ] as const)
-    show(what, {
-      from: quietLoss,
-      with: { [`loads.${load}`]: value },
-      verdict: 'not covered',
-      says: /the case states/,
-    });
   for (const fitting of ['bend', 'tee', 'reducer', 'flange', 'nozzle', 'weld'])
     show(`a ${fitting}`, {
       from: quietLoss,
@@ -249,5 +237,16 @@ describe('what this version does not design for', () => {
     with: { 'filler.underWholeWrap': true },
     verdict: 'not covered',
     says: /under the whole wrap/,
+  });
+});
+
+describe('the rule set', () => {
+  it('a confirmed number that is less conservative', () => {
+    const by = { by: 'A. Reader', edition: '2017' };
+    const confirming = (value: string) =>
+      designOf(withPaths(loss, { confirmed: [{ path: 'overlap.minimum', value, ...by }] }));
+    const said = (value: string) => confirming(value).warnings.filter(({ text }) => text.includes('overlap.minimum'));
+    expect(said('40 mm').map(({ amounts }) => amounts?.map((each) => each.value))).toEqual([[0.04, 0.05]]);
+    expect(said('60 mm')).toEqual([]);
   });
 });

@@ -14,6 +14,7 @@ const wide = withPaths(quietLoss, {
   'service.designPressure': '20 bar',
 });
 const lately = (date: string) => ({
+  'service.designPressure': '25 bar',
   ...live('20 bar'),
   'assessment.method': 'original B31G',
   'service.recentPressure': { pressure: '25 bar', date },
@@ -39,6 +40,8 @@ const stiff = (designPressure: string) =>
     'defect.remainingWall': '4 mm',
     'defect.axialLength': '50 mm',
     'service.designPressure': designPressure,
+    'laminate.fibre': 'carbon',
+    'laminate.isolatingLayer': 'one ply of glass',
     'laminate.hoopModulus': '200 GPa',
     'laminate.axialModulus': '120 GPa',
     'laminate.shearModulus': '20 GPa',
@@ -64,6 +67,12 @@ describe('a line under pressure', () => {
     with: { 'service.recentPressure.date': '2020-04-20' },
     verdict: 'not repairable',
     says: /said to have carried lately does not count/,
+  });
+  show('that carried more than its design pressure', {
+    from: withPaths(wide, { ...lately('2026-04-20'), 'line.pressure': '5 bar' }),
+    with: { 'service.recentPressure.pressure': '26 bar' },
+    verdict: 'needs input',
+    asks: 'service.recentPressure',
   });
   show('that carried its pressure before a survey of no day', {
     from: withPaths(wide, lately('2026-04-20')),
@@ -109,7 +118,19 @@ describe('the pipe beside the defect', () => {
     from: quietLoss,
     with: { 'loads.axialForce': '900 kN' },
     verdict: 'not repairable',
-    says: /yield under the stated force/,
+    says: /yield under the stated loads/,
+  });
+  show('would yield under bending', {
+    from: quietLoss,
+    with: { 'loads.bendingMoment': '40 kN m' },
+    verdict: 'not repairable',
+    says: /yield under the stated loads/,
+  });
+  show('would yield under torsion', {
+    from: quietLoss,
+    with: { 'loads.torsion': '45 kN m' },
+    verdict: 'not repairable',
+    says: /yield under the stated loads/,
   });
   show('is above what the pipeline code allows under a pull', {
     from: withPaths(stiff('40 bar'), { 'pipe.material.allowableStress': undefined }),
@@ -119,10 +140,10 @@ describe('the pipe beside the defect', () => {
     step: 'permit',
   });
   show('is above its allowable stress under a push', {
-    from: stiff('40 bar'),
+    from: withPaths(stiff('40 bar'), { 'loads.freeSpan': '2 m' }),
     with: { 'loads.axialForce': '-400 kN' },
     verdict: 'designed',
-    says: /by the stated force with the design pressure/,
+    says: /by the stated loads with the design pressure/,
     step: 'permit',
   });
 });

@@ -102,6 +102,12 @@ describe('an answer', () => {
     says: /first lay one ply of glass/,
     step: 'wrap',
   });
+  show('that calls a laminate glass that is stiffer than glass makes one', {
+    from: withPaths(quietLoss, { 'laminate.hoopModulus': '45 GPa', 'laminate.axialModulus': '30 GPa' }),
+    with: { 'laminate.hoopModulus': '46 GPa' },
+    verdict: 'needs input',
+    asks: 'laminate.isolatingLayer',
+  });
   show('of a surge above the design pressure', {
     from: withPaths(quietLoss, { 'acceptance.pressureTest.lowestRating': '200 bar' }),
     with: { 'service.surge': '60 bar' },
@@ -125,5 +131,30 @@ describe('an answer', () => {
     with: { 'filler.greatestLift': '10 mm' },
     verdict: 'not covered',
     limit: 0.01,
+  });
+});
+
+describe('a buried line', () => {
+  const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
+  const judged = { underWrap: 'potentials every year; corrosion engineer, report 7' };
+  const buried = withPaths(quietLoss, { 'loads.soil': soil, 'pipe.cathodicProtection': judged });
+  show('has cathodic protection or not', {
+    from: buried,
+    with: { 'pipe.cathodicProtection': undefined },
+    verdict: 'needs input',
+    asks: 'pipe.cathodicProtection',
+  });
+  show('knows what the wrap does to it', {
+    from: buried,
+    with: { 'pipe.cathodicProtection.underWrap': 'TBC' },
+    verdict: 'needs input',
+    asks: 'pipe.cathodicProtection.underWrap',
+  });
+  show('tells its owner', {
+    from: withPaths(buried, { 'pipe.cathodicProtection': 'none' }),
+    with: { 'pipe.cathodicProtection': judged },
+    verdict: 'designed',
+    says: /potentials every year/,
+    step: 'return',
   });
 });

@@ -26,6 +26,8 @@ export function laminateOf(random: Random, ply: number, lowest: number): RepairC
   const testedAt = often(random, 0.8) ? between(random, 66, 90) : between(random, 20, 66);
   return {
     ...laminate,
+    // Stiffer than glass makes one.
+    ...(round > 45 ? { fibre: 'carbon' as const, isolatingLayer: 'one ply of glass' } : {}),
     hoopModulus: modulus.GPa(round),
     axialModulus: modulus.GPa(round * axialShare),
     strainToFailure: strain.percent(between(random, 1.05, 2)),

@@ -35,6 +35,7 @@ export function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 
     pipe: {
       outsideDiameter: length.mm(outside),
       wallThickness: length.mm(wall),
+      cathodicProtection: 'none',
       material: {
         name: 'carbon steel',
         yieldStrength: stress.MPa(yieldStrength),

@@ -1,4 +1,5 @@
 import { change, type Fault } from './fault.js';
+import { OUTPUTS } from './outputs-law.js';
 
 /** Hours, order, plan, site. */
 
@@ -159,5 +160,16 @@ export const ofHoursAndPlan: readonly Fault[] = [
     ],
     law: HELD,
     says: /longer than it works/u,
+  },
+  {
+    did: 'the sheet told another wait than plan and JSON: 42.70 h and 42 h 33 min',
+    changes: [
+      change('report/answer', 'wait.duration.time', '(wait.duration.time * 42.7) / 42.55', [
+        "show('time', 'wait', ",
+        ')',
+      ]),
+    ],
+    law: OUTPUTS,
+    says: /does not tell the wait/u,
   },
 ];

@@ -77,8 +77,8 @@ export const ofLaminate: readonly Fault[] = [
       unchecked,
       change(
         'repair/laminate/ignored',
-        "step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {\n    pressure: work.case.service.designPressure,\n    outsideDiameter: job.hoop.diameter,\n    hoopModulus: job.hoop.modulus,\n    poissonRatio: work.case.laminate.poissonRatio,\n    allowableStrain: job.hoop.strain,\n    axialForce,\n  })",
-        'thicknessIgnoredHoop({ pressure: work.case.service.designPressure - (work.case.line.pressure ?? 0), outsideDiameter: job.hoop.diameter, hoopModulus: job.hoop.modulus, poissonRatio: work.case.laminate.poissonRatio, allowableStrain: job.hoop.strain, axialForce })',
+        "step(work.recorder, 'laminate/thickness-ignored-hoop', thicknessIgnoredHoop, {\n    pressure: job.hoop.pressure,\n    outsideDiameter: job.hoop.diameter,\n    hoopModulus: job.hoop.modulus,\n    poissonRatio: work.case.laminate.poissonRatio,\n    allowableStrain: job.hoop.strain,\n    axialForce,\n  })",
+        'thicknessIgnoredHoop({ pressure: job.hoop.pressure - (work.case.line.pressure ?? 0), outsideDiameter: job.hoop.diameter, hoopModulus: job.hoop.modulus, poissonRatio: work.case.laminate.poissonRatio, allowableStrain: job.hoop.strain, axialForce })',
       ),
     ],
     law: 'more pressure while people work',

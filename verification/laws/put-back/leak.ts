@@ -92,12 +92,6 @@ export const ofLeak: readonly Fault[] = [
     says: /more energy/u,
   },
   {
-    did: 'a hole was not covered at a low pressure and designed at a higher one',
-    changes: [change('repair/laminate/laminate', 'forSize !== undefined', 'false')],
-    law: 'more pressure',
-    says: /not covered to designed/u,
-  },
-  {
     did: 'nobody asked what the contents do to the resin',
     changes: [change('repair/limits/contents', 'lacks === undefined', 'true')],
     law: 'no word on what the resin stands',
@@ -134,12 +128,6 @@ export const ofLeak: readonly Fault[] = [
     changes: [change('repair/seal/by-hand', 'pressureDifference > highestPressureByHand.value', 'false')],
     law: HELD,
     says: /above 7 bar/u,
-  },
-  {
-    did: 'a jet of any push was met by hand',
-    changes: [change('repair/seal/by-hand', 'reaction > largestJetByHand.value', 'false')],
-    law: HELD,
-    says: /above 200 N/u,
   },
   {
     did: 'bands came off a live leak, and putty alone held it',

@@ -14,13 +14,13 @@ const unasked = (did: string, call: string, law: string): Fault => ({
 export const ofLineAndPipe: readonly Fault[] = [
   {
     did: 'people worked under pressure on a wall that could not carry it',
-    changes: [change('repair/found/line-at-work', 'line.pressure > highestPressure', 'false')],
+    changes: [change('repair/found/line-at-work', 'atWork.pressure > highestPressure', 'false')],
     law: HELD,
     says: /with its margin/u,
   },
   {
     did: 'a thinned length that would tear open at a hole was a warning',
-    changes: [change('repair/found/line-at-work', 'line.pressure > highestPressure', 'false')],
+    changes: [change('repair/found/line-at-work', 'atWork.pressure > highestPressure', 'false')],
     law: HELD,
     says: /tear o/u,
   },
@@ -112,7 +112,7 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'the sound pipe stood above its allowable stress without a word',
-    changes: [change('repair/found/sound-pipe', 'allowableStress !== undefined && stress > allowableStress', 'false')],
+    changes: [change('repair/found/sound-pipe', 'stress > allowableStress', 'false')],
     law: 'a sound pipe above its allowable stress',
     says: /no warning/u,
   },
@@ -173,7 +173,7 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'the effective area was not warned of',
-    changes: [change('repair/found/less-conservative', 'isLowest && !BY_PROFILE.includes(method)', 'true')],
+    changes: [change('repair/found/less-conservative', 'byNamed <= lowest && !BY_PROFILE.includes(method)', 'true')],
     law: 'the effective area',
     says: /no warning/u,
   },

@@ -1,7 +1,9 @@
+import type { Designed } from '../../../src/repair/index.js';
 import { bundleTests } from '../../in-process/bundle-tests.js';
 import type { Outcome, Violation } from '../tally.js';
 import type { Worsening } from '../worse/index.js';
 import type { Fault } from './fault.js';
+import { OUTPUTS } from './outputs-law.js';
 
 /**
  * The library and the laws in one script, in which each fault can be put back alone: every place that a fault changes
@@ -10,13 +12,16 @@ import type { Fault } from './fault.js';
 
 interface Laws {
   readonly outcomeOf: (draw: number, laws: readonly Worsening[]) => Outcome;
+  readonly outputsApart: (design: Designed) => string | undefined;
   readonly worsenings: readonly Worsening[];
 }
 
 export interface Machine {
-  /** What the laws say of a draw with a fault put back, or of the library as it is. */
-  readonly violations: (fault: Fault | undefined, draw: number) => readonly Violation[];
-  /** The first draw in which a fault turns its law red. */
+  /** Whether its law goes red in a draw with the fault put back. */
+  readonly sees: (fault: Fault, draw: number) => boolean;
+  /** Whether it says the same of the library as it is. */
+  readonly breaks: (fault: Fault, draw: number) => boolean;
+  /** The first draw in which the fault turns its law red. */
   readonly firstSeen: (fault: Fault, draws: number) => number | undefined;
 }
 
@@ -52,35 +57,42 @@ export async function putBackMachine(faults: readonly Fault[]): Promise<Machine>
     ['putBack'],
     [
       `export { outcomeOf } from './verification/laws/tally.js';`,
+      `export { outputsApart } from './verification/laws/outputs/index.js';`,
       `export { worsenings } from './verification/laws/worse/index.js';`,
     ],
   );
   const putBack = { index: -1 };
-  const { outcomeOf, worsenings } = bundle.load({ putBack });
-  const violations = (fault: Fault | undefined, draw: number, name = ''): readonly Violation[] => {
-    const worse = worsenings.filter((each) => each.name === name);
-    putBack.index = fault === undefined ? -1 : faults.indexOf(fault);
+  const { outcomeOf, outputsApart, worsenings } = bundle.load({ putBack });
+  const violationsIn = (law: string, draw: number): readonly Violation[] => {
+    const { design, violations } = outcomeOf(
+      draw,
+      worsenings.filter(({ name }) => name === law),
+    );
+    if (law !== OUTPUTS || design?.verdict !== 'designed') return violations;
+    const what = outputsApart(design);
+    return what === undefined ? violations : [...violations, { draw, law, what }];
+  };
+  const isRed = ({ law: wanted, says }: Fault, draw: number, index: number): boolean => {
+    putBack.index = index;
     try {
-      return outcomeOf(draw, worse).violations;
-    } catch (error) {
-      return [{ draw, law: 'is a result, not a crash', what: String(error) }];
+      return violationsIn(wanted, draw).some(
+        ({ law, what, open }) =>
+          open === undefined && (law === wanted || law.startsWith(`${wanted}, `)) && says.test(what),
+      );
+    } catch {
+      // The library noticed by itself: no law did.
+      return false;
     } finally {
       putBack.index = -1;
     }
   };
-  const seesIt = (fault: Fault, found: readonly Violation[]): boolean =>
-    found.some(
-      ({ law, what, open }) =>
-        open === undefined && (law === fault.law || law.startsWith(`${fault.law}, `)) && fault.says.test(what),
-    );
-  const seen = (fault: Fault, draw: number): boolean => seesIt(fault, violations(fault, draw, fault.law));
+  const sees: Machine['sees'] = (fault, draw) => isRed(fault, draw, faults.indexOf(fault));
+  const breaks: Machine['breaks'] = (fault, draw) => isRed(fault, draw, -1);
   return {
-    violations: (fault, draw) => violations(fault, draw, fault === undefined ? '' : fault.law),
+    sees,
+    breaks,
     firstSeen: (fault, draws) => {
-      for (let draw = 0; draw < draws; draw++) {
-        // A draw that says so without the fault too shows nothing.
-        if (seen(fault, draw) && !seesIt(fault, violations(undefined, draw, fault.law))) return draw;
-      }
+      for (let draw = 0; draw < draws; draw++) if (sees(fault, draw) && !breaks(fault, draw)) return draw;
       return undefined;
     },
   };

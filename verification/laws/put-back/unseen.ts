@@ -34,4 +34,16 @@ export const unseen: readonly Unseen[] = [
     because: 'texts: no number of a design changes',
     shownBy: 'tests/report',
   },
+  {
+    did: 'a hole was not covered at a low pressure and designed at a higher one',
+    because:
+      'the law is there (more pressure; a jet above 200 N) and no case among the first 6,000 draws meets the fault: open, the draws have to reach it',
+    shownBy: 'tests/faults/leak-footprint.test.ts',
+  },
+  {
+    did: 'a jet of any push was met by hand',
+    because:
+      'the law is there (more pressure; a jet above 200 N) and no case among the first 6,000 draws meets the fault: open, the draws have to reach it',
+    shownBy: 'tests/faults/questions.test.ts',
+  },
 ];

@@ -46,7 +46,10 @@ export const leftOut: readonly Worsening[] = [
   without('no word on the cure of the sample', () => true, { 'laminate.transitionCuredAt': undefined }),
   without('a cure colder than that of the sample', () => true, { 'laminate.transitionCuredAt': 320 }),
   without('no word on the fibre', () => true, { 'laminate.fibre': undefined }),
-  without('carbon on steel with nothing between', () => true, { 'laminate.fibre': 'carbon' }),
+  without('carbon on steel with nothing between', () => true, {
+    'laminate.fibre': 'carbon',
+    'laminate.isolatingLayer': undefined,
+  }),
   without('no word on the lift of the filler', ({ filler }) => filler !== 'none', { 'filler.greatestLift': undefined }),
   without(
     'no word on the rating within the test',

@@ -51,6 +51,33 @@ export const bySize: readonly Worsening[] = [
     },
   },
   {
+    name: 'more soil',
+    of: (base, factor) => {
+      const { soil } = base.loads;
+      const first = { cover: 0.5 * factor, density: 1800, waterAbove: 'none', traffic: 'none' };
+      const more = soil === 'none' ? first : { ...soil, cover: soil.cover * factor };
+      return change(base, 'loads', { soil: more as never });
+    },
+  },
+  {
+    name: 'more ground water and traffic',
+    of: (base, factor) => {
+      const { soil } = base.loads;
+      if (soil === 'none') return undefined;
+      const waterAbove = soil.waterAbove === 'none' ? factor - 1 : soil.waterAbove * factor;
+      const traffic = soil.traffic === 'none' ? 10e3 * (factor - 1) : soil.traffic * factor;
+      return change(base, 'loads', { soil: { ...soil, waterAbove, traffic } as never });
+    },
+  },
+  {
+    name: 'a longer free span',
+    of: (base, factor) => {
+      const { freeSpan } = base.loads;
+      if (freeSpan === undefined) return undefined;
+      return change(base, 'loads', { freeSpan: times(freeSpan, factor) });
+    },
+  },
+  {
     name: 'more cycles',
     of: (base, factor) => {
       const { cycles } = base.loads;

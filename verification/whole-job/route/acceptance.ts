@@ -63,6 +63,7 @@ export function acceptanceOf(
   const pressure = 1.1 * service.designPressure;
   const common = { pressure, resistance: onTheDay, hold: 3600 };
   const test = acceptance?.pressureTest;
+  const medium = test === undefined ? 'not stated' : test === 'none' ? 'none' : test.medium;
   const least = Math.max(laminate.thickness.value, laminate.leastPlies * job.laminate.plyThickness);
   const base = {
     ...(hardness === undefined ? {} : { hardness }),
@@ -71,7 +72,7 @@ export function acceptanceOf(
     highestWrinkle: Math.min(2.5e-3, 0.2 * laminate.laidThickness),
     needsSecondMethod: laminate.laidThickness > 0.08 * 0.0254,
   };
-  if (test === undefined || test === 'none') return { ...base, pressureTest: common };
+  if (test === undefined || test === 'none') return { ...base, pressureTest: { ...common, medium } };
   const bore = D - 2 * found.wall;
   const volume = (Math.PI / 4) * bore * bore * test.length;
   if (test.medium === 'gas') {
@@ -83,7 +84,7 @@ export function acceptanceOf(
     const least = storedEnergy <= 135.5e6 ? 30 : storedEnergy <= 271e6 ? 60 : 0;
     return {
       ...base,
-      pressureTest: { ...common, volume, storedEnergy, tntEquivalent, distance: Math.max(least, byMass) },
+      pressureTest: { ...common, medium, volume, storedEnergy, tntEquivalent, distance: Math.max(least, byMass) },
     };
   }
   const modulus = pipe.material.modulus ?? 207e9;
@@ -97,6 +98,8 @@ export function acceptanceOf(
     ...base,
     pressureTest: {
       ...common,
+      medium,
+      ...(test.liquid === undefined ? {} : { liquid: test.liquid }),
       volume,
       ...(test.liquid === 'fresh water'
         ? { waterToAdd, pressurePerKelvin: pressurePerKelvin(found, modulus, pressure, testTemperature) }

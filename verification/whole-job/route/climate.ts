@@ -38,6 +38,8 @@ const HUMIDITY_ERROR = 0.03;
 const MARGIN = 3;
 const HIGHEST_HUMIDITY = 0.85;
 const SALTS = 20e-6;
+/** One reading of salts is good to so much either way (3.5: 8.2 mg/m2). */
+const SALTS_ERROR = 8.2e-6;
 const LEAST_PROFILE = 60e-6;
 
 interface Worst {
@@ -73,7 +75,26 @@ function resinNeeds(sheets: readonly (CureSheet | undefined)[]): number | undefi
   return needs.length === 0 ? undefined : Math.max(...needs);
 }
 
-export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readings): Record<string, unknown> {
+/** Grades by their method, each list from the poorest to the best; grades of two methods are not compared (3.3). */
+const GRADES = [['Sa 1', 'Sa 2', 'Sa 2 1/2', 'Sa 3'], ['St 2', 'St 3'], ['SP 11']];
+
+function gradeMeets(found: string, required: string): boolean {
+  const family = GRADES.find((each) => each.includes(required)) as string[];
+  return family.includes(found) && family.indexOf(found) >= family.indexOf(required);
+}
+
+type Decision = 'go' | 'wait' | 'stop';
+
+function gravest(decisions: readonly Decision[]): Decision {
+  return decisions.includes('stop') ? 'stop' : decisions.includes('wait') ? 'wait' : 'go';
+}
+
+export function siteOf(
+  job: Job,
+  schedule: Schedule | undefined,
+  readings: Readings,
+  throughWall: boolean,
+): Record<string, unknown> {
   const { site } = job;
   const error = thermometerError(job);
   const humidityError = site.instruments?.humidityError ?? HUMIDITY_ERROR;
@@ -81,13 +102,10 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
   // Without a timeline the readings of the day alone are judged.
   const gate = schedule === undefined ? 0 : stepOf(schedule, 'gate').startsAt;
   const cured = schedule === undefined ? 0 : stepOf(schedule, 'cure').endsAt;
-  const between =
-    readings.holdTime === 'note' ? ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'] : ['filler-wait', 'cure'];
+  const between = ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'];
   const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
   const hold = cured - gate;
 
-  const dew = dewPointOf(now.air - 273.15, now.humidity);
-  const highest = settlingPointOf(now.air - 273.15 + error, Math.min(1, now.humidity + humidityError));
   // The reading stands for the first step of the forecast until that step ends; each later step from its beginning.
   let begins = 0;
   const hours: { readonly from: number; readonly at: number; readonly to: number; readonly hour: Hour }[] = [];
@@ -107,8 +125,12 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
     ...(first === undefined || from < first.at ? [now] : []),
     ...hours.filter((each) => each.from <= to && each.to > from).map((each) => each.hour),
   ];
-  const needs = resinNeeds([job.filler?.cure, job.laminate.cure]);
+  // Behind the wait of a putty the gate has the hour that the forecast gives it.
   const seen = over(gate, cured);
+  const atGate = seen[0] ?? now;
+  const dew = dewPointOf(atGate.air - 273.15, atGate.humidity);
+  const highest = settlingPointOf(atGate.air - 273.15 + error, Math.min(1, atGate.humidity + humidityError));
+  const needs = resinNeeds([job.filler?.cure, job.laminate.cure]);
   const all = (seen.length === 0 ? [now] : seen).map((hour) => worstOf(hour, error, humidityError));
   const passes = (list: readonly Worst[]): boolean =>
     list.every(
@@ -128,35 +150,102 @@ export function siteOf(job: Job, schedule: Schedule | undefined, readings: Readi
   const { surface } = site;
   const qualified = surface?.qualified;
   const requiredProfile = qualified?.profile ?? LEAST_PROFILE;
+  const requiredGrade = qualified?.grade ?? 'Sa 2 1/2';
   const coldest = Math.min(...all.map((each) => each.coldest));
   const worst = all.reduce((a, b) => (b.margin < a.margin ? b : a));
+  const humid = Math.max(...all.map((each) => each.humidity));
+  const atSteel = Math.max(...all.map((each) => each.atSteel));
+  // A later hour of the forecast may do; where none does, nobody need wait for it.
+  const later =
+    site.forecast === undefined ||
+    (schedule === undefined
+      ? site.forecast.some((step) =>
+          passes([
+            worstOf(
+              { steel: step.pipeTemperature, air: step.airTemperature, humidity: step.relativeHumidity },
+              error,
+              humidityError,
+            ),
+          ]),
+        )
+      : earliestStart !== undefined || begins < gate + hold);
+  const climate = (holds: boolean): Decision => (holds ? 'go' : later ? 'wait' : 'stop');
+  const weather: Row[] = [
+    {
+      check: worst.frost ? 'steel above the frost point' : 'steel above the dew point',
+      decision: climate(worst.margin >= MARGIN),
+      found: worst.margin,
+      limit: MARGIN,
+    },
+    {
+      check: 'humidity of the air',
+      decision: climate(humid <= HIGHEST_HUMIDITY),
+      found: humid,
+      limit: HIGHEST_HUMIDITY,
+    },
+    {
+      check: 'humidity at the steel',
+      decision: climate(atSteel <= HIGHEST_HUMIDITY),
+      found: atSteel,
+      limit: HIGHEST_HUMIDITY,
+    },
+    {
+      check: 'steel not too cold for the resin',
+      decision: climate(needs === undefined || coldest >= needs),
+      found: coldest,
+      ...(needs === undefined ? {} : { limit: needs }),
+    },
+    { check: 'no ice on the steel', decision: climate(coldest > 273.15), found: coldest, limit: 273.15 },
+  ];
+  if (site.forecast === undefined) {
+    weather.push({ check: 'forecast', decision: 'wait', ...(schedule === undefined ? {} : { limit: hold }) });
+  }
+  const unknown = schedule === undefined || (readings.unknownHours === 'note' && !known);
+  if (unknown) weather.push({ check: 'forecast to the end of the cure', decision: 'wait' });
+  else if (first !== undefined && begins < gate + hold) {
+    weather.push({ check: 'forecast long enough', decision: 'wait', found: begins - 1 - gate, limit: hold });
+  }
+  const steel: Row[] = [];
+  if (surface === undefined) steel.push({ check: 'steel prepared', decision: 'wait', limit: requiredProfile });
+  else {
+    steel.push(
+      { check: 'preparation grade', decision: gradeMeets(surface.grade, requiredGrade) ? 'go' : 'stop' },
+      {
+        check: 'profile',
+        decision: surface.profile >= requiredProfile ? 'go' : 'stop',
+        found: surface.profile,
+        limit: requiredProfile,
+      },
+    );
+    const { salts } = surface;
+    if (salts !== undefined) {
+      const decision = salts > SALTS + SALTS_ERROR ? 'stop' : salts > SALTS - SALTS_ERROR ? 'wait' : 'go';
+      steel.push({ check: 'soluble salts', decision, found: salts, limit: SALTS });
+    }
+  }
+  const decide = (rows: readonly Row[]): Decision => gravest(rows.map(({ decision }) => decision));
   return {
+    decision: decide([...weather, ...steel]),
+    weather: decide(weather),
+    steel: decide(steel),
     dewPoint: dew + 273.15,
     highestDewPoint: highest + 273.15,
-    margin: now.steel - error - 273.15 - highest,
+    margin: atGate.steel - error - 273.15 - highest,
     steelNeeded: highest + 273.15 + MARGIN + error,
-    humidityAtSteel: atSteelOf(settlingPointOf(now.air - 273.15, now.humidity), now.steel - 273.15),
-    holdTime: known ? { time: hold } : { atLeast: hold },
+    humidityAtSteel: atSteelOf(settlingPointOf(atGate.air - 273.15, atGate.humidity), atGate.steel - 273.15),
+    isFrost: highest < 0,
+    holdTime: known ? { known: true, time: hold } : { known: false, atLeast: hold },
     ...(earliestStart === undefined ? {} : { earliestStart }),
+    requiredGrade,
     requiredProfile,
-    reasons: [
-      {
-        check: worst.frost ? 'steel above the frost point' : 'steel above the dew point',
-        found: worst.margin,
-        limit: MARGIN,
-      },
-      { check: 'humidity of the air', found: Math.max(...all.map((each) => each.humidity)), limit: HIGHEST_HUMIDITY },
-      { check: 'humidity at the steel', found: Math.max(...all.map((each) => each.atSteel)), limit: HIGHEST_HUMIDITY },
-      { check: 'steel not too cold for the resin', found: coldest, ...(needs === undefined ? {} : { limit: needs }) },
-      { check: 'no ice on the steel', found: coldest, limit: 273.15 },
-      ...(first === undefined
-        ? [{ check: 'forecast', limit: hold }]
-        : begins < gate + hold
-          ? [{ check: 'forecast long enough', found: begins - 1 - gate, limit: hold }]
-          : []),
-      ...(surface === undefined ? [{ check: 'steel prepared', limit: requiredProfile }] : []),
-      ...(surface === undefined ? [] : [{ check: 'profile', found: surface.profile, limit: requiredProfile }]),
-      ...(surface?.salts === undefined ? [] : [{ check: 'soluble salts', found: surface.salts, limit: SALTS }]),
-    ],
+    surfaceFrom: qualified !== undefined ? 'qualification' : job.repair.class === 1 && throughWall ? 'leak' : 'class',
+    reasons: [...weather, ...steel],
   };
+}
+
+interface Row {
+  readonly check: string;
+  readonly decision: Decision;
+  readonly found?: number;
+  readonly limit?: number;
 }

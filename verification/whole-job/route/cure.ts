@@ -84,7 +84,7 @@ function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture'
   return {
     workingTime: quicker.length === 0 ? Number.NaN : Math.max(...quicker.map((row) => row.workingTime)),
     wait: () => wait,
-    law: wait === undefined ? {} : { wait },
+    law: wait === undefined ? {} : { sort: 'same at every hour', wait },
   };
 }
 
@@ -98,7 +98,7 @@ export function cureOf(job: Job, sheet: CureSheet): Cure {
   const hours = steelOverHours(job);
   if (hours === undefined) {
     const wait = Math.max(...energies.map((energy) => cureTime / faster(energy, site.pipeTemperature, ref)));
-    return { workingTime, wait: () => wait, law: { wait } };
+    return { workingTime, wait: () => wait, law: { sort: 'same at every hour', wait } };
   }
   return {
     workingTime,
@@ -114,6 +114,8 @@ export function cureOf(job: Job, sheet: CureSheet): Cure {
       return waits.some((wait) => wait === undefined) ? undefined : Math.max(...(waits as number[]));
     },
     law: {
+      sort: 'over the history',
+      mechanism: sheet.mechanism,
       requiredTime: cureTime,
       referenceTemperature: ref,
       minimumTemperature,

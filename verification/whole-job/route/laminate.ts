@@ -6,6 +6,7 @@ import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
+import { worstOverMean } from './rim.js';
 import { LEAST_PLIES, leakFactor, performanceFactor, temperatureFactor } from './rules.js';
 import { moduliOnPipe, plyOnPipe } from './tape-moduli.js';
 import {
@@ -22,6 +23,7 @@ import {
 } from './thickness.js';
 
 export interface LaminateFigures {
+  readonly method: string;
   readonly hoopStrain: number;
   readonly axialStrain: number;
   readonly wrappedDiameter: number;
@@ -31,7 +33,12 @@ export interface LaminateFigures {
   readonly leastPlies: number;
   readonly joints?: Joints;
   readonly laidThickness: number;
-  readonly footprint?: { readonly under: string; readonly diameter: number; readonly length: number };
+  readonly footprint?: {
+    readonly under: string;
+    readonly bonded: string;
+    readonly diameter: number;
+    readonly length: number;
+  };
   readonly resistance: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
 }
 
@@ -125,38 +132,70 @@ function criteriaOf(
   return sharing(load, metal, readings);
 }
 
-/** The bond over the leak. */
-function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
-  const { laminate, filler, service } = job;
-  const limit = temperatureLimit(job, leaking);
-  if (limit === undefined || laminate.shearModulus === undefined) return undefined;
-  const warm = laminate.atDesignTemperature;
-  const over = laminate.energyReleaseRateOverSeal;
+/** The energy release rate that counts, and whether it holds the worst place of the rim; undefined where none is given. */
+export function energyOver(
+  { laminate, filler }: Job,
+  where: Unbonded,
+  readings: Readings,
+): { readonly energy: number; readonly holdsRim: boolean; readonly onPipe: boolean } | undefined {
+  const plain = laminate.energyReleaseRate;
+  if (filler?.underWholeWrap === true) {
+    const energy = filler.qualifiedOverFiller?.energyReleaseRate;
+    return energy === undefined ? undefined : { energy, holdsRim: where.under === 'hole', onPipe: false };
+  }
   // Found over a seal it counts for a footprint at most as large; beyond that, and for a ring, only where it is the lower one.
-  const sealed = where.under === 'seal' ? over : undefined;
+  const sealed = where.under === 'seal' ? laminate.energyReleaseRateOverSeal : undefined;
   const fits = sealed !== undefined && !where.ring && where.diameter <= sealed.footprint;
-  const overSeal = sealed !== undefined && (fits || sealed.energyReleaseRate < (laminate.energyReleaseRate ?? 0));
-  const overFiller = filler?.underWholeWrap === true ? filler.qualifiedOverFiller?.energyReleaseRate : undefined;
+  const holdsRim = where.under === 'hole' || fits;
+  if (sealed !== undefined && (fits || sealed.energyReleaseRate < (plain ?? 0))) {
+    // Beyond its footprint it says nothing of a rim as large: by the note that counts then, by the library it does not.
+    const rim = holdsRim || readings.rimBeyondFootprint === 'library';
+    return { energy: sealed.energyReleaseRate, holdsRim: rim, onPipe: true };
+  }
+  return plain === undefined ? undefined : { energy: plain, holdsRim, onPipe: true };
+}
+
+/** The bond over the leak. */
+function bondOf(
+  job: Job,
+  found: Found,
+  where: Unbonded,
+  leaking: boolean,
+  readings: Readings,
+  at?: number,
+): Bond | undefined {
+  const { laminate, service } = job;
+  const limit = temperatureLimit(job, leaking);
+  const over = energyOver(job, where, readings);
+  if (limit === undefined || laminate.shearModulus === undefined || over === undefined) return undefined;
+  const warm = laminate.atDesignTemperature;
   const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
   const common = { poisson: laminate.poissonRatio, shear: laminate.shearModulus };
   // The ply as it lies, at the moduli of the bond's own qualification.
   const { hoop: hoopModulus, axial: axialModulus } = plyOnPipe(job, found.outsideDiameter, laminate);
   // By mechanics the resistance goes with the root of modulus and energy; else the factor of the strain stands for it.
-  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && overFiller === undefined;
-  const chosen = overFiller ?? (overSeal ? sealed.energyReleaseRate : laminate.energyReleaseRate);
-  if (chosen === undefined) return undefined;
-  // The ratio was found on the prepared pipe: no larger energy goes with it.
-  const energy = known ? Math.min(chosen, laminate.energyReleaseRate as number) : chosen;
+  // Held against the larger of the energies that were found, so that neither is raised by it.
+  const known = warm !== undefined && laminate.energyReleaseRate !== undefined && over.onPipe;
   const heat = known
     ? Math.min(
         1,
         Math.sqrt(
           (warm.energyReleaseRate * Math.sqrt(warm.hoopModulus * warm.axialModulus)) /
-            ((laminate.energyReleaseRate as number) * Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
+            (Math.max(laminate.energyReleaseRate as number, over.energy) *
+              Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
         ),
       )
     : temperatureFactor(limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
-  return { ...common, energy, factor: service0 * heat, hoopModulus, axialModulus };
+  // An energy that was found over a seal as large has the worst place of its rim in it.
+  const worst = over.holdsRim ? 1 : worstOverMean({ ...common, hoopModulus, axialModulus });
+  return {
+    ...common,
+    energy: over.energy,
+    energyOfPlate: over.energy / Math.max(1, worst),
+    factor: service0 * heat,
+    hoopModulus,
+    axialModulus,
+  };
 }
 
 /** Criteria of the hoop direction, in which every turn of a sheet goes through. */
@@ -206,7 +245,7 @@ function criteriaFor(
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
     for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
     if (where === undefined) return { none: 'missing', because: 'footprint' };
-    const bond = bondOf(job, found, where, leaking, at);
+    const bond = bondOf(job, found, where, leaking, readings, at);
     if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };
@@ -254,12 +293,17 @@ export function laminateOf(
   if ('none' in criteria) return criteria;
   const { rows, load, metal, strains } = criteria;
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
+  // Nobody winds a wrap without end.
+  if (!(governing.thickness < Number.POSITIVE_INFINITY)) return { none: 'not repairable', because: 'no thickness' };
   const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
   const ply = job.laminate.plyThickness;
   const needs = (list: readonly Criterion[]): number => upTo(Math.max(0, ...list.map((each) => each.thickness)) / ply);
   const round = needs(rows.filter(({ criterion }) => ROUND_THE_PIPE.has(criterion)));
   const through = needs(rows.filter(({ criterion }) => !ROUND_THE_PIPE.has(criterion)));
   let plies = Math.max(leastPlies, round, through);
+  if (plies > MOST_PLIES && jointsAt(job, found, where, plies) !== undefined) {
+    return { none: 'not repairable', because: 'too many plies' };
+  }
   let joints: Joints | undefined;
   // Plies are added until those that go through at the worst joint meet the lines along the pipe and the leak.
   while (plies <= MOST_PLIES) {
@@ -299,6 +343,7 @@ export function laminateOf(
     });
   }
   return {
+    method,
     hoopStrain: strains.hoop,
     axialStrain: strains.axial,
     wrappedDiameter: load.wrapped,
@@ -314,7 +359,14 @@ export function laminateOf(
     laidThickness: laid,
     ...(where === undefined
       ? {}
-      : { footprint: { under: where.under, diameter: where.diameter, length: where.length } }),
+      : {
+          footprint: {
+            under: where.under,
+            bonded: where.ring ? 'nowhere round the pipe' : 'beside it',
+            diameter: where.diameter,
+            length: where.length,
+          },
+        }),
     resistance: { candidates: resistances, governing: least.criterion, value: least.value },
   };
 }

@@ -2,14 +2,15 @@ import { type Cure, coolestReading } from './cure.js';
 import type { Extent } from './extent.js';
 import type { Band } from './joints.js';
 import { MIXING_TIME, type Mix, SHARE_OF_WORKING_TIME } from './mix.js';
-import type { Readings } from './open-readings.js';
 import type { Job } from './read-job.js';
 import { type Pass, passOf, type Sheet, type Tape } from './wrap.js';
 
 const MOST_LAID_OUT = 500;
+const upTo = (value: number): number => Math.ceil(value - 1e-9);
 
 interface Laid {
   readonly pass: number;
+  readonly direction: 'forward' | 'back';
   readonly from: number;
   readonly to: number;
   readonly tapeLength: number;
@@ -68,7 +69,13 @@ function tapePasses(
     const side = (half - index * stagger) * (index % 2 === 0 ? 1 : -1);
     const pass = passOf(wrap.width, wrap.overlap, wrapped + build * (index + 0.5), 2 * Math.abs(side));
     passes.push(pass);
-    laid.push({ pass: index + 1, from: -side, to: side, tapeLength: pass.length });
+    laid.push({
+      pass: index + 1,
+      direction: index % 2 === 0 ? 'forward' : 'back',
+      from: -side,
+      to: side,
+      tapeLength: pass.length,
+    });
   }
   return { laid, passes, stagger };
 }
@@ -81,7 +88,7 @@ function tapeRolls(
 ): RollLaid[] {
   const { rollLength } = job.wrap;
   const total = laid.reduce((sum, each) => sum + each.tapeLength, 0);
-  const count = Math.ceil(total / rollLength - 1e-9);
+  const count = upTo(total / rollLength);
   const rolls: RollLaid[] = [];
   for (let roll = 1; roll <= count; roll++) {
     const length = roll < count ? rollLength : total - (count - 1) * rollLength;
@@ -113,9 +120,11 @@ function sheetPasses(
 ): { laid: Laid[]; stagger: number } {
   const half = extent.totalLength / 2;
   const stagger = sheet.layers > 1 ? extent.taper / (sheet.layers - 1) : 0;
-  if (bands.length === 0) return { laid: [{ pass: 1, from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
+  if (bands.length === 0)
+    return { laid: [{ pass: 1, direction: 'forward', from: -half, to: half, tapeLength: sheet.sheetLength }], stagger };
   const laid = bands.map(({ layer, begins, ends }) => ({
     pass: layer,
+    direction: 'forward' as const,
     from: begins - half,
     to: ends - half,
     tapeLength: Math.PI * (wrapped + (2 * layer - 1) * job.laminate.plyThickness) + sheet.finalLap,
@@ -134,10 +143,8 @@ export function layingOf(
   resin: Mix | undefined,
   cure: Cure,
   bands: readonly Band[],
-  readings: Readings,
 ): Laying | undefined {
-  // Nobody follows a longer list.
-  if ((wrap.form === 'tape' ? wrap.rolls : wrap.bands) > MOST_LAID_OUT) return undefined;
+  if (wrap.form === 'sheet' && wrap.bands > MOST_LAID_OUT) return undefined;
   const { crew } = job;
   const soak = crew?.soakTime ?? 0;
   const perRoll = (length: number): number | undefined =>
@@ -147,27 +154,32 @@ export function layingOf(
       ? tapePasses(job, wrap, extent, wrapped)
       : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
   const total = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
+  const laidLength = shape.laid.reduce((sum, each) => sum + each.tapeLength, 0);
+  const count = wrap.form === 'tape' ? upTo(laidLength / job.wrap.rollLength) : shape.laid.length;
+  // Nobody follows a longer list.
   const rolls =
-    wrap.form === 'tape'
-      ? tapeRolls(job, shape.laid, shape.passes, perRoll)
-      : shape.laid.map(({ pass, to, tapeLength }, index) => {
-          const time = perRoll(tapeLength);
-          return {
-            roll: index + 1,
-            length: tapeLength,
-            endsInPass: pass,
-            endsAt: to,
-            ...(time === undefined ? {} : { time }),
-          };
-        });
+    wrap.form === 'tape' && count > MOST_LAID_OUT
+      ? []
+      : wrap.form === 'tape'
+        ? tapeRolls(job, shape.laid, shape.passes, perRoll)
+        : shape.laid.map(({ pass, to, tapeLength }, index) => {
+            const time = perRoll(tapeLength);
+            return {
+              roll: index + 1,
+              length: tapeLength,
+              endsInPass: pass,
+              endsAt: to,
+              ...(time === undefined ? {} : { time }),
+            };
+          });
   const half = wrap.form === 'tape' ? wrap.overallLength / 2 : extent.totalLength / 2;
   const charge = resin !== undefined ? 'batch' : wrap.form === 'tape' ? 'roll' : 'band';
   const chargeLength =
     resin !== undefined
       ? total / resin.batches
-      : readings.bandCharge === 'note' || wrap.form === 'tape'
-        ? Math.max(...rolls.map(({ length }) => length))
-        : (rolls[0]?.length ?? 0);
+      : rolls.length === 0
+        ? job.wrap.rollLength
+        : Math.max(...rolls.map(({ length }) => length));
   const mixing = resin === undefined ? 0 : MIXING_TIME;
   const allowedTime = SHARE_OF_WORKING_TIME * cure.workingTime;
   const base = {
@@ -184,9 +196,9 @@ export function layingOf(
   };
   if (crew === undefined) return base;
   const chargeTime = mixing + soak + chargeLength / crew.layingSpeed;
-  const charges = resin?.batches ?? rolls.length;
+  const charges = resin?.batches ?? count;
   const laying = total / crew.layingSpeed / (wrap.form === 'sheet' ? crew.crews : 1);
-  const wrapTime = charges * mixing + rolls.length * soak + laying;
+  const wrapTime = charges * mixing + count * soak + laying;
   const fits = chargeTime <= allowedTime;
   if (fits) return { ...base, chargeTime, wrapTime, fits };
   const longest = (allowedTime - mixing - soak) * crew.layingSpeed;

@@ -112,9 +112,9 @@ function jetOf(
   const ratio = atmosphere / inside;
   const critical = (2 / (k + 1)) ** (k / (k - 1));
   const root = Math.sqrt((k * M) / (R * temperature));
-  const flow =
-    ratio <= critical
-      ? root * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)))
-      : root * Math.sqrt((2 / (k - 1)) * (ratio ** (2 / k) - ratio ** ((k + 1) / k)));
-  return { reaction, massFlow: area * inside * flow };
+  const choked = ratio <= critical;
+  const flow = choked
+    ? root * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)))
+    : root * Math.sqrt((2 / (k - 1)) * (ratio ** (2 / k) - ratio ** ((k + 1) / k)));
+  return { regime: choked ? 'choked' : 'unchoked', reaction, massFlow: area * inside * flow };
 }

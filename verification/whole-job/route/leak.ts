@@ -15,6 +15,8 @@ export interface Unbonded {
 /** What the bond over it is made of. */
 export interface Bond {
   readonly energy: number;
+  /** What of it the plate over a seal may release by the mean of its rim, since the worst place of the rim releases more. */
+  readonly energyOfPlate: number;
   readonly factor: number;
   readonly hoopModulus: number;
   readonly axialModulus: number;
@@ -57,14 +59,10 @@ function kOfRing(bond: Bond, length: number, diameter: number, t: number): numbe
   return (1.55 * diameter ** 2) / (8 * bond.hoopModulus * t) + (Math.PI * length) / (4 * bond.hoopModulus);
 }
 
-function leakK(bond: Bond, where: Unbonded, diameter: number, t: number): number {
-  const ring = kOfRing(bond, where.length, diameter, t);
-  if (where.under === 'hole') return kOfHole(bond, where.diameter, t);
-  return where.ring ? ring : Math.min(kOfHole(bond, where.diameter, t), ring);
-}
-
 export function leakResistance(bond: Bond, where: Unbonded, diameter: number, t: number): number {
-  return bond.factor * Math.sqrt(bond.energy / leakK(bond, where, diameter, t));
+  const plate = bond.energyOfPlate / kOfHole(bond, where.diameter, t);
+  const ring = bond.energy / kOfRing(bond, where.length, diameter, t);
+  return bond.factor * Math.sqrt(where.under === 'hole' ? plate : where.ring ? ring : Math.max(plate, ring));
 }
 
 /** The thickness that resists a pressure; undefined where none does. */

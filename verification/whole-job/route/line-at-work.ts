@@ -3,6 +3,7 @@ import type { Job } from './read-job.js';
 import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
 
 export interface Line {
+  readonly state: string;
   readonly pressure: number;
   readonly highestPressure?: number;
   readonly limitedBy?: string;
@@ -11,12 +12,21 @@ export interface Line {
 /** What a damaged pipe keeps where nobody asks for more. */
 const LEAST_FACTOR = 1.25;
 
-/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+/** What the wall bears, and never more than the design pressure that the case states, whatever its surge. */
 export function lineAtWork(job: Job, found: Found): Line {
+  const line = byTheWall(job, found);
+  const most = job.service.statedPressure ?? job.service.designPressure;
+  if (line.highestPressure === undefined || line.highestPressure <= most) return line;
+  return { ...line, highestPressure: most, limitedBy: 'design pressure' };
+}
+
+/** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */
+function byTheWall(job: Job, found: Found): Line {
   const pressure = job.line.pressure ?? 0;
-  if (pressure === 0) return { pressure };
+  const { state } = job.line;
+  if (pressure === 0) return { state, pressure };
   const stated = assessmentFactor(job);
-  if (stated === undefined) return { pressure };
+  if (stated === undefined) return { state, pressure };
   const factor = Math.max(stated, LEAST_FACTOR);
   const { outsideDiameter: D, wallToday } = found;
   const { axialLength: length, circumferentialWidth: width, kind } = job.defect;
@@ -26,12 +36,13 @@ export function lineAtWork(job: Job, found: Found): Line {
     // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
     const half = Math.min(width / D, Math.PI);
     const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
-    const pull = Math.max(0, job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
+    // A push bends the cut side too: it counts as a pull.
+    const pull = Math.abs(job.loads.axialForce ?? 0) / (Math.PI * D * found.wall);
     const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
     const along = Math.max(0, (stress * 4 * found.wall) / D);
     return along < leak
-      ? { pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }
-      : { pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
+      ? { state, pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }
+      : { state, pressure, highestPressure: leak, limitedBy: 'metal round the hole' };
   }
   const thinned = {
     diameter: D,
@@ -45,7 +56,9 @@ export function lineAtWork(job: Job, found: Found): Line {
   const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
   // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
-  if (named === 'DNV-RP-F101' && all.safePressure === 0) return { pressure };
+  // The profile is that of the end of life: today's wall is judged without one.
+  const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
+  if (named !== undefined && !asksForProfile && all.safePressure === 0) return { state, pressure };
   const strength =
     named !== undefined && all.methods.some(({ criterion }) => criterion === named)
       ? remainingStrength(job, thinned, factor, named, 1 / factor)
@@ -56,8 +69,8 @@ export function lineAtWork(job: Job, found: Found): Line {
       ? 0
       : Math.min(0.8 * recentPressure.pressure, strength.failurePressure / LEAST_FACTOR);
   return recent > strength.safePressure
-    ? { pressure, highestPressure: recent, limitedBy: 'recent pressure' }
-    : { pressure, highestPressure: strength.safePressure, limitedBy: 'safe pressure of the thinned wall' };
+    ? { state, pressure, highestPressure: recent, limitedBy: 'recent pressure' }
+    : { state, pressure, highestPressure: strength.safePressure, limitedBy: 'safe pressure of the thinned wall' };
 }
 
 /** A pressure of more than two months before the survey was not carried lately. */

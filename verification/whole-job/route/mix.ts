@@ -1,5 +1,4 @@
 import type { Extent } from './extent.js';
-import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job, Parts } from './read-job.js';
 
@@ -46,16 +45,16 @@ function batchesOf(
 }
 
 /** Filler: a ring over the defect's length, thicker over the defect, and what the loss outside took (cure-and-site.md, 2.2). */
-export function fillerVolume(job: Job, found: Found, extent: Extent, wrapLength: number, readings: Readings): number {
+export function fillerVolume(job: Job, found: Found, extent: Extent, wrapLength: number): number {
   const { filler, defect } = job;
   if (filler === undefined) return 0;
   const D = found.outsideDiameter;
   const length = filler.underWholeWrap === true ? wrapLength : extent.defectLength;
   const ring = (Math.PI / 4) * ((D + 2 * filler.thickness) ** 2 - D * D) * length;
   const patch = extent.defectLength * defect.circumferentialWidth;
-  const outside = defect.cause === 'external corrosion' || defect.cause === 'mechanical damage';
-  const filled = outside && (defect.kind === 'metal loss' || readings.lossRoundHole === 'note');
-  const loss = filled ? found.wall - defect.remainingWall : 0;
+  // Loss from outside, round a hole too, and of a cause that nobody knows.
+  const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+  const loss = inside ? 0 : found.wall - defect.remainingWall;
   return ring + patch * Math.max(0, filler.thicknessOverDefect - filler.thickness) + patch * loss;
 }
 

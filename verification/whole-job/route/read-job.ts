@@ -15,6 +15,7 @@ export interface Job {
       readonly modulus?: number;
       readonly thermalExpansion?: number;
     };
+    readonly cathodicProtection?: unknown;
   };
   readonly service: {
     readonly contents: string;
@@ -22,11 +23,13 @@ export interface Job {
     readonly hazards: readonly string[];
     readonly safetyCritical: boolean;
     readonly designPressure: number;
+    /** As it is stated, where a surge takes its place. */
+    readonly statedPressure?: number;
     readonly designTemperature: number;
     readonly lowestTemperature?: number;
     /** `included` where the design pressure holds it. */
     readonly surge?: 'included' | number;
-    readonly cracking?: 'none' | { readonly environment: string; readonly test?: string };
+    readonly cracking?: 'none' | { readonly environment: string; readonly test?: unknown };
     readonly recentPressure?: { readonly pressure: number; readonly date: string };
   };
   readonly line: { readonly state: string; readonly pressure?: number; readonly writtenProcedure?: string };
@@ -39,7 +42,7 @@ export interface Job {
     readonly readingError?: number;
     readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
-    readonly holeAtEndOfLife?: number;
+    readonly holeAtEndOfLife?: number | undefined;
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
       readonly depth:
@@ -83,6 +86,7 @@ export interface Job {
     readonly waste?: number;
   };
   readonly filler?: {
+    readonly name: string;
     readonly thickness: number;
     readonly thicknessOverDefect: number;
     readonly greatestLift?: number;
@@ -119,6 +123,7 @@ export interface Parts {
 }
 
 interface Laminate {
+  readonly name: string;
   readonly hoopModulus: number;
   readonly axialModulus: number;
   readonly poissonRatio: number;
@@ -219,7 +224,7 @@ export interface Seal {
   readonly bands?: 'removed before the wrap' | 'left';
   readonly collar?: number | 'none';
   readonly pad: { readonly multiple: number; readonly multipleOf: string; readonly margin: number };
-  readonly putty: { readonly resists?: Resists; readonly cure: CureSheet };
+  readonly putty: { readonly name: string; readonly resists?: Resists; readonly cure: CureSheet };
   readonly band: {
     readonly width: number;
     readonly thickness: number;
@@ -290,5 +295,5 @@ export function readJob(document: unknown): Job {
   const { surge, designPressure } = job.service;
   // A surge above the design pressure is what everything is designed for.
   if (typeof surge !== 'number' || surge <= designPressure) return job;
-  return { ...job, service: { ...job.service, designPressure: surge } };
+  return { ...job, service: { ...job.service, designPressure: surge, statedPressure: designPressure } };
 }

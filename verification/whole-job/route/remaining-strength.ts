@@ -43,7 +43,8 @@ function flowStress({ pipe, assessment }: Job): number | undefined {
   const { yieldStrength: smys, tensileStrength: smts } = pipe.material;
   switch (assessment?.flowStress) {
     case 'SMYS + 69 MPa':
-      return Math.min(smys + 69e6, smts ?? Number.POSITIVE_INFINITY);
+      // A flow stress above the tensile strength is none.
+      return smys + 69e6 > (smts ?? Number.POSITIVE_INFINITY) ? undefined : smys + 69e6;
     case '(SMYS + SMTS) / 2':
       return smts === undefined ? undefined : (smys + smts) / 2;
     default:
@@ -102,7 +103,7 @@ function failurePressures(job: Job, thinned: Thinned, named?: string): Map<strin
       found.set('effective area', barlow(flow * share));
     }
   }
-  const dnvDepth = named === 'DNV-RP-F101' ? x <= 0.85 : !deep;
+  const dnvDepth = named === 'DNV-RP-F101' ? x <= 0.85 && left >= 1.3e-3 : !deep;
   if (smts !== undefined && dnvDepth) {
     const q = Math.sqrt(1 + 0.31 * z);
     found.set('DNV-RP-F101', (((2 * t * smts) / (D - t)) * (1 - x)) / (1 - x / q));

@@ -8,6 +8,10 @@ const OPEN_TIME = 14_400;
 /** Hold of the pressure test. */
 const HOLD = 3600;
 
+/** Steps at whose end nobody signs. */
+const WORK = new Set(['stock', 'rough-cleaning', 'filler', 'wrap']);
+const WAITS_FOR: Readonly<Record<string, string>> = { putty: 'putty', 'filler-wait': 'filler', cure: 'laminate' };
+
 interface Takes {
   /** Nobody has stated it where it is not there. */
   readonly time?: number;
@@ -27,7 +31,11 @@ export interface TimedStep {
   readonly endsAt: number;
   readonly slack: number;
   readonly duration: { readonly known: boolean; readonly time?: number; readonly atLeast?: number };
-  readonly takes: Readonly<Record<string, number>>;
+  readonly sort: 'hold point' | 'work';
+  readonly after: readonly string[];
+  /** On the longest way to the return. */
+  readonly critical: boolean;
+  readonly takes: Readonly<Record<string, number | string | boolean>>;
 }
 
 export interface Schedule {
@@ -94,7 +102,7 @@ export function scheduleOf(
     {
       id: 'pressure-test',
       after: ['inspection'],
-      takes: given(test === undefined ? undefined : test === 'none' ? 0 : HOLD),
+      takes: given(test === undefined ? undefined : test === 'none' ? undefined : HOLD),
     },
     { id: 'return', after: ['pressure-test'], takes: nobody },
   ];
@@ -116,20 +124,34 @@ export function scheduleOf(
     );
     latest.set(id, last);
   }
-  const fixed = new Set(['gate', 'filler', 'wrap', 'pressure-test']);
+  // The longest way to the return: back over the step that ends last, the first named where two do.
+  const critical = new Set<string>();
+  for (let id: string | undefined = 'return'; id !== undefined; ) {
+    critical.add(id);
+    const { after } = timed.find((each) => each.id === id) as (typeof timed)[number];
+    id = after.reduce<string | undefined>(
+      (last, each) => (last === undefined || (ends.get(each) as number) > (ends.get(last) as number) ? each : last),
+      undefined,
+    );
+  }
   return {
-    steps: timed.map(({ id, startsAt, endsAt, lasts }) => ({
+    steps: timed.map(({ id, after, startsAt, endsAt, lasts }) => ({
       id,
       startsAt,
       endsAt,
       slack: (latest.get(id) as number) - endsAt,
       duration: { known: lasts.time !== undefined, ...lasts },
+      sort: WORK.has(id) ? 'work' : 'hold point',
+      after,
+      critical: critical.has(id),
       takes:
         id === 'surface-again'
-          ? { goodFor: OPEN_TIME }
-          : fixed.has(id) && lasts.time !== undefined
-            ? { time: lasts.time }
-            : {},
+          ? { since: 'surface', goodFor: OPEN_TIME }
+          : WAITS_FOR[id] !== undefined
+            ? { cure: WAITS_FOR[id] }
+            : lasts.time !== undefined
+              ? { known: true, time: lasts.time }
+              : { known: false },
     })),
     earliestReturn: { known: false, atLeast: done },
   };

@@ -117,7 +117,8 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
     (metal.livePressure * D) / (2 * pipeWall),
     (endForce(metal.livePressure, D) + load.force) / (Math.PI * D * pipeWall),
   );
-  const left = metal.livePressure > 0 ? s - atWork : s;
+  // A wall that counts for nothing bears nothing while people work either.
+  const left = metal.livePressure > 0 && pipeWall > 0 ? s - atWork : s;
   const layersAt = (allowableStress: number): Layers => ({
     pipeModulus: E,
     pipePoisson: 0.3,
@@ -144,7 +145,9 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
       layers,
       loads: (pressure: number): readonly [number, number] => [
         ((pressure - before) * Dw) / 2,
-        ends * ((endForce(pressure - before, D) + (before > 0 ? 0 : force)) / (Math.PI * D)),
+        // Without the end load of the pressure a push is left of the force of the case.
+        (ends * endForce(pressure - before, D) + (before > 0 ? 0 : ends > 0 ? force : Math.min(0, load.force))) /
+          (Math.PI * D),
       ],
     })),
   );

@@ -1,9 +1,11 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
 import type { Extent } from './extent.js';
-import type { LaminateFigures, NoLaminate } from './laminate.js';
+import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js';
+import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
 import type { Line } from './line-at-work.js';
+import { byNote } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
@@ -27,6 +29,9 @@ export interface Parts {
   readonly bandsLaid?: number;
 }
 
+/** Fibre of 72 GPa in six tenths of a ply and resin of 3 GPa in the rest, all of it one way. */
+const STIFFEST_GLASS = 45e9;
+
 const METHODS_NEED_METAL = new Set(['substrate sharing load', 'substrate yielded']);
 
 /** Everything that this version does not design for. */
@@ -48,7 +53,9 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
   const tested = laminate.longTermStrength;
-  if (reached && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
+  // Without a shear modulus nobody knows the moduli of a tape, and no thickness is asked of any method.
+  const moduli = wrap.form === 'sheet' || laminate.shearModulus !== undefined;
+  if (reached && moduli && repair.method === 'long-term strength' && tested?.testTemperature !== undefined) {
     const hottest = Math.max(tested.testTemperature, tested.second?.testTemperature ?? 0);
     say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
   }
@@ -88,16 +95,17 @@ export function notCovered(job: Job, parts: Parts): string[] {
   }
   const wrapped = isWrapped(job, parts);
   if (wrapped && filler?.greatestLift !== undefined) {
-    const inside = defect.cause !== 'external corrosion' && defect.cause !== 'mechanical damage';
-    const pit = inside || defect.kind !== 'metal loss' ? 0 : found.wall - defect.remainingWall;
+    const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+    const pit = inside ? 0 : found.wall - defect.remainingWall;
     say(Math.max(filler.thickness, filler.thicknessOverDefect + pit) > filler.greatestLift, 'deep pour');
   }
   if (wrapped && parts.extent !== undefined && defect.nearestAttachment !== undefined) {
     const reach = ((parts.wrapLength ?? parts.extent.totalLength) - defect.axialLength) / 2;
     say(defect.nearestAttachment < reach, 'attachment');
   }
-  for (const sheet of [filler?.cure, laminate.cure, seal?.putty.cure])
+  for (const sheet of leaksUnheld(job) ? [] : [filler?.cure, laminate.cure, seal?.putty.cure]) {
     say(moistureOutside(job, sheet), 'moisture cure');
+  }
   say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
   return out;
 }
@@ -140,14 +148,11 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(limit !== undefined && service.designTemperature > limit, 'too hot');
   say(classTooLow(job), 'class');
   say(laminate.lapShearStrength !== undefined && laminate.lapShearStrength < LAP_SHEAR_WITH_WARNING, 'lap shear');
-  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  const coldest = coldestSteel(job);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
   const pressure = line.pressure ?? 0;
-  say(
-    pressure > 0 && (service.phase !== 'liquid' || service.hazards.length > 0) && line.writtenProcedure === 'none',
-    'no procedure',
-  );
-  if (parts.seal !== undefined && pressure > 0) say(pressure > parts.seal.highestPressure, 'seal');
+  say(hasNoProcedure(job), 'no procedure');
+  say(sealFailsBefore(job, parts), 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
   else say(judged && isThick(parts.laminate, found), 'thick laminate');
@@ -159,25 +164,54 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     );
   }
   const test = acceptance?.pressureTest;
-  if (test !== undefined && test !== 'none' && test.lowestRating !== undefined) {
+  if (
+    test !== undefined &&
+    test !== 'none' &&
+    test.lowestRating !== undefined &&
+    judged &&
+    parts.extent !== undefined
+  ) {
     say(1.1 * service.designPressure > test.lowestRating, 'rating');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
-  for (const sheet of [job.filler?.cure, laminate.cure, job.seal?.putty.cure])
+  for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
     say(tooCold(job, sheet), 'too cold to cure');
-  say(
-    parts.mixing.some((time) => 0.8 * time <= 300),
-    'no time to place',
-  );
+  }
+  // Batches are made only of a wrap that is designed.
+  const open = 'none' in parts.laminate ? parts.laminate.none === 'missing' : laminate.lapShearStrength === undefined;
+  say(!open && parts.mixing.some((time) => 0.8 * time <= 300), 'no time to place');
   return out;
 }
 
-/** The wrap is laid out only where nothing stands against its laminate, its bond, its class and the seal. */
+/** Gas or what is hazardous under pressure, and nobody has written down how to work on it. */
+function hasNoProcedure({ line, service }: Job): boolean {
+  const hurts = service.phase !== 'liquid' || service.hazards.length > 0;
+  return (line.pressure ?? 0) > 0 && hurts && line.writtenProcedure === 'none';
+}
+
+/** The wrap is laid out only where nothing stands against its laminate, its bond, its class, the line and the seal. */
 export function isWrapped(job: Job, parts: Parts): boolean {
-  const { found, laminate, seal } = parts;
+  const { found, laminate } = parts;
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
-  return seal === undefined || (job.line.pressure ?? 0) <= seal.highestPressure;
+  if ((job.line.pressure ?? 0) > (parts.line.highestPressure ?? Number.POSITIVE_INFINITY)) return false;
+  return !hasNoProcedure(job) && !sealFailsBefore(job, parts);
+}
+
+/** Newton on the pad that putty alone is trusted with (CHANGELOG, practice.mostOnPutty). */
+const MOST_ON_PUTTY = 150;
+
+/** A seal that does not hold: too much pressure, a sheet that lets the putty out, bands taken off a line that pushes. */
+function sealFailsBefore(job: Job, { seal }: Parts): boolean {
+  if (seal === undefined || job.seal === undefined) return false;
+  const pressure = job.line.pressure ?? 0;
+  const { across } = job.seal.sheet;
+  if (pressure > seal.highestPressure) return true;
+  if (across !== undefined && across < seal.padDiameter) return true;
+  // Bands over a rim that is not stated are asked for first.
+  if (pressure === 0 || across === undefined || job.seal.collar === undefined) return false;
+  const off = job.seal.bands === 'removed before the wrap';
+  return off && (job.line.state !== 'static head' || seal.forceOnPad > MOST_ON_PUTTY);
 }
 
 function isThick(laminate: LaminateFigures, found: Found): boolean {
@@ -186,10 +220,14 @@ function isThick(laminate: LaminateFigures, found: Found): boolean {
 
 /** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
 function reachesLaminate(job: Job, found: Found): boolean {
-  const { line, defect, seal } = job;
   if (!strainsStand(job, found)) return false;
   if (soundPipeYields(job, found)) return false;
-  return !(defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined);
+  return !leaksUnheld(job);
+}
+
+/** The pipe leaks, people stand beside it, and nothing says how the leak is held: then nothing is worked out on it. */
+function leaksUnheld({ line, defect, seal }: Job): boolean {
+  return defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined;
 }
 
 /** Strains are allowed where the limits are known and kept. */
@@ -225,7 +263,7 @@ function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
 
 /** What a design to sign still needs. */
 function missing(job: Job, parts: Parts): string[] {
-  const { service, defect, laminate, filler, acceptance, assessment, line, repair, pipe, seal, site } = job;
+  const { service, defect, laminate, filler, acceptance, assessment, line, loads, repair, pipe, seal, site } = job;
   const { found } = parts;
   const out: string[] = [];
   const ask = (when: boolean, what: string): void => {
@@ -236,10 +274,13 @@ function missing(job: Job, parts: Parts): string[] {
   ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
   ask(defect.nearestAttachment === undefined, 'nearest attachment');
   ask(laminate.transitionCuredAt === undefined, 'cure of the sample');
-  ask(laminate.fibre === undefined || (laminate.fibre === 'carbon' && laminate.isolatingLayer === undefined), 'fibre');
+  const stiffAsCarbon = Math.max(laminate.hoopModulus, laminate.axialModulus) > STIFFEST_GLASS;
+  const isolates = laminate.fibre === 'carbon' || stiffAsCarbon;
+  ask(laminate.fibre === undefined || (isolates && laminate.isolatingLayer === undefined), 'fibre');
+  ask(loads.soil !== undefined && pipe.cathodicProtection === undefined, 'cathodic protection');
   // A laminate hangs free over a hollow that nothing fills.
-  const fromOutside = defect.cause === 'external corrosion' || defect.cause === 'mechanical damage';
-  const hollow = defect.kind === 'metal loss' && fromOutside ? pipe.wallThickness - defect.remainingWall : 0;
+  const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';
+  const hollow = inside ? 0 : pipe.wallThickness - defect.remainingWall;
   ask(hollow > 0 && (filler === undefined || filler.thicknessOverDefect < hollow), 'filler in the hollow');
   ask(filler !== undefined && filler.greatestLift === undefined, 'greatest lift');
   const test = acceptance?.pressureTest;
@@ -248,7 +289,7 @@ function missing(job: Job, parts: Parts): string[] {
   ask(laminate.strainToFailure === undefined, 'strain to failure');
   ask(laminate.lapShearStrength === undefined, 'lap shear');
   ask(laminate.shearModulus === undefined && (job.wrap.form === 'tape' || found.throughWall), 'shear modulus');
-  const coldest = Math.min(service.designTemperature, service.lowestTemperature ?? service.designTemperature);
+  const coldest = coldestSteel(job);
   ask(coldest < 273.15 && laminate.lowestTemperature === undefined, 'lowest temperature');
   if (laminate.transitionCuredAt !== undefined) {
     const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
@@ -270,7 +311,10 @@ function missing(job: Job, parts: Parts): string[] {
   const leaks = defect.kind === 'through-wall hole';
   if (found.throughWall) {
     ask(!resistsContents(job, laminate.resists), 'laminate resists');
-    ask(laminate.energyReleaseRate === undefined && filler?.underWholeWrap !== true, 'energy release rate');
+    const where = unbonded(job, found);
+    // Without a rim it is asked for by itself.
+    const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where, byNote)?.energy;
+    ask(energy === undefined && filler?.underWholeWrap !== true, 'energy release rate');
   }
   if (leaks && seal !== undefined) {
     ask(!resistsContents(job, seal.putty.resists), 'putty resists');
@@ -286,14 +330,30 @@ function missing(job: Job, parts: Parts): string[] {
   return out;
 }
 
-function resistsContents({ service }: Job, resists: Resists | undefined): boolean {
-  if (resists === undefined) return false;
-  return resists.contents === service.contents && resists.temperature >= service.designTemperature;
+/** In service and over the hours that are foreseen. */
+function coldestSteel({ service, site }: Job): number {
+  const nights = (site.forecast ?? []).map(({ pipeTemperature }) => pipeTemperature);
+  return Math.min(
+    service.designTemperature,
+    service.lowestTemperature ?? service.designTemperature,
+    ...nights,
+    ...(site.history ?? []).map(({ temperature }) => temperature),
+  );
 }
 
-/** The gravest first. */
-export function verdictOf(job: Job, parts: Parts): string {
-  if (notCovered(job, parts).length > 0) return 'not covered';
-  if (notRepairable(job, parts).length > 0) return 'not repairable';
-  return missing(job, parts).length > 0 ? 'needs input' : 'designed';
+function resistsContents({ service, site }: Job, resists: Resists | undefined): boolean {
+  if (resists === undefined) return false;
+  const hottest = Math.max(service.designTemperature, site.pipeTemperature);
+  return resists.contents === service.contents && resists.temperature >= hottest;
+}
+
+/** The gravest first, with everything that was found. */
+export function verdictOf(job: Job, parts: Parts): { readonly verdict: string; readonly because: readonly string[] } {
+  const graver: readonly [string, string[]][] = [
+    ['not covered', notCovered(job, parts)],
+    ['not repairable', notRepairable(job, parts)],
+    ['needs input', missing(job, parts)],
+  ];
+  const because = graver.flatMap(([verdict, list]) => list.map((each) => `${verdict}: ${each}`));
+  return { verdict: graver.find(([, list]) => list.length > 0)?.[0] ?? 'designed', because };
 }

@@ -1,14 +1,14 @@
-import { gauge, type Length, speed, temperature, time } from '../../../src/quantity/index.js';
-import type { RepairCase, ThicknessMethod } from '../../../src/repair/index.js';
-import { partWall } from '../../../tests/repair/example-case.js';
-import type { Random } from '../../oracles/random.js';
-import { acceptanceOf } from './acceptance.js';
-import { dayOf } from './day.js';
-import { between, often, oneOf } from './draw.js';
-import { lineOf, recentOf, sealOf } from './line-and-seal.js';
-import { loadsOf } from './loads.js';
-import { fabricOf, fillerOf, laminateOf, stockOf } from './materials.js';
-import { pipeAndDefect } from './pipe-and-defect.js';
+import { gauge, type Length, speed, temperature, time } from '../../src/quantity/index.js';
+import type { RepairCase, ThicknessMethod } from '../../src/repair/index.js';
+import { partWall } from '../../tests/repair/example-case.js';
+import type { Random } from '../oracles/random.js';
+import { acceptanceOf } from './drawn/acceptance.js';
+import { dayOf } from './drawn/day.js';
+import { between, often, oneOf } from './drawn/draw.js';
+import { lineOf, recentOf, sealOf } from './drawn/line-and-seal.js';
+import { loadsOf } from './drawn/loads.js';
+import { fabricOf, fillerOf, laminateOf, stockOf } from './drawn/materials.js';
+import { pipeAndDefect } from './drawn/pipe-and-defect.js';
 
 /** Random whole cases: every field that a law bears on is drawn, over spans in which a design is often made. */
 

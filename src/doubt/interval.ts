@@ -1,0 +1,139 @@
+import type { Outcome, OutcomeName } from '../compare/index.js';
+import { finite, nonNegative, refuse } from '../formula/index.js';
+import { type Designed, type DesignOptions, designRepair, type RepairCase, type Verdict } from '../repair/index.js';
+import { type Answer, answerTo, laidOutcomes } from './answer.js';
+import { inputAt, type NumericInput, unitOfInput, withInputs } from './inputs.js';
+
+/** How far an input may lie from its value, below and above, in SI; one number for both. Of a temperature in K. */
+export type Tolerance = number | { readonly below: number; readonly above: number };
+
+/** The tolerances by the paths of the inputs: `{ 'defect.remainingWall': length.mm(0.3) }`. */
+export type Tolerances = Readonly<Record<string, Tolerance>>;
+
+/** The values of the inputs at one corner. */
+export type Corner = Readonly<Record<string, number>>;
+
+/** An outcome over all corners that were designed, and the corners that make its ends. */
+export interface OutcomeInterval {
+  readonly name: OutcomeName;
+  readonly kind: Outcome['kind'];
+  readonly nominal: number | undefined;
+  readonly least: number;
+  readonly most: number;
+  readonly at: { readonly least: Corner; readonly most: Corner };
+  readonly governing: {
+    readonly nominal: string | undefined;
+    readonly least: string | undefined;
+    readonly most: string | undefined;
+  };
+}
+
+/** A corner that came to no design, and why. */
+export interface CornerWithoutDesign {
+  readonly corner: Corner;
+  readonly verdict: Exclude<Verdict, 'designed'> | 'refused';
+  readonly because: string;
+}
+
+export interface DesignInterval {
+  readonly nominal: Answer;
+  readonly inputs: readonly (NumericInput & { readonly least: number; readonly most: number })[];
+  /** Every corner; the nominal case besides. */
+  readonly corners: number;
+  readonly outcomes: readonly OutcomeInterval[];
+  /** While one corner has no design, the ends say nothing of it: the interval is open on that side. */
+  readonly without: readonly CornerWithoutDesign[];
+}
+
+/** With so many inputs there are 4096 corners, some seconds of designs. */
+const MOST_INPUTS = 12;
+
+/**
+ * The interval of every result over the tolerances of some inputs: all corners of the box are designed, and the nominal case.
+ * Resistance and margin are those of the plies of the nominal design at the corner: they are laid by then.
+ * Nothing is taken for monotone between two of its corners by a guess of the side, and a value inside the box that lies
+ * beyond every corner is possible only where a result turns within a tolerance.
+ *
+ * @throws CalculationError `invalid-input` for a path without a number, a tolerance that is none or below 0, and more than
+ *   twelve inputs; as `designRepair`
+ */
+export function interval(repairCase: RepairCase, tolerances: Tolerances, options: DesignOptions = {}): DesignInterval {
+  const inputs = Object.entries(tolerances).map(([path, tolerance]) => spanOf(inputAt(repairCase, path), tolerance));
+  if (inputs.length > MOST_INPUTS)
+    refuse({
+      code: 'invalid-input',
+      parameter: 'tolerances',
+      value: inputs.length,
+      unit: '',
+      constraint: `must be at most ${MOST_INPUTS} inputs: each one doubles the corners`,
+    });
+  const nominal = answerTo(repairCase, options);
+  const made = nominal.verdict === 'designed' ? designRepair(repairCase, options) : undefined;
+  const laid = made?.verdict === 'designed' ? made : undefined;
+  const own = Object.fromEntries(inputs.map(({ path, value }) => [path, value]));
+  const at = laid === undefined ? [] : [{ corner: own, outcomes: withLaid(nominal, laid, repairCase) }];
+  const without: CornerWithoutDesign[] = [];
+  const corners = cornersOf(inputs);
+  for (const corner of corners) {
+    const cornered = withInputs(repairCase, Object.entries(corner));
+    const answer = answerTo(cornered, options);
+    const { verdict, because = '' } = answer;
+    if (verdict === 'designed') at.push({ corner, outcomes: withLaid(answer, laid, cornered) });
+    else without.push({ corner, verdict, because });
+  }
+  const outcomes = nominal.outcomes.flatMap((outcome) => overAll(outcome, at));
+  return { nominal, inputs, corners: corners.length, outcomes, without };
+}
+
+/** Resistance and margin are those of the plies as laid: designed anew, each corner would get the plies that it needs. */
+function withLaid({ outcomes }: Answer, laid: Designed | undefined, repairCase: RepairCase): readonly Outcome[] {
+  if (laid === undefined) return outcomes;
+  const rated = laidOutcomes(laid, repairCase);
+  return outcomes.map((outcome) => rated.find(({ name }) => name === outcome.name) ?? outcome);
+}
+
+function spanOf(input: NumericInput, tolerance: Tolerance): DesignInterval['inputs'][number] {
+  const { below, above } = typeof tolerance === 'number' ? { below: tolerance, above: tolerance } : tolerance;
+  for (const each of [below, above]) {
+    finite(each, input.path, unitOfInput(input));
+    nonNegative(each, input.path, unitOfInput(input));
+  }
+  return { ...input, least: input.value - below, most: input.value + above };
+}
+
+/** Every choice of an end for each input. */
+function cornersOf(inputs: DesignInterval['inputs']): Corner[] {
+  let corners: Corner[] = [{}];
+  for (const { path, least, most } of inputs)
+    corners = corners.flatMap((corner) => [...new Set([least, most])].map((value) => ({ ...corner, [path]: value })));
+  return corners;
+}
+
+function overAll(
+  { name, kind, value: nominal, governing }: Outcome,
+  designed: readonly { readonly corner: Corner; readonly outcomes: readonly Outcome[] }[],
+): OutcomeInterval[] {
+  const values = designed.flatMap(({ corner, outcomes }) => {
+    const outcome = outcomes.find((each) => each.name === name);
+    return outcome?.value === undefined ? [] : [{ corner, outcome, value: outcome.value }];
+  });
+  const [first] = values;
+  if (first === undefined) return [];
+  const least = values.reduce((best, each) => (each.value < best.value ? each : best));
+  const most = values.reduce((best, each) => (each.value > best.value ? each : best));
+  return [
+    {
+      name,
+      kind,
+      nominal,
+      least: least.value,
+      most: most.value,
+      at: { least: least.corner, most: most.corner },
+      governing: {
+        nominal: governing,
+        least: least.outcome.governing,
+        most: most.outcome.governing,
+      },
+    },
+  ];
+}

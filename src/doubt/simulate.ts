@@ -1,0 +1,51 @@
+import { binomialInterval, mersenneTwister, normalQuantile, openFraction } from '../numeric/index.js';
+
+/** One draw: whether it falls short, by which criterion, and whether the library could not tell. */
+export interface Draw {
+  readonly short: boolean;
+  readonly governing?: string | undefined;
+  readonly refused?: string | undefined;
+}
+
+export interface Simulation {
+  readonly samples: number;
+  readonly seed: number;
+  /** Draws that fell short, those included of which the library could not tell. */
+  readonly short: number;
+  /** Draws of which it could not tell, and the first reason. */
+  readonly refused: number;
+  readonly because?: string | undefined;
+  readonly probability: number;
+  /** By Clopper and Pearson. */
+  readonly interval: { readonly level: number; readonly least: number; readonly most: number };
+  /** How often each criterion governed where it fell short. */
+  readonly shortBy: Readonly<Record<string, number>>;
+}
+
+/**
+ * A seeded Monte Carlo: so many draws of independent standard normal numbers, each told short or not.
+ *
+ * @param inputs how many numbers a draw has
+ */
+export function simulate(
+  tell: (u: readonly number[]) => Draw,
+  inputs: number,
+  { samples, seed, level }: { readonly samples: number; readonly seed: number; readonly level: number },
+): Simulation {
+  const next = mersenneTwister(seed);
+  const shortBy: Record<string, number> = {};
+  let [short, refused] = [0, 0];
+  let because: string | undefined;
+  for (let i = 0; i < samples; i += 1) {
+    const draw = tell(Array.from({ length: inputs }, () => normalQuantile(openFraction(next()))));
+    if (draw.refused !== undefined) {
+      refused += 1;
+      because ??= draw.refused;
+    }
+    if (!draw.short) continue;
+    short += 1;
+    if (draw.governing !== undefined) shortBy[draw.governing] = (shortBy[draw.governing] ?? 0) + 1;
+  }
+  const interval = { level, ...binomialInterval(short, samples, level) };
+  return { samples, seed, short, refused, because, probability: short / samples, interval, shortBy };
+}

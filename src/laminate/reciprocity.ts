@@ -1,0 +1,14 @@
+import { refuse } from '../formula/index.js';
+
+/** The product of both Poisson's ratios, nu_ca nu_ac; refused from 1 upward, which no laminate can have. */
+export function checkReciprocity(poissonRatio: number, hoopModulus: number, axialModulus: number): number {
+  const product = (poissonRatio * poissonRatio * axialModulus) / hoopModulus;
+  if (product < 1) return product;
+  refuse({
+    code: 'invalid-input',
+    parameter: 'poissonRatio',
+    value: poissonRatio,
+    unit: '',
+    constraint: `must be below ${Math.sqrt(hoopModulus / axialModulus)} with these moduli`,
+  });
+}

@@ -1,0 +1,3 @@
+export * from './pressure-from-outside.js';
+export * from './soil-pressure.js';
+export * from './span-buckling-force.js';

@@ -1,0 +1,9 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a coupling stiffness is written, each as an exact ratio to the SI unit. */
+export const couplingStiffnessUnits = {
+  N: [1, 1],
+  'Pa m2': [1, 1],
+  kN: [1000, 1],
+  lbf: [44482216152605, 10000000000000],
+} as const satisfies UnitTable;

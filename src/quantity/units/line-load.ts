@@ -1,0 +1,9 @@
+import type { UnitTable } from '../quantity.js';
+
+/** Units in which a line load is written, each as an exact ratio to the SI unit. */
+export const lineLoadUnits = {
+  'N/m': [1, 1],
+  'N/mm': [1000, 1],
+  'kN/m': [1000, 1],
+  'lbf/in': [44482216152605, 254000000000],
+} as const satisfies UnitTable;

@@ -1,0 +1,132 @@
+import type { Mutant } from './instrument.js';
+
+/** Changes that no admissible case can tell from the original, each with its reason. */
+
+export interface Equivalent {
+  readonly file: string;
+  readonly original: string;
+  readonly replacement: string;
+  readonly because: string;
+}
+
+/** A reason that holds for several changes of a file. */
+function alike(file: string, because: string, changes: readonly (readonly [original: string, replacement: string])[]) {
+  return changes.map(([original, replacement]): Equivalent => ({ file, original, replacement, because }));
+}
+
+const TIE =
+  'the two differ only where two numbers are the same to the last digit, and then both choices have that number';
+const KNOWN = 'the compiler asks for it; an earlier guard has stopped every case in which it would matter';
+
+export const equivalents: readonly Equivalent[] = [
+  ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
+    ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
+  ]),
+  ...alike(
+    'src/repair/limits/mismatch.ts',
+    'set on steel as warm as read, the coldest steel is one end of what is counted',
+    [['warmest <= site.pipeTemperature', 'warmest < site.pipeTemperature']],
+  ),
+  ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
+    ['transitionCuredAt === undefined', 'false'],
+  ]),
+  ...alike('src/repair/found/coverage.ts', 'the word "none" has none of the members that are looked at', [
+    ["filler === 'none'", 'false'],
+  ]),
+  ...alike('src/repair/found/limit-at-hole.ts', TIE, [['along < round', 'along <= round']]),
+  ...alike('src/repair/found/limit-on-wall.ts', TIE, [['recent > safePressure', 'recent >= safePressure']]),
+  ...alike('src/repair/found/limit-on-wall.ts', `${KNOWN}: without an assessment there is no factor`, [
+    ['assessment?.method', 'assessment.method'],
+  ]),
+  ...alike('src/repair/found/strength-at-end.ts', `${KNOWN}: without an assessment there is no factor`, [
+    ['assessment?.method', 'assessment.method'],
+  ]),
+  ...alike('src/repair/found/strength.ts', `${KNOWN}: without an assessment there is no factor`, [
+    ['assessment?.flowStress', 'assessment.flowStress'],
+  ]),
+  ...alike('src/repair/found/sound-pipe-along.ts', 'a force of nothing has been let go before', [
+    ['axialForce > 0', 'axialForce >= 0'],
+  ]),
+  ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
+    ['trescaStress(alone) <= limit', 'trescaStress(alone) < limit'],
+  ]),
+  ...alike('src/repair/laminate/bond-energy.ts', TIE, [
+    ['overSeal.energyReleaseRate < toSteel', 'overSeal.energyReleaseRate <= toSteel'],
+  ]),
+  ...alike('src/repair/laminate/bond-energy.ts', 'the word "none" has none of the members that are looked at', [
+    ["filler === 'none'", 'false'],
+  ]),
+  ...alike(
+    'src/repair/laminate/bond-energy.ts',
+    'such a filler that was not tested so is not covered, and ends before',
+    [['filler.qualifiedOverFiller === undefined', 'false']],
+  ),
+  ...alike('src/repair/laminate/candidates.ts', 'every method has a line round the pipe: the list is never empty', [
+    ['candidate === undefined', 'false'],
+  ]),
+  ...alike('src/repair/laminate/footprint.ts', `${KNOWN}: a seal is planned exactly where one is asked for`, [
+    ["seal === 'none' || asked === undefined", "seal === 'none' && asked === undefined"],
+    ["seal === 'none'", 'false'],
+    ['asked === undefined', 'false'],
+  ]),
+  ...alike('src/repair/laminate/footprint.ts', `${TIE}; one of the two holds pi`, [
+    ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
+    ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
+  ]),
+  ...alike(
+    'src/repair/as-built/acceptance.ts',
+    'every job has its cure, and rows of a maker give one wait for every hour',
+    [
+      ["stepAt(design.timeline, 'cure')?.duration", "stepAt(design.timeline, 'cure').duration"],
+      ['wait?.known !== true', 'false'],
+      ['wait?.known', 'wait.known'],
+    ],
+  ),
+  ...alike('src/repair/as-built/batches.ts', 'a mix that is planned was asked for: neither word can be "none" there', [
+    ["stated === 'none'", 'false'],
+    ['longest !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/as-built/working-time-then.ts',
+    'a batch of a mix that the job does not have is a fault before',
+    [
+      ["filler !== 'none'", 'true'],
+      ["planned === 'none'", 'false'],
+    ],
+  ),
+  ...alike('src/repair/as-built/pressure-test.ts', 'a design whose line is tested has asked for the lowest rating', [
+    ["asked !== 'none'", 'true'],
+    ['asked.lowestRating !== undefined', 'true'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', 'the stages before went through when the design was made', [
+    ["{ text: 'the equations do not reach this thickness' }", '{}'],
+    ['byBond !== undefined', 'true'],
+    ['found === open || strains === open', 'false'],
+    ['found === open || strains === open', 'found === open && strains === open'],
+    ['found === open', 'false'],
+    ['strains === open', 'false'],
+    ['lapShearStrength === undefined', 'false'],
+  ]),
+  ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
+  ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
+    ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
+  ]),
+  ...alike(
+    'src/repair/seal/pad.ts',
+    'no number is compared with one that is not there; it is asked for under the laminate',
+    [['across !== undefined', 'true']],
+  ),
+  ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
+    ['lowestRating === undefined', 'false'],
+  ]),
+];
+
+const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();
+
+export const isTheSame = (row: Equivalent, mutant: Mutant): boolean =>
+  row.file === mutant.file &&
+  spaced(row.original) === spaced(mutant.original) &&
+  spaced(row.replacement) === spaced(mutant.replacement);
+
+export const reasonOf = (mutant: Mutant): string | undefined =>
+  equivalents.find((row) => isTheSame(row, mutant))?.because;

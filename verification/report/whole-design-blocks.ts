@@ -1,0 +1,136 @@
+import type { LawsSummary } from '../laws/summary.js';
+import type { MutantsOf } from '../mutants/summary.js';
+import { type Block, code, count, heading, link, paragraph, type Text, table } from './blocks.js';
+import type { Report } from './shape.js';
+
+/** The evidence that formulas do not give: that the job joins them safely. */
+
+const perCent = (part: number, whole: number): string => (whole === 0 ? '–' : `${((part / whole) * 100).toFixed(1)} %`);
+
+function hazardSummary({ wholeDesigns: { hazards } }: Report): Block[] {
+  const rows = hazards.map(({ part, rows: each }): Text[] => [
+    part,
+    String(each.length),
+    String(each.reduce((sum, { guards }) => sum + guards, 0)),
+    String(new Set(each.flatMap(({ tests }) => tests)).size),
+  ]);
+  return [
+    heading(3, 'Hazards and their guards', 'hazard-summary'),
+    paragraph(
+      'What could go wrong with a repair, and the guards against it: each place of the job that refuses, asks, warns, stops or fails a record, found in its syntax tree. With every run of the tests each guard is switched off in turn, and each half of a condition that it hangs on; a test of its row must go red. None stays unnoticed, or the tests fail. The rows stand ',
+      link('at the end of the chapters', 'hazards'),
+      '.',
+    ),
+    table(['part of the job', 'hazards', 'guards', 'tests'], rows, { align: 'lrrr' }),
+  ];
+}
+
+function lawBlocks({ seed, cases, verdicts, designed, laws, violations, open }: LawsSummary): Block[] {
+  const share = Object.entries(verdicts).map(([name, number]) => `${name} ${perCent(number, cases)}`);
+  return [
+    heading(3, 'Laws over random whole cases', 'laws'),
+    paragraph(
+      `${count(cases, 'case')} drawn by seed ${seed}: ${share.join(', ')}. Each is designed, and designed again with one thing worse; the worse one must be neither thinner nor shorter, nor back in service earlier, nor of a better verdict. ${violations === 0 ? 'No law was broken' : `Laws were broken ${count(violations, 'time')}`}${Object.keys(open).length === 0 ? '.' : ', but for the cases named below.'} `,
+      code('npm run laws'),
+      ' repeats it.',
+    ),
+    table(
+      ['worse by', 'pairs', 'both designed'],
+      Object.entries(laws).map(([law, { pairs, bothDesigned }]) => [law, String(pairs), String(bothDesigned)]),
+      { align: 'lrr' },
+    ),
+    table(
+      ['designs that were made, by', 'and', 'designs'],
+      Object.entries(designed).flatMap(([group, counts]) =>
+        Object.entries(counts).map(([name, number], index): Text[] => [index === 0 ? group : '', name, String(number)]),
+      ),
+      { align: 'llr' },
+    ),
+    ...(Object.keys(open).length === 0
+      ? []
+      : [
+          table(
+            ['law and what', 'times', 'because'],
+            Object.entries(open).map(([law, { times, because }]) => [law, String(times), because]),
+            { align: 'lrl', widths: [30, 10, 60] },
+          ),
+        ]),
+  ];
+}
+
+function mutantTable({ byPart }: MutantsOf, of: string): Block {
+  const parts = Object.entries(byPart);
+  const sum = (key: 'changes' | 'noticed' | 'explained'): number => parts.reduce((all, [, part]) => all + part[key], 0);
+  const row = (name: Text, changes: number, noticed: number, explained: number): Text[] => [
+    name,
+    String(changes),
+    String(noticed),
+    String(explained),
+    String(changes - noticed - explained),
+    perCent(noticed, changes),
+  ];
+  return table(
+    [of, 'changes', 'noticed', 'equal in effect', 'unnoticed', 'noticed'],
+    [
+      ...parts.map(([part, { changes, noticed, explained }]) => row(part, changes, noticed, explained)),
+      row('all', sum('changes'), sum('noticed'), sum('explained')),
+    ],
+    { align: 'lrrrrr' },
+  );
+}
+
+const drawnFrom = ({ seed, drawnFrom: all, tests }: MutantsOf, what: string): string =>
+  seed === undefined
+    ? `Every change of ${what}, asked of ${count(tests, 'test')}:`
+    : `A sample of ${what}, drawn by seed ${seed} from ${all} changes, asked of ${count(tests, 'test')}:`;
+
+function mutantBlocks({ wholeDesigns: { mutants } }: Report): Block[] {
+  const { job, rooms } = mutants;
+  if (job === undefined && rooms === undefined) return [];
+  return [
+    heading(3, 'Single changes of the code', 'mutants'),
+    paragraph(
+      'A condition turned, a side of a comparison swapped, a statement left out, a sum made a difference: each such change is made alone, and the tests are asked whether they notice. Texts are left out. “Equal in effect”: no admissible case can tell the change from the original, each with its reason in ',
+      code('verification/mutants/equivalent.ts'),
+      '. ',
+      code('npm run mutants'),
+      ', ',
+      code('npm run mutants -- job 600'),
+      ' and ',
+      code('npm run mutants -- rooms 1500'),
+      ' repeat it.',
+    ),
+    ...(job === undefined ? [] : [paragraph(drawnFrom(job, 'the job')), mutantTable(job, 'part of the job')]),
+    ...(rooms === undefined ? [] : [paragraph(drawnFrom(rooms, 'the formulas')), mutantTable(rooms, 'room')]),
+  ];
+}
+
+export function wholeDesignBlocks(report: Report): Block[] {
+  const { laws } = report.wholeDesigns;
+  return [
+    heading(2, 'Evidence for whole designs', 'whole-designs'),
+    paragraph(
+      'A count of cases proves formulas. A design joins hundreds of them, and can be wrong though each is right: by the wrong wall, a load left out, a time that starts too early. What holds a design as a whole stands here; what would notice a wrong constant stands ',
+      link('above', 'perturbation'),
+      '.',
+    ),
+    ...hazardSummary(report),
+    ...(laws === undefined ? [] : lawBlocks(laws)),
+    ...mutantBlocks(report),
+  ];
+}
+
+/** The hazard log in full. */
+export function hazardBlocks({ wholeDesigns: { hazards } }: Report): Block[] {
+  return [
+    heading(2, 'Hazard log', 'hazards'),
+    ...hazards.flatMap(({ part, rows }): Block[] => [
+      heading(3, part, `hazards-${part.toLowerCase().replaceAll(/[^a-z]+/gu, '-')}`),
+      table(
+        ['what could go wrong', 'what it would do', 'guards', 'shown by'],
+        rows.map(({ could, would, guards, tests }) => [could, would, String(guards), tests.join('; ')]),
+        { align: 'llrl', widths: [27, 27, 7, 39] },
+      ),
+    ]),
+  ];
+}
