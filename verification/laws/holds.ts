@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
-import { type Designed, planWork, type RepairDesign } from '../../src/repair/index.js';
+import { type Designed, planWork, type RepairDesign, type WorkPlan } from '../../src/repair/index.js';
+import { claims } from './claims/index.js';
 
 /** What holds in every design by itself. */
 
@@ -85,8 +86,7 @@ function rolls({
 }
 
 /** Every hour of the timeline stands in the plan and in the JSON as it does in the design. */
-function times(design: Designed): string | undefined {
-  const plan = planWork(design);
+function times(design: Designed, plan: WorkPlan): string | undefined {
   if (!isDeepStrictEqual(plan.earliestReturn, design.timeline.earliestReturn)) return 'plan and design return apart';
   for (const step of design.timeline.steps) {
     const other = plan.steps.find(({ id }) => id === step.id);
@@ -115,5 +115,6 @@ export function broken(design: RepairDesign): string | undefined {
   for (const { criterion, value } of design.laminate.resistance.candidates)
     if (!reaches(value, pressure)) return `${criterion} resists ${value} of ${pressure} Pa`;
   if (!reaches(design.laminate.resistance.value, pressure)) return 'the repair resists less than the design pressure';
-  return plies(design) ?? mixes(design) ?? rolls(design) ?? times(design);
+  const plan = planWork(design);
+  return plies(design) ?? mixes(design) ?? rolls(design) ?? times(design, plan) ?? claims(design, plan);
 }

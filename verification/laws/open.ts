@@ -1,30 +1,61 @@
-/** A law that is known not to hold somewhere: where, and why it stays so for now. Each is counted, never hidden. */
+import type { RepairDesign } from '../../src/repair/index.js';
+
+/**
+ * Where a law is restricted, and why the physics allows it: the exception counts only while what it rests on is so in the
+ * two designs. Each is counted, never hidden.
+ */
 export interface OpenException {
   readonly law: string;
   /** What comes out better. */
   readonly what: RegExp;
   readonly open: string;
+  /** What has to be so, or the law is broken all the same. */
+  readonly onlyIf: (before: RepairDesign, after: RepairDesign, what: string) => boolean;
 }
+
+/** What a laminate pulls on its bond at one strain, per length of circumference: E_a t. */
+function pullOf({ case: { laminate: system }, laminate }: RepairDesign): number {
+  return (laminate?.laidThickness ?? Number.NaN) * system.axialModulus;
+}
+
+const pullsLess: OpenException['onlyIf'] = (before, after) => pullOf(after) < pullOf(before);
+
+/** Nothing but bands of sheet takes the plies, and the criteria ask for no less. */
+const joinsLess: OpenException['onlyIf'] = ({ laminate: was }, { laminate: is }) =>
+  was?.joints !== undefined && is !== undefined && is.thickness.value >= was.thickness.value * (1 - 1e-9);
+
+/** Only the plies or the overlap of the stiff one were too much. */
+const tooMuchOfIt: OpenException['onlyIf'] = ({ reasons }) =>
+  reasons.every(({ text }) => /too thick for the equations|inside the laid length/u.test(text));
+
+const lessThanASecond: OpenException['onlyIf'] = (_, __, what) => {
+  const [was = Number.NaN, is = Number.NaN] = [...what.matchAll(/[\d.]+/gu)].map(([number]) => Number(number));
+  return was - is < 1;
+};
 
 export const openExceptions: readonly OpenException[] = [
   {
     law: 'a softer laminate',
     what: /^(?:overlap|length|return): /u,
-    open: 'the bond has to pass E_a eps t of the laminate into the pipe. Where t does not rise as fast as E_a falls (whole plies, the least plies, the line of a leak), a softer laminate pulls less on the bond, and its overlap is shorter, and by that its tape and the hours; its thickness is not',
+    open: 'the bond has to pass on what the laminate pulls, E_a eps t. Where t does not rise as fast as E_a falls (whole plies, the least plies, the line of a leak) a softer laminate pulls less, and needs less overlap, tape and time; that its overlap passes on all that it pulls is a law of its own, and its thickness is no less',
+    onlyIf: pullsLess,
   },
   {
     law: 'a softer laminate',
-    what: /^(?:plies|laid thickness): /u,
-    open: 'a joint of sheet in bands reaches as far as the bond of one ply, E_a eps t/tau: in a softer laminate fewer joints lie in one reach, and fewer plies are added for those that end there; the thickness that the criteria ask for is not less',
+    what: /^(?:plies|laid thickness|return|length): /u,
+    open: 'a joint of sheet in bands reaches as far as the bond of one ply, E_a eps t/tau: in a softer laminate fewer joints lie in one reach, and fewer plies are added for those that end there; the thickness that the criteria ask for is not less, and as many plies go through as it needs',
+    onlyIf: joinsLess,
   },
   {
     law: 'a softer laminate',
-    what: /^verdict: (?:not repairable|not covered) to designed$/u,
+    what: /^verdict: (?:not repairable|not covered) to (?:designed|needs input)$/u,
     open: 'follows from the two above: a stiff laminate needs so many plies for its joints that it is no thin one, or so long an overlap that a weld lies under it; a softer one does not',
+    onlyIf: tooMuchOfIt,
   },
   {
     law: 'a weaker bond in shear',
     what: /^return: /u,
-    open: 'the joints of the bands lie on other places, and the cut sheet is some millimetres shorter though the repair is longer: parts of a second of laying',
+    open: 'the joints of the bands lie on other places, and the cut sheet is some millimetres shorter though the repair is longer: less than a second of laying',
+    onlyIf: lessThanASecond,
   },
 ];

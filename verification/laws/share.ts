@@ -1,6 +1,6 @@
 import { Tally } from './summary.js';
 import { outcomeOf } from './tally.js';
-import { type Worsening, worsenings } from './worse.js';
+import { type Worsening, worsenings } from './worse/index.js';
 
 /** One process of `npm run laws`: every so manieth case, with two of the laws in turn. */
 

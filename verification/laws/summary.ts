@@ -7,7 +7,11 @@ import type { Outcome, Violation } from './tally.js';
 export interface LawsSummary {
   readonly seed: number;
   readonly cases: number;
+  /** What each case is drawn by: a generator of this seed for each of these names. */
+  readonly draws: string;
   readonly verdicts: Readonly<Record<string, number>>;
+  /** The same as parts of all cases. */
+  readonly shares: Readonly<Record<string, number>>;
   /** Designs that were made, by kind of defect, method, form of the material and rule set. */
   readonly designed: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Pairs of a case and a worse one, by law, and how many of them were designed both. */
@@ -56,10 +60,10 @@ export class Tally {
       this.designed[group] ??= {};
       count(this.designed[group] ?? {}, name);
     }
-    for (const { law, after } of worsened) {
-      if (after === undefined) continue;
+    for (const { law, applies, after } of worsened) {
+      if (!applies) continue;
       count(this.pairs, law);
-      if (design.verdict === 'designed' && after.verdict === 'designed') count(this.bothDesigned, law);
+      if (design.verdict === 'designed' && after?.verdict === 'designed') count(this.bothDesigned, law);
     }
     if (asBuilt !== undefined) count(this.asBuilt, asBuilt);
   }
@@ -97,7 +101,11 @@ export class Tally {
     return {
       seed: SEED,
       cases: this.cases,
+      draws: `"law 0" to "law ${this.cases - 1}"`,
       verdicts: sorted(this.verdicts),
+      shares: sorted(
+        Object.fromEntries(Object.entries(this.verdicts).map(([name, times]) => [name, times / this.cases])),
+      ),
       designed: sorted(
         Object.fromEntries(Object.entries(this.designed).map(([group, counts]) => [group, sorted(counts)])),
       ),

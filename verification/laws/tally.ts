@@ -1,18 +1,19 @@
 import { isCalculationError } from '../../src/formula/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
 import { seeded } from '../oracles/random.js';
-import { betterAsBuilt } from './as-built.js';
+import { betterAsBuilt } from './as-built/worse-record.js';
 import { broken } from './holds.js';
 import { openExceptions } from './open.js';
-import { better } from './order.js';
+import { against, earlierByLongerPreparation } from './order.js';
 import { wholeCase } from './whole-case.js';
-import { type Worsening, worsenings } from './worse.js';
+import { type Worsening, worsenings } from './worse/index.js';
 
 /** What one drawn case says of the laws. */
 export interface Outcome {
   /** Nothing where the design was thrown. */
   readonly design?: RepairDesign;
-  readonly worsened: readonly { readonly law: string; readonly after?: RepairDesign }[];
+  /** Whether the case had such a thing, and its design where the door let it in. */
+  readonly worsened: readonly { readonly law: string; readonly applies: boolean; readonly after?: RepairDesign }[];
   readonly asBuilt?: string;
   readonly violations: readonly Violation[];
 }
@@ -25,8 +26,18 @@ export interface Violation {
   readonly open?: string;
 }
 
-function violation(draw: number, law: string, what: string): Violation {
-  const known = openExceptions.find((each) => each.law === law && each.what.test(what));
+/** What a pair breaks, unless the law is restricted there and what that rests on is so. */
+function violationOf(
+  draw: number,
+  law: string,
+  what: string,
+  before: RepairDesign,
+  after: RepairDesign | string,
+): Violation {
+  if (typeof after === 'string') return { draw, law, what };
+  const known = openExceptions.find(
+    (each) => each.law === law && each.what.test(what) && each.onlyIf(before, after, what),
+  );
   return known === undefined ? { draw, law, what } : { draw, law, what, open: known.open };
 }
 
@@ -47,30 +58,28 @@ export function outcomeOf(draw: number, laws: readonly Worsening[] = worsenings)
   const design = designOf(drawn);
   const violations: Violation[] = [];
   if (typeof design === 'string') {
-    return { worsened: [], violations: [violation(draw, 'is a result, not a crash', design)] };
+    return { worsened: [], violations: [{ draw, law: 'is a result, not a crash', what: design }] };
   }
   const fault = broken(design);
-  if (fault !== undefined) violations.push(violation(draw, 'holds by itself', fault));
-  const worsened = laws.map(({ name, of, from }): Outcome['worsened'][number] => {
+  if (fault !== undefined) violations.push({ draw, law: 'holds by itself', what: fault });
+  const worsened = laws.map(({ name, demands = 'no better', of, from }): Outcome['worsened'][number] => {
     const factor = 1.001 + 0.5 * random() ** 2;
     const base = from === undefined ? drawn : from(drawn, random());
     const worse = base === undefined ? undefined : of(base, factor);
-    if (base === undefined || worse === undefined) return { law: name };
+    if (base === undefined || worse === undefined) return { law: name, applies: false };
     const before = base === drawn ? design : designOf(base);
     if (typeof before === 'string') {
-      violations.push(violation(draw, 'is a result, not a crash', `${name}: ${before}`));
-      return { law: name };
+      violations.push({ draw, law: 'is a result, not a crash', what: `${name}: ${before}` });
+      return { law: name, applies: false };
     }
     const after = designOf(worse);
-    if (typeof after === 'string') {
-      violations.push(violation(draw, 'is a result, not a crash', `${name}: ${after}`));
-      return { law: name };
-    }
-    for (const what of better(before, after)) violations.push(violation(draw, name, what));
-    return { law: name, after };
+    for (const what of against(demands, before, after)) violations.push(violationOf(draw, name, what, before, after));
+    return typeof after === 'string' ? { law: name, applies: true } : { law: name, applies: true, after };
   });
   if (design.verdict !== 'designed') return { design, worsened, violations };
+  const sooner = earlierByLongerPreparation(design);
+  if (sooner !== undefined) violations.push({ draw, law: 'a longer preparation', what: sooner });
   const { by, what } = betterAsBuilt(design, random);
-  if (what !== undefined) violations.push(violation(draw, `as built, ${by}`, what));
+  if (what !== undefined) violations.push({ draw, law: `as built, ${by}`, what });
   return { design, worsened, asBuilt: by, violations };
 }

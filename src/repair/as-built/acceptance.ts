@@ -1,13 +1,13 @@
 import { acceptRepair, type HoldPoint, type PressureTestRecord } from '../../acceptance/index.js';
-import { equivalentTime, equivalentTimeLeavesTestedSpan, historyDuration } from '../../cure/index.js';
+import { equivalentTime, equivalentTimeLeavesTestedSpan } from '../../cure/index.js';
 import { energiesOf } from '../../cure/wait/energy-bounds.js';
 import type { ActivationEnergy, GaugePressure, Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { Designed } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
-import { stepAt } from '../timeline/timeline.js';
 import { type Against, byAcceptance, pointBy } from './against.js';
+import { moistureCurePoint } from './moisture-cure.js';
 import { notShown, reaching } from './points.js';
 import { beyondTest, coolingOfOther } from './pressure-test.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
@@ -29,17 +29,7 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
   const { cure } = laminate;
   if (steps === undefined || steps.length === 0)
     return notShown('cure', 'the temperature over the cure was not recorded');
-  if (cure.mechanism === 'moisture') {
-    if (steps.some(({ temperature }) => temperature < hoursCountFrom(temperature, laminate)))
-      return notShown(
-        'cure',
-        'the steel was colder than the sample of the transition was cured: nothing tells how early it softens',
-      );
-    const value = historyDuration({ steps });
-    const wait = stepAt(design.timeline, 'cure')?.duration;
-    if (wait?.known !== true) throw new Error('rows of a maker give one wait for every hour: a fault of this library');
-    return reaching('cure', { name: 'time of cure', kind: 'time', value }, wait.time);
-  }
+  if (cure.mechanism === 'moisture') return moistureCurePoint(design, cure, steps);
   const { referenceTemperature, testedFrom, testedTo, mechanism, activationEnergy } = cure;
   const minimumTemperature = hoursCountFrom(cure.minimumTemperature, laminate);
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };

@@ -209,10 +209,11 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/acceptance.ts: notShown the temperature over the cure was not recorded',
       'as-built/acceptance.ts: if steps === undefined',
       'as-built/acceptance.ts: if steps.length === 0',
-      'as-built/acceptance.ts: notShown the steel was colder than the sample of the transition was cured',
-      'as-built/acceptance.ts: reaching cure',
+      'as-built/moisture-cure.ts: notShown the steel was colder than the sample of the transition was cured',
+      'as-built/moisture-cure.ts: notShown the steel was colder or hotter than the rows of the maker',
+      'as-built/moisture-cure.ts: reaching cure',
       'as-built/acceptance.ts: notShown the steel left the span of temperature in which the maker tested',
-      'as-built/acceptance.ts: reaching cure (2)',
+      'as-built/acceptance.ts: reaching cure',
     ],
     tests: cure(
       'that nobody recorded',
@@ -221,6 +222,8 @@ export const asBuilt: readonly Hazard[] = [
       'hotter than the maker tested',
       'by moisture, of fewer hours than the row of the maker',
       'by moisture, colder than the sample of the transition',
+      'by moisture, hotter than the rows of the maker',
+      'by moisture, of fewer hours than the row of its coldest steel',
     ),
   },
   {

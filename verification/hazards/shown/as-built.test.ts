@@ -218,9 +218,9 @@ describe('the cure', () => {
     short: 18 * 3600,
   });
   held('hotter than the maker tested', 'cure', { with: { cure: at(60, 45) }, verdict: 'not shown' });
-  const row = (cureTime: string) => [{ temperature: '25 degC', humidity: '50 %', cureTime, workingTime: '3 h' }];
+  const row = (at: string, cureTime: string) => ({ temperature: at, humidity: '50 %', cureTime, workingTime: '3 h' });
   const moisture: CaseFile = withPaths(loss, {
-    'laminate.cure': { mechanism: 'moisture', rows: row('48 h') },
+    'laminate.cure': { mechanism: 'moisture', rows: [row('5 degC', '96 h'), row('25 degC', '48 h')] },
     'site.forecast': undefined,
     'site.pipeTemperature': '25 degC',
     'site.airTemperature': '25 degC',
@@ -233,8 +233,19 @@ describe('the cure', () => {
   });
   held('by moisture, colder than the sample of the transition', 'cure', {
     of: moisture,
-    with: { cure: at(60, 9) },
+    with: { cure: at(100, 9) },
     verdict: 'not shown',
+  });
+  held('by moisture, hotter than the rows of the maker', 'cure', {
+    of: moisture,
+    with: { cure: at(60, 45) },
+    verdict: 'not shown',
+  });
+  held('by moisture, of fewer hours than the row of its coldest steel', 'cure', {
+    of: moisture,
+    with: { cure: [...at(50, 25), ...at(10, 20)] },
+    verdict: 'does not meet',
+    short: 36 * 3600,
   });
 });
 

@@ -1,20 +1,8 @@
-import type { CureSheet, RepairCase } from '../../src/repair/index.js';
+import type { Length } from '../../../src/quantity/index.js';
+import type { CureSheet, RepairCase } from '../../../src/repair/index.js';
+import { change, less, times, type Worsening } from './worsening.js';
 
-/** One way in which a case gets worse, by a factor above 1 where it has a size; nothing where the case has no such thing. */
-export interface Worsening {
-  readonly name: string;
-  readonly of: (repairCase: RepairCase, factor: number) => RepairCase | undefined;
-  /** Makes a drawn case one that has what gets worse, where few have it. */
-  readonly from?: (repairCase: RepairCase, share: number) => RepairCase | undefined;
-}
-
-type Section = 'pipe' | 'service' | 'defect' | 'loads' | 'repair' | 'laminate';
-
-function change<S extends Section>(base: RepairCase, section: S, fields: Partial<RepairCase[S]>): RepairCase {
-  return { ...base, [section]: { ...base[section], ...fields } };
-}
-const times = <T extends number>(value: T, factor: number): T => (value * factor) as T;
-const less = <T extends number>(value: T, factor: number): T => (value / factor) as T;
+/** More load, a larger loss, a weaker material: by a factor. */
 
 /** A load that is there grows away from 0; one that is not begins. */
 function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', first: number): Worsening['of'] {
@@ -25,58 +13,27 @@ function load(key: 'axialForce' | 'bendingMoment' | 'torsion' | 'shearForce', fi
   };
 }
 
+/** The profile of a defect that grows with it. */
+function stretched(
+  { defect: { profile } }: RepairCase,
+  along: (position: number) => number,
+  down: (depth: number) => number,
+): Partial<RepairCase['defect']> {
+  if (profile === undefined) return {};
+  return {
+    profile: profile.map(({ position, depth }) => ({
+      position: along(position) as Length,
+      depth: down(depth) as Length,
+    })),
+  };
+}
+
 function quicker(cure: CureSheet, factor: number): CureSheet {
   if (cure.mechanism === 'two-part reaction') return { ...cure, workingTime: less(cure.workingTime, factor) };
   return { ...cure, rows: cure.rows.map((row) => ({ ...row, workingTime: less(row.workingTime, factor) })) };
 }
 
-/** A leak through a slot in a defect that leaves it room, empty, so that nothing seals it. */
-function slotted(base: RepairCase, share: number): RepairCase | undefined {
-  const {
-    axialLength,
-    circumferentialWidth,
-    holeDiameter: _,
-    holeAtEndOfLife: __,
-    profile: ___,
-    ...left
-  } = base.defect;
-  const { seal: ____, ...unsealed } = base;
-  const { method: _____, ...repair } = base.repair;
-  return {
-    ...unsealed,
-    line: { state: 'empty, dry, isolated, vented' },
-    repair,
-    fitting: 'none',
-    loads: { ...base.loads, cycles: 'none' },
-    service: { ...base.service, designPressure: less(base.service.designPressure, 4) },
-    defect: {
-      ...left,
-      kind: 'through-wall slot',
-      axialLength,
-      circumferentialWidth,
-      slot: {
-        axialLength: times(axialLength, 0.05 + 0.3 * share),
-        circumferentialWidth: times(circumferentialWidth, 0.3 - 0.25 * share),
-      },
-    },
-  };
-}
-
-/** A defect on an emptied bend under tape. */
-function bent(base: RepairCase, share: number): RepairCase | undefined {
-  const { outsideDiameter } = base.pipe;
-  if (base.wrap.form === 'sheet' || outsideDiameter === undefined || base.defect.slot !== undefined) return undefined;
-  const { method: _, ...repair } = base.repair;
-  const { seal: __, ...unsealed } = base;
-  return {
-    ...unsealed,
-    line: { state: 'empty, dry, isolated, vented' },
-    repair,
-    fitting: { kind: 'bend', bendRadius: times(outsideDiameter, 0.8 + 5 * share) },
-  };
-}
-
-export const worsenings: readonly Worsening[] = [
+export const bySize: readonly Worsening[] = [
   {
     name: 'more pressure',
     of: (base, factor) => change(base, 'service', { designPressure: times(base.service.designPressure, factor) }),
@@ -138,7 +95,15 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a longer defect',
-    of: (base, factor) => change(base, 'defect', { axialLength: times(base.defect.axialLength, factor) }),
+    of: (base, factor) =>
+      change(base, 'defect', {
+        axialLength: times(base.defect.axialLength, factor),
+        ...stretched(
+          base,
+          (position) => position * factor,
+          (depth) => depth,
+        ),
+      }),
   },
   {
     name: 'a wider defect',
@@ -150,7 +115,15 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a deeper defect',
-    of: (base, factor) => change(base, 'defect', { remainingWall: less(base.defect.remainingWall, factor) }),
+    of: (base, factor) => {
+      const { remainingWall } = base.defect;
+      const deeper = remainingWall - remainingWall / factor;
+      const deeperBy = (depth: number): number => (depth === 0 ? 0 : depth + deeper);
+      return change(base, 'defect', {
+        remainingWall: less(remainingWall, factor),
+        ...stretched(base, (position) => position, deeperBy),
+      });
+    },
   },
   {
     name: 'a nearer attachment',
@@ -168,37 +141,6 @@ export const worsenings: readonly Worsening[] = [
       const larger = times(holeDiameter, factor);
       if (larger > Math.min(axialLength, circumferentialWidth)) return undefined;
       return change(base, 'defect', { holeDiameter: larger });
-    },
-  },
-  {
-    name: 'a longer slot',
-    from: slotted,
-    of: (base, factor) => {
-      const { slot, axialLength } = base.defect;
-      if (slot === undefined || times(slot.axialLength, factor) > axialLength) return undefined;
-      return change(base, 'defect', { slot: { ...slot, axialLength: times(slot.axialLength, factor) } });
-    },
-  },
-  {
-    name: 'a wider slot',
-    from: slotted,
-    of: (base, factor) => {
-      const { slot, circumferentialWidth } = base.defect;
-      if (slot === undefined || times(slot.circumferentialWidth, factor) > circumferentialWidth) return undefined;
-      return change(base, 'defect', {
-        slot: { ...slot, circumferentialWidth: times(slot.circumferentialWidth, factor) },
-      });
-    },
-  },
-  {
-    name: 'a tighter bend',
-    from: bent,
-    of: (base, factor) => {
-      const { fitting, pipe } = base;
-      if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
-      const bendRadius = less(fitting.bendRadius, factor);
-      if (pipe.outsideDiameter === undefined || bendRadius <= pipe.outsideDiameter / 2) return undefined;
-      return { ...base, fitting: { ...fitting, bendRadius } };
     },
   },
   {
@@ -251,11 +193,23 @@ export const worsenings: readonly Worsening[] = [
   },
   {
     name: 'a softer laminate',
-    of: (base, factor) =>
-      change(base, 'laminate', {
-        hoopModulus: less(base.laminate.hoopModulus, factor),
-        axialModulus: less(base.laminate.axialModulus, factor),
-      }),
+    // Warm and cold alike: a laminate that only softens less in the heat is no worse one.
+    of: (base, factor) => {
+      const { hoopModulus, axialModulus, atDesignTemperature: warm } = base.laminate;
+      return change(base, 'laminate', {
+        hoopModulus: less(hoopModulus, factor),
+        axialModulus: less(axialModulus, factor),
+        ...(warm === undefined
+          ? {}
+          : {
+              atDesignTemperature: {
+                ...warm,
+                hoopModulus: less(warm.hoopModulus, factor),
+                axialModulus: less(warm.axialModulus, factor),
+              },
+            }),
+      });
+    },
   },
   {
     name: 'a weaker bond under a hole',

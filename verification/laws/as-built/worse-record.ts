@@ -1,7 +1,8 @@
-import type { Length, Ratio, Temperature, Time } from '../../src/quantity/index.js';
-import { type AsBuiltRecord, type AsBuiltVerdict, compareAsBuilt, type Designed } from '../../src/repair/index.js';
-import { goodRecord } from '../../tests/faults/records.js';
-import type { Random } from '../oracles/random.js';
+import type { Length, Ratio, Temperature, Time } from '../../../src/quantity/index.js';
+import { type AsBuiltRecord, type AsBuiltVerdict, compareAsBuilt, type Designed } from '../../../src/repair/index.js';
+import { goodRecord } from '../../../tests/faults/records.js';
+import type { Random } from '../../oracles/random.js';
+import { spoiltRecords, unfounded } from './claims.js';
 
 /** Records of the finished repair, and ways in which one gets worse by a factor above 1. */
 
@@ -12,7 +13,11 @@ const shrink = <T extends number>(value: T | undefined, factor: number): T | und
 const colder = (T: number, factor: number): Temperature => (T - 10 * (factor - 1)) as Temperature;
 
 /** What nobody wrote down shows nothing: it may unsay that too little was mixed, and never that something is not shown. */
-const LOST = 'a batch that nobody wrote down';
+const LOST: readonly string[] = [
+  'a batch that nobody wrote down',
+  'a thickness that nobody measured',
+  'layers that nobody counted',
+];
 
 const worse: Readonly<Record<string, Worse>> = {
   'fewer layers': (r, f) => ({ ...r, layers: Math.max(1, Math.floor((r.layers ?? 1) / f)) }),
@@ -25,7 +30,7 @@ const worse: Readonly<Record<string, Worse>> = {
     r.hardness === undefined
       ? r
       : { ...r, hardness: { ...r.hardness, readings: r.hardness.readings.map((reading) => reading / f) } },
-  [LOST]: (r) => ({ ...r, batches: r.batches?.slice(1) }),
+  'a batch that nobody wrote down': (r) => ({ ...r, batches: r.batches?.slice(1) }),
   'resin used later': (r, f) => ({
     ...r,
     batches: r.batches?.map((batch) => ({ ...batch, usedWithin: (batch.usedWithin * f ** 6) as Time })),
@@ -44,6 +49,8 @@ const worse: Readonly<Record<string, Worse>> = {
     r.steel === undefined
       ? r
       : { ...r, steel: { ...r.steel, sincePreparation: (r.steel.sincePreparation * f ** 6) as Time } },
+  'a thickness that nobody measured': ({ thickness: _, ...r }) => r,
+  'layers that nobody counted': ({ layers: _, ...r }) => r,
   'a lower test': (r, f) =>
     r.pressureTest === undefined
       ? r
@@ -65,8 +72,9 @@ export function betterAsBuilt(design: Designed, random: Random): { readonly by: 
   const apply = (name: string): AsBuiltRecord => worse[name]?.(record, 1 + 0.5 * random() ** 2) ?? record;
   for (let i = Math.floor(random() * 3); i > 0; i--) record = apply(pick());
   const by = pick();
-  const [before, after] = [compareAsBuilt(design, record), compareAsBuilt(design, apply(by))];
-  const rankOf = (verdict: AsBuiltVerdict): number => (by === LOST ? Math.min(1, RANK[verdict]) : RANK[verdict]);
+  const changed = apply(by);
+  const [before, after] = [compareAsBuilt(design, record), compareAsBuilt(design, changed)];
+  const rankOf = (verdict: AsBuiltVerdict): number => (LOST.includes(by) ? Math.min(1, RANK[verdict]) : RANK[verdict]);
   if (rankOf(after.verdict) < rankOf(before.verdict))
     return { by, what: `verdict: ${before.verdict} to ${after.verdict}` };
   for (const { point, verdict } of before.points) {
@@ -78,5 +86,6 @@ export function betterAsBuilt(design: Designed, random: Random): { readonly by: 
   if (was !== undefined && is !== undefined && is > was * (1 + 1e-9)) return { by, what: `pressure: ${was} to ${is}` };
   if (before.goodFor !== undefined && was === undefined && is !== undefined)
     return { by, what: `pressure: not known to ${is}` };
-  return { by };
+  const what = unfounded(design, changed, after) ?? spoiltRecords(design, random());
+  return what === undefined ? { by } : { by, what };
 }

@@ -1,0 +1,70 @@
+import { change, type Fault } from './fault.js';
+
+/** The repair as it was made. */
+
+const LAW = 'as built';
+
+export const ofAsBuilt: readonly Fault[] = [
+  {
+    did: 'the thickness as built was held to the computed one alone: 0.05 mm of two plies of 0.8 met',
+    changes: [change('repair/as-built/points', 'laminate.leastPlies', '1', ['leastPlies: ', ''])],
+    law: LAW,
+    says: /below the least meets/u,
+  },
+  {
+    did: 'a repair that has to come off was good for a pressure',
+    changes: [change('repair/as-built/rating', 'against.length > 0', 'false')],
+    law: LAW,
+    says: /is good for/u,
+  },
+  {
+    did: 'a thickness that nobody measured counted as full',
+    changes: [
+      change(
+        'repair/as-built/rating',
+        'layers === undefined || thickness === undefined || leastOverlap === undefined',
+        'layers === undefined || leastOverlap === undefined',
+      ),
+      change('repair/as-built/rating', 'Math.min(byLayers, thickness)', 'Math.min(byLayers, thickness ?? byLayers)'),
+      change('repair/as-built/rating', 'against.length > 0', "against.some(({ point }) => point !== 'thickness')"),
+    ],
+    law: LAW,
+    says: /nobody measured is good for|pressure/u,
+  },
+  {
+    did: 'a cure at 100 degC met where 40 was tested',
+    changes: [change('repair/as-built/acceptance', 'equivalentTimeLeavesTestedSpan(history)', 'false')],
+    law: LAW,
+    says: /hotter than tested meets/u,
+  },
+  {
+    did: 'batches of a hundredth of the mass met',
+    changes: [change('repair/as-built/batches', 'reaches(mixed, least)', 'true')],
+    law: LAW,
+    says: /hundredth of the mass/u,
+  },
+  {
+    did: 'a pack without its expiry met',
+    changes: [change('repair/as-built/batches', 'batch.useBefore === undefined', 'false')],
+    law: LAW,
+    says: /no expiry/u,
+  },
+  {
+    did: 'a batch without its day of mixing met',
+    changes: [change('repair/as-built/batches', 'batch.mixedOn === undefined', 'false')],
+    law: LAW,
+    says: /no day of mixing/u,
+  },
+  {
+    did: 'steel whose salts nobody measured met',
+    changes: [change('repair/as-built/points', 'read === undefined', 'false', ['if (', ')'])],
+    law: LAW,
+    says: /salts that nobody/u,
+  },
+  {
+    did: 'a test at three times its pressure met',
+    changes: [change('repair/as-built/pressure-test', 'reaches(value, highest)', 'true')],
+    law: LAW,
+    says: /three times its pressure/u,
+  },
+];
