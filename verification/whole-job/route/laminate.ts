@@ -320,7 +320,11 @@ export function laminateOf(
   }
   const laid = plies * ply;
   const carrying = (joints?.carryingPlies ?? plies) * ply;
-  const halted = rows.some(({ criterion, resists }) => ROUND_THE_PIPE.has(criterion) && resists(carrying) < 1);
+  const halted =
+    load.beside.shear > 0 &&
+    rows.some(
+      ({ criterion, resists }) => ROUND_THE_PIPE.has(criterion) && !criterion.includes('soil') && resists(carrying) < 1,
+    );
   if (readings.shearAtJoints === 'library' && halted) return { none: 'not repairable', because: 'shear at the joints' };
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
