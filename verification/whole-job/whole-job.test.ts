@@ -80,7 +80,6 @@ describe('a reading on which note and library disagree', () => {
     unknownHours: 17,
     shearAtJoints: 1526,
     shearOnTheDay: 211,
-    rimBeyondFootprint: 857,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

@@ -33,7 +33,8 @@ export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): 
         'energy release rate found over a smaller seal',
         'it earns no credit over a larger one, and it is the lower one',
       );
-      return { energy: overSeal.energyReleaseRate, foundOver: 'seal', toSteel };
+      // It was not found over a rim as long as this one: the worst place of that counts as with any other energy.
+      return { energy: overSeal.energyReleaseRate, foundOver: 'steel', toSteel };
     }
   }
   if (toSteel !== undefined) return { energy: toSteel, foundOver: 'steel', toSteel };

@@ -81,6 +81,14 @@ describe('the energy of the bond over a leak', () => {
   const overSeal = (changes: Paths): unknown => given(withPaths(leak, changes), 'laminate/ring-resistance')[0]?.[INPUT];
   const across = (): number => designOf(leak).laminate?.footprint?.diameter ?? Number.NaN;
 
+  it('that was found over a smaller seal, and is lower, never makes the laminate thinner than without it', () => {
+    const thickness = (changes: Paths): number =>
+      designOf(withPaths(leak, changes)).laminate?.thickness.value ?? Number.NaN;
+    const without = thickness({});
+    for (const stated of ['179.9 J/m2', '150 J/m2', '100 J/m2'])
+      expect(thickness(atDesign(stated, `${across() - 1e-6} m`)), stated).toBeGreaterThan(without);
+  });
+
   it.each([
     ['found over a seal as large', '120 J/m2', 0, {}, 120],
     ['found over a smaller one, and lower', '120 J/m2', -1e-6, {}, 120],

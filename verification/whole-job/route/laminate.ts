@@ -138,7 +138,6 @@ function criteriaOf(
 export function energyOver(
   { laminate, filler }: Job,
   where: Unbonded,
-  readings: Readings,
 ): { readonly energy: number; readonly holdsRim: boolean; readonly onPipe: boolean } | undefined {
   const plain = laminate.energyReleaseRate;
   if (filler?.underWholeWrap === true) {
@@ -150,25 +149,17 @@ export function energyOver(
   const fits = sealed !== undefined && !where.ring && where.diameter <= sealed.footprint;
   const holdsRim = where.under === 'hole' || fits;
   if (sealed !== undefined && (fits || sealed.energyReleaseRate < (plain ?? 0))) {
-    // Beyond its footprint it says nothing of a rim as large: by the note that counts then, by the library it does not.
-    const rim = holdsRim || readings.rimBeyondFootprint === 'library';
-    return { energy: sealed.energyReleaseRate, holdsRim: rim, onPipe: true };
+    // Beyond its footprint it says nothing of a rim as large.
+    return { energy: sealed.energyReleaseRate, holdsRim, onPipe: true };
   }
   return plain === undefined ? undefined : { energy: plain, holdsRim, onPipe: true };
 }
 
 /** The bond over the leak. */
-function bondOf(
-  job: Job,
-  found: Found,
-  where: Unbonded,
-  leaking: boolean,
-  readings: Readings,
-  at?: number,
-): Bond | undefined {
+function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: number): Bond | undefined {
   const { laminate, service } = job;
   const limit = temperatureLimit(job, leaking);
-  const over = energyOver(job, where, readings);
+  const over = energyOver(job, where);
   if (limit === undefined || laminate.shearModulus === undefined || over === undefined) return undefined;
   const warm = laminate.atDesignTemperature;
   const service0 = leakFactor(askerOf(job), job.repair.leakFactorByFormula === true) * cyclesOf(job);
@@ -249,7 +240,7 @@ function criteriaFor(
     // The metal carries nothing: the lines of the substrate ignored hold beside any method (2.5, last line).
     for (const row of ignored(load)) if (!rows.some(({ criterion }) => criterion === row.criterion)) rows.push(row);
     if (where === undefined) return { none: 'missing', because: 'footprint' };
-    const bond = bondOf(job, found, where, leaking, readings, at);
+    const bond = bondOf(job, found, where, leaking, at);
     if (bond === undefined) return { none: 'missing', because: 'energy release rate' };
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };

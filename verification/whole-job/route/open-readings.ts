@@ -13,8 +13,6 @@ export interface Readings {
   readonly shearAtJoints: 'note' | 'library';
   /** Where shear alone is too much on the day of the test: nothing is resisted, or what is at the end of the life. */
   readonly shearOnTheDay: 'note' | 'library';
-  /** An energy found over a seal, over a larger one: held to the worst place of the rim as any other, or whole. */
-  readonly rimBeyondFootprint: 'note' | 'library';
 }
 
 export const byNote: Readings = {
@@ -23,7 +21,6 @@ export const byNote: Readings = {
   unknownHours: 'note',
   shearAtJoints: 'note',
   shearOnTheDay: 'note',
-  rimBeyondFootprint: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
@@ -31,5 +28,4 @@ export const byLibrary: Readings = {
   unknownHours: 'library',
   shearAtJoints: 'library',
   shearOnTheDay: 'library',
-  rimBeyondFootprint: 'library',
 };

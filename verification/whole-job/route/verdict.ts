@@ -5,7 +5,6 @@ import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js
 import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
 import type { Line } from './line-at-work.js';
-import { byNote } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
@@ -331,7 +330,7 @@ function missing(job: Job, parts: Parts): string[] {
     ask(!resistsContents(job, laminate.resists), 'laminate resists');
     const where = unbonded(job, found);
     // Without a rim it is asked for by itself.
-    const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where, byNote)?.energy;
+    const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where)?.energy;
     ask(energy === undefined && filler?.underWholeWrap !== true, 'energy release rate');
   }
   if (leaks && seal !== undefined) {
