@@ -61,24 +61,10 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/laminate/candidates.ts', 'every method has a line round the pipe: the list is never empty', [
     ['candidate === undefined', 'false'],
   ]),
-  ...alike('src/repair/laminate/footprint.ts', `${KNOWN}: a seal is planned exactly where one is asked for`, [
-    ["seal === 'none' || asked === undefined", "seal === 'none' && asked === undefined"],
-    ["seal === 'none'", 'false'],
-    ['asked === undefined', 'false'],
-  ]),
   ...alike('src/repair/laminate/footprint.ts', `${TIE}; one of the two holds pi`, [
     ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
     ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
   ]),
-  ...alike(
-    'src/repair/as-built/acceptance.ts',
-    'every job has its cure, and rows of a maker give one wait for every hour',
-    [
-      ["stepAt(design.timeline, 'cure')?.duration", "stepAt(design.timeline, 'cure').duration"],
-      ['wait?.known !== true', 'false'],
-      ['wait?.known', 'wait.known'],
-    ],
-  ),
   ...alike('src/repair/as-built/batches.ts', 'a mix that is planned was asked for: neither word can be "none" there', [
     ["stated === 'none'", 'false'],
     ['longest !== undefined', 'true'],

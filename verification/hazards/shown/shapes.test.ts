@@ -45,7 +45,7 @@ describe('a slot', () => {
 
 /** A steel so weak that little pressure tears it. */
 function weak(): unknown {
-  return { name: 'soft iron', yieldStrength: '60 MPa', modulus: '200 GPa', thermalExpansion: '12e-6 1/K' };
+  return { name: 'soft steel', yieldStrength: '60 MPa', modulus: '200 GPa', thermalExpansion: '12e-6 1/K' };
 }
 
 describe('a fitting', () => {

@@ -105,9 +105,7 @@ export const ofLaminate: readonly Fault[] = [
   },
   {
     did: 'sheet in bands ended all its plies at one joint across the defect',
-    changes: [
-      change('repair/laminate/laminate', 'joinBands(work, found, byCriteria, footprint, candidates)', 'undefined'),
-    ],
+    changes: [change('repair/laminate/laminate', 'joinBands(work, found, byCriteria, footprint, onPipe)', 'undefined')],
     law: HELD,
     says: /no joint is counted/u,
   },

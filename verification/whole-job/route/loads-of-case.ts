@@ -4,6 +4,8 @@ import type { Job } from './read-job.js';
 export interface Beside {
   /** Force along the pipe that stands for pull or push, shear, bending and torsion: the last two terms of F_eq. */
   readonly force: number;
+  /** The force alone where nothing bends, twists or shears, a push being no pull; else what stands for all of it. */
+  readonly pull: number;
   /** At the pulled and at the pushed edge, along the pipe; a pull takes nothing off the pushed one. */
   readonly pulled: number;
   readonly pushed: number;
@@ -27,8 +29,10 @@ export function besidePressure({ loads }: Job, diameter: number): Beside {
   const { soil } = loads;
   const weight = soil === undefined ? 0 : soil.density * GRAVITY * soil.cover + (soil.traffic ?? 0);
   const edge = (4 * bending) / diameter;
+  const together = Math.hypot(force, 2 * across) + (4 / diameter) * Math.hypot(bending, torsion);
   return {
-    force: Math.hypot(force, 2 * across) + (4 / diameter) * Math.hypot(bending, torsion),
+    force: together,
+    pull: bending + torsion + across === 0 ? Math.max(0, force) : together,
     pulled: Math.max(0, force) + edge,
     pushed: Math.min(0, force) - edge,
     shear: (4 * flow) / diameter,

@@ -116,7 +116,7 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
   const pipeWall = (safe * D) / (2 * s);
   const atWork = Math.max(
     (metal.livePressure * D) / (2 * pipeWall),
-    (endForce(metal.livePressure, D) + beside.pulled) / (Math.PI * D * pipeWall),
+    (endForce(metal.livePressure, D) + beside.pull) / (Math.PI * D * pipeWall),
   );
   // A wall that counts for nothing bears nothing while people work either.
   const left = metal.livePressure > 0 && pipeWall > 0 ? s - atWork : s;
