@@ -61,7 +61,7 @@ describe('two rule sets side by side', () => {
           }
         },
       ),
-      { seed: 20261129, numRuns: 8 },
+      { seed: 20261125, numRuns: 8 },
     );
   }, 60_000);
 

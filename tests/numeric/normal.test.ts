@@ -37,7 +37,7 @@ describe('the normal distribution', () => {
         const p = 10 ** (exponent / 10);
         expect(Math.abs(normalBelow(normalQuantile(p)) / p - 1)).toBeLessThan(1e-12);
       }),
-      { seed: 20261129 },
+      { seed: 20261125, numRuns: 100 },
     );
   });
 

@@ -3,6 +3,7 @@ import type { CaseClass } from '../case.js';
 import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
+import type { WholeJobSummary } from '../whole-job/summary.js';
 
 /** The data of the report, as report.json holds it. Both readable forms are rendered from this and from nothing else. */
 export interface Report {
@@ -206,6 +207,12 @@ export interface WholeDesignsReport {
     }[];
   }[];
   readonly laws: LawsSummary | undefined;
+  /** Old faults that were put back one by one, and those that no law noticed, each with its reason. */
+  readonly putBack: {
+    readonly noticed: number;
+    readonly unseen: readonly { readonly fault: string; readonly because: string; readonly shownBy: string }[];
+  };
+  readonly secondRoute: WholeJobSummary | undefined;
   readonly mutants: MutantsSummary;
 }
 

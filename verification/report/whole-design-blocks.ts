@@ -1,5 +1,6 @@
 import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsOf } from '../mutants/summary.js';
+import type { WholeJobSummary } from '../whole-job/summary.js';
 import { type Block, code, count, heading, link, paragraph, type Text, table } from './blocks.js';
 import type { Report } from './shape.js';
 
@@ -30,7 +31,7 @@ function lawBlocks({ seed, cases, verdicts, designed, laws, violations, open }: 
   return [
     heading(3, 'Laws over random whole cases', 'laws'),
     paragraph(
-      `${count(cases, 'case')} drawn by seed ${seed}: ${share.join(', ')}. Each is designed, and designed again with one thing worse; the worse one must be neither thinner nor shorter, nor back in service earlier, nor of a better verdict. ${violations === 0 ? 'No law was broken' : `Laws were broken ${count(violations, 'time')}`}${Object.keys(open).length === 0 ? '.' : ', but for the cases named below.'} `,
+      `${count(cases, 'case')} drawn by seed ${seed}: ${share.join(', ')}. Each is designed, and designed again with one thing worse: more of a load, a larger loss, a weaker material, a word left out, a slip of the pen. The worse one must be neither thinner nor shorter, nor back in service earlier, nor of a better verdict, or the slip must be named. ${violations === 0 ? 'No law was broken' : `Laws were broken ${count(violations, 'time')}`}${Object.keys(open).length === 0 ? '.' : ', but for the cases named below.'} `,
       code('npm run laws'),
       ' repeats it.',
     ),
@@ -55,6 +56,44 @@ function lawBlocks({ seed, cases, verdicts, designed, laws, violations, open }: 
             { align: 'lrl', widths: [30, 10, 60] },
           ),
         ]),
+  ];
+}
+
+function putBackBlocks({ wholeDesigns: { putBack } }: Report): Block[] {
+  return [
+    paragraph(
+      `Faults that were found in this library and mended were put back one by one: ${count(putBack.noticed, 'fault')} turned a law red, at a draw that every run of the tests repeats (`,
+      code('npm run laws:faults'),
+      ' looks for the draws anew). No law noticed these:',
+    ),
+    table(
+      ['what the library did', 'why no law sees it', 'shown by'],
+      putBack.unseen.map(({ fault, because, shownBy }) => [fault, because, code(shownBy)]),
+      { widths: [36, 40, 24] },
+    ),
+  ];
+}
+
+function secondRouteBlocks(found: WholeJobSummary): Block[] {
+  const { seed, cases, verdicts, designed, numbersCompared, wordsCompared, notCompared } = found;
+  const share = Object.entries(verdicts).map(([name, number]) => `${name} ${number}`);
+  return [
+    heading(3, 'The whole job by a second route', 'second-route'),
+    paragraph(
+      `A second program computes whole designs from the reference notes and shares no code with the library. ${count(cases, 'case')} drawn from seed ${seed} on (${share.join(', ')}): ${numbersCompared} numbers and ${wordsCompared} words compared, ${found.different} differ, ${found.otherVerdicts} verdicts differ; the largest relative difference is ${found.largestRelativeDifference}. ${notCompared} leaves of the answers are not compared, for the reasons below. `,
+      code('npm run whole-job'),
+      ' repeats it.',
+    ),
+    paragraph(
+      `What this is worth: it was written from the notes, but rules of the job that no note holds were fitted to the answers of the library, so that agreement there shows consistency and not truth. Where note and library read a rule in two ways the run follows the library: ${found.openReadings}. Slots, bends and numbers that a reader confirms are not part of it yet.`,
+    ),
+    table(
+      ['designs that were made', 'cases'],
+      Object.entries(designed).map(([name, number]) => [name, String(number)]),
+      { align: 'lr' },
+    ),
+    paragraph('Not compared:'),
+    { sort: 'list', items: found.because },
   ];
 }
 
@@ -106,7 +145,7 @@ function mutantBlocks({ wholeDesigns: { mutants } }: Report): Block[] {
 }
 
 export function wholeDesignBlocks(report: Report): Block[] {
-  const { laws } = report.wholeDesigns;
+  const { laws, secondRoute } = report.wholeDesigns;
   return [
     heading(2, 'Evidence for whole designs', 'whole-designs'),
     paragraph(
@@ -116,6 +155,8 @@ export function wholeDesignBlocks(report: Report): Block[] {
     ),
     ...hazardSummary(report),
     ...(laws === undefined ? [] : lawBlocks(laws)),
+    ...putBackBlocks(report),
+    ...(secondRoute === undefined ? [] : secondRouteBlocks(secondRoute)),
     ...mutantBlocks(report),
   ];
 }

@@ -1,6 +1,9 @@
 import { hazardLog } from '../hazards/log.js';
+import { readSeen } from '../laws/put-back/seen.js';
+import { unseen } from '../laws/put-back/unseen.js';
 import { readLawsSummary } from '../laws/summary.js';
 import { readMutantsSummary } from '../mutants/summary.js';
+import { readWholeJobSummary } from '../whole-job/summary.js';
 import type { WholeDesignsReport } from './shape.js';
 
 /** What is known about whole designs, from the hazard log and the committed figures of the long runs. */
@@ -17,6 +20,11 @@ export function wholeDesignsReport(): WholeDesignsReport {
       })),
     })),
     laws: readLawsSummary(),
+    putBack: {
+      noticed: Object.keys(readSeen()).length,
+      unseen: unseen.map(({ did, because, shownBy }) => ({ fault: did, because, shownBy })),
+    },
+    secondRoute: readWholeJobSummary(),
     mutants: readMutantsSummary(),
   };
 }
