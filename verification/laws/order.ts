@@ -12,9 +12,16 @@ const A_DAY = 86_400 as Time;
 
 /** When the line is back, once so much is stated for each step that only people can time; never, where a wait is not known. */
 function returnOf(design: Designed, preparation: Time): number {
-  const open = design.timeline.steps.filter(({ duration }) => !duration.known && duration.atLeast === undefined);
-  const durations = Object.fromEntries(open.map(({ id }) => [id, id === 'surface' ? preparation : TWO_HOURS]));
-  const { earliestReturn } = planWork(design, { durations });
+  const hoursFor = (steps: Designed['timeline']['steps']): Record<string, Time> => {
+    const open = steps.filter(({ duration }) => !duration.known && duration.atLeast === undefined);
+    return Object.fromEntries(open.map(({ id }) => [id, id === 'surface' ? preparation : TWO_HOURS]));
+  };
+  const durations = hoursFor(design.timeline.steps);
+  const planned = planWork(design, { durations });
+  // A start at another hour may ask for a step that the design had no need of.
+  const { earliestReturn } = planned.earliestReturn.known
+    ? planned
+    : planWork(design, { durations: { ...hoursFor(planned.steps), ...durations } });
   return earliestReturn.known ? earliestReturn.time : Number.POSITIVE_INFINITY;
 }
 

@@ -1,5 +1,6 @@
 import { step } from '../../formula/index.js';
-import type { Length, Ratio } from '../../quantity/index.js';
+import { outsideRadius } from '../../pipe/index.js';
+import { exactly, type Length, type Ratio, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import {
   axialTapeWidth,
@@ -80,6 +81,15 @@ function overlapInside(work: Workbook, { overlap }: TapeStock, outsideDiameter: 
   const { fitting } = work.case;
   if (fitting === 'none' || fitting.bendRadius === undefined) return undefined;
   const { bendRadius } = fitting;
+  const radius = step(work.recorder, 'pipe/outside-radius', outsideRadius, { outsideDiameter }, 'under the laminate');
+  if (bendRadius <= radius) {
+    work.reasons.push({
+      text: 'the bend is tighter than the laminate on it is wide, so that its turns would fold over each other along the inside: cut out the bend',
+      found: exactly('bend radius', 'length', bendRadius),
+      limit: roundedUp('radius under the laminate', 'length', radius),
+    });
+    return undefined;
+  }
   const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
   const lineRadius = step(work.recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
   const turns = { overlap, bendRadius, outsideDiameter, lineRadius };

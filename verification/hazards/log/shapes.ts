@@ -60,6 +60,12 @@ export const shapes: readonly Hazard[] = [
     ),
   },
   {
+    could: 'The bend is tighter than pipe, filler and laminate are wide.',
+    would: 'The turns of tape would fold over each other along its inside.',
+    guards: ['wrap/tape.ts: reasons the bend is tighter than the laminate on it is wide, so that it'],
+    tests: onFitting('that is tighter than the laminate is wide'),
+  },
+  {
     could: 'Preparation opens a slot further than it was measured, or a hole beside it.',
     would: 'The laminate over it would peel at less than its pressure.',
     guards: [

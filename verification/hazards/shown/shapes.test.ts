@@ -55,6 +55,15 @@ describe('a fitting', () => {
     verdict: 'needs input',
     asks: 'fitting.bendRadius',
   });
+  show('that is tighter than the laminate is wide', {
+    from: withPaths(bend, {
+      filler: withPaths(leak, { 'filler.thicknessOverDefect': '10 mm' })['filler'],
+      'defect.nearestAttachment': '20 m',
+    }),
+    with: { 'fitting.bendRadius': '94 mm' },
+    verdict: 'not repairable',
+    says: /fold over each other/,
+  });
   const flanged = withPaths(quietLoss, { fitting: { kind: 'flange' } });
   show('whose metal shares the load', {
     from: flanged,

@@ -9,6 +9,12 @@ function withSeal(base: RepairCase, fields: Partial<Seal>): RepairCase | undefin
   return base.seal === undefined ? undefined : { ...base, seal: { ...base.seal, ...fields } };
 }
 
+/** The pad as wide as any reading of its multiple makes it. */
+function padAcross({ seal, defect }: RepairCase): number {
+  const hole = defect.holeDiameter ?? 0;
+  return seal === undefined ? 0 : Math.max(hole * seal.pad.multiple, hole + 2 * seal.pad.margin);
+}
+
 /** All steel and air of the day, by so many kelvin; never colder than water freezes. */
 function shifted(base: RepairCase, by: number): RepairCase {
   const to = <T extends number>(value: T): T => Math.max(283.15, value + by) as T;
@@ -59,6 +65,8 @@ export const atWork: readonly Worsening[] = [
     of: (base, factor) => {
       const { seal } = base;
       if (seal?.sheet.across === undefined) return undefined;
+      // One that is smaller than its pad is refused, and a larger one is its remedy.
+      if (seal.sheet.across < padAcross(base)) return undefined;
       return withSeal(base, { sheet: { ...seal.sheet, across: times(seal.sheet.across, factor) } });
     },
   },
