@@ -26,7 +26,7 @@ export function drawCase(seed: number): Drawn {
   );
   const wall = figure(Math.min(between(0.03, 0.06) * diameter, between(4, 16)), 3);
   const kind = chance(0.03)
-    ? one('through-wall slot', 'crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect')
+    ? one('crack', 'dent', 'gouge', 'lamination', 'bulge', 'seam defect')
     : chance(0.4)
       ? 'through-wall hole'
       : 'metal loss';
@@ -298,11 +298,7 @@ export function drawCase(seed: number): Drawn {
       circumferentialWidth: `${width} mm`,
       remainingWall: `${left} mm`,
       readingError: chance(0.3) ? 'none' : `${figure(Math.min(between(0.05, 0.4), 0.4 * left), 2)} mm`,
-      ...(hole
-        ? { holeDiameter: `${holeDiameter} mm` }
-        : chance(0.4) && kind !== 'through-wall slot'
-          ? { holeAtEndOfLife: as(5, 25, 'mm', 3) }
-          : {}),
+      ...(hole ? { holeDiameter: `${holeDiameter} mm` } : chance(0.4) ? { holeAtEndOfLife: as(5, 25, 'mm', 3) } : {}),
       ...(!hole && kind === 'metal loss' && chance(0.35) ? { profile } : {}),
       ...(chance(0.98)
         ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` }

@@ -162,14 +162,11 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     );
   }
   const test = acceptance?.pressureTest;
-  if (
-    test !== undefined &&
-    test !== 'none' &&
-    test.lowestRating !== undefined &&
-    judged &&
-    parts.extent !== undefined
-  ) {
-    say(1.1 * service.designPressure > test.lowestRating, 'rating');
+  if (test !== undefined && test !== 'none' && judged && parts.extent !== undefined) {
+    const level = 1.1 * service.designPressure;
+    say(test.lowestRating !== undefined && level > test.lowestRating, 'rating');
+    const stress = (level * found.outsideDiameter) / (2 * job.pipe.wallThickness);
+    say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
   }
   say(soundPipeYields(job, found), 'sound pipe yields');
   say(spanBuckles(job, found), 'span buckles');
