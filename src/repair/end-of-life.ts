@@ -1,3 +1,4 @@
+import { isCalculationError } from '../formula/index.js';
 import { multiples } from '../numeric/index.js';
 import { inspectionInterval, remainingLife, wallAtEndOfLife } from '../pipe/index.js';
 import { dayAfter, isDay } from '../quantity/clock.js';
@@ -76,11 +77,13 @@ export function endOfLife(design: Designed): EndOfLife {
 function lastsFor(throughWall: boolean, rate: number, wallToday: Length, until: Length): EndOfLife['wallLasts'] {
   if (throughWall) return { known: false, because: 'the design counts on no wall at the defect' };
   if (rate === 0) return { known: false, because: 'the case states no further loss' };
-  return {
-    known: true,
-    time: remainingLife({ presentWall: wallToday, requiredWall: until, rate: rate as never }),
-    until,
-  };
+  try {
+    const time = remainingLife({ presentWall: wallToday, requiredWall: until, rate: rate as never });
+    return { known: true, time, until };
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    return { known: false, because: 'the loss is so slow that no number holds the time' };
+  }
 }
 
 function measured({ found, laminate, case: { defect, service } }: Designed): Line[] {

@@ -8,11 +8,24 @@ interface NoWonder {
 
 const bracket = 'a bracket or a part of a search: the root is the same';
 const overflow = 'guards against numbers that no float holds: the result is refused a line later';
-const place = 'a place in a list: a part of a place is the same place';
 const joined = 'two forms meet here to the last digits: either is right at the step';
 const bounded = 'held by finite patches from one side and within a fifth from the other: see the derivation of the rim';
 const unbuilt = 'derived since: the derivation came after the run of this summary';
 const unreached = 'never reached: what comes before refuses or decides it';
+
+const polished = 'a start and the step that polishes it: either alone comes to the root';
+const springs = 'held within a hundredth or a tenth by springs in a row, which are no finer';
+const march = 'how far and how finely a march goes: its end and its steps change nothing';
+const print = 'held by a print of three or four digits, which a change of a thousandth leaves';
+const room = 'a hard bound on what a reader may confirm: no value of a rule set comes near it';
+
+/** One reason for constants of some formulas. */
+const reasonFor = (
+  because: string,
+  constants: Readonly<Record<string, readonly string[]>>,
+  sort = 'coefficient',
+): NoWonder[] =>
+  Object.entries(constants).flatMap(([of, texts]) => texts.map((constant) => ({ of, constant, sort, because })));
 
 /** Constants that go unnoticed with a reason. All others have a case, a derivation, a list or a bound. */
 export const noWonders: readonly NoWonder[] = [
@@ -37,21 +50,40 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'pipe/axial-failure-stress', constant: 'Math.PI', sort: 'default', because: unreached },
   { of: 'clock', constant: '1e-6', sort: 'unit', because: 'slack for rounding of a sum of seconds' },
   { of: 'weather-check', constant: '333.15', sort: 'limit', because: unreached },
-  { of: 'weather-gate', constant: '1', sort: 'limit', because: place },
   { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
-  ...['1', '3', '2', '8'].map((constant) => ({
-    of: 'laminate/energy-at-rim',
-    constant,
+  { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
+  ...reasonFor(unbuilt, {
+    'laminate/along-strength': ['1'],
+    'laminate/isotropic-shear-modulus': ['1', '2'],
+    'laminate/overlay-factor': ['1'],
+    'laminate/slot-pressure-ceiling': ['4', 'Math.PI'],
+    'laminate/strip-modulus': ['1'],
+    'laminate/thickness-wide-slot': ['4', '8', 'Math.PI'],
+    'laminate/wide-slot-resistance': ['4', 'Math.PI'],
+    'seal/pad-beyond-bands': ['2'],
+  }),
+  ...reasonFor(polished, { 'laminate/thickness-slot': ['2', '3'] }),
+  ...reasonFor(springs, {
+    'laminate/lap-shear-peak': ['2'],
+    'laminate/lap-shear-stress': ['2'],
+    'laminate/tapered-end-shear': ['1', '2'],
+  }),
+  ...reasonFor(march, { 'laminate/tapered-end-shear': ['12', '100'] }),
+  ...reasonFor(print, { 'mechanics/square-plate-deflection': ['0.00126', '1', '12'], 'wrapped-layers': ['1', '2'] }),
+  {
+    of: 'laminate/wrap-end-shear',
+    constant: '2',
     sort: 'coefficient',
-    because: bounded,
-  })),
-  ...['2', '4', 'Math.PI'].map((constant) => ({
-    of: 'laminate/stress-left-at-work',
-    constant,
+    because: 'a wrap is many shear-lag lengths long, where tanh is 1: that of a short one is not derived',
+  },
+  {
+    of: 'laminate/first-ply-failure',
+    constant: '1',
     sort: 'coefficient',
-    because: unbuilt,
-  })),
+    because: 'the ratio of the quadratic criterion, for information and called by no design: not derived',
+  },
+  ...reasonFor(room, { 'coefficient-table': ['1', '0.05', '0.2'] }, 'rule'),
   { of: 'acceptance/pressure-fall', constant: '1', sort: 'coefficient', because: 'the two sides of a bound of 3e-6' },
   { of: 'acceptance/water-density', constant: '3e-6', sort: 'coefficient', because: 'a bound: its tests leave room' },
   { of: 'clock', constant: '1000', sort: 'unit', because: 'days are whole: a part of a day is the same day' },
