@@ -30,7 +30,7 @@ export function asked(mutants: readonly Mutant[], word: string): readonly Mutant
 }
 
 /** These read the code, or bundle it themselves. */
-const ABOUT_CODE = /case-table|no-arithmetic|timeline-imports|hazards\/log|bench|perturbation|report\.test/u;
+const ABOUT_CODE = /case-table|no-arithmetic|timeline-imports|hazards\/log|put-back|bench|perturbation|report\.test/u;
 
 export function killSuite(of: Of, tests: readonly string[], verification: readonly string[]): string[] {
   const wanted =

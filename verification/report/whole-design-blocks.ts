@@ -18,7 +18,7 @@ function hazardSummary({ wholeDesigns: { hazards } }: Report): Block[] {
   return [
     heading(3, 'Hazards and their guards', 'hazard-summary'),
     paragraph(
-      'What could go wrong with a repair, and the guards against it: each place of the job that refuses, asks, warns, stops or fails a record, found in its syntax tree. With every run of the tests each guard is switched off in turn, and each half of a condition that it hangs on; a test of its row must go red. None stays unnoticed, or the tests fail. The rows stand ',
+      'What could go wrong with a repair, and the guards against it: each place of the job that refuses, asks, warns, stops or fails a record, found in its syntax tree. With every run of the tests each guard is switched off in turn, and each half of a condition that it depends on; a test of its row must go red. None stays unnoticed, or the tests fail. The rows stand ',
       link('at the end of the chapters', 'hazards'),
       '.',
     ),
@@ -31,7 +31,7 @@ function lawBlocks({ seed, cases, verdicts, designed, laws, violations, open }: 
   return [
     heading(3, 'Laws over random whole cases', 'laws'),
     paragraph(
-      `${count(cases, 'case')} drawn by seed ${seed}: ${share.join(', ')}. Each is designed, and designed again with one thing worse: more of a load, a larger loss, a weaker material, a word left out, a slip of the pen. The worse one must be neither thinner nor shorter, nor back in service earlier, nor of a better verdict, or the slip must be named. ${violations === 0 ? 'No law was broken' : `Laws were broken ${count(violations, 'time')}`}${Object.keys(open).length === 0 ? '.' : ', but for the cases named below.'} `,
+      `${count(cases, 'case')} drawn by seed ${seed}: ${share.join(', ')}. Each is designed, and designed again with one thing worse: more of a load, a larger loss, a weaker material, a word left out, a slip of the pen. The worse one must be neither thinner nor shorter, nor back in service earlier, nor of a better verdict, or the slip must be named; where no pair is designed the law asks for a refusal or a question. ${violations === 0 ? 'No law was broken' : `Laws were broken ${count(violations, 'time')}`}${Object.keys(open).length === 0 ? '.' : ', but for the cases named below.'} `,
       code('npm run laws'),
       ' repeats it.',
     ),
