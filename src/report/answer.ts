@@ -12,7 +12,6 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
-import type { LineDesign } from '../repair/design/design-work.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
@@ -46,19 +45,20 @@ function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): s
   return `by ${method}, safety factor ${show('number', 'safetyFactor', safetyFactor)}`;
 }
 
-/** The line while people work on it, and how much it may carry then. */
-function lineRows(line: LineDesign | undefined, show: Show, options: ChosenOptions): Row[] {
+/**
+ * The line while people work on it, and how much it may carry then. A seal is tightened for the pressure that is stated: what
+ * the pipe bears beside it is no leave to raise the line.
+ */
+function lineRows({ line, seal }: RepairDesign, show: Show, options: ChosenOptions): Row[] {
   if (line === undefined) return [];
   const { state, pressure, highestPressure, limitedBy } = line;
   if (highestPressure === undefined) return [['Line during the work', state]];
   const limit = roundedDown('highest pressure', 'gauge pressure', highestPressure);
-  return [
-    [
-      'Line during the work',
-      show('gauge pressure', 'pressure', pressure),
-      `${state}; at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`,
-    ],
-  ];
+  const isSealed = seal !== undefined && seal !== 'none';
+  const most = isSealed
+    ? 'no more than this, since the leak seal is tightened for it'
+    : `at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`;
+  return [['Line during the work', show('gauge pressure', 'pressure', pressure), `${state}; ${most}`]];
 }
 
 function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
@@ -261,7 +261,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
     ...cureRows(cures?.filler, waitAt('filler-wait'), show),
     ...cureRows(cures?.laminate, waitAt('cure'), show),
     ...cureRows(cures?.putty, waitAt('putty'), show),
-    ...lineRows(design.line, show, options),
+    ...lineRows(design, show, options),
     ...(found === undefined ? [] : foundRows(found, design.case, show)),
   ];
   const blocks: Block[] = [

@@ -116,6 +116,13 @@ describe('the calculation sheet', () => {
     expect(answer).not.toContain('What was computed');
   });
 
+  it('gives no leave to raise a line whose seal is tightened for the stated pressure', () => {
+    const text = calculationSheet(designRepair(decodeCase(exampleDocument()).case)).replaceAll(/\s+/gu, ' ');
+    const [answer = ''] = text.split('Leak seal, before the wrap');
+    expect(answer).toContain('no more than this, since the leak seal is tightened for it');
+    expect(answer).not.toMatch(/at most [\d.]+ MPa, by the/u);
+  });
+
   it.each(exampleNames)('shows every field of %s as it was typed', (name) => {
     const { case: repairCase, typed } = decodeCase(exampleDocument(name));
     const given = section(calculationSheet(designRepair(repairCase), { typed }), 'THE CASE AS GIVEN');
