@@ -189,4 +189,13 @@ export const contradictions: readonly Hazard[] = [
     guards: ['case/contradictions-confirmed.ts: note confirmed[<index>].path'],
     tests: by('a confirmed number that no rule set has'),
   },
+  {
+    could: 'A number is confirmed by nobody, or in no edition.',
+    would: 'A repair would be thinner on the word of no one who read the document.',
+    guards: [
+      'case/contradictions-confirmed.ts: note confirmed[<index>].by',
+      'case/contradictions-confirmed.ts: note confirmed[<index>].edition',
+    ],
+    tests: by('a number that nobody confirms', 'a number that is confirmed in no edition'),
+  },
 ];

@@ -192,6 +192,22 @@ describe('a contradiction', () => {
     expect(designRepair(confirming('overlap.minimum')).verdict).toBe('designed');
   });
 
+  const confirmedBy = (reader: { readonly by: string; readonly edition: string }) => ({
+    confirmed: [{ path: 'overlap.minimum', value: '60 mm', ...reader }],
+  });
+  const reader = { by: 'A. Reader', edition: '2017' };
+
+  it('a number that nobody confirms', () => {
+    expect(verdictOf(withPaths(loss, confirmedBy(reader)))).toBe('designed');
+    for (const by of ['TBD', 'x', 'nobody'])
+      expect(refusedFields(withPaths(loss, confirmedBy({ ...reader, by })))).toEqual(['confirmed[0].by']);
+  });
+
+  it('a number that is confirmed in no edition', () => {
+    for (const edition of ['?', 'unknown', 'to be confirmed'])
+      expect(refusedFields(withPaths(loss, confirmedBy({ ...reader, edition })))).toEqual(['confirmed[0].edition']);
+  });
+
   for (const [what, base, changes, field] of rows) {
     it(what, () => {
       expect(verdictOf(base)).not.toBe('refused');
