@@ -1,5 +1,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { exitCode } from './exit-code.js';
+import { reasonOf } from './read-input.js';
 
 /** What the commands touch of the world outside; tests put their own in its place. */
 export interface Io {
@@ -12,11 +14,15 @@ export interface Io {
   write(path: string, text: string): Promise<void>;
 }
 
-/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. */
+/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. A full disk is one. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`The answer cannot be written: ${reasonOf(error)}\n`);
+  process.exit(exitCode.badInput);
 });
+
+/** Where nobody can be told, the exit code is left to tell. */
+process.stderr.on('error', () => undefined);
 
 /** The process: its streams and its files. */
 export const processIo: Io = {

@@ -18,6 +18,7 @@ export function reasonOf(error: unknown): string {
     EISDIR: 'it is a folder',
     EACCES: 'permission is denied',
     ENOTDIR: 'a part of its path is not a folder',
+    ENOSPC: 'no space is left on the device',
   };
   return reasons[code] ?? (error instanceof Error ? error.message : String(error));
 }
