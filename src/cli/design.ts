@@ -2,7 +2,8 @@ import * as z from 'zod';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
-import { readInput, reasonOf } from './read-input.js';
+import { readInput } from './read-input.js';
+import { reasonOf } from './reason-of.js';
 import { UsageError } from './usage-error.js';
 
 const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];

@@ -1,7 +1,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { exitCode } from './exit-code.js';
-import { reasonOf } from './read-input.js';
+import { reasonOf } from './reason-of.js';
 
 /** What the commands touch of the world outside; tests put their own in its place. */
 export interface Io {
