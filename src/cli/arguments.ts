@@ -15,6 +15,10 @@ export interface CommandLine extends CommonOptions {
   readonly own: Readonly<Record<string, string | undefined>>;
   /** Whether what looks like a slip is refused. */
   readonly strict: boolean;
+  /** Which of the command's own options without a value were given. */
+  readonly flags: ReadonlySet<string>;
+  /** Which options stand on the line at all. */
+  readonly given: ReadonlySet<string>;
 }
 
 /** What a command takes: the formats it can print, the first by default, and the names of its own options. */
@@ -23,13 +27,16 @@ export interface Takes {
   readonly own?: readonly string[];
   /** Whether the command can be told to be strict. */
   readonly strict?: true;
+  /** Options of its own that take no value. */
+  readonly flags?: readonly string[];
 }
 
 /** Reads the arguments of a command. @throws UsageError */
-export function readArguments(args: readonly string[], { formats, own = [], strict }: Takes): CommandLine {
-  const names = ['format', 'units', 'digits', ...own, ...(strict === true ? ['strict'] : [])];
+export function readArguments(args: readonly string[], { formats, own = [], strict, flags = [] }: Takes): CommandLine {
+  const bare = strict === true ? ['strict', ...flags] : flags;
+  const names = ['format', 'units', 'digits', ...own, ...bare];
   const options = Object.fromEntries(
-    names.map((name) => [name, { type: name === 'strict' ? 'boolean' : 'string' }]),
+    names.map((name) => [name, { type: bare.includes(name) ? 'boolean' : 'string' }]),
   ) as ParseArgsConfig['options'];
   const { values, positionals } = parsed({ args: [...args], options: options ?? {}, allowPositionals: true }, names);
   return {
@@ -39,6 +46,8 @@ export function readArguments(args: readonly string[], { formats, own = [], stri
     positionals,
     own: Object.fromEntries(own.map((name) => [name, values[name]])),
     strict: values['strict'] !== undefined,
+    flags: new Set(flags.filter((name) => values[name] !== undefined)),
+    given: new Set(names.filter((name) => values[name] !== undefined)),
   };
 }
 

@@ -10,6 +10,7 @@ type Command = (args: readonly string[], io: Io) => Promise<number>;
 /** Each command is loaded when it is asked for, so that none waits for the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   design: async () => (await import('./design.js')).design,
+  plan: async () => (await import('./plan.js')).plan,
   compare: async () => (await import('./compare.js')).compare,
   doubt: async () => (await import('./doubt.js')).doubt,
   evaluate: async () => (await import('./evaluate.js')).evaluate,
