@@ -19,7 +19,8 @@ export function decimalPattern(upper: Upper | undefined): string {
   const options = digits === '0' ? [] : [`0*\\d{0,${digits.length - 1}}${rest}`];
   [...digits].forEach((digit, place) => {
     const lower = lowerDigit(digit, place === 0 && digits.length > 1 ? 1 : 0);
-    if (lower !== undefined) options.push(`0*${digits.slice(0, place)}${lower}\\d{${digits.length - 1 - place}}${rest}`);
+    if (lower !== undefined)
+      options.push(`0*${digits.slice(0, place)}${lower}\\d{${digits.length - 1 - place}}${rest}`);
   });
   const start = `0*${digits === '0' ? '' : digits}`;
   const point = '\\.';
