@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { nearMiss } from '../json/near-miss.js';
 import { UsageError } from './usage-error.js';
 
 /** The options that every command takes. */
@@ -52,16 +53,25 @@ export function readArguments(args: readonly string[], { formats, own = [], stri
 
 function parsed(config: ParseArgsConfig, names: readonly string[]) {
   try {
-    const { values, positionals } = parseArgs(config);
+    const { values, positionals, tokens } = parseArgs({ ...config, tokens: true });
+    refuseRepeated(tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])));
     return { values: values as Readonly<Record<string, string | undefined>>, positionals };
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
     if (!(error instanceof Error) || !code.startsWith('ERR_PARSE_ARGS')) throw error;
     const [first = ''] = error.message.split('. ');
-    throw new UsageError(
-      `${first.replace(/\.$/u, '')}; the options are ${names.map((name) => `--${name}`).join(', ')}`,
-    );
+    const option = /'--([^'=\s]+)/u.exec(first)?.[1];
+    const near = option === undefined || names.includes(option) ? undefined : nearMiss(option, names);
+    const hint = near === undefined ? '' : `; did you mean --${near}?`;
+    const all = names.map((name) => `--${name}`).join(', ');
+    throw new UsageError(`${first.replace(/\.$/u, '')}${hint}; the options are ${all}`);
   }
+}
+
+/** Of two values of one option the parser would keep the last in silence. */
+function refuseRepeated(given: readonly string[]): void {
+  const twice = given.find((name, index) => given.indexOf(name) !== index);
+  if (twice !== undefined) throw new UsageError(`--${twice} is given twice; give each option once`);
 }
 
 function oneOf<T extends string>(name: string, word: string | undefined, words: readonly T[]): T {

@@ -1,4 +1,6 @@
 import { readFile } from 'node:fs/promises';
+import { exitCode } from './exit-code.js';
+import { reasonOf } from './reason-of.js';
 import { type At, isSameFile, standsAt, writeWhole } from './write-whole.js';
 
 /** What the commands touch of the world outside; tests put their own in its place. */
@@ -15,11 +17,15 @@ export interface Io {
   same(one: string, other: string): Promise<boolean>;
 }
 
-/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. */
+/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. A full disk is one. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`The answer cannot be written: ${reasonOf(error)}\n`);
+  process.exit(exitCode.badInput);
 });
+
+/** Where nobody can be told, the exit code is left to tell. */
+process.stderr.on('error', () => undefined);
 
 /** The process: its streams and its files. */
 export const processIo: Io = {

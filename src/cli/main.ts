@@ -34,7 +34,8 @@ async function run([name = '', ...args]: readonly string[], io: Io): Promise<num
     return exitCode.done;
   }
   if (name === '--help' || name === '-h' || name === 'help') {
-    io.out(help[args[0] ?? ''] ?? help[''] ?? '');
+    const topic = args[0] ?? '';
+    io.out((Object.hasOwn(help, topic) ? help[topic] : help['']) ?? '');
     return exitCode.done;
   }
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;

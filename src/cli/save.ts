@@ -1,5 +1,5 @@
 import type { Io } from './io.js';
-import { reasonOf } from './read-input.js';
+import { reasonOf } from './reason-of.js';
 import { UsageError } from './usage-error.js';
 
 /** A file to write. */
