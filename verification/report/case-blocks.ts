@@ -85,13 +85,17 @@ export function exceptionBlocks({ exceptions, tolerances }: Report): Block[] {
   ];
 }
 
+/** The cases of formulas that differ for a stated reason, each once. */
+function differingOf(entries: readonly FormulaEntry[]): string[] {
+  const rows = entries.flatMap(({ cases }) => cases.filter(({ verdict }) => verdict === 'explained difference'));
+  return [...new Set(rows.map(({ id }) => id))];
+}
+
 /** Whose values a room meets, and what of it is left to our own routes or to nothing. */
 function foundIn(room: string, entries: readonly FormulaEntry[]): Block[] {
   const cases = new Map(entries.flatMap(({ cases: rows }) => rows.map((row) => [row.id, row] as const)));
   const hands = [...new Set(entries.flatMap(({ lines }) => otherHands(lines).map(({ from }) => from)))].sort();
-  const differing = entries.flatMap(({ cases: rows }) =>
-    rows.filter(({ verdict }) => verdict === 'explained difference'),
-  );
+  const differing = differingOf(entries);
   const bare = entries.filter(({ lines }) => lines.length === 0).length;
   const published = entries.filter(({ lines }) => otherHands(lines).length > 0).length;
   return [
@@ -102,11 +106,8 @@ function foundIn(room: string, entries: readonly FormulaEntry[]): Block[] {
       `; ${entries.length - published - bare} stand on a second route of our own, ${bare} on neither. `,
       differing.length === 0
         ? 'Nothing differs from print.'
-        : `${count(new Set(differing.map(({ id }) => id)).size, 'case')} differ for a stated reason: `,
-      ...[...new Set(differing.map(({ id }) => id))].flatMap((id, index): Run[] => [
-        index === 0 ? '' : ', ',
-        link(id, caseAnchor(id)),
-      ]),
+        : `${count(differing.length, 'case')} ${differing.length === 1 ? 'differs' : 'differ'} for a stated reason: `,
+      ...differing.flatMap((id, index): Run[] => [index === 0 ? '' : ', ', link(id, caseAnchor(id))]),
       differing.length === 0 ? '' : '.',
     ),
   ];

@@ -40,7 +40,7 @@ const inlineFor =
 const slug = (text: string): string => text.replaceAll(/[^a-z]+/giu, '-').toLowerCase();
 
 /** Rows of a table that stands beside another one of its kind: as many as a column of a page holds. */
-const COLUMN = 56;
+const COLUMN = 62;
 
 const pagefuls = (rows: readonly string[]): string[][] =>
   Array.from({ length: Math.ceil(rows.length / COLUMN) }, (_, page) => rows.slice(page * COLUMN, (page + 1) * COLUMN));

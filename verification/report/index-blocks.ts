@@ -16,11 +16,11 @@ export function indexBlocks({ formulas }: Report): Block[] {
   return [
     heading(2, 'Index of formulas', 'index'),
     paragraph(
-      'Published: how many other hands’ values are met. Own: a second route of this project. Tag: the weakest of form and coefficients.',
+      'Others: how many other hands’ values are met. Own: a second route of this project. Tag: the weakest of form and coefficients.',
     ),
-    table(['formula', 'published', 'own', 'tag', 'page'], rows, {
+    table(['formula', 'others', 'own', 'tag', 'page'], rows, {
       align: 'lrllr',
-      widths: [56, 9, 8, 17, 10],
+      widths: [58, 11, 8, 14, 9],
       twofold: true,
     }),
   ];

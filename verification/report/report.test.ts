@@ -109,7 +109,7 @@ describe('the first page', () => {
 
 describe('the chapters', () => {
   const blocks = documentBlocks(fresh, 'built');
-  const after = (id: string): string => {
+  const chapter = (id: string): string => {
     const start = blocks.findIndex((block) => block.sort === 'heading' && block.id === id);
     const end = blocks.findIndex((block, place) => place > start && block.sort === 'heading' && block.level === 2);
     return JSON.stringify(blocks.slice(start, end));
@@ -122,7 +122,7 @@ describe('the chapters', () => {
   });
 
   it('name every case that does not simply agree, and every tolerance with its reason', () => {
-    const own = after('exceptions') + after('tolerances');
+    const own = chapter('exceptions') + chapter('tolerances');
     for (const { id, because } of fresh.exceptions) {
       expect(own).toContain(JSON.stringify(id));
       expect(because, id).not.toBe('');
