@@ -45,8 +45,8 @@ function blockHtml(block: Block): string {
       return table(block);
     case 'equation':
       return equation(block.left, block.lines);
-    case 'figure':
-      return `<figure>${block.svg}</figure>`;
+    case 'figures':
+      return `<div class="figures">${block.svgs.map((svg) => `<figure>${svg}</figure>`).join('')}</div>`;
   }
 }
 

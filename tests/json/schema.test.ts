@@ -163,7 +163,7 @@ describe('every slip within one field', () => {
         const other = changed(document, path, `${number} ${symbol}`);
         expect(accepts(other), `${path.join('.')} = ${number} ${symbol}`).toBe(isRead(other));
       }),
-      { seed: 12, numRuns: 3000 },
+      { seed: 20261125, numRuns: 3000 },
     );
   });
 
