@@ -3,7 +3,6 @@
  * all others. For literals at the top of a file, behind a mark of purity, so that bundlers drop what nobody uses.
  */
 export function frozen<const T>(value: T): T {
-  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
-  for (const inner of Object.values(value)) frozen(inner);
+  if (typeof value === 'object') for (const inner of Object.values(value ?? {})) frozen(inner);
   return Object.freeze(value);
 }
