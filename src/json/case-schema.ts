@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { type Kind, type Quantity, siSymbol, units, writeQuantity } from '../quantity/index.js';
-import { admit, CLOCK, SOME_TEXT } from '../repair/case/admit.js';
+import { PLAIN_LINE } from '../quantity/plain-text.js';
+import { admit, CLOCK } from '../repair/case/admit.js';
 import type { AmountField, Field, Fields } from '../repair/case/table-field.js';
 import { textDoor } from './document-door.js';
 import { type CaseDocument, type CaseText, documentTable, documentWordsAt } from './document-table.js';
@@ -39,9 +40,9 @@ function plain(field: Field, path: string): z.ZodType {
     case 'flag':
       return noted(z.boolean(), field, path);
     case 'text':
-      return noted(z.string().regex(SOME_TEXT), field, path);
+      return noted(z.string().regex(PLAIN_LINE), field, path);
     case 'name':
-      return z.union([z.string().regex(SOME_TEXT), z.number()].map((schema) => noted(schema, field, path)));
+      return z.union([z.string().regex(PLAIN_LINE), z.number()].map((schema) => noted(schema, field, path)));
     case 'clock':
       return noted(z.string().regex(CLOCK), field, path);
     case 'number':

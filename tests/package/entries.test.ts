@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { entries } from '../../docs/contents.js';
 
@@ -22,6 +22,18 @@ describe('the entries of the built package', () => {
     const [imported, required] = found[name] ?? [[], []];
     expect(imported.length).toBeGreaterThan(0);
     expect(required).toEqual(imported);
+  });
+
+  it('carry the licence text of every package that the command bundles', () => {
+    const chunks = readdirSync('dist').filter((name) => name.endsWith('.js'));
+    const command = chunks.map((name) => readFileSync(`dist/${name}`, 'utf8')).join('\n');
+    const inside = new Set(
+      [...command.matchAll(/^\/\/ node_modules\/((?:@[^/]+\/)?[^/]+)/gmu)].map(([, name]) => name),
+    );
+    expect(inside.has('zod')).toBe(true);
+    const licences = readFileSync('dist/LICENSES.txt', 'utf8');
+    for (const name of inside) expect(licences).toMatch(new RegExp(`^${name} \\d`, 'mu'));
+    expect(licences).toContain('Permission is hereby granted');
   });
 
   it('are all that package.json exports', () => {
