@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Line } from '../../../src/quantity/index.js';
-import type { StepId } from '../../../src/repair/index.js';
+import type { Length, Line } from '../../../src/quantity/index.js';
+import { planWork, type StepId } from '../../../src/repair/index.js';
+import { designed } from '../by-use.js';
 import { allNamed, cases, type Job, jobOf, type Named } from './of-every-kind.js';
 
 /** The numbers that a crew reads on a plan, each by hand from the case. Lengths in metres, times in seconds. */
@@ -96,6 +97,14 @@ describe('a plan tells', () => {
   });
 });
 
+/** The same tape on rolls of another length. */
+function onRollsOf(rollLength: number) {
+  const base = cases['wall loss under tape'];
+  const design = designed({ ...base, wrap: { ...base.wrap, rollLength: rollLength as Length } });
+  const plan = planWork(design).steps.find(({ id }) => id === 'wrap')?.does ?? [];
+  return { rolls: design.rolls.rolls.length, plan };
+}
+
 describe('a wrap as it is told pass by pass', () => {
   const MOST = 30;
 
@@ -152,6 +161,12 @@ describe('a wrap as it is told pass by pass', () => {
       const goesOn = does.filter(({ text }) => /^Go on in the same way to roll/.test(text)).map(({ text }) => text);
       expect(goesOn).toEqual(rolls.length > MOST ? [`Go on in the same way to roll ${rolls.length}.`] : []);
     }
+    // Thirty rolls to the last one, and none is left out.
+    const { tapeLength } = jobOf('wall loss under tape').design.wrap as { tapeLength: number };
+    const { rolls, plan } = onRollsOf(tapeLength / 29.5);
+    expect(rolls).toBe(MOST);
+    expect(plan.filter(({ text }) => /^Roll \d/.test(text))).toHaveLength(MOST);
+    expect(plan.filter(({ text }) => /^Go on in the same way to roll/.test(text))).toEqual([]);
     expect(jobOf('short rolls').design.rolls.rolls.length).toBeGreaterThan(MOST);
     expect(jobOf('wall loss under tape').design.rolls.rolls.length).toBeLessThan(MOST);
   });

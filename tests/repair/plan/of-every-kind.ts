@@ -3,6 +3,7 @@ import {
   energyReleaseRate,
   gauge,
   length,
+  massFlow,
   ratio,
   speed,
   stress,
@@ -71,6 +72,7 @@ export const cases = {
     },
   },
   'sealed leak, bands off': plannedLeak,
+  'seal that is stated, and no leak': { ...planned, seal: { ...plannedLeak.seal, bands: 'left' } as never },
   'sealed leak under a wide sheet': {
     ...plannedLeak,
     seal: { ...plannedLeak.seal, sheet: { ...plannedLeak.seal?.sheet, across: length.mm(60) } } as never,
@@ -85,6 +87,14 @@ export const cases = {
     'service.phase': 'gas',
     ...emptied,
   }),
+  'compressed air, vented': fromFile(quietLoss, {
+    'service.contents': 'compressed air',
+    'service.phase': 'gas',
+  }),
+  'toxic contents behind a loss from inside': fromFile(quietLoss, {
+    'service.contents': 'process water with biocide',
+    'service.hazards': ['toxic'],
+  }),
   'safety-critical line': fromFile(loss, { 'service.safetyCritical': true }),
   bend: fromFile(bend),
   slot: fromFile(slot),
@@ -93,6 +103,11 @@ export const cases = {
     ...waterTape,
     crew: { ...atPace(2).crew, soakTime: undefined } as never,
   },
+  'tape that is soaked for no time': {
+    ...waterTape,
+    crew: { layingSpeed: speed.mPerMin(2), crews: 1, soakTime: time.minute(0), start: '07:30' },
+  },
+  'resin in small batches': { ...planned, resin: { ...resin, rate: massFlow.kgPerMin(0.005) } },
   'tape that water activates, laid too slowly': atPace(0.2),
   'tape that nothing makes fit': {
     ...waterTape,

@@ -14,8 +14,10 @@ const isEmpty: Where = (job) => {
   const { line } = caseOf(job);
   return line.state === 'empty, dry, isolated, vented' || line.pressure === 0;
 };
-const isSealed: Where = (job) => caseOf(job).seal !== undefined;
-const bandsStay: Where = (job) => caseOf(job).seal?.bands === 'left';
+/** A seal that is stated for a wall that does not leak is put on by nobody. */
+const sealOf = (job: Job) => (caseOf(job).defect.kind === 'metal loss' ? undefined : caseOf(job).seal);
+const isSealed: Where = (job) => sealOf(job) !== undefined;
+const bandsStay: Where = (job) => sealOf(job)?.bands === 'left';
 const isTape: Where = (job) => caseOf(job).wrap.form === 'tape';
 const isMixed: Where = (job) => caseOf(job).resin !== 'none';
 const isFilled: Where = (job) => caseOf(job).filler !== 'none';
@@ -100,7 +102,7 @@ const rows: readonly (readonly [StepId, RegExp, Where])[] = [
     /^Bend the sheet to the pipe: roll it first/,
     // Bent flat to the pipe, a wide sheet is at E t / ((1 - nu^2) D) at its skin.
     (job) => {
-      const sheet = caseOf(job).seal?.sheet;
+      const sheet = sealOf(job)?.sheet;
       if (sheet === undefined) return false;
       const { modulus, thickness, poissonRatio, yieldStrength } = sheet;
       const outside = job.design.found.outsideDiameter + thickness;
@@ -108,8 +110,8 @@ const rows: readonly (readonly [StepId, RegExp, Where])[] = [
     },
   ],
   ['seal', /^Bend the sheet to the pipe/, isSealed],
-  ['seal', /sheet on it, band over it\.$/, (job) => caseOf(job).seal?.band.count === 1],
-  ['seal', /sheet on it, 2 bands side by side\.$/, (job) => caseOf(job).seal?.band.count === 2],
+  ['seal', /sheet on it, band over it\.$/, (job) => sealOf(job)?.band.count === 1],
+  ['seal', /sheet on it, 2 bands side by side\.$/, (job) => sealOf(job)?.band.count === 2],
   ['seal', /^Tighten to \{0\}/, both(isSealed, no(isEmpty))],
   ['seal', /^Press it on within \{0\} of kneading/, isSealed],
   ['seal', /^No damp at the pad\./, both(isSealed, isEmpty)],
