@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { type CommandLine, readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import { designEndings, folderForms, formOf } from './forms.js';
@@ -29,8 +28,6 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
     { input, force: flags.has('force') },
     io,
   );
-  // One case is read and the process ends: a schema that compiles itself as it is built costs more than it saves.
-  z.config({ jitless: true });
   const { designCase } = await import('./design-case.js');
   const designed = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
   // Of a design that was not made a folder holds what there is; a drawing that is asked for alone is refused.
