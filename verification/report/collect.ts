@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { formulas as registered } from '../../src/registry/index.js';
 import { burstPredictions } from '../datasets/burst-tests.js';
+import { readEnginesSummary } from '../engines/summary.js';
 import { accuracyTable } from '../oracles/accuracy.js';
 import { readCases, runCases } from '../runner/run.js';
 import { bibliography } from './bibliography.js';
@@ -95,6 +96,7 @@ export function collect(): Report {
     coverage: coverage(entries, results),
     formulas: entries,
     accuracy: accuracyRows(),
+    engines: readEnginesSummary(),
     perturbation: perturbationReport(),
     wholeDesigns: wholeDesignsReport(),
     units: unitRows(),

@@ -1,5 +1,5 @@
 import { bibliographyBlocks, knownProblemBlocks, propertyBlocks, ruleBlocks, unitBlocks } from './annex-blocks.js';
-import { accuracyAnnex, accuracyBlocks, perturbationBlocks } from './arithmetic-blocks.js';
+import { accuracyAnnex, accuracyBlocks, engineBlocks, perturbationBlocks } from './arithmetic-blocks.js';
 import { type Block, heading, paragraph } from './blocks.js';
 import { errataBlocks, exceptionBlocks, methodBlocks, roomBlocks, tagBlocks } from './case-blocks.js';
 import { burstBlocks, dewPointBlocks, pipeSizeBlocks } from './compared-blocks.js';
@@ -42,6 +42,7 @@ export function documentBlocks(report: Report, form: Form): Block[] {
     ...dewPointBlocks(report),
     ...pipeSizeBlocks(report),
     ...accuracyBlocks(report),
+    ...engineBlocks(report),
     ...perturbationBlocks(report),
     ...wholeDesignBlocks(report),
     ...knownProblemBlocks(report),

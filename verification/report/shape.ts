@@ -1,5 +1,6 @@
 import type { SourceTag } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
+import type { EnginesSummary } from '../engines/summary.js';
 import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
@@ -48,6 +49,7 @@ export interface Report {
   readonly coverage: readonly CoverageRoom[];
   readonly formulas: readonly FormulaEntry[];
   readonly accuracy: readonly AccuracyRow[];
+  readonly engines: EnginesSummary | undefined;
   readonly perturbation: PerturbationReport;
   readonly wholeDesigns: WholeDesignsReport;
   readonly units: readonly UnitRow[];
