@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 import manifest from './package.json' with { type: 'json' };
+import { caseJsonSchema } from './src/json/case-json-schema.js';
 
 /** The entries that CommonJS can require: each is bundled, with what they share in common chunks. */
 const required = Object.values(manifest.exports)
@@ -8,7 +9,7 @@ const required = Object.values(manifest.exports)
   .map((path) => path.replace(/^\.\/dist\/(.*)\.cjs$/u, '$1'));
 
 /** What the command carries inside, so that it starts fast; their licences ask to travel with them. */
-const bundled = ['zod'];
+const bundled: readonly string[] = [];
 
 function writeLicences(): void {
   const texts = bundled.map((name) => {
@@ -31,8 +32,11 @@ export default defineConfig([
   {
     entry: { cli: 'src/cli.ts' },
     format: 'esm',
-    noExternal: bundled,
-    onSuccess: async () => writeLicences(),
+    noExternal: [...bundled],
+    onSuccess: async () => {
+      writeLicences();
+      writeFileSync('dist/case.schema.json', `${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
+    },
     splitting: true,
     target: 'node20',
     outDir: 'dist',

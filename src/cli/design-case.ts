@@ -3,6 +3,7 @@ import { encodeDesign } from '../json/encode-design.js';
 import { echoes } from '../json/typed.js';
 import type { Kind } from '../quantity/index.js';
 import { designRepair, type Verdict } from '../repair/index.js';
+import { repairDrawing } from '../report/drawing/index.js';
 import { firstPage } from '../report/first-page.js';
 import { planHtml } from '../report/plan-html.js';
 import { planText } from '../report/plan-text.js';
@@ -11,6 +12,7 @@ import { preferredUnit, type UnitSystem } from '../report/units.js';
 import type { Form } from './forms.js';
 import { type PlanArguments, planCase } from './plan-case.js';
 import { refuseSlips } from './refuse-slips.js';
+import { UsageError } from './usage-error.js';
 
 /** A designed case, to be written in one form or another. */
 export interface DesignedCase {
@@ -40,6 +42,7 @@ export function designCase(text: string, { units, digits, strict, ...asked }: Ca
     'sheet-html': () => calculationSheet(design, { format: 'html', ...shown }),
     'plan-text': () => planText(planCase(design, asked), { units }),
     'plan-html': () => planHtml(planCase(design, asked), { units }),
+    drawing: () => repairDrawing(design, { units, digits }) ?? noDrawing(design.verdict),
     'design-json': () => {
       const unit = (kind: Kind, name: string) => preferredUnit(kind, name, { system: units });
       return `${JSON.stringify(encodeDesign(design, { typed, lookUps, unit, digits }), null, 2)}\n`;
@@ -51,6 +54,11 @@ export function designCase(text: string, { units, digits, strict, ...asked }: Ca
     firstPage: (out, paths) =>
       firstPage(design, { ...shown, files: out === undefined ? undefined : placed(out, paths) }),
   };
+}
+
+/** A drawing of a design that was not made would be read as one of something to build. */
+function noDrawing(verdict: Verdict): never {
+  throw new UsageError(`there is nothing to draw: the verdict is ${verdict}`);
 }
 
 /** Files by their folder and their names in it. */

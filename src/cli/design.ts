@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { type CommandLine, readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import { designEndings, folderForms, formOf } from './forms.js';
@@ -23,16 +22,17 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
   refuseUseless(line, out !== undefined && form === undefined);
   const text = await oneCase('design', positionals, io);
   const [input = ''] = positionals;
-  const paths = out === undefined ? [] : pathsOf(out, form);
+  const asked = out === undefined ? [] : pathsOf(out, form);
   await mayWrite(
-    paths.map(({ path }) => path),
+    asked.map(({ path }) => path),
     { input, force: flags.has('force') },
     io,
   );
-  // One case is read and the process ends: a schema that compiles itself as it is built costs more than it saves.
-  z.config({ jitless: true });
   const { designCase } = await import('./design-case.js');
   const designed = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
+  // Of a design that was not made a folder holds what there is; a drawing that is asked for alone is refused.
+  const isMade = designed.verdict === 'designed';
+  const paths = isMade || form !== undefined ? asked : asked.filter((each) => each.form !== 'drawing');
   await save(
     paths.map(({ path, form: each }) => ({ path, text: () => designed.written(each) })),
     io,

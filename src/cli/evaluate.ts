@@ -1,5 +1,4 @@
 import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
-// From their files, not from the index: this command shall not wait for zod, which it does not need.
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';

@@ -1,13 +1,21 @@
 import { UsageError } from './usage-error.js';
 
 /** A form in which a design can be written. */
-export type Form = 'sheet-text' | 'sheet-markdown' | 'sheet-html' | 'design-json' | 'plan-text' | 'plan-html';
+export type Form =
+  | 'sheet-text'
+  | 'sheet-markdown'
+  | 'sheet-html'
+  | 'design-json'
+  | 'drawing'
+  | 'plan-text'
+  | 'plan-html';
 
 /** What a folder holds: every form, under one name each. */
 export const folderForms: readonly (readonly [name: string, form: Form])[] = [
   ['sheet.html', 'sheet-html'],
   ['sheet.md', 'sheet-markdown'],
   ['sheet.txt', 'sheet-text'],
+  ['drawing.svg', 'drawing'],
   ['plan.html', 'plan-html'],
   ['plan.txt', 'plan-text'],
   ['design.json', 'design-json'],
@@ -20,6 +28,7 @@ export const designEndings: Readonly<Record<string, Form>> = {
   markdown: 'sheet-markdown',
   txt: 'sheet-text',
   json: 'design-json',
+  svg: 'drawing',
 };
 
 /** Files of a plan by the ending of their name. */

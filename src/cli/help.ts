@@ -29,8 +29,8 @@ Designs the repair of a case and prints its first page: verdict, drawing, answer
 The file - is standard input. Any verdict but "designed" ends with exit code 1; the page then says why.
 
   --full               the whole calculation sheet, every step of it
-  --out FOLDER         write every form into a folder: sheet, plan and design
-  --out FILE           write one file: .html, .md and .txt are the whole sheet, .json is the design
+  --out FOLDER         write every form into a folder: sheet, drawing, plan and design
+  --out FILE           write one file: .html, .md and .txt are the whole sheet, .svg is the drawing, .json the design
   --force              replace files that stand there; the case itself is never written
   --format markdown    print the whole sheet as Markdown
   --format plan        print the plan of the work; plan-html prints it as one page

@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import { type Form, formOf, planEndings } from './forms.js';
@@ -23,7 +22,6 @@ export async function plan(args: readonly string[], io: Io): Promise<number> {
   const text = await oneCase('plan', positionals, io);
   const [input = ''] = positionals;
   if (out !== undefined) await mayWrite([out], { input, force: flags.has('force') }, io);
-  z.config({ jitless: true });
   const { designCase } = await import('./design-case.js');
   const moved = { start: own['start'], actual: own['actual'] };
   const { verdict, written } = designCase(text, { units, digits: undefined, strict, ...moved });

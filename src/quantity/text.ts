@@ -82,6 +82,15 @@ export function exampleOf(kind: Kind): string {
 /** Units without a prefix: whatever their letters are, small or capital, they mean one thing. M and m before another do not. */
 const OF_ANY_CASE = /^(?:psi[ag]?|ksi|bar[ag]?|in|ft|lbs?|lbf)$/iu;
 
+/** Every way in which a unit of a kind may be written, and whether small and capital letters are one there. */
+export function spellingsOf(kind: Kind, symbol: string): { readonly text: string; readonly anyCase: boolean }[] {
+  const spelt = Object.keys(SPELLINGS).filter((each) => SPELLINGS[each] === symbol && unitOf(kind, each) === undefined);
+  return [symbol, ...spelt.filter((each) => each !== symbol)].map((text) => ({
+    text,
+    anyCase: OF_ANY_CASE.test(text),
+  }));
+}
+
 function respelt(written: string): string {
   const spelt = OF_ANY_CASE.test(written) ? written.toLowerCase() : written;
   return Object.hasOwn(SPELLINGS, spelt) ? (SPELLINGS[spelt] ?? spelt) : spelt;

@@ -22,5 +22,5 @@ export type Block =
   /** Columns with heads; a column of numbers is set to the right. */
   | { readonly sort: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
   | { readonly sort: 'equation'; readonly left: string; readonly lines: readonly EquationLine[] }
-  /** A drawing, for pages; text and Markdown say in words what it shows. */
-  | { readonly sort: 'figure'; readonly svg: string };
+  /** Drawings, for pages alone. */
+  | { readonly sort: 'figures'; readonly svgs: readonly string[] };

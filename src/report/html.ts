@@ -1,6 +1,7 @@
 import type { Block, EquationLine } from './document.js';
 import { escapedHtml } from './html-text.js';
 import { equationMath, symbolMath } from './mathml.js';
+import { pagePolicy } from './page-policy.js';
 import { sheetStyle } from './sheet-style.js';
 import { TIE } from './substitute.js';
 
@@ -18,6 +19,7 @@ export function toHtml(blocks: readonly Block[]): string {
   return [
     '<!doctype html>',
     '<html lang="en"><head><meta charset="utf-8">',
+    pagePolicy(),
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapedHtml(title)}</title>`,
     `<style>${sheetStyle(title)}</style></head><body>`,
@@ -43,8 +45,8 @@ function blockHtml(block: Block): string {
       return table(block);
     case 'equation':
       return equation(block.left, block.lines);
-    case 'figure':
-      return `<figure>${block.svg}</figure>`;
+    case 'figures':
+      return `<div class="figures">${block.svgs.map((svg) => `<figure>${svg}</figure>`).join('')}</div>`;
   }
 }
 

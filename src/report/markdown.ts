@@ -66,7 +66,7 @@ function blockLines(block: Block): string[] {
       return tableLines(block);
     case 'equation':
       return equationLines(block.left, block.lines);
-    case 'figure':
+    case 'figures':
       return [];
   }
 }

@@ -23,12 +23,13 @@ th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weig
 .equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
 .line{display:flex;align-items:center;gap:1.2rem;min-height:1.7em}
 .note{color:#444;font-style:italic;font-size:.9em}
-figure{margin:.6rem 0}
-figure svg{max-width:100%;height:auto}
+.figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}
+figure{margin:0;flex:1 1 320px;max-width:440px;break-inside:avoid}
+figure svg{width:100%;height:auto}
 .verdict{font-size:1.1rem;font-weight:700}
 .signatures{width:100%;border:1px solid #161616;margin:.8rem 0;break-inside:avoid}
 .signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}
 @page{size:A4;margin:19mm 16mm 17mm 20mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
-@media print{body{font-size:9.2pt;line-height:1.3}.hoopwright-sheet{max-width:none;padding:0}.equation{overflow:visible}}
+@media print{body{font-size:9.2pt;line-height:1.3}.hoopwright-sheet{max-width:none;padding:0}.figures{gap:.2rem .6rem}figure{flex:0 1 84mm}.equation{overflow:visible}}
 `.trim();
 }

@@ -29,6 +29,7 @@ export function documentsOf({ root, json, report }: Library, caseText: string): 
       const options = { format, units, typed: json.echoes(typed) };
       documents[`sheet as ${format}, ${units}`] = report.calculationSheet(design, options);
     }
+    documents[`drawing, ${units}`] = report.repairDrawing(design, { units }) ?? 'nothing to draw'.padEnd(501);
     documents[`plan as text, ${units}`] = report.planText(plan, { units });
     documents[`plan as a page, ${units}`] = report.planHtml(plan, { units });
   }

@@ -106,6 +106,11 @@ describe('design', () => {
     const page = await run(['design', 'leak.json', '--out', 'sheet.html'], files);
     expect(page.out).toContain('Written to ./: sheet.html.');
     expect(page.written.get('sheet.html')).toMatch(/^<!doctype html>.*pipe\/hoop-stress/su);
+    const drawn = await run(['design', 'leak.json', '--out', 'a.svg'], files);
+    expect(drawn.written.get('a.svg')).toMatch(/^<svg .*<\/svg>\n$/su);
+    const undrawn = await run(['design', 'crack.json', '--out', 'a.svg'], files);
+    expect([undrawn.code, undrawn.written.size]).toEqual([2, 0]);
+    expect(undrawn.err).toMatch(/nothing to draw: the verdict is not covered/);
     const forms = {
       'a.md': ['--format', 'markdown'],
       'a.txt': ['--full'],
@@ -124,7 +129,8 @@ describe('design', () => {
       ['crack.json', 1],
     ] as const) {
       const done = await run(['design', name, '--out', 'build/it', '--start', '08:00'], files);
-      const names = ['sheet.html', 'sheet.md', 'sheet.txt', 'plan.html', 'plan.txt', 'design.json'];
+      const drawn = code === 0 ? ['drawing.svg'] : [];
+      const names = ['sheet.html', 'sheet.md', 'sheet.txt', ...drawn, 'plan.html', 'plan.txt', 'design.json'];
       expect([done.code, done.err]).toEqual([code, '']);
       expect([...done.written.keys()]).toEqual(names.map((each) => `build/it/${each}`));
       expect(done.out.replaceAll(/\s+/gu, ' ')).toContain(`Written to build/it/: ${names.join(', ')}.`);

@@ -18,7 +18,7 @@ describe('the content security policy of the page', () => {
       fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (text) => {
         expect(sha256(text)).toBe(createHash('sha256').update(text).digest('base64'));
       }),
-      { seed: 12, numRuns: 300 },
+      { seed: 20261125, numRuns: 300 },
     );
   });
 });
