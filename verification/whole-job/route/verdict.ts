@@ -26,6 +26,8 @@ export interface Parts {
   readonly schedule?: Schedule | undefined;
   readonly mixing: readonly number[];
   readonly bandsLaid?: number;
+  /** Pressure that the laid laminate resists on the day of the test. */
+  readonly onTheDay?: number;
 }
 
 /** Fibre of 72 GPa in six tenths of a ply and resin of 3 GPa in the rest, all of it one way. */
@@ -168,6 +170,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     const stress = (level * found.outsideDiameter) / (2 * job.pipe.wallThickness);
     say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
   }
+  say(judged && parts.onTheDay === 0, 'loads beside the pressure on the day of the test');
   say(soundPipeYields(job, found), 'sound pipe yields');
   say(spanBuckles(job, found), 'span buckles');
   for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
