@@ -1,10 +1,23 @@
+import { readFileSync, writeFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 import manifest from './package.json' with { type: 'json' };
+import { caseJsonSchema } from './src/json/case-json-schema.js';
 
 /** The entries that CommonJS can require: each is bundled, with what they share in common chunks. */
 const required = Object.values(manifest.exports)
   .flatMap((entry) => (typeof entry === 'string' ? [] : [entry.require]))
   .map((path) => path.replace(/^\.\/dist\/(.*)\.cjs$/u, '$1'));
+
+/** What the command carries inside, so that it starts fast; their licences ask to travel with them. */
+const bundled: readonly string[] = [];
+
+function writeLicences(): void {
+  const texts = bundled.map((name) => {
+    const { version } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8')) as { version: string };
+    return `${name} ${version}, bundled into cli.js and its chunks\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
+  });
+  writeFileSync('dist/LICENSES.txt', texts.join(`\n${'-'.repeat(80)}\n\n`));
+}
 
 export default defineConfig([
   // One file for each source file: a bundled chunk would keep what nobody imports.
@@ -19,7 +32,11 @@ export default defineConfig([
   {
     entry: { cli: 'src/cli.ts' },
     format: 'esm',
-    noExternal: ['zod'],
+    noExternal: [...bundled],
+    onSuccess: async () => {
+      writeLicences();
+      writeFileSync('dist/case.schema.json', `${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
+    },
     splitting: true,
     target: 'node20',
     outDir: 'dist',

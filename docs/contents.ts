@@ -129,7 +129,7 @@ function manifest(): string {
   const text = readFileSync(join(root, 'package.json'), 'utf8');
   return text.replace(
     /"exports": \{.*?\n {2}\}/su,
-    `"exports": {\n${lines.join('\n')}\n"./package.json": "./package.json"\n}`,
+    `"exports": {\n${lines.join('\n')}\n"./case.schema.json": "./dist/case.schema.json",\n"./package.json": "./package.json"\n}`,
   );
 }
 

@@ -56,9 +56,9 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
-      name: 'only-json-and-cli-use-packages',
+      name: 'only-the-command-uses-packages',
       severity: 'error',
-      from: { path: '^src/', pathNot: '^src/(json|cli)/' },
+      from: { path: '^src/', pathNot: '^src/cli/' },
       to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'unknown'] },
     },
   ],

@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { nearMiss } from '../json/near-miss.js';
 import { UsageError } from './usage-error.js';
 
 /** The options that every command takes. */
@@ -14,6 +15,10 @@ export interface CommandLine extends CommonOptions {
   readonly own: Readonly<Record<string, string | undefined>>;
   /** Whether what looks like a slip is refused. */
   readonly strict: boolean;
+  /** Which of the command's own options without a value were given. */
+  readonly flags: ReadonlySet<string>;
+  /** Which options stand on the line at all. */
+  readonly given: ReadonlySet<string>;
 }
 
 /** What a command takes: the formats it can print, the first by default, and the names of its own options. */
@@ -22,13 +27,16 @@ export interface Takes {
   readonly own?: readonly string[];
   /** Whether the command can be told to be strict. */
   readonly strict?: true;
+  /** Options of its own that take no value. */
+  readonly flags?: readonly string[];
 }
 
 /** Reads the arguments of a command. @throws UsageError */
-export function readArguments(args: readonly string[], { formats, own = [], strict }: Takes): CommandLine {
-  const names = ['format', 'units', 'digits', ...own, ...(strict === true ? ['strict'] : [])];
+export function readArguments(args: readonly string[], { formats, own = [], strict, flags = [] }: Takes): CommandLine {
+  const bare = strict === true ? ['strict', ...flags] : flags;
+  const names = ['format', 'units', 'digits', ...own, ...bare];
   const options = Object.fromEntries(
-    names.map((name) => [name, { type: name === 'strict' ? 'boolean' : 'string' }]),
+    names.map((name) => [name, { type: bare.includes(name) ? 'boolean' : 'string' }]),
   ) as ParseArgsConfig['options'];
   const { values, positionals } = parsed({ args: [...args], options: options ?? {}, allowPositionals: true }, names);
   return {
@@ -38,21 +46,32 @@ export function readArguments(args: readonly string[], { formats, own = [], stri
     positionals,
     own: Object.fromEntries(own.map((name) => [name, values[name]])),
     strict: values['strict'] !== undefined,
+    flags: new Set(flags.filter((name) => values[name] !== undefined)),
+    given: new Set(names.filter((name) => values[name] !== undefined)),
   };
 }
 
 function parsed(config: ParseArgsConfig, names: readonly string[]) {
   try {
-    const { values, positionals } = parseArgs(config);
+    const { values, positionals, tokens } = parseArgs({ ...config, tokens: true });
+    refuseRepeated(tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : [])));
     return { values: values as Readonly<Record<string, string | undefined>>, positionals };
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
     if (!(error instanceof Error) || !code.startsWith('ERR_PARSE_ARGS')) throw error;
     const [first = ''] = error.message.split('. ');
-    throw new UsageError(
-      `${first.replace(/\.$/u, '')}; the options are ${names.map((name) => `--${name}`).join(', ')}`,
-    );
+    const option = /'--([^'=\s]+)/u.exec(first)?.[1];
+    const near = option === undefined || names.includes(option) ? undefined : nearMiss(option, names);
+    const hint = near === undefined ? '' : `; did you mean --${near}?`;
+    const all = names.map((name) => `--${name}`).join(', ');
+    throw new UsageError(`${first.replace(/\.$/u, '')}${hint}; the options are ${all}`);
   }
+}
+
+/** Of two values of one option the parser would keep the last in silence. */
+function refuseRepeated(given: readonly string[]): void {
+  const twice = given.find((name, index) => given.indexOf(name) !== index);
+  if (twice !== undefined) throw new UsageError(`--${twice} is given twice; give each option once`);
 }
 
 function oneOf<T extends string>(name: string, word: string | undefined, words: readonly T[]): T {

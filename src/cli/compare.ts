@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
@@ -8,7 +7,6 @@ import { oneCase } from './one-case.js';
 export async function compare(args: readonly string[], io: Io): Promise<number> {
   const { format, units, digits, positionals } = readArguments(args, { formats: ['text', 'markdown', 'json'] });
   const text = await oneCase('compare', positionals, io);
-  z.config({ jitless: true });
   const [{ parseCase }, { compareBases }, { comparisonSheet }] = await Promise.all([
     import('../json/decode-case.js'),
     import('../compare/index.js'),

@@ -3,17 +3,23 @@ import { encodeDesign } from '../json/encode-design.js';
 import { echoes } from '../json/typed.js';
 import type { Kind } from '../quantity/index.js';
 import { designRepair, type Verdict } from '../repair/index.js';
+import { repairDrawing } from '../report/drawing/index.js';
+import { firstPage } from '../report/first-page.js';
 import { planHtml } from '../report/plan-html.js';
 import { planText } from '../report/plan-text.js';
 import { calculationSheet } from '../report/sheet.js';
 import { preferredUnit, type UnitSystem } from '../report/units.js';
+import type { Form } from './forms.js';
 import { type PlanArguments, planCase } from './plan-case.js';
 import { refuseSlips } from './refuse-slips.js';
+import { UsageError } from './usage-error.js';
 
-/** A designed case, to be written in one format or another. */
+/** A designed case, to be written in one form or another. */
 export interface DesignedCase {
   readonly verdict: Verdict;
-  written(format: string): string;
+  written(form: Form): string;
+  /** On one screen, with where the files stand that were written. */
+  firstPage(out: string | undefined, paths: readonly string[]): string;
 }
 
 /** What the command line says beside the case. */
@@ -29,19 +35,35 @@ export function designCase(text: string, { units, digits, strict, ...asked }: Ca
   const { case: repairCase, typed, lookUps } = parseCase(text);
   const design = designRepair(repairCase, { record: true });
   if (strict) refuseSlips(design, typed, { units, digits });
-  const written = (format: string): string => {
-    if (format === 'json') {
+  const shown = { units, digits, typed: echoes(typed) };
+  const forms: Readonly<Record<Form, () => string>> = {
+    'sheet-text': () => calculationSheet(design, { format: 'text', ...shown }),
+    'sheet-markdown': () => calculationSheet(design, { format: 'markdown', ...shown }),
+    'sheet-html': () => calculationSheet(design, { format: 'html', ...shown }),
+    'plan-text': () => planText(planCase(design, asked), { units }),
+    'plan-html': () => planHtml(planCase(design, asked), { units }),
+    drawing: () => repairDrawing(design, { units, digits }) ?? noDrawing(design.verdict),
+    'design-json': () => {
       const unit = (kind: Kind, name: string) => preferredUnit(kind, name, { system: units });
       return `${JSON.stringify(encodeDesign(design, { typed, lookUps, unit, digits }), null, 2)}\n`;
-    }
-    if (format === 'plan') return planText(planCase(design, asked), { units });
-    if (format === 'plan-html') return planHtml(planCase(design, asked), { units });
-    return calculationSheet(design, {
-      format: format === 'markdown' ? 'markdown' : 'text',
-      units,
-      digits,
-      typed: echoes(typed),
-    });
+    },
   };
-  return { verdict: design.verdict, written };
+  return {
+    verdict: design.verdict,
+    written: (form) => forms[form](),
+    firstPage: (out, paths) =>
+      firstPage(design, { ...shown, files: out === undefined ? undefined : placed(out, paths) }),
+  };
+}
+
+/** A drawing of a design that was not made would be read as one of something to build. */
+function noDrawing(verdict: Verdict): never {
+  throw new UsageError(`there is nothing to draw: the verdict is ${verdict}`);
+}
+
+/** Files by their folder and their names in it. */
+function placed(out: string, paths: readonly string[]): { folder: string; names: string[] } {
+  const [first = out] = paths;
+  const folder = first.replace(/[^/\\]*$/u, '');
+  return { folder: folder === '' ? './' : folder, names: paths.map((path) => path.slice(folder.length)) };
 }

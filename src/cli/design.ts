@@ -1,49 +1,92 @@
-import * as z from 'zod';
-import { readArguments } from './arguments.js';
+import { type CommandLine, readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
+import { designEndings, folderForms, formOf } from './forms.js';
 import type { Io } from './io.js';
-import { readInput, reasonOf } from './read-input.js';
+import { oneCase } from './one-case.js';
+import { mayWrite, save } from './save.js';
 import { UsageError } from './usage-error.js';
 
 const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];
 
 /** `hoopwright design CASE.json`: the whole design of a repair. */
 export async function design(args: readonly string[], io: Io): Promise<number> {
-  const { format, units, digits, positionals, own, strict } = readArguments(args, {
+  const line = readArguments(args, {
     formats: FORMATS,
     own: ['out', 'start', 'actual'],
+    flags: ['full', 'force'],
     strict: true,
   });
-  const [path, ...others] = positionals;
-  if (path === undefined || others.length > 0) {
-    throw new UsageError('design needs one case file; hoopwright design - reads standard input');
-  }
-  const text = await readInput(path, io);
-  // One case is read and the process ends: a schema that compiles itself as it is built costs more than it saves.
-  z.config({ jitless: true });
+  const { format, units, digits, positionals, own, strict, flags } = line;
+  const { out } = own;
+  const form = out === undefined ? undefined : await formAt(out, io);
+  refuseUseless(line, out !== undefined && form === undefined);
+  const text = await oneCase('design', positionals, io);
+  const [input = ''] = positionals;
+  const asked = out === undefined ? [] : pathsOf(out, form);
+  await mayWrite(
+    asked.map(({ path }) => path),
+    { input, force: flags.has('force') },
+    io,
+  );
   const { designCase } = await import('./design-case.js');
-  const { verdict, written } = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
-  if (own['out'] !== undefined) await save(own['out'], written(formatOf(own['out'], format)), io);
-  io.out(written(format));
-  return verdict === 'designed' ? exitCode.done : exitCode.noDesign;
+  const designed = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
+  // Of a design that was not made a folder holds what there is; a drawing that is asked for alone is refused.
+  const isMade = designed.verdict === 'designed';
+  const paths = isMade || form !== undefined ? asked : asked.filter((each) => each.form !== 'drawing');
+  await save(
+    paths.map(({ path, form: each }) => ({ path, text: () => designed.written(each) })),
+    io,
+  );
+  io.out(printed(format, flags, designed, out, paths));
+  return designed.verdict === 'designed' ? exitCode.done : exitCode.noDesign;
 }
 
-/** The format that the name of a file asks for. */
-function formatOf(path: string, otherwise: string): string {
-  const formats: Readonly<Record<string, string>> = {
-    md: 'markdown',
-    markdown: 'markdown',
-    json: 'json',
-    txt: 'text',
-    html: 'plan-html',
-  };
-  return formats[/\.([a-z]+)$/iu.exec(path)?.[1]?.toLowerCase() ?? ''] ?? otherwise;
+type Designed = import('./design-case.js').DesignedCase;
+type Target = { readonly path: string; readonly form: import('./forms.js').Form };
+
+function printed(
+  format: string,
+  flags: ReadonlySet<string>,
+  { written, firstPage }: Designed,
+  out: string | undefined,
+  paths: readonly Target[],
+): string {
+  if (format === 'markdown') return written('sheet-markdown');
+  if (format === 'json') return written('design-json');
+  if (format === 'plan') return written('plan-text');
+  if (format === 'plan-html') return written('plan-html');
+  return flags.has('full')
+    ? written('sheet-text')
+    : firstPage(
+        out,
+        paths.map(({ path }) => path),
+      );
 }
 
-async function save(path: string, text: string, io: Io): Promise<void> {
-  try {
-    await io.write(path, text);
-  } catch (error) {
-    throw new UsageError(`${path} cannot be written: ${reasonOf(error)}`);
-  }
+/** The form of a file, or nothing for a folder: one that stands there, or a name without an ending. */
+async function formAt(path: string, io: Io): Promise<Target['form'] | undefined> {
+  if (/[/\\]$/u.test(path) || (await io.at(path)) === 'folder') return undefined;
+  return formOf(path, designEndings);
+}
+
+function pathsOf(out: string, form: Target['form'] | undefined): Target[] {
+  if (form !== undefined) return [{ path: out, form }];
+  const folder = out.replace(/[/\\]+$/u, '');
+  return folderForms.map(([name, each]) => ({ path: `${folder}/${name}`, form: each }));
+}
+
+/** An option that does nothing is a misunderstanding, and is said to be one. @throws UsageError */
+function refuseUseless({ format, given, own }: CommandLine, isFolder: boolean): void {
+  const hasPlan = isFolder || format === 'plan' || format === 'plan-html';
+  const moves = ['start', 'actual'].find((name) => given.has(name));
+  if (moves !== undefined && !hasPlan)
+    throw new UsageError(
+      `--${moves} moves the plan, and none is written here; ask for hoopwright plan, --format plan or --out FOLDER`,
+    );
+  if (given.has('full') && format !== 'text')
+    throw new UsageError(`--full is the whole sheet as text; --format ${format} leaves it no use`);
+  if (given.has('force') && own['out'] === undefined)
+    throw new UsageError('--force replaces files that --out names; without --out it has no use');
+  if (given.has('digits') && own['out'] === undefined && (format === 'plan' || format === 'plan-html'))
+    throw new UsageError('--digits is for the sheet; a plan counts as packs and tools do');
 }

@@ -1,4 +1,3 @@
-import * as z from 'zod';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
@@ -14,7 +13,6 @@ export async function doubt(args: readonly string[], io: Io): Promise<number> {
     own: ['within', 'spread', 'dependence', 'samples', 'seed'],
   });
   const text = await oneCase('doubt', positionals, io);
-  z.config({ jitless: true });
   const [{ parseCase }, doubts, sheets] = await Promise.all([
     import('../json/decode-case.js'),
     import('../doubt/index.js'),

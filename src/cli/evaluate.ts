@@ -1,5 +1,4 @@
 import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
-// From their files, not from the index: this command shall not wait for zod, which it does not need.
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
@@ -69,7 +68,8 @@ function formulaNamed(id: string | undefined): AnyFormula {
 
 /** `name=text` pairs; `name=@FILE` is the rows of a file. */
 async function readAssignments(assignments: readonly string[], io: Io): Promise<Record<string, unknown>> {
-  const given: Record<string, unknown> = {};
+  // No prototype: __proto__ is then a name like any other, and refused as one.
+  const given: Record<string, unknown> = Object.create(null);
   for (const assignment of assignments) {
     const [, name, text] = /^([^=\s]+)=(.*)$/su.exec(assignment) ?? [];
     if (name === undefined || text === undefined) {

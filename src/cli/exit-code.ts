@@ -1,3 +1,5 @@
+import { seen } from '../quantity/plain-text.js';
+
 /** What the process returns. */
 export const exitCode = {
   /** Done as asked. */
@@ -22,7 +24,7 @@ export function exitCodeOf(error: unknown): ExitCode {
 
 /** An error in words, for standard error. */
 export function inWords(error: unknown): string {
-  const message = error instanceof Error ? error.message : String(error);
+  const message = seen(error instanceof Error ? error.message : String(error), '\n');
   if (exitCodeOf(error) !== exitCode.fault) return `${message}\n`;
   return `This is a fault of hoopwright, not of your input: ${message}\n`;
 }

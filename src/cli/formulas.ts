@@ -23,7 +23,7 @@ export async function formulas(args: readonly string[], io: Io): Promise<number>
   } else if (one !== undefined) {
     io.out(formulaSheet(one, { units, digits }));
   } else {
-    const width = Math.max(...found.map(({ id }) => id.length));
+    const width = found.reduce((widest, { id }) => Math.max(widest, id.length), 0);
     for (const { id, title } of found) io.out(`${id.padEnd(width)}  ${title}\n`);
   }
   return exitCode.done;

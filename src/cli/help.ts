@@ -1,4 +1,5 @@
-const COMMON = `  --format FORMAT     text or json; design, compare and doubt also markdown, design also plan, plan-html
+const COMMON = `  --format FORMAT     text or json; design, compare and doubt also markdown, design also plan, plan-html;
+                       plan takes text and html
   --units si|us        units of the answer (si where left out)
   --digits N           significant digits, 2 to 15
   --help               this text
@@ -11,6 +12,7 @@ export const help: Readonly<Record<string, string>> = {
   '': `hoopwright designs composite repairs of corroded or leaking pipe.
 
   hoopwright design CASE.json            design the repair of a case; - reads standard input
+  hoopwright plan CASE.json              the work on site, step by step
   hoopwright compare CASE.json           the design by either rule set, and which rules make the difference
   hoopwright doubt CASE.json             how the results move with each number of the case
   hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
@@ -23,14 +25,28 @@ export const help: Readonly<Record<string, string>> = {
 ${COMMON}`,
   design: `hoopwright design CASE.json [options]
 
-Designs the repair of a case and prints the calculation sheet. The file - is standard input.
-Any verdict but "designed" ends with exit code 1; the sheet then says why.
+Designs the repair of a case and prints its first page: verdict, drawing, answer, warnings, what was assumed.
+The file - is standard input. Any verdict but "designed" ends with exit code 1; the page then says why.
 
-  --out FILE           write the answer to a file too; .md is Markdown, .json is JSON, .txt is text, .html is the plan
-  --format markdown    the sheet as Markdown
-  --format plan        the plan of the work, step by step, for the crew
-  --format plan-html   the same as one page that works offline
+  --full               the whole calculation sheet, every step of it
+  --out FOLDER         write every form into a folder: sheet, drawing, plan and design
+  --out FILE           write one file: .html, .md and .txt are the whole sheet, .svg is the drawing, .json the design
+  --force              replace files that stand there; the case itself is never written
+  --format markdown    print the whole sheet as Markdown
+  --format plan        print the plan of the work; plan-html prints it as one page
   --start HH:MM        the plan from that hour; --start best looks for the best hour of the forecast
+  --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
+  --strict             refuse a value outside its usual span, more often a slip than right
+${COMMON}`,
+  plan: `hoopwright plan CASE.json [options]
+
+Prints the plan of the work: every step with what to do, how much, the hour or the wait, what lets the crew go on and what
+stops it, who signs.
+
+  --out FILE           write it to a file too: .html is one page that works offline, .txt is text
+  --force              replace a file that stands there; the case itself is never written
+  --format html        print the page
+  --start HH:MM        from that hour; --start best looks for the best hour of the forecast
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
   --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,

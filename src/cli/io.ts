@@ -1,5 +1,7 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { exitCode } from './exit-code.js';
+import { reasonOf } from './reason-of.js';
+import { type At, isSameFile, standsAt, writeWhole } from './write-whole.js';
 
 /** What the commands touch of the world outside; tests put their own in its place. */
 export interface Io {
@@ -8,15 +10,22 @@ export interface Io {
   /** Rejects with the error of the file system. */
   read(path: string): Promise<string>;
   readStandardInput(): Promise<string>;
-  /** Writes a file, and the folders above it where they are missing. */
+  /** Writes a file, and the folders above it where they are missing; what stands there is replaced whole or not at all. */
   write(path: string, text: string): Promise<void>;
+  at(path: string): Promise<At>;
+  /** Whether two paths lead to one file. */
+  same(one: string, other: string): Promise<boolean>;
 }
 
-/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. */
+/** A reader that has seen enough, such as `head`, closes the pipe; that is no error of anybody's. A full disk is one. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`The answer cannot be written: ${reasonOf(error)}\n`);
+  process.exit(exitCode.badInput);
 });
+
+/** Where nobody can be told, the exit code is left to tell. */
+process.stderr.on('error', () => undefined);
 
 /** The process: its streams and its files. */
 export const processIo: Io = {
@@ -29,8 +38,7 @@ export const processIo: Io = {
     for await (const chunk of process.stdin) text += chunk;
     return text;
   },
-  write: async (path, text) => {
-    await mkdir(dirname(path), { recursive: true });
-    await writeFile(path, text);
-  },
+  write: writeWhole,
+  at: standsAt,
+  same: isSameFile,
 };

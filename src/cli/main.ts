@@ -10,6 +10,7 @@ type Command = (args: readonly string[], io: Io) => Promise<number>;
 /** Each command is loaded when it is asked for, so that none waits for the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   design: async () => (await import('./design.js')).design,
+  plan: async () => (await import('./plan.js')).plan,
   compare: async () => (await import('./compare.js')).compare,
   doubt: async () => (await import('./doubt.js')).doubt,
   evaluate: async () => (await import('./evaluate.js')).evaluate,
@@ -33,7 +34,8 @@ async function run([name = '', ...args]: readonly string[], io: Io): Promise<num
     return exitCode.done;
   }
   if (name === '--help' || name === '-h' || name === 'help') {
-    io.out(help[args[0] ?? ''] ?? help[''] ?? '');
+    const topic = args[0] ?? '';
+    io.out((Object.hasOwn(help, topic) ? help[topic] : help['']) ?? '');
     return exitCode.done;
   }
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;

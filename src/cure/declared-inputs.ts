@@ -31,6 +31,7 @@ export const testedFrom = {
   kind: 'temperature',
   name: 'lowest tested temperature',
   sample: [273.15, 288.15],
+  optional: true,
 } as const;
 
 export const testedTo = {
@@ -38,6 +39,7 @@ export const testedTo = {
   kind: 'temperature',
   name: 'highest tested temperature',
   sample: [308.15, 333.15],
+  optional: true,
 } as const;
 
 export const minimumTemperature = {
@@ -54,6 +56,7 @@ export const activationEnergy = {
   kind: 'activation energy',
   name: "maker's activation energy",
   sample: [40e3, 80e3],
+  optional: true,
 } as const;
 
 export const lowEnergy = {

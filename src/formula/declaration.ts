@@ -133,7 +133,7 @@ export interface Formula<I = never, O = unknown> {
   readonly title: string;
   readonly compute: (input: I) => O;
   readonly equation: Equation;
-  readonly inputs: { readonly [K in keyof I]-?: InputDeclaration<NonNullable<I[K]>> };
+  readonly inputs: { readonly [K in keyof I]-?: InputDeclaration<NonNullable<I[K]>> & MayBeLeftOut<I[K]> };
   /** The result; for a function that returns a record, one declaration for each member, the main one first. */
   readonly output: O extends number | string | boolean
     ? OutputDeclaration<O>
@@ -148,6 +148,13 @@ export interface Formula<I = never, O = unknown> {
    */
   readonly inhomogeneous?: string;
 }
+
+/** What the type lets out has its default, or the word that it may be left out: else a door by name would demand it. */
+type MayBeLeftOut<T> = unknown extends T
+  ? unknown
+  : undefined extends T
+    ? { readonly default: number | string | boolean } | { readonly optional: true }
+    : { readonly optional?: never };
 
 /** A formula of any input and output, as the registry holds it. */
 // biome-ignore lint/suspicious/noExplicitAny: the registry mixes formulas of every input; only `any` is assignable both ways.

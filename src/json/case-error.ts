@@ -1,3 +1,5 @@
+import { seen } from '../quantity/plain-text.js';
+
 /** One thing that is wrong with a document. */
 export interface CaseIssue {
   /** Where it stands: `defect.profile[3].depth`; empty for the document as a whole. */
@@ -18,10 +20,15 @@ export class CaseError extends Error {
   readonly issues: readonly CaseIssue[];
 
   constructor(issues: readonly CaseIssue[]) {
-    super(issues.map((issue) => issue.message).join('\n'));
+    const more = issues.length - MOST;
+    const said = issues.slice(0, MOST).map((issue) => issue.message);
+    super((more > 0 ? [...said, `and ${more} more, ${issues.length} in all`] : said).join('\n'));
     this.issues = issues;
   }
 }
+
+/** Issues that the message says; all of them are in `issues`. */
+const MOST = 20;
 
 /** Whether a caught value is a `CaseError`, also one thrown by another copy of this library. */
 export function isCaseError(error: unknown): error is CaseError {
@@ -30,7 +37,7 @@ export function isCaseError(error: unknown): error is CaseError {
 
 /** A value as it stands in a sentence: as JSON, cut where it is long. */
 export function shown(value: unknown): string {
-  const text = asText(value);
+  const text = seen(asText(value));
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }
 

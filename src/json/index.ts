@@ -1,7 +1,6 @@
 export { CaseError, type CaseIssue, isCaseError } from './case-error.js';
 export { type CaseField, caseFields } from './case-fields.js';
 export { caseJsonSchema } from './case-json-schema.js';
-export { caseSchema } from './case-schema.js';
 export { type DecodedCase, decodeCase, parseCase } from './decode-case.js';
 export type { CaseText } from './document-table.js';
 export {

@@ -19,13 +19,20 @@ export function parseRows(text: string, path: string): unknown[] {
 
 function tableRows(content: string, path: string): Record<string, string>[] {
   const lines = content.split(/\r\n|\r|\n/u).filter((line) => line.trim() !== '');
-  const columns = cellsOf(lines[0] ?? '').map(columnOf);
-  if (columns.length === 0 || columns.some(({ name }) => name === '')) {
+  const header = lines[0] ?? '';
+  const mark = header.includes(';') ? ';' : ',';
+  const columns = cellsOf(header, mark).map(columnOf);
+  const names = columns.map(({ name }) => name);
+  if (columns.length === 0 || names.includes('')) {
     const example = 'position [mm],depth [mm]';
-    throw failure(path, lines[0], `${path} has no header; the first line of a CSV table reads like "${example}"`);
+    throw failure(path, header, `${path} has no header; the first line of a CSV table reads like "${example}"`);
   }
+  const seen = new Set<string>();
+  const twice = names.find((name) => seen.size === seen.add(name).size);
+  if (twice !== undefined)
+    throw failure(path, header, `${path} has two columns called ${shown(twice)}; give each column once`);
   return lines.slice(1).map((line, index) => {
-    const cells = cellsOf(line);
+    const cells = cellsOf(line, mark);
     if (cells.length !== columns.length) {
       const counts = `${cells.length} cells where the header has ${columns.length}`;
       throw failure(`${path}[${index}]`, line, `${path}[${index}] is ${shown(line)}, ${counts}`);
@@ -34,15 +41,19 @@ function tableRows(content: string, path: string): Record<string, string>[] {
   });
 }
 
-function cellsOf(line: string): string[] {
+/** The mark is that of the header: a row with another one has one cell, and is refused by its count. */
+function cellsOf(line: string, mark: string): string[] {
   if (line.trim() === '') return [];
-  return line.split(line.includes(';') ? ';' : ',').map((cell) => cell.trim().replace(/^"(.*)"$/u, '$1'));
+  return line.split(mark).map((cell) => cell.trim().replace(/^"(.*)"$/su, '$1'));
 }
 
 /** `position [mm]` is the column `position` in `mm`; without brackets the cells bring their own units. */
 function columnOf(header: string): { name: string; unit: string } {
-  const groups = /^(?<name>[^[\]]*?)\s*(?:\[(?<unit>[^[\]]*)\])?$/u.exec(header)?.groups;
-  return { name: groups?.['name'] ?? '', unit: groups?.['unit'] ?? '' };
+  const from = header.indexOf('[');
+  const unit = from >= 0 && header.endsWith(']') ? header.slice(from + 1, -1) : '';
+  const name = (from >= 0 ? header.slice(0, from) : header).trim();
+  const isPlain = from < 0 ? !header.includes(']') : header.endsWith(']') && !/[[\]]/u.test(unit);
+  return isPlain && !name.includes(']') ? { name, unit: unit.trim() } : { name: '', unit: '' };
 }
 
 function joined(cell: string, unit: string): string {

@@ -73,10 +73,13 @@ export type Unit = readonly [numerator: number, denominator: number, shift?: num
 /** The units of one kind by their written symbol; the first is the SI unit. */
 export type UnitTable = Readonly<Record<string, Unit>>;
 
-/** From a value in `unit` to SI. The ratio is kept as two integers, since 254 / 10000 rounds once and 0.0254 twice. */
+/**
+ * From a value in `unit` to SI. The ratio is kept as two integers, since 254 / 10000 rounds once and 0.0254 twice.
+ * What is no number is NaN, which every formula refuses by the name of its input: `null` would count as 0, `'16'` and a shift
+ * make the text `'160'`.
+ */
 export function toSi(value: number, [numerator, denominator, shift = 0]: Unit): number {
-  // The sign makes a number of what is not one: '16' + 0 would be the text '160', ten times too much.
-  return ((+value + shift) * numerator) / denominator;
+  return typeof value === 'number' ? ((value + shift) * numerator) / denominator : Number.NaN;
 }
 
 /** From SI to a value in `unit`. */

@@ -9,6 +9,12 @@ export type QuantityReading<K extends Kind> =
 const NUMBER_THEN_UNIT =
   /^\s*(?<sign>[+-]?)(?:(?:(?<whole>\d+)(?:\s+|-))?(?<top>\d+)\/(?<bottom>\d+)|(?<decimal>(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?))\s*(?<unit>.*?)\s*$/iu;
 
+/** Characters that a number with its unit takes at most: the pattern takes the square of its length in time. */
+const LONGEST = 200;
+
+/** Between number and unit they would pass as blanks, and as ends of a line in a sheet that shows what was typed. */
+const HAS_LINE_END = /[\n\v\f\r\u0085\u2028\u2029]/u;
+
 /** Spellings that people type, and the symbol that the unit tables use. */
 const SPELLINGS: Readonly<Record<string, string>> = {
   '"': 'in',
@@ -76,6 +82,15 @@ export function exampleOf(kind: Kind): string {
 /** Units without a prefix: whatever their letters are, small or capital, they mean one thing. M and m before another do not. */
 const OF_ANY_CASE = /^(?:psi[ag]?|ksi|bar[ag]?|in|ft|lbs?|lbf)$/iu;
 
+/** Every way in which a unit of a kind may be written, and whether small and capital letters are one there. */
+export function spellingsOf(kind: Kind, symbol: string): { readonly text: string; readonly anyCase: boolean }[] {
+  const spelt = Object.keys(SPELLINGS).filter((each) => SPELLINGS[each] === symbol && unitOf(kind, each) === undefined);
+  return [symbol, ...spelt.filter((each) => each !== symbol)].map((text) => ({
+    text,
+    anyCase: OF_ANY_CASE.test(text),
+  }));
+}
+
 function respelt(written: string): string {
   const spelt = OF_ANY_CASE.test(written) ? written.toLowerCase() : written;
   return Object.hasOwn(SPELLINGS, spelt) ? (SPELLINGS[spelt] ?? spelt) : spelt;
@@ -107,7 +122,11 @@ function wrongUnit(kind: Kind, text: string, symbol: string): string {
  * A unit that serves several kinds (`psi`, `bar`) takes the kind that is asked for. Never throws.
  */
 export function readQuantity<K extends Kind>(kind: K, text: string): QuantityReading<K> {
-  const groups = NUMBER_THEN_UNIT.exec(text)?.groups;
+  if (text.length > LONGEST) {
+    const problem = `a text of ${text.length} characters is no number with a unit, which takes ${LONGEST} at most; a ${kind} looks like ${exampleOf(kind)}`;
+    return { ok: false, problem };
+  }
+  const groups = HAS_LINE_END.test(text.trim()) ? undefined : NUMBER_THEN_UNIT.exec(text)?.groups;
   if (groups === undefined) {
     return {
       ok: false,

@@ -232,7 +232,7 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
 
 type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
 
-function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOptions): string {
+export function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOptions): string {
   const numbers = [
     found === undefined ? undefined : `found ${amountText(found, options)}`,
     limit === undefined ? undefined : `limit ${amountText(limit, options)}`,

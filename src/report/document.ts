@@ -21,4 +21,6 @@ export type Block =
     }
   /** Columns with heads; a column of numbers is set to the right. */
   | { readonly sort: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
-  | { readonly sort: 'equation'; readonly left: string; readonly lines: readonly EquationLine[] };
+  | { readonly sort: 'equation'; readonly left: string; readonly lines: readonly EquationLine[] }
+  /** Drawings, for pages alone. */
+  | { readonly sort: 'figures'; readonly svgs: readonly string[] };

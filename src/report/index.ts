@@ -1,5 +1,7 @@
 export { comparisonSheet } from './compared.js';
 export { intervalSheet, sensitivitySheet } from './doubt.js';
+export { type RepairDrawings, repairDrawing, repairDrawings } from './drawing/index.js';
+export { type FirstPageOptions, firstPage } from './first-page.js';
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';
 export { lineText } from './plan-amount.js';

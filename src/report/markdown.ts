@@ -66,6 +66,8 @@ function blockLines(block: Block): string[] {
       return tableLines(block);
     case 'equation':
       return equationLines(block.left, block.lines);
+    case 'figures':
+      return [];
   }
 }
 

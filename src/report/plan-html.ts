@@ -1,5 +1,6 @@
 import type { PlanStep, WorkPlan } from '../repair/plan/plan.js';
 import { leastOf } from '../repair/timeline/duration.js';
+import { pagePolicy } from './page-policy.js';
 import { lineText } from './plan-amount.js';
 import { planScript, planStyle } from './plan-page.js';
 import { type PlanTextOptions, reasonText, stepTimes, stockText, timingSentences } from './plan-text.js';
@@ -13,6 +14,7 @@ export function planHtml(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {})
   return [
     '<!doctype html>',
     '<html lang="en"><head><meta charset="utf-8">',
+    pagePolicy(planScript),
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>Plan: ${escaped(plan.title)}</title>`,
     `<style>${planStyle}</style></head><body><main>`,

@@ -1,5 +1,6 @@
 import type { RecordedStep } from '../formula/recorder.js';
 import type { Block } from './document.js';
+import { toHtml } from './html.js';
 import { toMarkdown } from './markdown.js';
 import { chosen, type SheetOptions, type StepOptions } from './options.js';
 import { stepBlocks } from './step.js';
@@ -7,7 +8,9 @@ import { toText } from './text.js';
 
 /** Blocks in the format asked for. */
 export function render(blocks: readonly Block[], options: SheetOptions): string {
-  return chosen(options).format === 'markdown' ? toMarkdown(blocks) : toText(blocks);
+  const { format } = chosen(options);
+  if (format === 'html') return toHtml(blocks);
+  return format === 'markdown' ? toMarkdown(blocks) : toText(blocks);
 }
 
 /** One recorded step as text or Markdown, with its numbers and units as typed where these are given. */

@@ -5,6 +5,7 @@ import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
 import type { Block } from './document.js';
+import { repairDrawings } from './drawing/index.js';
 import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
 import { lineOnSheet } from './line-text.js';
@@ -95,6 +96,12 @@ function sourceBlocks(formulas: readonly AnyFormula[]): Block[] {
   ];
 }
 
+/** The drawings, side by side where there is room. */
+function figureBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
+  const svgs = Object.values(repairDrawings(design, options)).filter((svg) => svg !== undefined);
+  return svgs.length === 0 ? [] : [{ sort: 'figures', svgs }];
+}
+
 /** A whole design as blocks: the answer first, then what it rests on, then every step behind it. */
 export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptions = {}): Block[] {
   const all = chosen(options);
@@ -102,6 +109,7 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
   const formulas = record.filter((entry): entry is RecordedStep => entry.sort === 'step').map(declarationOf);
   return [
     ...identityBlocks(design),
+    ...(all.format === 'html' ? figureBlocks(design, all) : []),
     ...answerBlocks(design, all),
     ...(design.verdict === 'designed' ? endOfLifeBlocks(design, all) : []),
     ...suppliedBlocks(design, all),

@@ -167,6 +167,8 @@ function blockLines(block: Block, indent: number): string[] {
       return tableLines(block, indent);
     case 'equation':
       return equationLines(block.left, block.lines, indent);
+    case 'figures':
+      return [];
   }
 }
 

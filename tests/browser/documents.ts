@@ -8,7 +8,7 @@ export interface Library {
 }
 
 /** A record and not a list, so that the compiler asks for a format that the sheet gains. */
-const SHEETS: Record<NonNullable<CalculationSheetOptions['format']>, true> = { text: true, markdown: true };
+const SHEETS: Record<NonNullable<CalculationSheetOptions['format']>, true> = { text: true, markdown: true, html: true };
 
 /**
  * ECMAScript leaves the last bits of `exp`, `log` and `pow` to the engine, and V8 has changed them: one call in ten differs
@@ -29,6 +29,7 @@ export function documentsOf({ root, json, report }: Library, caseText: string): 
       const options = { format, units, typed: json.echoes(typed) };
       documents[`sheet as ${format}, ${units}`] = report.calculationSheet(design, options);
     }
+    documents[`drawing, ${units}`] = report.repairDrawing(design, { units }) ?? 'nothing to draw'.padEnd(501);
     documents[`plan as text, ${units}`] = report.planText(plan, { units });
     documents[`plan as a page, ${units}`] = report.planHtml(plan, { units });
   }

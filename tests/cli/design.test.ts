@@ -10,8 +10,17 @@ const files = {
 };
 
 describe('design', () => {
-  test('prints the calculation sheet of a leak and ends with 0', async () => {
+  test('prints the first page of a leak and ends with 0', async () => {
     const { code, out, err } = await run(['design', 'leak.json'], files);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('Verdict: DESIGNED');
+    expect(out).toContain('WARNINGS (4)');
+    expect(out).not.toContain('pipe/hoop-stress');
+    expect(out.trimEnd().split('\n').length).toBeLessThanOrEqual(55);
+  });
+
+  test('fully prints the calculation sheet, every step of it', async () => {
+    const { code, out, err } = await run(['design', 'leak.json', '--full'], files);
     expect([code, err]).toEqual([0, '']);
     expect(out).toContain('Verdict: DESIGNED');
     expect(out).toContain('Cooling-water return header, pinhole leak');
@@ -19,7 +28,7 @@ describe('design', () => {
   });
 
   test('echoes a pressure with the kind that its field gave it', async () => {
-    const { out } = await run(['design', 'loss.json'], files);
+    const { out } = await run(['design', 'loss.json', '--full'], files);
     expect(out).toContain('580 psi (gauge pressure)');
     expect(out).toContain('35 ksi (stress)');
     expect(out).not.toContain('6.625 in (length)');
@@ -93,20 +102,74 @@ describe('design', () => {
     expect((await run(['design', 'leak.json', '--units', 'us'], files)).out).toMatch(/ in\b/);
   });
 
-  test('writes the sheet to a file too, in the form that its name asks for', async () => {
-    const plain = await run(['design', 'leak.json'], files);
-    const markdown = await run(['design', 'leak.json', '--format', 'markdown'], files);
-    const both = await run(['design', 'leak.json', '--out', 'build/sheet.md'], files);
-    expect(both.out).toBe(plain.out);
-    expect(both.written.get('build/sheet.md')).toBe(markdown.out);
-    const json = await run(['design', 'leak.json', '--out', 'sheet.json'], files);
-    expect(JSON.parse(json.written.get('sheet.json') ?? '').verdict).toBe('designed');
-    const other = await run(['design', 'crack.json', '--format', 'markdown', '--out', 'sheet'], files);
-    expect(other.code).toBe(1);
-    expect(other.written.get('sheet')).toBe(other.out);
+  test('writes one file in the form that its name asks for, and a page is a sheet', async () => {
+    const page = await run(['design', 'leak.json', '--out', 'sheet.html'], files);
+    expect(page.out).toContain('Written to ./: sheet.html.');
+    expect(page.written.get('sheet.html')).toMatch(/^<!doctype html>.*pipe\/hoop-stress/su);
+    const drawn = await run(['design', 'leak.json', '--out', 'a.svg'], files);
+    expect(drawn.written.get('a.svg')).toMatch(/^<svg .*<\/svg>\n$/su);
+    const undrawn = await run(['design', 'crack.json', '--out', 'a.svg'], files);
+    expect([undrawn.code, undrawn.written.size]).toEqual([2, 0]);
+    expect(undrawn.err).toMatch(/nothing to draw: the verdict is not covered/);
+    const forms = {
+      'a.md': ['--format', 'markdown'],
+      'a.txt': ['--full'],
+      'a.json': ['--format', 'json'],
+    };
+    for (const [file, options] of Object.entries(forms)) {
+      const { out, written } = await run(['design', 'leak.json', '--out', file, ...options], files);
+      expect([...written.keys()]).toEqual([file]);
+      expect(written.get(file)).toBe(out);
+    }
+  });
+
+  test('writes every form into a folder, for a refused case too, and says where', async () => {
+    for (const [name, code] of [
+      ['leak.json', 0],
+      ['crack.json', 1],
+    ] as const) {
+      const done = await run(['design', name, '--out', 'build/it', '--start', '08:00'], files);
+      const drawn = code === 0 ? ['drawing.svg'] : [];
+      const names = ['sheet.html', 'sheet.md', 'sheet.txt', ...drawn, 'plan.html', 'plan.txt', 'design.json'];
+      expect([done.code, done.err]).toEqual([code, '']);
+      expect([...done.written.keys()]).toEqual(names.map((each) => `build/it/${each}`));
+      expect(done.out.replaceAll(/\s+/gu, ' ')).toContain(`Written to build/it/: ${names.join(', ')}.`);
+    }
+    const { written } = await run(['design', 'leak.json', '--out', 'build/it', '--start', '08:00'], files);
+    expect(written.get('build/it/plan.txt')).toContain('Start: 08:00.');
+    expect((await run(['design', 'leak.json', '--out', 'old.d/'], files)).written.has('old.d/plan.txt')).toBe(true);
+    const there = { ...files, 'it.d/other': '' };
+    expect((await run(['design', 'leak.json', '--out', 'it.d'], there)).written.has('it.d/plan.txt')).toBe(true);
+  });
+
+  test('replaces a file only when told to, and the case never', async () => {
+    const there = { ...files, 'old.md': 'old', 'build/plan.txt': 'old' };
+    const one = await run(['design', 'leak.json', '--out', 'old.md'], there);
+    expect([one.code, one.out, one.written.size]).toEqual([2, '', 0]);
+    expect(one.err).toBe('old.md exists already; --force replaces it, or name another file\n');
+    const folder = await run(['design', 'leak.json', '--out', 'build'], there);
+    expect([folder.code, folder.written.size]).toEqual([2, 0]);
+    expect(folder.err).toMatch(/^build\/plan\.txt exists already/);
+    expect((await run(['design', 'leak.json', '--out', 'old.md', '--force'], there)).written.has('old.md')).toBe(true);
+    const itself = await run(['design', 'leak.json', '--out', './leak.json', '--force'], there);
+    expect([itself.code, itself.written.size]).toEqual([2, 0]);
+    expect(itself.err).toBe('./leak.json is the case itself, and an input is never overwritten; name another file\n');
     const closed = await run(['design', 'leak.json', '--out', '/closed/sheet.md'], files);
     expect([closed.code, closed.out]).toEqual([2, '']);
     expect(closed.err).toBe('/closed/sheet.md cannot be written: permission is denied\n');
+  });
+
+  test.each([
+    [['--start', '09:00'], /^--start moves the plan, and none is written here/],
+    [['--actual', 'filler=09:00', '--out', 'sheet.html'], /^--actual moves the plan/],
+    [['--full', '--format', 'json'], /^--full is the whole sheet as text; --format json leaves it no use/],
+    [['--force'], /^--force replaces files that --out names/],
+    [['--digits', '3', '--format', 'plan'], /^--digits is for the sheet/],
+    [['--out', 'sheet.pdf'], /^--out is "sheet\.pdf"; the name of a file must end with \.html, \.md/],
+  ])('refuses %j, which has no use', async (options, says) => {
+    const { code, out, err, written } = await run(['design', 'leak.json', ...options], files);
+    expect([code, out, written.size]).toEqual([2, '', 0]);
+    expect(err).toMatch(says);
   });
 
   test('tells every error of a case at once on standard error, and prints nothing else', async () => {

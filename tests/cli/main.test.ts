@@ -35,6 +35,21 @@ describe('the program', () => {
     expect(await run([])).toMatchObject({ code: 2, out: '', err: expect.stringMatching(/^No command is given/) });
     expect(await run(['desing'])).toMatchObject({ code: 2, err: expect.stringMatching(/^"desing" is not a command/) });
     expect(await run(['constructor'])).toMatchObject({ code: 2 });
+    for (const name of ['constructor', 'toString', '__proto__'])
+      expect(await run(['help', name])).toMatchObject({ code: 0, out: expect.stringMatching(/^hoopwright designs/) });
+  });
+
+  test('refuses an option that is given twice, and hints at the one that was meant', async () => {
+    const hoop = ['evaluate', 'pipe/hoop-stress', 'P=10 bar', 'D=200 mm', 't=10 mm'];
+    expect(await run([...hoop, '--unit', 'psi', '--unit', 'MPa'])).toMatchObject({
+      code: 2,
+      err: '--unit is given twice; give each option once\n',
+    });
+    expect(await run([...hoop, '--digit', '4'])).toMatchObject({ code: 2, err: expect.stringContaining('--digits?') });
+    expect(await run([...hoop, '__proto__=5'])).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/^__proto__ .* is not an input of pipe\/hoop-stress/),
+    });
   });
 
   test('gives each sort of error its exit code, and says which is its own fault', () => {
@@ -110,6 +125,27 @@ describe('the process', () => {
     expect(readFileSync(new URL('../../src/cli.ts', import.meta.url), 'utf8').startsWith('#!/usr/bin/env node\n')).toBe(
       true,
     );
+  });
+
+  /** Runs the program behind a shell, which can close or fill its streams. */
+  function shell(line: string) {
+    const command = line.replaceAll('hoopwright', `"${process.execPath}" ${program}`);
+    const { status, stderr } = spawnSync('bash', ['-c', `set -o pipefail; ${command}`], {
+      cwd: root,
+      encoding: 'utf8',
+    });
+    return { code: status, err: stderr };
+  }
+
+  test('says in words that a disk is full, and ends in peace where nobody reads on', () => {
+    expect(shell('hoopwright schema > /dev/full')).toEqual({
+      code: 2,
+      err: 'The answer cannot be written: no space is left on the device\n',
+    });
+    expect(shell('hoopwright schema | true').err).toBe('');
+    expect(shell('hoopwright schema 1>&-').err).not.toContain('    at ');
+    expect(shell('hoopwright nothing 2>/dev/full')).toEqual({ code: 2, err: '' });
+    expect(shell('hoopwright nothing 2>&-')).toEqual({ code: 2, err: '' });
   });
 
   test('returns 0, 1 and 2, with errors on standard error', () => {

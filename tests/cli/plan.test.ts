@@ -39,14 +39,36 @@ describe('design --format plan', () => {
     );
   });
 
-  test('writes the page where the file asks for it, and prints the sheet', async () => {
-    const { out, written } = await run(['design', 'leak.json', '--out', 'plan.html'], files);
-    expect(written.get('plan.html')).toMatch(/^<!doctype html>/);
-    expect(out).toContain('ANSWER');
+  test('is a command of its own, which writes text or a page by the name of the file', async () => {
+    const text = (await run(['design', 'leak.json', '--format', 'plan'], files)).out;
+    const page = (await run(['design', 'leak.json', '--format', 'plan-html'], files)).out;
+    expect((await run(['plan', 'leak.json'], files)).out).toBe(text);
+    expect((await run(['plan', 'leak.json', '--format', 'html'], files)).out).toBe(page);
+    const { out, written } = await run(['plan', 'leak.json', '--out', 'plan.html'], files);
+    expect([out, written.get('plan.html')]).toEqual([text, page]);
+    expect((await run(['plan', 'leak.json', '--out', 'plan.txt'], files)).written.get('plan.txt')).toBe(text);
+    expect((await run(['plan', 'crack.json'], files)).code).toBe(1);
+  });
+
+  test.each([
+    [['--out', 'plan.md'], /^--out is "plan\.md"; the name of a file must end with \.html, \.txt/],
+    [['--out', 'plan'], /^--out is "plan"; a plan is one file/],
+    [['--out', 'old.html'], /^old\.html exists already; --force replaces it/],
+    [['--out', 'leak.txt'], /^leak\.txt is the case itself/, 'leak.txt'],
+    [['--digits', '3'], /^--digits is for the sheet/],
+    [['--force'], /^--force replaces the file that --out names/],
+    [['--start', '25:00'], /^start is 25:00; must be a clock time/],
+  ])('plan refuses %j with 2 and writes nothing', async (options, says, input = 'leak.json') => {
+    const there = { ...files, 'leak.txt': files['leak.json'], 'old.html': 'old' };
+    const { code, out, err, written } = await run(['plan', input, ...options], there);
+    expect([code, out, written.size]).toEqual([2, '', 0]);
+    expect(err).toMatch(says);
   });
 
   test.each([
     [['--start', '9'], /start is 9/],
+    [['--start', '25:00'], /start is 25:00; must be a clock time/],
+    [['--start', '12:60'], /start is 12:60/],
     [['--actual', 'filler'], /--actual has "filler"/],
     [['--actual', 'lunch=12:00'], /must be a step of this plan/],
   ])('refuses %j with 2', async (options, message) => {

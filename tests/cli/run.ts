@@ -1,3 +1,4 @@
+import { posix } from 'node:path';
 import type { Io } from '../../src/cli/io.js';
 import { main } from '../../src/cli/main.js';
 
@@ -31,6 +32,11 @@ export async function run(
       if (path.startsWith('/closed/')) throw Object.assign(new Error(`open ${path}`), { code: 'EACCES' });
       written.set(path, text);
     },
+    at: async (path) => {
+      if (Object.hasOwn(files, path) || written.has(path)) return 'file';
+      return Object.keys(files).some((each) => each.startsWith(`${path}/`)) ? 'folder' : 'nothing';
+    },
+    same: async (one, other) => posix.normalize(one) === posix.normalize(other),
   };
   const code = await main(args, io);
   return { code, out: out.join(''), err: err.join(''), written };

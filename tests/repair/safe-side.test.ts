@@ -230,6 +230,26 @@ describe('temperature', () => {
     expect(cold.laminate?.axialStrain as number).toBeLessThan(designRepair(partWall).laminate?.axialStrain as number);
   });
 
+  it('is counted from the coldest hour on which the laminate may set up to the hottest of service', () => {
+    const night = change(partWall, 'site', {
+      history: [{ duration: time.hour(200), temperature: temperature.degC(13) }],
+    });
+    const heatedUp = (repairCase: RepairCase): number =>
+      laminateOf(designRepair(repairCase)).axialStrain - laminateOf(designRepair(night)).axialStrain;
+    // Read and foreseen alike are hours on which it may set: as cold a reading leaves as much.
+    expect(heatedUp(change(night, 'site', { pipeTemperature: temperature.degC(13) }))).toBe(0);
+    expect(heatedUp(partWall)).toBeGreaterThan(0);
+  });
+
+  it('is counted from the warmest hour on which it may set down to the coldest of service', () => {
+    const site = { history: [{ duration: time.hour(200), temperature: temperature.degC(70) }] };
+    const blanket = change(partWall, 'site', site);
+    const coldService = change(blanket, 'service', { lowestTemperature: temperature.degC(-20) });
+    expect(laminateOf(designRepair(coldService)).axialStrain).toBeLessThan(
+      laminateOf(designRepair(blanket)).axialStrain,
+    );
+  });
+
   it('takes the lower moduli where the laminate was tested hot', () => {
     const hot = change(partWall, 'laminate', {
       atDesignTemperature: {

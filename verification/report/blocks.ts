@@ -6,7 +6,9 @@ export type Run =
   | { readonly code: string }
   | { readonly strong: string }
   | { readonly tex: string }
-  | { readonly link: string; readonly to: string };
+  | { readonly link: string; readonly to: string }
+  /** The page on which an anchor stands, in the form that has pages. */
+  | { readonly pageOf: string };
 
 export type Text = Run | readonly Run[];
 
@@ -18,19 +20,24 @@ export interface Table {
   readonly align?: string;
   /** Verdict or tag of each row, by which it is shaded. */
   readonly marks?: readonly string[];
+  /** Anchor of each row that has one. */
+  readonly ids?: readonly string[];
+  /** Set in two columns beside each other, for many short rows. */
+  readonly twofold?: boolean;
   /** Widths of the columns in per cent of the page. */
   readonly widths?: readonly number[];
 }
 
 export type Block =
   | { readonly sort: 'heading'; readonly level: 1 | 2 | 3; readonly text: string; readonly id: string }
-  | { readonly sort: 'paragraph'; readonly text: Text; readonly strong?: boolean }
+  | { readonly sort: 'paragraph'; readonly text: Text; readonly strong?: boolean; readonly small?: boolean }
   /** The headings of the second level. */
   | { readonly sort: 'contents' }
   | { readonly sort: 'list'; readonly items: readonly Text[] }
   | { readonly sort: 'equation'; readonly tex: string; readonly text: string; readonly note: string }
   | { readonly sort: 'code'; readonly text: string }
-  | { readonly sort: 'plot'; readonly svg: string; readonly title: string }
+  /** The name is that of its file, where a form keeps its pictures apart. */
+  | { readonly sort: 'plot'; readonly name: string; readonly svg: string; readonly title: string }
   | { readonly sort: 'figures'; readonly items: readonly { readonly value: string; readonly label: string }[] }
   | Table;
 
@@ -55,6 +62,14 @@ export function runs(text: Text): readonly Run[] {
 export function anchor(id: string): string {
   return `f-${id.replaceAll('/', '-')}`;
 }
+
+/** The anchor of a case. */
+export function caseAnchor(id: string): string {
+  return `c-${id}`;
+}
+
+export const formulaLink = (id: string): Run => link(id, anchor(id));
+export const pageOf = (anchorOf: string): Run => ({ pageOf: anchorOf });
 
 /** `1 case`, `2 cases`. */
 export const count = (number: number, one: string, many = `${one}s`): string =>

@@ -4,6 +4,7 @@ import { burstPredictions } from '../datasets/burst-tests.js';
 import { accuracyTable } from '../oracles/accuracy.js';
 import { readCases, runCases } from '../runner/run.js';
 import { bibliography } from './bibliography.js';
+import { calledByTheJob } from './called.js';
 import { formulaEntry } from './formula-entry.js';
 import { bibtex, identity, machine } from './identity.js';
 import { ancestors, type Comparison, linesOf } from './lines.js';
@@ -77,8 +78,9 @@ export function collect(): Report {
   const results = runCases(readings);
   const compared = comparisons();
   const derivations = derivationsOf();
+  const called = calledByTheJob();
   const entries = formulas.map((formula) =>
-    formulaEntry(formula, results, linesOf(formula, results, compared, derivations)),
+    formulaEntry(formula, results, linesOf(formula, results, compared, derivations), called.has(formula.id)),
   );
   const about = identity();
   return {

@@ -40,7 +40,9 @@ const cellsOf = (line: string): string[] =>
   line
     .slice(1, -1)
     .split(/(?<= )\|(?= )/u)
-    .map((cell) => cell.trim());
+    .map((cell) => withoutAnchor(cell.trim()));
+/** A cell without the anchor that it carries. */
+const withoutAnchor = (cell: string): string => cell.replace(/^<a id="[^"]+"><\/a>/u, '');
 const isRule = (line: string | undefined): boolean => /^\| :?-/u.test(line ?? '');
 
 export function factsOf(markdown: string): Facts {

@@ -12,6 +12,7 @@ import { siSymbol, units } from '../../src/quantity/index.js';
 import { cite } from '../../src/report/citation.js';
 import { type Expression, parseExpression } from '../../src/report/expression.js';
 import { symbolTex, toTex } from '../../src/report/tex.js';
+import type { CaseInput, CaseRecord } from '../case.js';
 import type { CaseResult } from '../runner/judge.js';
 import type { CaseRow, EquationLine, FormulaEntry, Line, SymbolRow } from './shape.js';
 
@@ -134,12 +135,36 @@ function backing({ record }: CaseResult): string {
   return [named, route === undefined ? '' : `second route: ${route}`].filter((text) => text !== '').join('; ');
 }
 
+/** One input as the record holds it: a text, rows of a list, or the result of another formula. */
+function inputText(given: CaseInput): string {
+  if (typeof given === 'string') return given;
+  if ('from' in given) {
+    const { formula, inputs, output } = given.from;
+    return `${output === undefined ? '' : `${output} of `}${formula} of (${namedText(inputs)})`;
+  }
+  const rows = given.map((row) => (typeof row === 'string' ? row : Object.values(row).join(' ')));
+  const columns = given.flatMap((row) => (typeof row === 'string' ? [] : [Object.keys(row).join(' ')]))[0];
+  return `${columns === undefined ? '' : `(${columns}) `}${rows.join('; ')}`;
+}
+
+const namedText = (inputs: Readonly<Record<string, CaseInput>>): string =>
+  Object.entries(inputs)
+    .map(([name, given]) => `${name} = ${inputText(given)}`)
+    .join(', ');
+
+/** What is put in, so that a reader can do the row again by hand. */
+function inputsText({ inputs, vary = {} }: CaseRecord): string {
+  const runs = Object.entries(vary).map(([name, values]) => `${name} = ${values.join('; ')} in turn`);
+  return [namedText(inputs), ...runs].filter((text) => text !== '').join(', ');
+}
+
 export function caseRows(result: CaseResult): CaseRow[] {
   const { record, outcomes } = result;
   return outcomes.map(({ output, expected, computed, digits, verdict, because, moved }) => ({
     id: record.id,
     class: record.class,
     source: backing(result),
+    inputs: inputsText(record),
     output,
     printed: expected,
     computed,
@@ -156,10 +181,12 @@ export function formulaEntry(
   formula: AnyFormula,
   results: readonly CaseResult[],
   lines: readonly Line[],
+  called: boolean,
 ): FormulaEntry {
   const evidence = Object.entries(formula.evidence as Readonly<Record<string, Evidence>>);
   return {
     id: formula.id,
+    called,
     title: formula.title,
     equation: equationLines(formula, outputsOf(formula)[0]?.symbol ?? 'result'),
     algorithm: 'algorithm' in formula.equation ? formula.equation.algorithm : '',

@@ -15,19 +15,37 @@ const math = (tex: string, displayMode: boolean): string =>
 /** Long names may break after a slash, a hyphen or a dot, so that columns stay narrow. */
 const breakable = (text: string): string => escaped(text).replaceAll(/(?<=[/_-])(?=\w)/gu, '<wbr>');
 
-function runText(run: Run): string {
+/** The page of each anchor, in the form that has pages. */
+export type Pages = ReadonlyMap<string, number>;
+
+function runText(run: Run, pages: Pages | undefined): string {
   if (typeof run === 'string') return escaped(run);
   if ('code' in run) return run.code === '' ? '' : `<code>${breakable(run.code)}</code>`;
   if ('strong' in run) return `<b>${escaped(run.strong)}</b>`;
   if ('tex' in run) return math(run.tex, false);
+  if ('pageOf' in run)
+    return pages === undefined ? '' : `<a href="#${run.pageOf}">${pages.get(run.pageOf) ?? '000'}</a>`;
   return `<a href="#${run.to}">${breakable(run.link)}</a>`;
 }
 
-const inline = (text: Text): string => runs(text).map(runText).join('');
+type Inline = (text: Text) => string;
+
+const inlineFor =
+  (pages: Pages | undefined): Inline =>
+  (text) =>
+    runs(text)
+      .map((run) => runText(run, pages))
+      .join('');
 
 const slug = (text: string): string => text.replaceAll(/[^a-z]+/giu, '-').toLowerCase();
 
-function tableText({ head, rows, align = '', marks, widths }: Table): string {
+/** Rows of a table that stands beside another one of its kind: as many as a column of a page holds. */
+const COLUMN = 62;
+
+const pagefuls = (rows: readonly string[]): string[][] =>
+  Array.from({ length: Math.ceil(rows.length / COLUMN) }, (_, page) => rows.slice(page * COLUMN, (page + 1) * COLUMN));
+
+function tableText({ head, rows, align = '', marks, ids, twofold, widths }: Table, inline: Inline): string {
   const style = (index: number): string => (align[index] === 'r' ? ' class="r"' : '');
   const columns =
     widths === undefined
@@ -39,20 +57,24 @@ function tableText({ head, rows, align = '', marks, widths }: Table): string {
     : `<thead><tr>${head.map((cell, index) => `<th${style(index)}>${inline(cell)}</th>`).join('')}</tr></thead>`;
   const body = rows.map((row, place) => {
     const mark = marks?.[place];
+    const id = ids?.[place] ?? '';
     const cells = row.map((cell, index) => `<td${style(index)}>${inline(cell)}</td>`).join('');
-    return `<tr${mark === undefined || mark === 'agrees' ? '' : ` class="${slug(mark)}"`}>${cells}</tr>`;
+    return `<tr${id === '' ? '' : ` id="${escaped(id)}"`}${mark === undefined || mark === 'agrees' ? '' : ` class="${slug(mark)}"`}>${cells}</tr>`;
   });
-  return `<table${widths === undefined ? '' : ' class="fixed"'}>${columns}${top}<tbody>\n${body.join('\n')}\n</tbody></table>`;
+  const set = (part: readonly string[]): string =>
+    `<table${widths === undefined ? '' : ' class="fixed"'}>${columns}${top}<tbody>\n${part.join('\n')}\n</tbody></table>`;
+  return twofold === true ? `<div class="twofold">${pagefuls(body).map(set).join('\n')}</div>` : set(body);
 }
 
-function blockText(block: Block, all: readonly Block[]): string {
+function blockText(block: Block, all: readonly Block[], pages: Pages | undefined): string {
+  const inline = inlineFor(pages);
   switch (block.sort) {
     case 'contents':
-      return contents(all);
+      return contents(all, pages);
     case 'heading':
       return `<h${block.level} id="${block.id}">${breakable(block.text)}</h${block.level}>`;
     case 'paragraph':
-      return `<p${block.strong === true ? ' class="lead"' : ''}>${inline(block.text)}</p>`;
+      return `<p${block.strong === true ? ' class="lead"' : block.small === true ? ' class="small"' : ''}>${inline(block.text)}</p>`;
     case 'list':
       return `<ul>${block.items.map((item) => `<li>${inline(item)}</li>`).join('')}</ul>`;
     case 'equation':
@@ -64,18 +86,23 @@ function blockText(block: Block, all: readonly Block[]): string {
     case 'figures':
       return `<div class="figures">${block.items.map(({ value, label }) => `<div><b>${escaped(value)}</b><span>${escaped(label)}</span></div>`).join('')}</div>`;
     case 'table':
-      return tableText(block);
+      return tableText(block, inline);
   }
 }
 
-function contents(blocks: readonly Block[]): string {
+function contents(blocks: readonly Block[], pages: Pages | undefined): string {
   const items = blocks.flatMap((block) =>
-    block.sort === 'heading' && block.level === 2 ? [`<li><a href="#${block.id}">${escaped(block.text)}</a></li>`] : [],
+    block.sort === 'heading' && block.level === 2
+      ? [
+          `<li><a href="#${block.id}">${escaped(block.text)}</a>${pages === undefined ? '' : ` <span class="page">${pages.get(block.id) ?? '000'}</span>`}</li>`,
+        ]
+      : [],
   );
   return `<nav><h2>Contents</h2><ul>${items.join('')}</ul></nav>`;
 }
 
-export function html(report: Report): string {
+/** @param pages of the anchors, where the file is printed by ourselves and pages are known */
+export function html(report: Report, pages?: Pages): string {
   const { name, version } = report.identity;
   const blocks = documentBlocks(report, 'built');
   const title = `${name} ${version}: verification report`;
@@ -91,7 +118,7 @@ ${style}</style>
 </head>
 <body>
 <main>
-${blocks.map((block) => blockText(block, blocks)).join('\n')}
+${blocks.map((block) => blockText(block, blocks, pages)).join('\n')}
 </main>
 </body>
 </html>

@@ -4,8 +4,8 @@ import type { CaseResult } from '../runner/judge.js';
 import type { AncestorRow, Line } from './shape.js';
 
 /**
- * Independent lines of evidence of a formula. A line is a printed value from another hand, a dataset, or a derivation that
- * imports nothing under test. Whatever comes from one hand counts once.
+ * Lines of evidence of a formula. Independent is what another hand published: a printed value, a dataset, a program. A derivation
+ * that imports nothing under test is a line of this project's own and is counted apart. Whatever comes from one hand counts once.
  */
 
 /** Sources that are one hand, for the formulas whose ids begin so. */
@@ -101,3 +101,9 @@ export function linesOf(
   for (const by of [...derived, ...derivationsOf(id)]) add({ sort: 'derivation', from: 'derivation', by });
   return [...lines.values()];
 }
+
+/** What another hand published, each hand once. */
+export const otherHands = (lines: readonly Line[]): readonly Line[] =>
+  lines.filter(({ sort }) => sort !== 'derivation');
+
+export const hasOwnRoute = (lines: readonly Line[]): boolean => lines.some(({ sort }) => sort === 'derivation');

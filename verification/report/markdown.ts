@@ -2,7 +2,7 @@ import { type Block, type Run, runs, type Table, type Text } from './blocks.js';
 import { documentBlocks } from './document.js';
 import type { Report } from './shape.js';
 
-/** The report as Markdown, the form that is kept, for reading in the repository. Plots stand in the HTML form only. */
+/** The report as Markdown, the form that is kept, for reading in the repository. Its plots stand beside it as files. */
 
 const escaped = (text: string): string =>
   text
@@ -18,16 +18,25 @@ function runText(run: Run): string {
   // A space before the closing marks would keep them from closing.
   if ('strong' in run) return `**${escaped(run.strong.trimEnd())}**${/\s$/u.test(run.strong) ? ' ' : ''}`;
   if ('tex' in run) return `$${run.tex.replaceAll('|', '\\vert ')}$`;
+  // This form has no pages: the link leads there.
+  if ('pageOf' in run) return '';
   return `[${escaped(run.link)}](#${run.to})`;
 }
 
 const inline = (text: Text): string => runs(text).map(runText).join('').replaceAll('\n', ' ').trim();
 
-function tableText({ head, rows, align = '' }: Table): string {
-  const rule = head.map((_, index) => (align[index] === 'r' ? '---:' : '---'));
-  return [head.map(inline), rule, ...rows.map((row) => row.map(inline))]
-    .map((cells) => `| ${cells.join(' | ')} |`)
-    .join('\n');
+const isPage = (cell: Text): boolean => runs(cell).some((run) => typeof run === 'object' && 'pageOf' in run);
+
+function tableText({ head, rows, align = '', ids }: Table): string {
+  const columns = head.map((_, index) => index).filter((index) => !rows.every((row) => isPage(row[index] ?? '')));
+  const own = (row: readonly Text[]): string[] => columns.map((index) => inline(row[index] ?? ''));
+  const rule = columns.map((index) => (align[index] === 'r' ? '---:' : '---'));
+  const body = rows.map((row, place) => {
+    const id = ids?.[place] ?? '';
+    const [first = '', ...rest] = own(row);
+    return [id === '' ? first : `<a id="${id}"></a>${first}`, ...rest];
+  });
+  return [own(head), rule, ...body].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 }
 
 function blockText(block: Block, all: readonly Block[]): string {
@@ -49,7 +58,7 @@ function blockText(block: Block, all: readonly Block[]): string {
     case 'code':
       return `\`\`\`\n${block.text}\n\`\`\``;
     case 'plot':
-      return `*${escaped(block.title)}* (plot in the HTML form)`;
+      return `![${escaped(block.title)}](figures/${block.name}.svg)\n\n*${escaped(block.title)}*`;
     case 'figures':
       return block.items.map(({ value, label }) => `**${value}** ${escaped(label)}`).join(', ');
     case 'table':
@@ -60,4 +69,10 @@ function blockText(block: Block, all: readonly Block[]): string {
 export function markdown(report: Report): string {
   const blocks = documentBlocks(report, 'kept');
   return `${blocks.map((block) => blockText(block, blocks)).join('\n\n')}\n`;
+}
+
+/** The plots of this form by the names of their files. */
+export function figures(report: Report): ReadonlyMap<string, string> {
+  const plots = documentBlocks(report, 'kept').filter((block) => block.sort === 'plot');
+  return new Map(plots.map(({ name, svg }) => [`${name}.svg`, `${svg}\n`]));
 }

@@ -125,12 +125,12 @@ export function coveragePlot({ columns, rows }: CoverageRoom, title: string): st
   const top = 14 + 4.4 * Math.max(...columns.map((column) => column.length), 5);
   const right = left + columns.length * width;
   const height = top + rows.length * cell;
-  const parts = rows.flatMap(({ formula, lines, cells }, index) => {
+  const parts = rows.flatMap(({ formula, otherHands, ownRoute, cells }, index) => {
     const y = top + index * cell;
-    const hole = lines === 0;
+    const hole = otherHands === 0 && !ownRoute;
     const name = formula.split('/')[1] ?? formula;
     return [
-      ...(hole ? [`<rect x="0" y="${n(y)}" width="${n(right + 26)}" height="${cell}" fill="#f6e3dc"/>`] : []),
+      ...(hole ? [`<rect x="0" y="${n(y)}" width="${n(right + 46)}" height="${cell}" fill="#f6e3dc"/>`] : []),
       text(4, y + 9.6, name, { size: 9 }),
       ...columns.flatMap((column, place) => {
         const count = cells[column];
@@ -142,16 +142,23 @@ export function coveragePlot({ columns, rows }: CoverageRoom, title: string): st
           text(x + width / 2, y + 9.6, String(count), { anchor: 'middle', size: 8.5 }),
         ];
       }),
-      text(right + 14, y + 9.6, String(lines), { anchor: 'middle', size: 9, weight: 'bold', fill: hole ? ALARM : INK }),
+      text(right + 14, y + 9.6, String(otherHands), {
+        anchor: 'middle',
+        size: 9,
+        weight: 'bold',
+        fill: hole ? ALARM : INK,
+      }),
+      text(right + 34, y + 9.6, ownRoute ? 'yes' : 'no', { anchor: 'middle', size: 8.5, fill: hole ? ALARM : INK }),
     ];
   });
-  return svg(right + 90, height + 4, title, [
+  return svg(right + 110, height + 4, title, [
     ...columns.map((_, place) => line(left + place * width, top, left + place * width, height, '#e4e9ec')),
     ...parts,
     ...columns.map((column, place) =>
       text(left + place * width + width / 2 + 3, top - 4, column, { turn: -60, size: 9 }),
     ),
-    text(right + 17, top - 4, 'lines', { turn: -60, size: 9, weight: 'bold' }),
-    line(0, top, right + 26, top, INK),
+    text(right + 17, top - 4, 'other hands', { turn: -60, size: 9, weight: 'bold' }),
+    text(right + 37, top - 4, 'own route', { turn: -60, size: 9, weight: 'bold' }),
+    line(0, top, right + 46, top, INK),
   ]);
 }

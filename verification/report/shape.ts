@@ -34,8 +34,9 @@ export interface Report {
     readonly byVerdict: Readonly<Record<Verdict, number>>;
     readonly byClass: readonly ClassRow[];
     readonly formulas: number;
-    /** Formulas with 0, 1, 2 and with 3 or more lines of evidence. */
-    readonly byLines: readonly [none: number, one: number, two: number, more: number];
+    readonly evidence: EvidenceCount;
+    /** Rooms in the order of the registry. */
+    readonly byRoom: readonly RoomRow[];
     readonly byTag: Readonly<Record<SourceTag, number>>;
   };
   readonly classes: Readonly<Record<CaseClass, string>>;
@@ -64,6 +65,23 @@ export interface ClassRow {
   readonly class: CaseClass;
   readonly cases: number;
   readonly byVerdict: Readonly<Record<Verdict, number>>;
+}
+
+/** How many formulas stand on what: a formula is counted once, by the best that it has. */
+export interface EvidenceCount {
+  readonly formulas: number;
+  /** A printed value, a dataset or a program, independently published. */
+  readonly otherHand: number;
+  /** No value from another hand, but a derivation of this project by a second route. */
+  readonly ownRoute: number;
+  readonly neither: number;
+}
+
+export interface RoomRow extends EvidenceCount {
+  readonly room: string;
+  /** Of the formulas that a design calls, and of these those without a value from another hand. */
+  readonly called: number;
+  readonly calledBare: number;
 }
 
 export interface ExceptionRow {
@@ -107,7 +125,9 @@ export interface CoverageRoom {
   readonly columns: readonly string[];
   readonly rows: readonly {
     readonly formula: string;
-    readonly lines: number;
+    /** Independently published. */
+    readonly otherHands: number;
+    readonly ownRoute: boolean;
     /** Cases by column. */
     readonly cells: Readonly<Record<string, number>>;
   }[];
@@ -135,6 +155,8 @@ export interface CaseRow {
   readonly id: string;
   readonly class: CaseClass;
   readonly source: string;
+  /** What goes in, as printed. */
+  readonly inputs: string;
   readonly output: string;
   readonly printed: string;
   readonly computed: string;
@@ -144,7 +166,7 @@ export interface CaseRow {
   readonly because: string;
 }
 
-/** An independent line of evidence: who printed the value, or by which route it was found again. */
+/** A line of evidence: who printed the value; or, of this project's own hand, by which route it was found again. */
 export interface Line {
   readonly sort: 'print' | 'dataset' | 'program' | 'derivation';
   readonly from: string;
@@ -153,6 +175,8 @@ export interface Line {
 
 export interface FormulaEntry {
   readonly id: string;
+  /** Whether the job calls it on the way to a design. */
+  readonly called: boolean;
   readonly title: string;
   readonly equation: readonly EquationLine[];
   readonly algorithm: string;

@@ -2,7 +2,18 @@ import { type SourceTag, sourceTags } from '../../src/formula/index.js';
 import { type CaseClass, caseClasses } from '../case.js';
 import { type CaseResult, type Verdict, verdicts } from '../runner/judge.js';
 import { caseRows } from './formula-entry.js';
-import type { ClassRow, CoverageRoom, ErratumRow, ExceptionRow, FormulaEntry, Report, ToleranceRow } from './shape.js';
+import { hasOwnRoute, otherHands } from './lines.js';
+import type {
+  ClassRow,
+  CoverageRoom,
+  ErratumRow,
+  EvidenceCount,
+  ExceptionRow,
+  FormulaEntry,
+  Report,
+  RoomRow,
+  ToleranceRow,
+} from './shape.js';
 
 /** The first page: counts, everything that is not a plain agreement, and the holes. */
 
@@ -23,13 +34,34 @@ function tally(of: readonly Verdict[]): Record<Verdict, number> {
   ) as Record<Verdict, number>;
 }
 
+const roomOf = (id: string): string => id.split('/')[0] ?? '';
+
+function evidenceCount(formulas: readonly FormulaEntry[]): EvidenceCount {
+  const otherHand = formulas.filter(({ lines }) => otherHands(lines).length > 0).length;
+  const neither = formulas.filter(({ lines }) => lines.length === 0).length;
+  return { formulas: formulas.length, otherHand, ownRoute: formulas.length - otherHand - neither, neither };
+}
+
+/** A formula that a design calls and of which no other hand has published a value. */
+export const isCalledBare = ({ called, lines }: FormulaEntry): boolean => called && otherHands(lines).length === 0;
+
+function byRoom(formulas: readonly FormulaEntry[]): RoomRow[] {
+  return [...new Set(formulas.map(({ id }) => roomOf(id)))].map((room) => {
+    const own = formulas.filter(({ id }) => roomOf(id) === room);
+    return {
+      room,
+      ...evidenceCount(own),
+      called: own.filter(({ called }) => called).length,
+      calledBare: own.filter(isCalledBare).length,
+    };
+  });
+}
+
 export function summary(results: readonly CaseResult[], formulas: readonly FormulaEntry[]): Report['summary'] {
   const classRow = (of: CaseClass): ClassRow => {
     const own = results.filter(({ record }) => record.class === of);
     return { class: of, cases: own.length, byVerdict: tally(own.map(({ verdict }) => verdict)) };
   };
-  const withLines = (test: (count: number) => boolean): number =>
-    formulas.filter(({ lines }) => test(lines.length)).length;
   const tagged = (tag: SourceTag): number => formulas.filter((formula) => formula.tag === tag).length;
   return {
     cases: results.length,
@@ -37,12 +69,8 @@ export function summary(results: readonly CaseResult[], formulas: readonly Formu
     byVerdict: tally(results.map(({ verdict }) => verdict)),
     byClass: caseClasses.map(classRow),
     formulas: formulas.length,
-    byLines: [
-      withLines((count) => count === 0),
-      withLines((count) => count === 1),
-      withLines((count) => count === 2),
-      withLines((count) => count >= 3),
-    ],
+    evidence: evidenceCount(formulas),
+    byRoom: byRoom(formulas),
     byTag: Object.fromEntries(sourceTags.map((tag) => [tag, tagged(tag)])) as Record<SourceTag, number>,
   };
 }
@@ -128,7 +156,7 @@ const OWN_COLUMNS = [
 ];
 
 export function coverage(formulas: readonly FormulaEntry[], results: readonly CaseResult[]): CoverageRoom[] {
-  const rooms = [...new Set(formulas.map(({ id }) => id.split('/')[0] ?? ''))];
+  const rooms = [...new Set(formulas.map(({ id }) => roomOf(id)))];
   return rooms.map((room) => {
     const rows = formulas
       .filter(({ id }) => id.startsWith(`${room}/`))
@@ -144,7 +172,7 @@ export function coverage(formulas: readonly FormulaEntry[], results: readonly Ca
             if (part.endsWith('.test.ts')) cells['derivation in code'] = (cells['derivation in code'] ?? 0) + 1;
             else if (OWN_COLUMNS.includes(part)) cells[part] = 1;
           }
-        return { formula: id, lines: lines.length, cells };
+        return { formula: id, otherHands: otherHands(lines).length, ownRoute: hasOwnRoute(lines), cells };
       });
     const used = new Set(rows.flatMap(({ cells }) => Object.keys(cells)));
     const columns = [

@@ -1,18 +1,19 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { verdicts } from '../runner/judge.js';
 import { collect } from './collect.js';
 import { cslSources } from './csl.js';
-import { oneLine } from './document.js';
+import { oneLine } from './front-page.js';
 import { html } from './html.js';
-import { markdown } from './markdown.js';
+import { figures, markdown } from './markdown.js';
 import type { Report } from './shape.js';
 
 /**
- * Writes report.md, which is kept in the repository, and into build/report/ the same as report.html, its data as report.json
+ * Writes report.md and its figures, which are kept in the repository, and into build/report/ the same as report.html, its data as report.json
  * and the sources as CSL-JSON; prints the counts; fails when a case fails.
  */
 
 const built = new URL('../../build/report/', import.meta.url);
+const drawn = new URL('figures/', import.meta.url);
 
 function counts(report: Report): string {
   const { summary } = report;
@@ -24,13 +25,16 @@ function counts(report: Report): string {
     const classes = byClass.length === 0 ? '' : `  (${byClass.join(', ')})`;
     return `  ${verdict.padEnd(width)}  ${String(summary.byVerdict[verdict]).padStart(4)}${classes}`;
   });
-  const lines = ['none', 'one', 'two', 'three or more'].map(
-    (name, index) => `  ${name.padEnd(width)}  ${String(summary.byLines[index]).padStart(4)}`,
-  );
+  const { otherHand, ownRoute, neither } = summary.evidence;
+  const lines = [
+    ['value of another hand', otherHand] as const,
+    ['own second route only', ownRoute] as const,
+    ['neither', neither] as const,
+  ].map(([name, number]) => `  ${name.padEnd(width)}  ${String(number).padStart(4)}`);
   return [
     `cases by verdict and class (${summary.cases} cases)`,
     ...rows,
-    `formulas by independent lines of evidence (${summary.formulas} formulas)`,
+    `formulas by what they stand on (${summary.formulas} formulas)`,
     ...lines,
   ].join('\n');
 }
@@ -39,6 +43,9 @@ const text = `${JSON.stringify(collect(), undefined, 1)}\n`;
 const report: Report = JSON.parse(text);
 mkdirSync(built, { recursive: true });
 writeFileSync(new URL('report.md', import.meta.url), markdown(report));
+rmSync(drawn, { recursive: true, force: true });
+mkdirSync(drawn);
+for (const [name, svg] of figures(report)) writeFileSync(new URL(name, drawn), svg);
 writeFileSync(new URL('report.html', built), html(report));
 writeFileSync(new URL('report.json', built), text);
 writeFileSync(new URL('sources.json', built), `${JSON.stringify(cslSources(), undefined, 1)}\n`);

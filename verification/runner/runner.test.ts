@@ -3,8 +3,9 @@ import { type AnyFormula, formula, refuse } from '../../src/formula/index.js';
 import type { GaugePressure, Length, Stress, Temperature } from '../../src/quantity/index.js';
 import type { CaseRecord, Expectation } from '../case.js';
 import { judge } from './judge.js';
+import { caseInFull } from './one.js';
 import { digitsAgreed, inside, printedInterval, readPrinted } from './printed.js';
-import { readCaseText, repeatedIds, resultText } from './run.js';
+import { readCases, readCaseText, repeatedIds, resultText } from './run.js';
 
 /** The rules by which printed values are judged, on formulas made for the purpose. */
 
@@ -363,5 +364,27 @@ describe('a file of cases', () => {
     expect(text).toBe(
       'T-1 (test/ring): explained difference\n  result: printed 38500 psi, computed 38400 psi: explained difference (2.6 of 5 digits); the mean diameter',
     );
+  });
+});
+
+describe('a case in full', () => {
+  const all = readCases().flatMap(({ file, records }) => records.map((record) => ({ file, record })));
+
+  it('shows who printed it, what goes in, the substituted equation and the verdict', () => {
+    const hoop = all.find(({ record }) => record.id === 'WE-01');
+    if (hoop === undefined) throw new Error('there is no case WE-01');
+    const text = caseInFull(hoop.record, hoop.file);
+    for (const words of [
+      'Rules of Thumb',
+      'P  = 800 psi',
+      '800 psi * 24 in / (2 * 0.25 in)',
+      'printed 38400 psi',
+      'agrees',
+    ])
+      expect(text).toContain(words);
+  });
+
+  it('can be written for every record', () => {
+    for (const { file, record } of all) expect(caseInFull(record, file), record.id).toContain(`${record.id} (`);
   });
 });

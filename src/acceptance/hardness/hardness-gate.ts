@@ -105,7 +105,7 @@ export const hardnessGateFormula = /* @__PURE__ */ formula<HardnessGateInput, Ha
   inputs: {
     scale: { symbol: 'scale', kind: 'choice', name: 'hardness scale', choices: ['Shore D', 'Barcol'] },
     readings: { symbol: 'h', kind: 'list', name: 'hardness readings', columns: { value: 'number' } },
-    qualifiedHardness: { symbol: 'h_q', kind: 'number', name: 'qualified hardness', sample: [70, 90] },
+    qualifiedHardness: { symbol: 'h_q', kind: 'number', name: 'qualified hardness', sample: [70, 90], optional: true },
     material: {
       symbol: 'material',
       kind: 'choice',
@@ -113,7 +113,13 @@ export const hardnessGateFormula = /* @__PURE__ */ formula<HardnessGateInput, Ha
       choices: ['homogeneous', 'reinforced'],
       default: 'reinforced',
     },
-    leastReadings: { symbol: 'n_q', kind: 'count', name: 'readings that the procedure asks for', sample: [2, 12] },
+    leastReadings: {
+      symbol: 'n_q',
+      kind: 'count',
+      name: 'readings that the procedure asks for',
+      sample: [2, 12],
+      optional: true,
+    },
     leastMean: {
       symbol: 'r_m',
       kind: 'ratio',

@@ -29,7 +29,8 @@ export function hardnessStatistics(input: HardnessStatisticsInput): HardnessStat
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / count;
   const squares = readings.reduce((sum, reading) => sum + (reading - mean) ** 2, 0);
   const standardDeviation = Math.sqrt(squares / (count - 1));
-  return { mean, count, standardDeviation, minimum: Math.min(...readings) };
+  const minimum = readings.reduce((least, reading) => Math.min(least, reading));
+  return { mean, count, standardDeviation, minimum };
 }
 
 export const hardnessStatisticsFormula = /* @__PURE__ */ formula<HardnessStatisticsInput, HardnessStatistics>({

@@ -88,8 +88,8 @@ function checkRows(rows: readonly MakersRow[]): void {
 }
 
 function inside(rows: readonly MakersRow[], value: number, name: 'temperature' | 'humidity', unit: string): void {
-  const values = rows.map((row): number => row[name]);
-  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const low = rows.reduce((least, row) => Math.min(least, row[name]), Number.POSITIVE_INFINITY);
+  const high = rows.reduce((most, row) => Math.max(most, row[name]), Number.NEGATIVE_INFINITY);
   if (!(value >= low && value <= high)) {
     refuse({
       code: 'outside-validity',

@@ -1,4 +1,5 @@
 import type { Kind } from '../../quantity/index.js';
+import { PLAIN_LINE } from '../../quantity/plain-text.js';
 import type { Place } from './place.js';
 import type { AmountField, EitherField, Field, Fields, VariantsField } from './table-field.js';
 
@@ -82,10 +83,10 @@ export function admit(
       if (typeof value === 'boolean') return value;
       break;
     case 'text':
-      if (isText(value, SOME_TEXT)) return value;
+      if (isText(value, PLAIN_LINE)) return value;
       break;
     case 'name':
-      if (isText(value, SOME_TEXT) || Number.isFinite(value)) return value;
+      if (isText(value, PLAIN_LINE) || Number.isFinite(value)) return value;
       break;
     case 'clock':
       if (isText(value, CLOCK)) return value;
@@ -167,9 +168,6 @@ export function inBounds({ kind, above, from, below, to }: AmountField, value: n
 export function isUsual({ usual }: AmountField, value: number): boolean {
   return usual === undefined || (value >= usual[0] && value <= usual[1]);
 }
-
-/** Text that is not empty. */
-export const SOME_TEXT = /\S/u;
 
 /** A time of day. */
 export const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d$/u;

@@ -1,5 +1,6 @@
 import { refuse } from '../../formula/index.js';
 import { type Amount, siSymbol } from '../../quantity/index.js';
+import { seen } from '../../quantity/plain-text.js';
 import { admitWhole, type Door, type Problem } from './admit.js';
 import type { RepairCase } from './case.js';
 import type { Contradiction } from './contradiction.js';
@@ -88,7 +89,7 @@ function invalid(parameter: string, value: unknown, unit: string, constraint: st
 /** Text in quotes; objects and the like have no text of their own to show in a sentence. */
 function shown(value: unknown): unknown {
   if (value === undefined) return 'missing';
-  if (typeof value === 'string') return JSON.stringify(value);
+  if (typeof value === 'string') return seen(JSON.stringify(value));
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return value;
   return Array.isArray(value) ? 'a list' : `of type ${typeof value}`;
 }

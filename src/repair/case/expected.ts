@@ -29,7 +29,7 @@ function plainly(field: Field, form: Form): string {
     case 'flag':
       return 'true or false';
     case 'text':
-      return 'text that is not empty';
+      return 'one line of text that is not empty';
     case 'name':
       return 'text or a number';
     case 'clock':

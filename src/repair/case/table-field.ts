@@ -27,7 +27,7 @@ export interface ChoiceField extends AnyField {
   readonly words: readonly (string | number)[];
 }
 
-/** True or false; text that is not empty; a name that is often a number; a time of day on the clock of the site, as `07:30`. */
+/** True or false; one line of text that is not empty; a name that is often a number; a time of day on the clock of the site, as `07:30`. */
 export interface PlainField extends AnyField {
   readonly kind: 'flag' | 'text' | 'name' | 'clock';
 }

@@ -1,6 +1,6 @@
 import type { ThermalExpansion } from '../../quantity/index.js';
 import { need, type Workbook } from '../job/workbook.js';
-import { warmestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
+import { coldestEver, hottestEver } from './hottest-and-coldest.js';
 
 /** Thermal expansion of the laminate, in both directions. */
 export interface Expansions {
@@ -13,11 +13,8 @@ const NO_EFFECT = 0 as ThermalExpansion;
 
 /** The expansions as stated; both are asked for as soon as the steel is ever at another temperature than as it is read. */
 export function expansionsOf(work: Workbook): Expansions | undefined {
-  const { laminate, service, site } = work.case;
-  const { hoopExpansion, axialExpansion } = laminate;
-  const { designTemperature, lowestTemperature = designTemperature } = service;
-  const stays = designTemperature === site.pipeTemperature && lowestTemperature === site.pipeTemperature;
-  if (stays && warmestWhileCuring(site) <= site.pipeTemperature)
+  const { hoopExpansion, axialExpansion } = work.case.laminate;
+  if (coldestEver(work.case) === hottestEver(work.case))
     return { hoop: hoopExpansion ?? NO_EFFECT, axial: axialExpansion ?? NO_EFFECT };
   if (hoopExpansion === undefined) askFor(work, 'laminate.hoopExpansion');
   if (axialExpansion === undefined) askFor(work, 'laminate.axialExpansion');

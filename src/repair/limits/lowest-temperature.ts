@@ -1,12 +1,11 @@
-import { exactly, roundedUp, type Temperature } from '../../quantity/index.js';
+import { exactly, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import type { RepairCase } from '../case/case.js';
 import { need, type Workbook } from '../job/workbook.js';
-import { coldestSteel } from '../mix-and-cure/steel-temperatures.js';
+import { coldestEver } from './hottest-and-coldest.js';
 
 /** A cold resin turns brittle and shrinks off the steel: below its qualification nobody has a word about it. */
 export function checkLowestTemperature(work: Workbook): void {
-  const coldest = Math.min(coldestOf(work.case), coldestSteel(work.case.site)) as Temperature;
+  const coldest = coldestEver(work.case);
   const { lowestTemperature } = work.case.laminate;
   if (lowestTemperature === undefined) {
     if (coldest >= practice.coldestUnasked.value) return;
@@ -24,10 +23,4 @@ export function checkLowestTemperature(work: Workbook): void {
     found: exactly('coldest steel, in service or on the day', 'temperature', coldest),
     limit: roundedUp('lowest temperature of the qualification', 'temperature', lowestTemperature),
   });
-}
-
-/** The steel may be colder on the day of the work than in service. */
-export function coldestOf({ service, site }: RepairCase): Temperature {
-  const inService = service.lowestTemperature ?? service.designTemperature;
-  return Math.min(inService, service.designTemperature, site.pipeTemperature) as Temperature;
 }

@@ -1,9 +1,7 @@
-import { step } from '../../formula/index.js';
-import { farthestTemperature } from '../../laminate/index.js';
 import type { Temperature } from '../../quantity/index.js';
 import type { Workbook } from '../job/workbook.js';
-import { warmestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
-import { coldestOf } from './lowest-temperature.js';
+import { coldestSteel, warmestSteel } from '../mix-and-cure/steel-temperatures.js';
+import { coldestEver, hottestEver } from './hottest-and-coldest.js';
 
 /** Temperature at which the laminate sets, and the one in service that is judged against it. */
 export interface Mismatch {
@@ -13,26 +11,13 @@ export interface Mismatch {
 }
 
 /**
- * As the steel is read on the day, out to the farthest end of service; and where it gets warmer while the laminate sets, as
- * under a heating blanket, from there down to the coldest steel, which is the steel of the day at the latest.
+ * Nobody knows at which hour of the cure the laminate sets: on the coldest steel that is read or foreseen, as in a cold night,
+ * from where it warms up to the hottest; or on the warmest, as under a heating blanket, from where it cools down to the coldest.
  */
 export function mismatchesOf(work: Workbook): Mismatch[] {
   const { site } = work.case;
-  const asRead: Mismatch = { set: site.pipeTemperature, service: farthestFromInstallation(work), purpose: '' };
-  const warmest = warmestWhileCuring(site);
-  if (warmest <= site.pipeTemperature) return [asRead];
-  const asHeated = { set: warmest, service: coldestOf(work.case), purpose: ', set on the warmest steel of the cure' };
-  return [asRead, asHeated];
-}
-
-/** The end of the temperature range where pipe and laminate part company most. */
-function farthestFromInstallation(work: Workbook): Temperature {
-  const { service, site } = work.case;
-  const { designTemperature, lowestTemperature } = service;
-  if (lowestTemperature === undefined) return designTemperature;
-  return step(work.recorder, 'laminate/farthest-temperature', farthestTemperature, {
-    installationTemperature: site.pipeTemperature,
-    designTemperature,
-    lowestTemperature,
-  });
+  const [coldest, warmest] = [coldestSteel(site), warmestSteel(site)];
+  const warming: Mismatch = { set: coldest, service: hottestEver(work.case), purpose: ', set on the coldest steel' };
+  const cooling: Mismatch = { set: warmest, service: coldestEver(work.case), purpose: ', set on the warmest steel' };
+  return cooling.set === cooling.service ? [warming] : [warming, cooling];
 }

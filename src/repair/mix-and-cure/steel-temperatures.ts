@@ -15,14 +15,7 @@ export function steelIsForeseen({ history, forecast }: Site): boolean {
   return history !== undefined || forecast !== undefined;
 }
 
-/** The warmest steel on which the laminate may set; a heating blanket stands in the foreseen hours. */
-export function warmestWhileCuring(site: Site): Temperature {
-  let warmest: number = Number.NEGATIVE_INFINITY;
-  for (const { temperature } of steelOverTime(site) ?? []) warmest = Math.max(warmest, temperature);
-  return (warmest === Number.NEGATIVE_INFINITY ? site.pipeTemperature : warmest) as Temperature;
-}
-
-/** The coldest steel on which it may set. */
+/** The coldest steel on which the laminate may set. */
 export function coldestWhileCuring(site: Site): Temperature {
   let coldest: number = Number.POSITIVE_INFINITY;
   for (const { temperature } of steelOverTime(site) ?? []) coldest = Math.min(coldest, temperature);
@@ -35,6 +28,14 @@ export function coldestSteel({ pipeTemperature, history = [], forecast = [] }: S
   for (const { temperature } of history) coldest = Math.min(coldest, temperature);
   for (const hours of forecast) coldest = Math.min(coldest, hours.pipeTemperature);
   return coldest as Temperature;
+}
+
+/** The warmest that the steel is read or foreseen to be; a heating blanket stands in the foreseen hours. */
+export function warmestSteel({ pipeTemperature, history = [], forecast = [] }: Site): Temperature {
+  let warmest: number = pipeTemperature;
+  for (const { temperature } of history) warmest = Math.max(warmest, temperature);
+  for (const hours of forecast) warmest = Math.max(warmest, hours.pipeTemperature);
+  return warmest as Temperature;
 }
 
 /** The warmest that a resin may meet, on the steel or in the air, behind readings that have their error. */
@@ -50,9 +51,8 @@ export function thermometerErrorOf({ instruments }: Site): TemperatureDifference
 }
 
 /** The warmest that is read or foreseen: a maker's own rows are rows of readings. */
-export function warmestReading({ pipeTemperature, airTemperature, history = [], forecast = [] }: Site): Temperature {
-  let warmest: number = Math.max(pipeTemperature, airTemperature);
-  for (const { temperature } of history) warmest = Math.max(warmest, temperature);
-  for (const step of forecast) warmest = Math.max(warmest, step.pipeTemperature, step.airTemperature);
+export function warmestReading(site: Site): Temperature {
+  let warmest: number = Math.max(warmestSteel(site), site.airTemperature);
+  for (const { airTemperature } of site.forecast ?? []) warmest = Math.max(warmest, airTemperature);
   return warmest as Temperature;
 }

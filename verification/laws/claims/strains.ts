@@ -13,22 +13,14 @@ export function strains({ case: stated, laminate }: Designed): string | undefine
   const shares = [system.axialModulus / system.hoopModulus];
   if (warm !== undefined) shares.push(warm.axialModulus / warm.hoopModulus);
   const axial = Math.min(...shares) > 0.5 ? row.axial : row.softAxial;
-  const foreseen =
-    site.history ?? site.forecast?.map(({ pipeTemperature }) => ({ temperature: pipeTemperature })) ?? [];
-  const set = Math.max(site.pipeTemperature, ...foreseen.map(({ temperature }) => temperature));
-  const coldest = Math.min(
-    service.lowestTemperature ?? service.designTemperature,
-    service.designTemperature,
-    site.pipeTemperature,
-  );
-  const heated = set > site.pipeTemperature ? set - coldest : 0;
-  const apart = Math.max(
-    heated,
-    service.designTemperature - site.pipeTemperature,
-    site.pipeTemperature - (service.lowestTemperature ?? site.pipeTemperature),
-  );
+  // It sets at any hour of the work, cold or warm, and then meets the rest of those hours and of service.
+  const hours = [site.pipeTemperature];
+  for (const { temperature } of site.history ?? []) hours.push(temperature);
+  for (const { pipeTemperature } of site.forecast ?? []) hours.push(pipeTemperature);
+  const met = [...hours, service.designTemperature, service.lowestTemperature ?? service.designTemperature];
+  const apart = Math.max(Math.max(...met) - Math.min(...hours), Math.max(...hours) - Math.min(...met));
   const steel = pipe.material.thermalExpansion ?? 12e-6;
-  const less = (expansion: number | undefined): number => Math.abs((expansion ?? steel) - steel) * Math.max(0, apart);
+  const less = (expansion: number | undefined): number => Math.abs((expansion ?? steel) - steel) * apart;
   const slack = 1 + 1e-9;
   if (!reaches((row.hoop - less(system.hoopExpansion)) * slack, laminate.hoopStrain))
     return 'round the pipe more strain is allowed than the table leaves';

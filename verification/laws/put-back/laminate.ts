@@ -153,7 +153,13 @@ export const ofLaminate: readonly Fault[] = [
   },
   {
     did: 'a heating blanket was no installation temperature',
-    changes: [change('repair/limits/mismatch', 'warmest <= site.pipeTemperature', 'true')],
+    changes: [change('repair/limits/mismatch', 'cooling.set === cooling.service', 'true')],
+    law: HELD,
+    says: /more strain/u,
+  },
+  {
+    did: 'a cold night was no installation temperature',
+    changes: [change('repair/limits/mismatch', 'coldestSteel(site)', 'site.pipeTemperature')],
     law: HELD,
     says: /more strain/u,
   },

@@ -1,4 +1,3 @@
-import { steelOverHours } from './cure.js';
 import type { Job } from './read-job.js';
 import { cyclicFactor, defaultStrain, type RuleAsker, temperatureFactor, temperatureMargins, YEAR } from './rules.js';
 
@@ -52,13 +51,16 @@ export function allowableStrains(
   const installed = site.pipeTemperature;
   const factor = temperatureFactor(limit - Math.max(at, installed));
   const cycles = cyclesOf(job);
-  const atDesign = at === service.designTemperature;
-  const temperatures = atDesign ? [at, service.lowestTemperature ?? at] : [at];
-  // It sets at the steel as it is read, or at the warmest that is foreseen, and then cools down from there.
-  const sets = Math.max(installed, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature));
+  const days = [
+    installed,
+    ...(site.history ?? []).map(({ temperature }) => temperature),
+    ...(site.forecast ?? []).map(({ pipeTemperature }) => pipeTemperature),
+  ];
+  const lowest = at === service.designTemperature ? (service.lowestTemperature ?? at) : at;
+  // It sets at any hour of the work, and meets any temperature of service and of those hours afterwards.
   const swing = Math.max(
-    ...temperatures.map((each) => Math.abs(each - installed)),
-    sets - Math.min(installed, ...temperatures),
+    Math.max(at, lowest, ...days) - Math.min(...days),
+    Math.max(...days) - Math.min(at, lowest, ...days),
   );
   const steel = pipe.material.thermalExpansion ?? 12e-6;
   const strain = (base: number, expansion: number | undefined): number =>

@@ -1,0 +1,166 @@
+import type { Kind } from '../quantity/index.js';
+import type { MixDesign, RepairDesign } from '../repair/design/design.js';
+import { leastOf } from '../repair/timeline/duration.js';
+import { type StepId, stepAt } from '../repair/timeline/timeline.js';
+import type { ChosenOptions } from './options.js';
+import { shownValue } from './shown-value.js';
+
+/** One line of the answer: what, how much, by which criterion. */
+export type ShortRow = readonly [label: string, value: string, by: string];
+
+type Show = (kind: Kind, name: string, value: number) => string;
+
+/** The answer in a dozen lines: what is laid, how long, with what, how long it waits, what it bears. */
+export function answerInShort(design: RepairDesign, options: ChosenOptions): ShortRow[] {
+  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  return [
+    ...laminateRows(design, show),
+    ...wrapRows(design, show),
+    ...mixRows('Filler', design.mixes?.filler, show),
+    ...mixRows('Resin', design.mixes?.laminateResin, show),
+    ...sealRows(design, show),
+    ...hourRows(design, show),
+    ...siteRows(design),
+    ...testRows(design, show),
+  ];
+}
+
+function laminateRows({ laminate, extent, case: { service } }: RepairDesign, show: Show): ShortRow[] {
+  if (laminate === undefined) return [];
+  const { thickness, plies, laidThickness, resistance } = laminate;
+  const rows: ShortRow[] = [
+    [
+      'Laminate',
+      `${plies} plies`,
+      `${show('length', 'laidThickness', laidThickness)} laid; ${show('length', 'thickness', thickness.value)} needed, by ${thickness.governing}`,
+    ],
+    [
+      'It resists',
+      show('gauge pressure', 'resistance', resistance.value),
+      `design pressure ${show('gauge pressure', 'designPressure', service.designPressure)}; by ${resistance.governing}`,
+    ],
+  ];
+  if (extent !== undefined) {
+    const { totalLength, insideLength, overlap, taper } = extent;
+    const onBend =
+      insideLength === undefined
+        ? ''
+        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} inside; `;
+    rows.push([
+      'Length',
+      show('length', 'totalLength', totalLength),
+      `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper`,
+    ]);
+  }
+  return rows;
+}
+
+function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRow[] {
+  if (wrap === undefined) return [];
+  const rolls = `${wrap.rolls} ${wrap.rolls === 1 ? 'roll' : 'rolls'}`;
+  if (wrap.form === 'tape') {
+    const { overallLength, passes, layers, layersPerPass, tapeLength } = wrap;
+    const more = laminate !== undefined && layers > laminate.plies ? `, ${layers} laid` : '';
+    return [
+      [
+        'Surface',
+        show('length', 'overallLength', overallLength),
+        'to prepare, at least: with the end bands of the tape',
+      ],
+      [
+        'Tape',
+        show('length', 'tapeLength', tapeLength),
+        `${rolls}; ${passes} ${passes === 1 ? 'pass' : 'passes'} of ${layersPerPass} layers${more}`,
+      ],
+    ];
+  }
+  return [
+    ...(extent === undefined
+      ? []
+      : [['Surface', show('length', 'totalLength', extent.totalLength), 'to prepare, at least'] as const]),
+    [
+      'Sheet',
+      show('length', 'sheetLength', wrap.sheetLength),
+      `${rolls}; ${wrap.layers} layers in ${wrap.bands} bands`,
+    ],
+  ];
+}
+
+function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show): ShortRow[] {
+  if (mix === undefined || mix === 'none') return [];
+  const { mass, batches, base, hardener, kits } = mix;
+  return [
+    [
+      label,
+      show('mass', 'mass', mass),
+      `${batches} ${batches === 1 ? 'batch' : 'batches'}: ${show('mass', 'base', base)} base + ${show('mass', 'hardener', hardener)} hardener each; ${kits} ${kits === 1 ? 'kit' : 'kits'}`,
+    ],
+  ];
+}
+
+function sealRows({ seal }: RepairDesign, show: Show): ShortRow[] {
+  if (seal === undefined || seal === 'none') return [];
+  const tightened = seal.torque === undefined ? 'the line is without pressure' : show('moment', 'torque', seal.torque);
+  return [
+    [
+      'Leak seal',
+      tightened,
+      `on the fasteners; pad ${show('length', 'padDiameter', seal.padDiameter)} across; it carries no end load`,
+    ],
+  ];
+}
+
+const WAITS: readonly (readonly [StepId, string])[] = [
+  ['putty', 'putty'],
+  ['filler-wait', 'filler'],
+  ['cure', 'laminate'],
+];
+
+/** Waits and the return by the one timeline. */
+function hourRows({ timeline }: RepairDesign, show: Show): ShortRow[] {
+  if (timeline === undefined) return [];
+  const waits = WAITS.flatMap(([id, material]) => {
+    const duration = stepAt(timeline, id)?.duration;
+    if (duration === undefined) return [];
+    return [`${material} ${duration.known ? show('time', 'wait', duration.time) : 'not known'}`];
+  });
+  const { earliestReturn } = timeline;
+  const back = show('time', 'wait', leastOf(earliestReturn));
+  return [
+    ['Cure waits', '', `${waits.join(', ')}; each at least, then its hold point`],
+    [
+      'Return',
+      back,
+      earliestReturn.known
+        ? 'after the start, at the earliest'
+        : 'after the start, or later: not every time is stated (see the plan)',
+    ],
+  ];
+}
+
+function siteRows({ site }: RepairDesign): ShortRow[] {
+  if (site === undefined) return [];
+  const waiting = site.reasons.filter(({ decision }) => decision !== 'go').map(({ check }) => check);
+  const because = [...new Set(waiting)].join(', ');
+  return [
+    ['Site gate', site.decision.toUpperCase(), `${because === '' ? '' : `${because}; `}by the readings of the case`],
+  ];
+}
+
+function testRows({ acceptance }: RepairDesign, show: Show): ShortRow[] {
+  if (acceptance === undefined) return [];
+  const { medium, pressure, hold } = acceptance.pressureTest;
+  const rows: ShortRow[] =
+    medium === 'none'
+      ? [['Pressure test', 'none', 'see what is done instead, in the sheet']]
+      : [
+          [
+            'Pressure test',
+            show('gauge pressure', 'pressure', pressure),
+            `held ${show('time', 'hold', hold)}${medium === 'not stated' ? ', if it is made' : `, with ${medium}`}`,
+          ],
+        ];
+  const { missing } = acceptance;
+  if (missing.length > 0) rows.push(['Acceptance', 'needs', missing.map(({ field }) => field).join(', ')]);
+  return rows;
+}

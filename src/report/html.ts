@@ -1,0 +1,110 @@
+import type { Block, EquationLine } from './document.js';
+import { escapedHtml } from './html-text.js';
+import { equationMath, symbolMath } from './mathml.js';
+import { pagePolicy } from './page-policy.js';
+import { sheetStyle } from './sheet-style.js';
+import { TIE } from './substitute.js';
+
+/** Blocks as an article of HTML, to stand in a page of somebody's own: MathML, no script, nothing from elsewhere. */
+export function toHtmlFragment(blocks: readonly Block[]): string {
+  return `<article class="hoopwright-sheet">\n${blocks
+    .map(blockHtml)
+    .filter((each) => each !== '')
+    .join('\n')}\n</article>`;
+}
+
+/** Blocks as one whole page that needs nothing else: on a screen of any width, and on A4. */
+export function toHtml(blocks: readonly Block[]): string {
+  const title = blocks.find((block) => block.sort === 'title')?.text ?? 'Calculation sheet';
+  return [
+    '<!doctype html>',
+    '<html lang="en"><head><meta charset="utf-8">',
+    pagePolicy(),
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<title>${escapedHtml(title)}</title>`,
+    `<style>${sheetStyle(title)}</style></head><body>`,
+    toHtmlFragment(blocks),
+    '</body></html>',
+    '',
+  ].join('\n');
+}
+
+function blockHtml(block: Block): string {
+  switch (block.sort) {
+    case 'title':
+      return `<h1>${escapedHtml(block.text)}</h1>`;
+    case 'heading':
+      return heading(block);
+    case 'paragraph':
+      return `<p>${text(block.text)}</p>`;
+    case 'list':
+      return `<ul>${block.items.map((item) => `<li>${text(item)}</li>`).join('')}</ul>`;
+    case 'rows':
+      return rows(block);
+    case 'table':
+      return table(block);
+    case 'equation':
+      return equation(block.left, block.lines);
+    case 'figures':
+      return `<div class="figures">${block.svgs.map((svg) => `<figure>${svg}</figure>`).join('')}</div>`;
+  }
+}
+
+function heading({ level, text: words, mark }: Extract<Block, { sort: 'heading' }>): string {
+  const tag = `h${level + 1}`;
+  const marked = mark === undefined ? '' : ` <small>${escapedHtml(mark.replaceAll(/[[\]]/gu, ''))}</small>`;
+  return `<${tag}>${escapedHtml(level === 1 ? inSentence(words) : words)}${marked}</${tag}>`;
+}
+
+/** Heads in capitals are for text alone. */
+function inSentence(words: string): string {
+  return `${words.charAt(0)}${words.slice(1).toLowerCase()}`;
+}
+
+function rows({ rows: lines, code }: Extract<Block, { sort: 'rows' }>): string {
+  if (lines.length === 0) return '';
+  const columns = Math.max(...lines.map((line) => line.length));
+  const cell = (words: string, column: number): string => {
+    if (code === true && column === 0) return `<th scope="row">${math(symbolMath(words))}</th>`;
+    return column === 0 ? `<th scope="row">${text(words)}</th>` : `<td>${text(words)}</td>`;
+  };
+  const body = lines
+    .map(
+      (line) => `<tr>${Array.from({ length: columns }, (_, column) => cell(line[column] ?? '', column)).join('')}</tr>`,
+    )
+    .join('');
+  return `<table class="${code === true ? 'symbols' : 'rows'}"><tbody>${body}</tbody></table>`;
+}
+
+const NUMBER = /^(?:|-|\.\.|-?[\d.]+(?:e-?\d+)?)$/u;
+
+function table({ head, rows: lines }: Extract<Block, { sort: 'table' }>): string {
+  const right = head.map((_, column) => lines.every((line) => NUMBER.test(line[column] ?? '')));
+  const set = (column: number): string => (right[column] === true ? ' class="number"' : '');
+  const heads = head.map((words, column) => `<th scope="col"${set(column)}>${text(words)}</th>`).join('');
+  const body = lines
+    .map((line) => `<tr>${head.map((_, column) => `<td${set(column)}>${text(line[column] ?? '')}</td>`).join('')}</tr>`)
+    .join('');
+  return `<table class="columns"><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table>`;
+}
+
+/** Equals signs under one another. */
+function equation(left: string, lines: readonly EquationLine[]): string {
+  const body = lines.map(({ text: words, note }, index) => {
+    const side = equationMath(words);
+    const written = side === undefined ? `<mtext>${escapedHtml(words)}</mtext>` : side;
+    const beside = note === undefined ? '' : `<span class="note">${text(note)}</span>`;
+    const own = index === 0 ? symbolMath(left) : `<mphantom>${symbolMath(left)}</mphantom>`;
+    return `<div class="line">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
+  });
+  return `<div class="equation">${body.join('')}</div>`;
+}
+
+function math(inside: string, asBlock = false): string {
+  const display = asBlock ? ' displaystyle="true"' : '';
+  return `<math${display}><mrow>${inside}</mrow></math>`;
+}
+
+function text(words: string): string {
+  return escapedHtml(words).replaceAll(TIE, '&nbsp;');
+}

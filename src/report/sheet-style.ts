@@ -1,0 +1,35 @@
+/** Typeset as a book of worked solutions: one serif column, rules instead of boxes; black on white on paper. */
+export function sheetStyle(title: string): string {
+  const running = title.replaceAll(/["\\<>\n]/gu, ' ');
+  return `
+:root{color-scheme:light}
+body{margin:0;background:#fff;color:#161616;font:16px/1.45 Georgia,"Times New Roman","DejaVu Serif",serif}
+.hoopwright-sheet{max-width:46rem;margin:0 auto;padding:1.2rem 1rem;overflow-wrap:anywhere}
+h1{font-size:1.5rem;line-height:1.2;margin:0 0 .3rem;padding-bottom:.4rem;border-bottom:3px double #161616}
+h2{font-size:1.2rem;margin:1.6rem 0 .4rem;border-bottom:1px solid #161616}
+h3{font-size:1.05rem;margin:1.2rem 0 .3rem}
+h4{font-size:1rem;margin:1rem 0 .2rem;break-after:avoid}
+h2,h3{break-after:avoid}
+small{font-weight:400;font-style:italic;font-size:.85em;color:#444}
+p{margin:.35rem 0}
+ul{margin:.3rem 0;padding-left:1.2rem}
+table{border-collapse:collapse;margin:.3rem 0}
+th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weight:400}
+.rows th{min-width:8.5rem;color:#444}
+.symbols th{text-align:right}
+.symbols td:nth-child(2){white-space:nowrap}
+.columns th{border-bottom:1px solid #161616;font-style:italic}
+.number{text-align:right}
+.equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
+.line{display:flex;align-items:center;gap:1.2rem;min-height:1.7em}
+.note{color:#444;font-style:italic;font-size:.9em}
+.figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}
+figure{margin:0;flex:1 1 320px;max-width:440px;break-inside:avoid}
+figure svg{width:100%;height:auto}
+.verdict{font-size:1.1rem;font-weight:700}
+.signatures{width:100%;border:1px solid #161616;margin:.8rem 0;break-inside:avoid}
+.signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}
+@page{size:A4;margin:19mm 16mm 17mm 20mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
+@media print{body{font-size:9.2pt;line-height:1.3}.hoopwright-sheet{max-width:none;padding:0}.figures{gap:.2rem .6rem}figure{flex:0 1 84mm}.equation{overflow:visible}}
+`.trim();
+}
