@@ -3,7 +3,7 @@ import * as z from 'zod';
 
 /** The look-ups for values of another hand, the empty ones too: what was asked, of what, and which cases came of it. */
 
-export const lookUpKinds = [
+const lookUpKinds = [
   'web pages',
   'public code by meaning',
   'exact words in public code',
