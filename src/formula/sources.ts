@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type { SourceTag } from './evidence.js';
 
 /** A document that formulas and coefficients come from. */
@@ -13,7 +14,7 @@ export interface Source {
 }
 
 /** Every source, by the key that declarations use. */
-export const sources = {
+export const sources = /* @__PURE__ */ frozen({
   'iso-24817': {
     author: 'ISO',
     title: 'ISO 24817, Petroleum, petrochemical and natural gas industries: Composite repairs for pipework',
@@ -992,6 +993,6 @@ export const sources = {
     reached: 'published',
     note: 'A program, run: version 1.5.2; the author and the year are recalled.',
   },
-} as const satisfies Readonly<Record<string, Source>>;
+} as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;
