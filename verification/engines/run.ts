@@ -18,10 +18,7 @@ const VERSIONS = [22, 24];
 const folder = new URL('../../build/engines/', import.meta.url);
 mkdirSync(folder, { recursive: true });
 const { outputFiles } = await build({
-  stdin: {
-    contents: `import { answersOf } from './answers.ts'; globalThis.answersOf = answersOf;`,
-    resolveDir: import.meta.dirname,
-  },
+  entryPoints: [fileURLToPath(new URL('answers.ts', import.meta.url))],
   bundle: true,
   format: 'iife',
   write: false,

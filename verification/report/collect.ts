@@ -13,7 +13,7 @@ import { derivationsOf, perturbationReport } from './perturbation.js';
 import { sortedProperties } from './properties.js';
 import type { AccuracyRow, Report } from './shape.js';
 import { classMeaning, coverage, errata, exceptions, summary, tolerances } from './summary.js';
-import { burstReport, dewPointReport, pipeSizeReport, ruleRows, unitRows } from './tables.js';
+import { burstReport, dewPointReport, lookUpRows, pipeSizeReport, ruleRows, unitRows } from './tables.js';
 import { wholeDesignsReport } from './whole-designs.js';
 
 /** Rooms in the order of the registry, formulas by id: the order of a module's exports differs between loaders. */
@@ -92,6 +92,7 @@ export function collect(): Report {
     exceptions: exceptions(results),
     tolerances: tolerances(results),
     errata: errata(results),
+    lookUps: lookUpRows(),
     ancestors,
     coverage: coverage(entries, results),
     formulas: entries,

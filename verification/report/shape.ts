@@ -45,6 +45,7 @@ export interface Report {
   readonly exceptions: readonly ExceptionRow[];
   readonly tolerances: readonly ToleranceRow[];
   readonly errata: readonly ErratumRow[];
+  readonly lookUps: readonly LookUpRow[];
   readonly ancestors: readonly AncestorRow[];
   readonly coverage: readonly CoverageRoom[];
   readonly formulas: readonly FormulaEntry[];
@@ -120,6 +121,14 @@ export interface AncestorRow {
   readonly formulas: string;
   readonly ancestor: string;
   readonly why: string;
+}
+
+/** Look-ups for values of another hand, by what was asked. */
+export interface LookUpRow {
+  readonly corpus: string;
+  readonly made: number;
+  readonly found: number;
+  readonly cases: number;
 }
 
 export interface CoverageRoom {
