@@ -48,9 +48,8 @@ export const climateLimits: readonly ClimateLimit[] = /* @__PURE__ */ frozen<rea
     what: 'profile under a laminate',
     sense: 'at least',
     value: '60 um',
-    source: 'contractor-faq',
-    tag: 'secondary',
-    doubt: 'one contractor page; the lower edge of the medium grade of a grit comparator',
+    tag: 'practice',
+    doubt: 'no standard that was read states it; the lower edge of the medium grade of a grit comparator',
   },
   {
     what: 'soluble salts offshore',
