@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type { SourceTag } from './evidence.js';
 
 /** A document that formulas and coefficients come from. */
@@ -13,7 +14,7 @@ export interface Source {
 }
 
 /** Every source, by the key that declarations use. */
-export const sources = {
+export const sources = /* @__PURE__ */ frozen({
   'iso-24817': {
     author: 'ISO',
     title: 'ISO 24817, Petroleum, petrochemical and natural gas industries: Composite repairs for pipework',
@@ -1021,6 +1022,6 @@ export const sources = {
     reached: 'secondary',
     note: 'The year is that of reading.',
   },
-} as const satisfies Readonly<Record<string, Source>>;
+} as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;

@@ -47,8 +47,8 @@ export function designRepair(repairCase: RepairCase, given: DesignOptions = {}):
   stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
-  const line = stage(work, 'line while work goes on', { found }, judgeLine);
   const seal = stage(work, 'leak seal', { found }, planSeal);
+  const line = stage(work, 'line while work goes on', { found, seal: ifKnown(seal) }, judgeLine);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
   const laminate = stage(work, 'laminate', { found, seal, strains }, designLaminate);

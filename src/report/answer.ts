@@ -45,19 +45,16 @@ function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): s
   return `by ${method}, safety factor ${show('number', 'safetyFactor', safetyFactor)}`;
 }
 
-/**
- * The line while people work on it, and how much it may carry then. A seal is tightened for the pressure that is stated: what
- * the pipe bears beside it is no leave to raise the line.
- */
-function lineRows({ line, seal }: RepairDesign, show: Show, options: ChosenOptions): Row[] {
+/** The line while people work on it, and how much it may carry then. */
+function lineRows({ line }: RepairDesign, show: Show, options: ChosenOptions): Row[] {
   if (line === undefined) return [];
   const { state, pressure, highestPressure, limitedBy } = line;
   if (highestPressure === undefined) return [['Line during the work', state]];
   const limit = roundedDown('highest pressure', 'gauge pressure', highestPressure);
-  const isSealed = seal !== undefined && seal !== 'none';
-  const most = isSealed
-    ? 'no more than this, since the leak seal is tightened for it'
-    : `at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`;
+  const most =
+    limitedBy === 'pressure that the leak seal is tightened for'
+      ? 'no more than this, since the leak seal is tightened for it'
+      : `at most ${amountOnSheet(limit, options, true)}, by the ${limitedBy}`;
   return [['Line during the work', show('gauge pressure', 'pressure', pressure), `${state}; ${most}`]];
 }
 

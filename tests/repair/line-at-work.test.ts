@@ -12,10 +12,10 @@ import { atWork, partWall, sealed } from './example-case.js';
 const PIPE = { D: 323.9, t: 8.38, yieldStrength: 241, designFactor: 0.72 };
 
 const refusalOf = ({ reasons }: RepairDesign) => reasons.find(({ text }) => text.includes('may not be worked on'));
-/** By the metal: the line is as strong as it has to be for that. */
-const limitOf = (repairCase: RepairCase) => {
-  const service = { ...repairCase.service, designPressure: gauge.MPa(100) };
-  const { highestPressure, limitedBy } = present(designRepair({ ...repairCase, service }).line);
+/** By the metal: the line is as strong as it has to be for that, and no seal holds less. */
+const limitOf = ({ seal: _, ...bare }: RepairCase) => {
+  const service = { ...bare.service, designPressure: gauge.MPa(100) };
+  const { highestPressure, limitedBy } = present(designRepair({ ...bare, service }).line);
   return { limit: (highestPressure ?? Number.NaN) / 1e6, limitedBy };
 };
 const missingOf = (repairCase: RepairCase) => designRepair(repairCase).missing.map(({ field }) => field);
@@ -77,6 +77,21 @@ describe('a leak under pressure', () => {
     const design = designRepair(leak(60, 0.4, 0.5, 1e-6));
     expect(design.verdict).toBe('not repairable');
     expect(refusalOf(design)?.limit?.value).toBe(0);
+  });
+
+  it('stays at the pressure that its seal is tightened for, whatever pipe and seal would bear', () => {
+    const design = designRepair(leak(120, 5, 0.5, 0.01));
+    expect(refusalOf(design)).toBeUndefined();
+    expect(design.line?.highestPressure).toBe(gauge.MPa(0.01));
+    expect(design.line?.limitedBy).toBe('pressure that the leak seal is tightened for');
+  });
+
+  it('above the limit of its seal is told that limit, where the pipe bears more', () => {
+    const { line, seal, verdict } = designRepair(leak(120, 5, 0.5, 0.6));
+    expect(verdict).toBe('not repairable');
+    if (seal === undefined || seal === 'none') throw new Error('no seal');
+    expect(seal.highestPressure).toBeLessThan(gauge.MPa(0.6));
+    expect(line).toMatchObject({ highestPressure: seal.highestPressure, limitedBy: 'leak seal' });
   });
 
   it('without a seal is never designed, whatever it carries: it asks how the leak is held', () => {

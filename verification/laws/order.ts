@@ -31,6 +31,9 @@ export function earlierByLongerPreparation(design: Designed): string | undefined
   return is >= was ? undefined : `return: ${was} to ${is}`;
 }
 
+/** Limits of the line that the case itself states: they rise with what it states, and are no better for that. */
+const STATED = new Set(['design pressure', 'pressure that the leak seal is tightened for']);
+
 /** What may not shrink, each in its unit; what may not grow stands with its sign turned. */
 function sizesOf(design: Designed): Readonly<Record<string, number>> {
   const { laminate, extent, line, seal, found } = design;
@@ -43,7 +46,9 @@ function sizesOf(design: Designed): Readonly<Record<string, number>> {
     return: returnOf(design, TWO_HOURS),
     'pressure that the pipe bears': -(found.strength?.safePressure ?? 0),
     'pressure under which people work':
-      line.limitedBy === 'design pressure' ? Number.NEGATIVE_INFINITY : -(line.highestPressure ?? 0),
+      line.limitedBy !== undefined && STATED.has(line.limitedBy)
+        ? Number.NEGATIVE_INFINITY
+        : -(line.highestPressure ?? 0),
     'pressure of the seal': seal === 'none' ? 0 : -seal.highestPressure,
   };
 }

@@ -79,7 +79,6 @@ describe('a reading on which note and library disagree', () => {
     liveStrain: 739,
     unknownHours: 17,
     shearAtJoints: 1526,
-    shearOnTheDay: 211,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

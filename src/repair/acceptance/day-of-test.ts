@@ -11,8 +11,9 @@ import { allowStrains } from '../limits/strains.js';
 
 /**
  * The pressure that the laid laminate resists on the day of the test, by the lines that made the design: temperature
- * factor and mismatch at the temperature of the test, the wall and the hole of today. Where they do not reach that day,
- * what it resists at the end of its life is all that is known.
+ * factor and mismatch at the temperature of the test, the wall and the hole of today. Where the loads beside the pressure are
+ * more than it holds on that day, it resists no pressure, and that is a reason against the repair. Where the lines do not reach
+ * that day, what it resists at the end of its life is all that is known.
  */
 export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign): GaugePressure {
   const atEnd = laminate.resistance.value;
@@ -32,9 +33,13 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
   const shown = openWorkbook(today, { rules }, work.recorder);
   const strains = stage(shown, 'allowable strain', { limits }, allowStrains);
   if (found === open || strains === open) return atEnd;
-  const resistance = stage(shown, 'rating', {}, () =>
+  const resistance = stage(shown, 'the laid laminate on the day of the test', {}, () =>
     rateLaid(shown, found, strains, laminate, laminate.laidThickness),
   );
+  if (shown.reasons.length > 0) {
+    for (const reason of shown.reasons) work.reasons.push(reason);
+    return 0 as GaugePressure;
+  }
   return resistance === open ? atEnd : (resistance?.value ?? atEnd);
 }
 

@@ -38,6 +38,8 @@ export const lineLimits = [
   'metal round the hole',
   'metal beside the hole, along the pipe',
   'design pressure',
+  'leak seal',
+  'pressure that the leak seal is tightened for',
 ] as const;
 
 export type LineLimit = (typeof lineLimits)[number];

@@ -3,7 +3,7 @@ import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/i
 import type { LineUnderPressure } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
-import type { LineDesign } from '../design/design-work.js';
+import type { LineDesign, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
@@ -11,22 +11,29 @@ import { limitOnWall } from './limit-on-wall.js';
 import { leaksToday } from './opening.js';
 import type { PressureLimit } from './wall-today.js';
 
+/** The pipe as found, and the seal that holds its leak; nothing of one that is not worked out. */
+export interface LineNeeds {
+  readonly found: AsFound;
+  readonly seal: SealDesign | 'none' | undefined;
+}
+
 /** Whether people may work on the line as it is, from the first touch to the cured laminate. */
-export function judgeLine(work: Workbook, { found }: { found: AsFound }): LineDesign | Open {
+export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesign | Open {
   heading(work.recorder, 'The line while work goes on');
   const { line: atWork, defect } = work.case;
   if (atWork.state === 'empty, dry, isolated, vented') return { state: atWork.state, pressure: 0 as GaugePressure };
   checkContents(work, atWork);
   const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
-  const { highestPressure, limitedBy } = withinDesign(work, limit);
-  if (atWork.pressure > highestPressure) {
+  const ofPipe = withinDesign(work, limit);
+  if (atWork.pressure > ofPipe.highestPressure) {
     work.reasons.push({
       text: 'the damaged pipe may not be worked on at this pressure: lower it to the limit, or empty the line',
       found: exactly('pressure while work goes on', 'gauge pressure', atWork.pressure),
-      limit: roundedDown(`limit by the ${limitedBy}`, 'gauge pressure', highestPressure),
+      limit: roundedDown(`limit by the ${ofPipe.limitedBy}`, 'gauge pressure', ofPipe.highestPressure),
     });
   }
+  const { highestPressure, limitedBy } = withinSeal(work, ofPipe, atWork.pressure, seal);
   return { state: atWork.state, pressure: atWork.pressure, highestPressure, limitedBy };
 }
 
@@ -43,6 +50,27 @@ function withinDesign({ recorder, stated }: Workbook, limit: PressureLimit): Pre
     ),
   );
   return { highestPressure: designPressure, limitedBy: 'design pressure' };
+}
+
+/** The seal bears no more than its own limit, and no more than it is tightened for: a line that is raised blows it off. */
+function withinSeal(
+  { recorder }: Workbook,
+  ofPipe: PressureLimit,
+  tightenedFor: GaugePressure,
+  seal: LineNeeds['seal'],
+): PressureLimit {
+  if (seal === undefined || seal === 'none') return ofPipe;
+  const { highestPressure, limitedBy } = ofPipe;
+  if (tightenedFor > highestPressure || tightenedFor > seal.highestPressure)
+    return highestPressure <= seal.highestPressure
+      ? ofPipe
+      : { highestPressure: seal.highestPressure, limitedBy: 'leak seal' };
+  decide(
+    recorder,
+    'the line stays at the pressure that the leak seal is tightened for',
+    line(`by the ${limitedBy} it might be at {0}`, exactly(limitedBy, 'gauge pressure', highestPressure)),
+  );
+  return { highestPressure: tightenedFor, limitedBy: 'pressure that the leak seal is tightened for' };
 }
 
 /** Gas and hazardous contents: only by the site's written procedure, whether anything leaks yet or not. */

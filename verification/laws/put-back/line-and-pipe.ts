@@ -14,13 +14,13 @@ const unasked = (did: string, call: string, law: string): Fault => ({
 export const ofLineAndPipe: readonly Fault[] = [
   {
     did: 'people worked under pressure on a wall that could not carry it',
-    changes: [change('repair/found/line-at-work', 'atWork.pressure > highestPressure', 'false')],
+    changes: [change('repair/found/line-at-work', 'atWork.pressure > ofPipe.highestPressure', 'false')],
     law: HELD,
     says: /with its margin/u,
   },
   {
     did: 'a thinned length that would tear open at a hole was a warning',
-    changes: [change('repair/found/line-at-work', 'atWork.pressure > highestPressure', 'false')],
+    changes: [change('repair/found/line-at-work', 'atWork.pressure > ofPipe.highestPressure', 'false')],
     law: HELD,
     says: /tear o/u,
   },

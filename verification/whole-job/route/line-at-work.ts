@@ -13,8 +13,25 @@ export interface Line {
 /** What a damaged pipe keeps where nobody asks for more. */
 const LEAST_FACTOR = 1.25;
 
+/** The pipe, and where a seal holds its leak no more than the seal bears, nor than the pressure that it is tightened for. */
+export function lineAtWork(job: Job, found: Found, seal: { readonly highestPressure: number } | undefined): Line {
+  const line = byThePipe(job, found);
+  const { pressure, highestPressure: most } = line;
+  if (most === undefined || seal === undefined) return line;
+  const all: readonly (readonly [number, string | undefined])[] = [
+    [most, line.limitedBy],
+    [seal.highestPressure, 'leak seal'],
+    [pressure, 'pressure that the leak seal is tightened for'],
+  ];
+  // On a tie with its own pressure the seal is named: nothing above it is meant.
+  const [highestPressure, limitedBy] = all.reduce((a, b) =>
+    b[0] < a[0] || (b[0] === a[0] && b[0] === pressure) ? b : a,
+  );
+  return limitedBy === undefined ? { ...line, highestPressure } : { ...line, highestPressure, limitedBy };
+}
+
 /** What the wall bears, and never more than the design pressure that the case states, whatever its surge. */
-export function lineAtWork(job: Job, found: Found): Line {
+function byThePipe(job: Job, found: Found): Line {
   const line = byTheWall(job, found);
   const most = job.service.statedPressure ?? job.service.designPressure;
   if (line.highestPressure === undefined || line.highestPressure <= most) return line;

@@ -11,8 +11,6 @@ export interface Readings {
   readonly unknownHours: 'note' | 'library';
   /** Sheet in bands under shear: every turn carries round the pipe, or those that go through along it alone. */
   readonly shearAtJoints: 'note' | 'library';
-  /** Where shear alone is too much on the day of the test: nothing is resisted, or what is at the end of the life. */
-  readonly shearOnTheDay: 'note' | 'library';
 }
 
 export const byNote: Readings = {
@@ -20,12 +18,10 @@ export const byNote: Readings = {
   biaxialAtWork: 'note',
   unknownHours: 'note',
   shearAtJoints: 'note',
-  shearOnTheDay: 'note',
 };
 export const byLibrary: Readings = {
   liveStrain: 'library',
   biaxialAtWork: 'library',
   unknownHours: 'library',
   shearAtJoints: 'library',
-  shearOnTheDay: 'library',
 };

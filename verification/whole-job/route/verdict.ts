@@ -26,6 +26,8 @@ export interface Parts {
   readonly schedule?: Schedule | undefined;
   readonly mixing: readonly number[];
   readonly bandsLaid?: number;
+  /** Pressure that the laid laminate resists on the day of the test. */
+  readonly onTheDay?: number;
 }
 
 /** Fibre of 72 GPa in six tenths of a ply and resin of 3 GPa in the rest, all of it one way. */
@@ -168,6 +170,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     const stress = (level * found.outsideDiameter) / (2 * job.pipe.wallThickness);
     say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
   }
+  say(judged && parts.onTheDay === 0, 'loads beside the pressure on the day of the test');
   say(soundPipeYields(job, found), 'sound pipe yields');
   say(spanBuckles(job, found), 'span buckles');
   for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
@@ -257,7 +260,9 @@ function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
   const axial = (end + (loads.axialForce ?? 0)) / (Math.PI * D * t);
   const bend = (32 * D * Math.abs(loads.bendingMoment ?? 0)) / (Math.PI * (D ** 4 - (D - 2 * t) ** 4));
   const torsion = Math.abs(loads.torsion ?? 0);
-  const shear = (2 * (Math.abs(loads.shearForce ?? 0) + torsion / (D - t))) / (Math.PI * t * (D - t));
+  // Torsion of a round tube at its outside: T r / J.
+  const polar = (Math.PI * (D ** 4 - (D - 2 * t) ** 4)) / 32;
+  const shear = (2 * Math.abs(loads.shearForce ?? 0)) / (Math.PI * t * (D - t)) + (torsion * D) / 2 / polar;
   // Principal stresses at the pulled and at the pushed edge, and none through the wall.
   const tresca = [axial + bend, axial - bend].map((along) => {
     const middle = (found.hoopStressSound + along) / 2;

@@ -59,8 +59,8 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const job = readJob(document);
   const found = pipeAsFound(job);
   const strength = strengthOf(job, found);
-  const line = lineAtWork(job, found);
   const seal = leakSeal(job, found);
+  const line = lineAtWork(job, found, seal);
   const where = unbonded(job, found);
   const laminate = laminateOf(job, found, strength, where, readings);
   const answer: Record<string, unknown> = {
@@ -127,12 +127,13 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const asToday = gone
     ? laminate.resistance.value
     : resistanceToday(job, today, strengthOf(job, today), today.throughWall ? where : undefined, laminate, readings);
-  const onTheDay = readings.shearOnTheDay === 'library' && asToday < 1 ? laminate.resistance.value : asToday;
+  // Less than a pascal is what the search leaves of a pressure where the other loads alone are too much.
+  const onTheDay = asToday < 1 ? 0 : asToday;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
   // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
-  const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length };
+  const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length, onTheDay };
   const untimed = new Set([
     'life',
     'no default strain for the life',
