@@ -1022,6 +1022,13 @@ export const sources = /* @__PURE__ */ frozen({
     reached: 'secondary',
     note: 'The year is that of reading.',
   },
+  'calculix-program': {
+    author: 'Dhondt, G.; Wittig, K.',
+    title: 'CalculiX, a finite-element program',
+    year: 2022,
+    reached: 'published',
+    note: 'A program, run: version 2.20.',
+  },
 } as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;

@@ -157,4 +157,5 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   mott: 'book',
   'web-strap-strength': 'webpage',
   'web-compressed-air': 'webpage',
+  'calculix-program': 'software',
 };
