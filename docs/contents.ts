@@ -41,6 +41,8 @@ const parts: readonly (readonly [room: string, heading: string])[] = [
 
 /** What users need of formula/; guards and declarations are for those who write formulas. */
 const fromFormula = new Set([
+  'Attempt',
+  'attempt',
   'CalculationError',
   'CalculationErrorCode',
   'createRecorder',

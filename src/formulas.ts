@@ -1,4 +1,15 @@
-/** `hoopwright/formulas`: the declarations of all formulas, and the sources that they name. */
+/**
+ * `hoopwright/formulas`: the declarations of all formulas and the sources that they name, one call for a formula by its
+ * name, its typeset equation, and the search for it.
+ */
+export {
+  type Evaluated,
+  type EvaluateOptions,
+  evaluate,
+  findFormulas,
+  type Typeset,
+  typesetEquation,
+} from './evaluate/index.js';
 export type { AnyFormula, Equation, Evidence, Formula, Limit, Source, SourceKey, SourceTag } from './formula/index.js';
 export { sources, sourceTags, weakest } from './formula/index.js';
 export { formulaById, formulaOf, formulas } from './registry/index.js';

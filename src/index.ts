@@ -154,6 +154,8 @@ export * from './quantity/index.js';
 // Refusals and the record of a calculation.
 
 export {
+  type Attempt,
+  attempt,
   CalculationError,
   type CalculationErrorCode,
   createRecorder,

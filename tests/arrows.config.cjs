@@ -15,6 +15,7 @@ const order = [
   ['doubt'],
   ['registry'],
   ['report', 'json'],
+  ['evaluate'],
   ['cli'],
 ];
 

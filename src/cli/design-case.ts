@@ -1,14 +1,13 @@
 import { parseCase } from '../json/decode-case.js';
 import { encodeDesign } from '../json/encode-design.js';
 import { echoes } from '../json/typed.js';
-import type { Kind } from '../quantity/index.js';
 import { designRepair, type Verdict } from '../repair/index.js';
 import { repairDrawing } from '../report/drawing/index.js';
 import { firstPage } from '../report/first-page.js';
 import { planHtml } from '../report/plan-html.js';
 import { planText } from '../report/plan-text.js';
 import { calculationSheet } from '../report/sheet.js';
-import { preferredUnit, type UnitSystem } from '../report/units.js';
+import type { UnitSystem } from '../report/units.js';
 import type { Form } from './forms.js';
 import { type PlanArguments, planCase } from './plan-case.js';
 import { refuseSlips } from './refuse-slips.js';
@@ -44,8 +43,7 @@ export function designCase(text: string, { units, digits, strict, ...asked }: Ca
     'plan-html': () => planHtml(planCase(design, asked), { units }),
     drawing: () => repairDrawing(design, { units, digits }) ?? noDrawing(design.verdict),
     'design-json': () => {
-      const unit = (kind: Kind, name: string) => preferredUnit(kind, name, { system: units });
-      return `${JSON.stringify(encodeDesign(design, { typed, lookUps, unit, digits }), null, 2)}\n`;
+      return `${JSON.stringify(encodeDesign(design, { typed, lookUps, units, digits }), null, 2)}\n`;
     },
   };
   return {

@@ -1,15 +1,13 @@
-import { type AnyFormula, type InputKind, isCalculationError } from '../formula/index.js';
+import { computed, formulaNamed } from '../evaluate/evaluate.js';
+import type { AnyFormula, InputKind } from '../formula/index.js';
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
-import { nearMiss } from '../json/near-miss.js';
 import { parseRows } from '../json/rows.js';
 import { echo, isAmbiguous } from '../json/typed.js';
 import { unusualInputs } from '../json/unusual-inputs.js';
-import { type Kind, unitOf, units as unitTables } from '../quantity/index.js';
-import { formulaById, formulas } from '../registry/index.js';
+import { type Kind, type UnitPreferences, unitOf, units as unitTables } from '../quantity/index.js';
 import { renderStep } from '../report/index.js';
-import { preferredUnit, type UnitPreferences } from '../report/units.js';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
@@ -24,7 +22,7 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
     strict: true,
   });
   const [id, ...assignments] = positionals;
-  const formula = formulaNamed(id);
+  const formula = formulaOf(id);
   const given = decodeFormulaInput(formula, await readAssignments(assignments, io));
   const unusual = unusualInputs(formula, given);
   if (strict && unusual.length > 0) throw new CaseError(unusual);
@@ -33,37 +31,22 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
   const recorded = { sort: 'step', formula: formula.id, input: given.input, result } as const;
   const step = renderStep(recorded, { typed: given.typed, units: preferences, digits });
   if (format === 'json') {
-    const unit = (kind: Kind, name: string) => preferredUnit(kind, name, preferences);
-    io.out(`${JSON.stringify(encodeEvaluation(formula, given, result, step, { unit, digits }), null, 2)}\n`);
+    io.out(
+      `${JSON.stringify(encodeEvaluation(formula, given, result, step, { units: preferences, digits }), null, 2)}\n`,
+    );
   } else {
     io.out(step + readAs(given) + unusual.map(({ message }) => `\nWarning: ${message}\n`).join(''));
   }
   return exitCode.done;
 }
 
-/** The result of the formula; a refusal, which speaks SI, is told what was typed. */
-function computed(formula: AnyFormula, { input, typed }: FormulaInput): unknown {
-  try {
-    return formula.compute(input as never);
-  } catch (error) {
-    const text = isCalculationError(error) ? typed[error.parameter]?.text : undefined;
-    if (text !== undefined && error instanceof Error) error.message += `; it was typed as ${JSON.stringify(text)}`;
-    throw error;
-  }
-}
-
-function formulaNamed(id: string | undefined): AnyFormula {
+function formulaOf(id: string | undefined): AnyFormula {
   if (id === undefined || id.includes('=')) {
     throw new UsageError(
       'evaluate needs the id of a formula, such as pipe/hoop-stress; hoopwright formulas lists them',
     );
   }
-  const formula = formulaById(id);
-  if (formula !== undefined) return formula;
-  const ids = formulas.map((each) => each.id);
-  const near = nearMiss(id, ids) ?? ids.find((each) => each.endsWith(`/${id}`));
-  const hint = near === undefined ? 'hoopwright formulas lists them' : `did you mean ${near}?`;
-  throw new UsageError(`There is no formula "${id}"; ${hint}`);
+  return formulaNamed(id);
 }
 
 /** `name=text` pairs; `name=@FILE` is the rows of a file. */

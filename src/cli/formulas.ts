@@ -1,4 +1,4 @@
-import type { AnyFormula } from '../formula/index.js';
+import { findFormulas } from '../evaluate/search.js';
 import { nearMiss } from '../json/near-miss.js';
 import { formulas as all, formulaById } from '../registry/index.js';
 import { formulaSheet } from '../report/index.js';
@@ -12,7 +12,7 @@ export async function formulas(args: readonly string[], io: Io): Promise<number>
   const { format, units, digits, positionals } = readArguments(args, { formats: ['text', 'json'] });
   const word = positionals.join(' ');
   const one = formulaById(word);
-  const found = one === undefined ? all.filter((formula) => holds(formula, word.toLowerCase())) : [one];
+  const found = one === undefined ? findFormulas(word) : [one];
   if (found.length === 0) throw new UsageError(`No formula holds "${word}"${hint(word)}`);
   if (format === 'json') {
     const declarations = found.map(({ compute: _, limits, ...rest }) => ({
@@ -27,14 +27,6 @@ export async function formulas(args: readonly string[], io: Io): Promise<number>
     for (const { id, title } of found) io.out(`${id.padEnd(width)}  ${title}\n`);
   }
   return exitCode.done;
-}
-
-/** Whether a formula's id, title or inputs hold a word. */
-function holds({ id, title, inputs }: AnyFormula, word: string): boolean {
-  const names = Object.entries(inputs as Readonly<Record<string, { name: string }>>);
-  return [id, title, ...names.flatMap(([key, { name }]) => [key, name])].some((text) =>
-    text.toLowerCase().includes(word),
-  );
 }
 
 function hint(word: string): string {

@@ -131,6 +131,8 @@ export interface Formula<I = never, O = unknown> {
   readonly id: string;
   /** Title on the sheet. */
   readonly title: string;
+  /** Words of the trade that its id, title and inputs do not hold: `barlow`. */
+  readonly search?: readonly string[];
   readonly compute: (input: I) => O;
   readonly equation: Equation;
   readonly inputs: { readonly [K in keyof I]-?: InputDeclaration<NonNullable<I[K]>> & MayBeLeftOut<I[K]> };

@@ -1,3 +1,4 @@
+export { type Attempt, attempt } from './attempt.js';
 export {
   CalculationError,
   type CalculationErrorCode,

@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type { SourceTag } from './evidence.js';
 
 /** A document that formulas and coefficients come from. */
@@ -13,7 +14,7 @@ export interface Source {
 }
 
 /** Every source, by the key that declarations use. */
-export const sources = {
+export const sources = /* @__PURE__ */ frozen({
   'iso-24817': {
     author: 'ISO',
     title: 'ISO 24817, Petroleum, petrochemical and natural gas industries: Composite repairs for pipework',
@@ -681,13 +682,6 @@ export const sources = {
     year: 2006,
     reached: 'recalled',
   },
-  'contractor-faq': {
-    author: 'anonymous',
-    title: 'Questions and answers of a contractor on composite repairs (public web page)',
-    year: 2026,
-    reached: 'secondary',
-    note: 'Weak; the year is that of reading.',
-  },
   'astm-d2583': {
     author: 'ASTM',
     title: 'D2583, Indentation Hardness of Rigid Plastics by Means of a Barcol Impressor',
@@ -866,6 +860,139 @@ export const sources = {
     reached: 'recalled',
     note: 'Efficiency of reinforcement by direction, from memory of books that quote it.',
   },
-} as const satisfies Readonly<Record<string, Source>>;
+  bhavikatti: {
+    author: 'Bhavikatti, S. S.',
+    title: 'Strength of Materials',
+    year: 2016,
+    reached: 'secondary',
+    note: 'Worked examples with their page numbers as an open textbook companion runs them; the year is recalled.',
+  },
+  'gere-companion': {
+    author: 'Gere, J. M.',
+    title: 'Mechanics of Materials: worked examples as an open textbook companion runs them',
+    year: 2004,
+    reached: 'secondary',
+    note: 'Read in the companion; which edition it follows and the year are recalled.',
+  },
+  'physical-chemistry-companion': {
+    author: 'FOSSEE, IIT Bombay',
+    title: 'Open companion of a textbook of physical chemistry, chapter 10, Chemical Kinetics',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Its repository does not name the textbook. The year is that of reading.',
+  },
+  'web-column-answers': {
+    author: 'several',
+    title: 'Worked answers on columns on public web pages',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-activation-energies': {
+    author: 'several',
+    title: 'Worked examples of activation energies from two temperatures on public web pages',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-blast-energy': {
+    author: 'not named',
+    title: 'Worked examples of TNT equivalents on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-ply-thickness': {
+    author: 'not named',
+    title: 'Worked example of the thickness of a prepreg ply on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-balance-beam': {
+    author: 'not named',
+    title: 'Note of boat builders on weighing resin and hardener with a balance beam (web page)',
+    year: 2005,
+    reached: 'secondary',
+    note: 'The year is that in its address.',
+  },
+  'roark-worksheet': {
+    author: 'not named',
+    title: "Calculation sheet of Roark's Formulas for Stress and Strain, table 35, case 19a (public document store)",
+    year: 2026,
+    reached: 'secondary',
+    note: 'Seen as an excerpt with its inputs and its result. The year is that of reading.',
+  },
+  'bend-thickness-sheets': {
+    author: 'several',
+    title: 'Calculation sheets of bend thickness after ASME B31.1 and B31.3 in public document stores',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Nos. 641625392, 216846464 and 454414014; the year is that of reading.',
+  },
+  'web-soil-pressure': {
+    author: 'not named',
+    title: 'Worked example of the soil pressure on a buried pipe on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-piping-inspection': {
+    author: 'not named',
+    title: 'Practice questions on wall loss and remaining life of piping, with answers (web page)',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'critical-path-tests': {
+    author: 'open-source project',
+    title: 'Tests of an open program of the critical path method',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
+  'mechanics-test-suites': {
+    author: 'open-source projects',
+    title: 'Hand calculations in the tests of several open programs of mechanics and hydraulics',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of programs and the arithmetic beside them; the year is that of reading.',
+  },
+  'compressible-flow-tests': {
+    author: 'open-source project',
+    title: 'Tests of an open program of isentropic flow',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
+  'python-statistics': {
+    author: 'Python Software Foundation',
+    title: 'statistics, a module of the Python standard library: its documentation, run with Python 3',
+    year: 2026,
+    reached: 'published',
+    note: 'A program, run; the year is that of running.',
+  },
+  'corroded-pipe-tests': {
+    author: 'open-source project',
+    title: 'Hand calculations in the tests of an open program of the remaining strength of corroded pipe',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Values of a program; the year is that of reading.',
+  },
+  'fluids-program': {
+    author: 'Bell, C. and others',
+    title: 'fluids, a Python package of fluid mechanics, pipe sizes and geometry',
+    year: 2022,
+    reached: 'published',
+    note: 'A program, run: version 1.0.22.',
+  },
+  'iapws-program': {
+    author: 'Gomez Romera, J. J.',
+    title: 'iapws, a Python package of the formulations of water and steam of the IAPWS',
+    year: 2022,
+    reached: 'published',
+    note: 'A program, run: version 1.5.2; the author and the year are recalled.',
+  },
+} as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;

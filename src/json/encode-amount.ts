@@ -1,5 +1,13 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
-import { type Kind, siSymbol, unitOf, units } from '../quantity/index.js';
+import {
+  type Kind,
+  preferredUnit,
+  siSymbol,
+  type UnitPreferences,
+  type UnitSystem,
+  unitOf,
+  units,
+} from '../quantity/index.js';
 import { fromSi } from '../quantity/quantity.js';
 
 /** A quantity, a plain number, a count or a word as JSON. The unit of what has none is empty. */
@@ -17,18 +25,23 @@ export interface Declared {
 
 /** How numbers are written out: the unit of a quantity by its kind and its name, and the count of significant digits. */
 export interface AmountOptions {
-  /** The coherent SI unit where it is left out. */
-  readonly unit?: ((kind: Kind, name: string) => string) | undefined;
+  /** The units of a sheet: a system, or one with its exceptions by kind or by name. The coherent SI units where it is left out. */
+  readonly units?: UnitSystem | UnitPreferences | undefined;
   /** All digits of the float64 where it is left out. */
   readonly digits?: number | undefined;
 }
 
 /** A quantity in the unit wanted for it. */
 export function encodeQuantity(kind: Kind, name: string, value: number, options: AmountOptions): EncodedAmount {
-  const symbol = options.unit?.(kind, name) ?? siSymbol(kind);
+  const symbol = unitFor(kind, name, options);
   const unit = unitOf(kind, symbol);
   if (unit === undefined) throw new RangeError(`a ${kind} is not written in ${symbol}`);
   return { value: rounded(fromSi(value, unit), options), unit: symbol, kind };
+}
+
+function unitFor(kind: Kind, name: string, { units: wanted }: AmountOptions): string {
+  if (wanted === undefined) return siSymbol(kind);
+  return preferredUnit(kind, name, typeof wanted === 'string' ? { system: wanted } : wanted);
 }
 
 /** A value by its declared kind: a quantity, a number, a count, a word, a flag, a list of rows. */

@@ -27,9 +27,15 @@ export interface FormulaInput {
  * Reads the argument of a formula from text: quantities with their units, plain numbers and counts bare, words as they
  * are, lists as rows of such texts. An input is called by its name or by its symbol; one that has a default, or that is optional, may be left out.
  *
+ * @param options.typedValues takes a bare number for a quantity too, as one in the coherent SI unit, which is what the
+ *   constructors make (`gauge.psi(150)`); a file or a form never means that
  * @throws CaseError with every issue at once
  */
-export function decodeFormulaInput(formula: AnyFormula, given: Readonly<Record<string, unknown>>): FormulaInput {
+export function decodeFormulaInput(
+  formula: AnyFormula,
+  given: Readonly<Record<string, unknown>>,
+  { typedValues = false }: { readonly typedValues?: boolean | undefined } = {},
+): FormulaInput {
   const declarations = formula.inputs as Readonly<Record<string, Declared>>;
   const issues: CaseIssue[] = [];
   const texts = named(formula, given, issues);
@@ -38,7 +44,7 @@ export function decodeFormulaInput(formula: AnyFormula, given: Readonly<Record<s
   for (const [name, declaration] of Object.entries(declarations)) {
     const text = texts.get(name);
     if (text !== undefined) {
-      input[name] = readAs(declaration, text, name, (issue) => issues.push(issue));
+      input[name] = readAs(declaration, text, name, { report: (issue) => issues.push(issue), typedValues });
       const entry = typeof text === 'string' && isKind(declaration.kind) ? typedAs(declaration.kind, text) : undefined;
       if (entry !== undefined) typed[name] = entry;
     } else if (declaration.default === undefined && declaration.optional !== true) {
@@ -78,19 +84,26 @@ function named(
   return texts;
 }
 
-type Report = (issue: CaseIssue) => void;
+/** How values are read, and who is told what is wrong with them. */
+interface Reading {
+  readonly report: (issue: CaseIssue) => void;
+  readonly typedValues: boolean;
+}
 
 /** The value that a text stands for; where it stands for none, the issue is reported. */
-function readAs(declaration: Declared, text: unknown, path: string, report: Report): unknown {
+function readAs(declaration: Declared, text: unknown, path: string, reading: Reading): unknown {
   const { kind, choices, columns } = declaration;
-  if (kind === 'list') return rowsOf(columns ?? {}, text, path, report);
+  const { report } = reading;
+  if (kind === 'list') return rowsOf(columns ?? {}, text, path, reading);
+  if (isKind(kind) && reading.typedValues && Number.isFinite(text)) return text;
   if (isKind(kind) && typeof text === 'string') {
-    const reading = readQuantity(kind, text);
-    if (reading.ok) return reading.quantity;
-    report({ path, value: text, expected: `a ${kind}`, message: `${path}: ${reading.problem}` });
+    const read = readQuantity(kind, text);
+    if (read.ok) return read.quantity;
+    report({ path, value: text, expected: `a ${kind}`, message: `${path}: ${read.problem}` });
     return undefined;
   }
-  const word = String(text).trim();
+  // A list would pass as the text of its one member, and a symbol has none.
+  const word = ['string', 'number', 'boolean'].includes(typeof text) ? String(text).trim() : '';
   if (kind === 'choice' && (choices === undefined || choices.includes(word))) return word;
   if (kind === 'flag' && /^(?:true|yes)$/iu.test(word)) return true;
   if (kind === 'flag' && /^(?:false|no)$/iu.test(word)) return false;
@@ -104,7 +117,8 @@ function readAs(declaration: Declared, text: unknown, path: string, report: Repo
 }
 
 /** Rows of texts as rows of values. A list of bare values has the one column `value`. */
-function rowsOf(columns: NonNullable<Declared['columns']>, given: unknown, path: string, report: Report) {
+function rowsOf(columns: NonNullable<Declared['columns']>, given: unknown, path: string, reading: Reading) {
+  const { report } = reading;
   const names = Object.keys(columns);
   const bare = names.length === 1 && names[0] === 'value';
   const expected = bare ? 'a list of values' : `a list of rows with ${names.join(', ')}`;
@@ -132,7 +146,7 @@ function rowsOf(columns: NonNullable<Declared['columns']>, given: unknown, path:
       const cell = (cells as Readonly<Record<string, unknown>>)[name];
       const declaration: Declared = { symbol: name, name, kind };
       const where = bare ? at : `${at}.${name}`;
-      if (cell !== undefined) return [name, readAs(declaration, cell, where, report)] as const;
+      if (cell !== undefined) return [name, readAs(declaration, cell, where, reading)] as const;
       const { expected: cellExpected, example } = wanted(declaration);
       const message = `${where} is missing; expected ${cellExpected}, for example ${example}`;
       report({ path: where, value: cell, expected: cellExpected, example, message });

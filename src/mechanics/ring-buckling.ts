@@ -40,6 +40,7 @@ export function ringBuckling(input: RingBucklingInput): GaugePressure {
 export const ringBucklingFormula = /* @__PURE__ */ formula<RingBucklingInput, GaugePressure>({
   id: 'mechanics/ring-buckling',
   title: 'Elastic buckling of a long pipe under external pressure',
+  search: ['collapse', 'von mises buckling'],
   compute: ringBuckling,
   equation: { expression: '2 * E / (1 - nu^2) * (t / D)^3' },
   inputs: {

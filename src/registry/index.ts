@@ -17,7 +17,9 @@ function isFormula(value: unknown): value is AnyFormula {
 }
 
 /** Every declared formula, room by room. A formula is listed by exporting its file from the index of its room. */
-export const formulas: readonly AnyFormula[] = rooms.flatMap((room) => Object.values(room).filter(isFormula));
+export const formulas: readonly AnyFormula[] = Object.freeze(
+  rooms.flatMap((room) => Object.values(room).filter(isFormula)),
+);
 
 const byId = new Map(formulas.map((formula) => [formula.id, withKnownInputs(formula)]));
 const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown, formula]));

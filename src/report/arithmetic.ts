@@ -1,9 +1,10 @@
+import { formatNumber } from '../quantity/format.js';
 import { unitsFor, valueIn } from './choose-units.js';
 import type { CoherentUnits } from './coherent.js';
 import type { Scope } from './equation.js';
 import { evaluate, type Value } from './evaluate.js';
 import type { Expression } from './expression.js';
-import { formatGiven, formatNumber, halfUnit, rounds } from './number.js';
+import { formatGiven, halfUnit, rounds } from './number.js';
 import type { Problem, Term } from './problem.js';
 import { type Substitute, substitute, type Times } from './substitute.js';
 import { unitText } from './units.js';

@@ -1,6 +1,6 @@
 import type { ComparedBases, ComparedNumber, ComparedOutcome } from '../compare/index.js';
+import { formatNumber } from '../quantity/format.js';
 import type { Block } from './document.js';
-import { formatNumber } from './number.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';

@@ -1,8 +1,8 @@
+import { formatNumber } from '../quantity/format.js';
 import type { Kind } from '../quantity/index.js';
 import type { Candidate, RepairDesign, Unavailable } from '../repair/design/design.js';
 import type { Block } from './document.js';
 import { lineOnSheet } from './line-text.js';
-import { formatNumber } from './number.js';
 import type { ChosenOptions } from './options.js';
 import { numberIn, preferredUnit, unitText } from './units.js';
 

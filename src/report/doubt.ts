@@ -1,8 +1,8 @@
 import { outcomeNames } from '../compare/index.js';
 import type { Corner, DesignInterval, NumericInput, Sensitivities, Sensitivity } from '../doubt/index.js';
+import { formatNumber } from '../quantity/format.js';
 import { outcomeText } from './compared.js';
 import type { Block } from './document.js';
-import { formatNumber } from './number.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';

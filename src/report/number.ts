@@ -1,17 +1,4 @@
-/** The count of significant digits that a sheet shows when nobody asks for another. */
-export const DIGITS = 4;
-
-/**
- * Writes a number with `digits` significant digits. Trailing zeros are kept, since they say how far the number is known.
- * From 0.001 up to a million there is no exponent.
- */
-export function formatNumber(value: number, digits = DIGITS): string {
-  if (value === 0) return '0';
-  const rounded = Number(value.toPrecision(digits));
-  const size = Math.abs(rounded);
-  if (size >= 1e6 || size < 1e-3) return value.toExponential(digits - 1).replace('e+', 'e');
-  return size >= 10 ** digits ? String(rounded) : value.toPrecision(digits);
-}
+import { DIGITS, formatNumber } from '../quantity/format.js';
 
 /** To a whole multiple of a step: the nearest, or the next one on that side. A millionth of a step is no reason to go on. */
 export function toStep(value: number, step: number, toward?: 'up' | 'down'): number {

@@ -1,4 +1,4 @@
-import { DIGITS } from './number.js';
+import { DIGITS } from '../quantity/format.js';
 import type { UnitPreferences, UnitSystem } from './units.js';
 
 /** How a sheet or a step is written. */

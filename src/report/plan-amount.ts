@@ -1,6 +1,7 @@
 import { type Amount, type Kind, type Line, written } from '../quantity/index.js';
 import { toStep } from './number.js';
 import { isKind } from './problem.js';
+import { threeDigits, timeText } from './time-text.js';
 import { numberIn, type UnitSystem, unitText } from './units.js';
 
 /** Units as they stand on packs and tools; from a size on (in the first of them) the next larger serves better. */
@@ -75,30 +76,10 @@ export function lineText(said: Line, system: UnitSystem): string {
 export function planAmountText({ kind, value, toward }: Amount, system: UnitSystem): string {
   if (kind === 'time') return timeText(value, toward);
   const choices = isKind(kind) ? UNITS[system][kind] : undefined;
-  if (!isKind(kind) || choices === undefined) return rounded(value, toward);
+  if (!isKind(kind) || choices === undefined) return threeDigits(value, toward);
   const size = Math.abs(numberIn(kind, value, choices[0]?.[0] ?? ''));
   const unit = choices.findLast(([, from]) => size >= from)?.[0] ?? choices[0]?.[0] ?? '';
   const number = numberIn(kind, value, unit);
-  const text = kind === 'temperature' ? toStep(number, 0.1, toward).toFixed(1) : rounded(number, toward);
+  const text = kind === 'temperature' ? toStep(number, 0.1, toward).toFixed(1) : threeDigits(number, toward);
   return `${text} ${unitText(unit)}`;
-}
-
-/** Three digits, or all of a larger whole number. */
-function rounded(value: number, toward: Amount['toward']): string {
-  if (value === 0) return '0';
-  const place = Math.min(0, Math.floor(Math.log10(Math.abs(value)) + 1e-12) - 2);
-  return String(Number(toStep(value, 10 ** place, toward).toFixed(-place)));
-}
-
-const MINUTE = 60;
-const HOUR = 3600;
-const YEAR = 31_557_600;
-
-function timeText(seconds: number, toward: Amount['toward']): string {
-  if (seconds >= YEAR / 4) return `${rounded(seconds / YEAR, toward)} years`;
-  if (seconds < 5 * MINUTE) return `${toStep(seconds, 1, toward)} s`;
-  const minutes = toStep(seconds / MINUTE, 1, toward);
-  if (seconds < 2 * HOUR) return `${minutes} min`;
-  const rest = minutes % 60;
-  return rest === 0 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 60)} h ${rest} min`;
 }

@@ -1,9 +1,10 @@
 import type { PlanStep, WorkPlan } from '../repair/plan/plan.js';
-import { leastOf } from '../repair/timeline/duration.js';
+import { planScript } from './page/plan-script.js';
 import { pagePolicy } from './page-policy.js';
 import { lineText } from './plan-amount.js';
-import { planScript, planStyle } from './plan-page.js';
-import { type PlanTextOptions, reasonText, stepTimes, stockText, timingSentences } from './plan-text.js';
+import { planStyle } from './plan-page.js';
+import { type PlanTextOptions, planStepTimes, reasonText, stockText, timingSentences } from './plan-text.js';
+import { sha256 } from './sha-256.js';
 import type { UnitSystem } from './units.js';
 
 /**
@@ -31,7 +32,7 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
   const alerts = plan.alerts.map((alert) => lineText(alert, units));
   return [
     alerts.length === 0 ? '' : listSection('Before anything else', alerts, 'alert'),
-    `<section class="timing">${timingSentences(plan, units)
+    `<section class="timing">${timingSentences(plan)
       .map((text, index) =>
         index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
       )
@@ -50,9 +51,7 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
       'Taking it off again',
       plan.removal.map((each) => lineText(each, units)),
     ),
-    plan.start === undefined
-      ? ''
-      : `<script type="application/json" id="plan">${data(plan)}</script><script>${planScript}</script>`,
+    plan.start === undefined ? '' : scripted(plan),
   ];
 }
 
@@ -78,11 +77,14 @@ function stepSection(plan: WorkPlan, step: PlanStep, number: number, units: Unit
   const hold = step.sort === 'hold point' ? ' hold' : '';
   return [
     `<section class="step${hold}" id="step-${step.id}"><h2><span>${number}</span> ${escaped(step.title)}</h2>`,
-    `<p class="when"><b>${step.sort}</b> <output id="when-${step.id}">${escaped(stepTimes(plan, step, units))}</output></p>`,
+    `<p class="when"><b>${step.sort}</b> <output id="when-${step.id}">${escaped(planStepTimes(plan, step))}</output></p>`,
     ...parts
       .filter(([, items]) => items.length > 0)
       .map(([label, items, style]) => `<h3>${label}</h3>${list(items, style)}`),
-    `<p class="hour"><label>Real hour <input type="time" data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label> <span class="line"></span></p>`,
+    `<p class="hour"><label>Real hour <input type="time" data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
+      step.sort === 'hold point' ? ` <label><input type="checkbox" data-hold="${step.id}"> read and passed</label>` : ''
+    }</p>`,
+    `<p class="fault" id="fault-${step.id}" role="alert"></p>`,
     '</section>',
   ].join('');
 }
@@ -101,12 +103,19 @@ function list(items: readonly string[], style = ''): string {
   return `<ul${name}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</ul>`;
 }
 
-/** What the script needs to move the hours. No text of the case can end the element. */
-function data({ start, steps, earliestReturn }: WorkPlan): string {
-  const rows = steps.map(({ id, after, duration, startsAt }) => {
-    return { id, after, lasts: leastOf(duration), known: duration.known, at: startsAt };
-  });
-  return JSON.stringify({ start, steps: rows, open: !earliestReturn.known }).replaceAll('<', '\\u003c');
+/** What the script needs to move the hours by the timeline itself. No text of the case can end the element. */
+function data({ start, steps, cures, stated }: WorkPlan): string {
+  const rows = steps.map(({ id, title, sort, after, takes }) => ({ id, title, sort, after, takes }));
+  return JSON.stringify({ start, steps: rows, ...cures, stated }).replaceAll('<', '\\u003c');
+}
+
+/** The page with the place of its data, by which its entries are kept apart from those of another plan. */
+function scripted(plan: WorkPlan): string {
+  const text = data(plan);
+  const key = sha256(text)
+    .replaceAll(/[^A-Za-z0-9]/gu, '')
+    .slice(0, 16);
+  return `<p><button type="button" id="clear">Clear all entries</button></p><script type="application/json" id="plan" data-key="${key}">${text}</script><script>${planScript}</script>`;
 }
 
 function escaped(text: string): string {

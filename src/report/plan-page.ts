@@ -22,34 +22,12 @@ li{margin:.15rem 0}
 .sign li::after{content:" ____________________"}
 .hour{margin-top:.8rem;border-top:1px solid #c9c9c2;padding-top:.5rem}
 input{font:inherit;padding:.3rem;min-height:44px;min-width:8rem;border:1px solid #77776f;background:#fff}
-.line,input.moved{background:#fff}
-@media print{body{background:#fff;font-size:11pt}main{max-width:none;padding:0}header,section{border-color:#000;break-inside:avoid}input{border:0;border-bottom:1px solid #000;min-height:0}}
-`.trim();
-
-/**
- * Moves the hours on the page as the timeline does: a step begins when all before it have ended, or at its real hour, the
- * one nearest to what was planned. The waits stay those of the plan: another temperature is another plan.
- */
-export const planScript = `
-(function(){
-var plan=JSON.parse(document.getElementById('plan').textContent),DAY=86400;
-function seconds(t){var p=t.split(':');return p[0]*3600+p[1]*60}
-var start=seconds(plan.start.split(' ').pop());
-function clock(s){var m=Math.ceil((start+s)/60-1e-6),d=Math.floor(m/1440),r=m-d*1440;
-var c=('0'+Math.floor(r/60)).slice(-2)+':'+('0'+r%60).slice(-2);return d===0?c:'day '+(d+1)+' '+c}
-function move(){
-var ends={},begins={},last=0;
-plan.steps.forEach(function(s){
-var ready=0,note='';
-s.after.forEach(function(a){ready=Math.max(ready,ends[a]||0)});
-var field=document.querySelector('[data-step="'+s.id+'"]'),at=ready;
-if(field&&field.value){var r=seconds(field.value);at=r+Math.round((start+ready-r)/DAY)*DAY-start;
-if(at<ready-30)note=' (before the end of the step in front of it: the hour does not release it)'}
-begins[s.id]=at;ends[s.id]=at+s.lasts;last=Math.max(last,ends[s.id]);
-var text=(field&&field.value?'began ':'not before ')+clock(at);
-text+=!s.known?'; time not known':s.lasts===0?'':', to '+clock(ends[s.id]);
-document.getElementById('when-'+s.id).textContent=text+note});
-document.getElementById('return').textContent='Back in service: '+(plan.open?'not known, not before ':'')+clock(last)+'.'}
-document.querySelectorAll('[data-step]').forEach(function(f){f.addEventListener('input',move)});
-})();
+.hour{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:center}
+.hour input[type=checkbox]{min-width:1.6rem;min-height:1.6rem;vertical-align:middle}
+.fault{color:#8c2f1b;font-weight:700}
+.fault:empty{display:none}
+.skipped{border:3px solid #8c2f1b}
+output.skipped{border:0;color:#8c2f1b;font-weight:700}
+button{font:inherit;min-height:44px;padding:.3rem .8rem;border:1px solid #77776f;background:#fff}
+@media print{button{display:none}body{background:#fff;font-size:11pt}main{max-width:none;padding:0}header,section{border-color:#000;break-inside:avoid}input{border:0;border-bottom:1px solid #000;min-height:0}}
 `.trim();

@@ -1,9 +1,11 @@
+import type { Time } from '../quantity/index.js';
 import type { Reason } from '../repair/design/design.js';
 import type { PlanStep, StockItem, WorkPlan } from '../repair/plan/plan.js';
 import { hourOf } from '../repair/plan/plan-work.js';
-import { leastOf } from '../repair/timeline/duration.js';
 import { lineText, planAmountText } from './plan-amount.js';
+import { returnText, stepTimes } from './plan-times.js';
 import { wrapText } from './text.js';
+import { timeText } from './time-text.js';
 import type { UnitSystem } from './units.js';
 
 /** How a plan is written. */
@@ -29,7 +31,7 @@ function body(plan: WorkPlan, units: UnitSystem): string[][] {
   const alerts = plan.alerts.map((alert) => lineText(alert, units));
   return [
     ...(alerts.length === 0 ? [] : [block('BEFORE ANYTHING ELSE', alerts)]),
-    timing(plan, units),
+    timing(plan),
     block('CAUTIONS', plan.cautions),
     ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
     block(
@@ -78,20 +80,17 @@ export function reasonText({ text, found, limit }: Reason, units: UnitSystem): s
   return numbers.length === 0 ? text : `${text} (${numbers.join('; ')})`;
 }
 
-function timing(plan: WorkPlan, units: UnitSystem): string[] {
-  return timingSentences(plan, units).flatMap((sentence) => wrapText(sentence, WIDTH));
+function timing(plan: WorkPlan): string[] {
+  return timingSentences(plan).flatMap((sentence) => wrapText(sentence, WIDTH));
 }
 
 /** When it starts and ends, what sets the end, what nobody has stated. */
-export function timingSentences(plan: WorkPlan, units: UnitSystem): string[] {
+export function timingSentences(plan: WorkPlan): string[] {
   const { start, earliestReturn, criticalPath } = plan;
-  const back = leastOf(earliestReturn);
-  const clock = hourOf(plan, back);
-  const after = planAmountText({ name: 'time', kind: 'time', value: back, toward: 'up' }, units);
-  const not = earliestReturn.known ? '' : 'not known, not before ';
+  const clock = start === undefined ? undefined : (time: Time): string => hourOf(plan, time) ?? '';
   return [
     start === undefined ? 'Start: not stated; hours count from it.' : `Start: ${start}.`,
-    `Back in service: ${not}${clock === undefined ? `${after} after the start` : `${clock}, ${after} after the start`}.`,
+    returnText(earliestReturn, clock),
     `What sets it: ${criticalPath.join(', ')}.`,
     ...(earliestReturn.known ? [] : [`Why it is not known: ${earliestReturn.because}. Enter real hours as you go.`]),
   ];
@@ -103,7 +102,7 @@ function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSy
   const text = (lines: PlanStep['does']): string[] => lines.map((each) => lineText(each, units));
   return [
     ...wrapText(`${number}  ${step.title.toUpperCase()}`, WIDTH),
-    ...wrapText(`${SORTS[step.sort]}, ${stepTimes(plan, step, units)}`, WIDTH - 3).map((each) => `   ${each}`),
+    ...wrapText(`${SORTS[step.sort]}, ${planStepTimes(plan, step)}`, WIDTH - 3).map((each) => `   ${each}`),
     ...labelled('DO', text(step.does)),
     ...labelled('USE', text(step.uses)),
     ...labelled('TRADE', text(step.practice)),
@@ -117,21 +116,9 @@ function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSy
   ];
 }
 
-/** From when to when, and how that is known. */
-export function stepTimes(plan: WorkPlan, step: PlanStep, units: UnitSystem): string {
-  const { startsAt, endsAt, duration, actual, slack, critical } = step;
-  const clock = (time: typeof startsAt): string =>
-    hourOf(plan, time) ??
-    `${planAmountText({ name: 'time', kind: 'time', value: time, toward: 'up' }, units)} after the start`;
-  const from = `${actual === undefined ? 'not before' : 'began'} ${clock(startsAt)}`;
-  if (!duration.known) return `${from}; time not known: ${duration.because}`;
-  if (duration.time === 0) return from;
-  const takes = planAmountText({ name: 'time', kind: 'time', value: duration.time, toward: 'up' }, units);
-  const spare =
-    critical || slack === 0
-      ? ''
-      : `; ${planAmountText({ name: 'slack', kind: 'time', value: slack, toward: 'down' }, units)} to spare`;
-  return `${from}, ${takes}, to ${clock(endsAt)}${spare}`;
+/** From when to when a step of a plan goes, on its clock where that is stated. */
+export function planStepTimes(plan: WorkPlan, step: PlanStep): string {
+  return stepTimes(step, (time) => hourOf(plan, time) ?? `${timeText(time, 'up')} after the start`);
 }
 
 /** A pack, a tool: what it is, how much of it, what to watch. */

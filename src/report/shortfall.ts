@@ -1,7 +1,7 @@
 import type { CriterionPoint, Distribution, NumericInput, Shortfall } from '../doubt/index.js';
+import { formatNumber } from '../quantity/format.js';
 import type { Block } from './document.js';
 import { inputText } from './doubt.js';
-import { formatNumber } from './number.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';

@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type {
   GaugePressure,
   LeakSeverity,
@@ -62,7 +63,7 @@ const noOption: Rule<null> = { value: null, clause: '401-3.4, Eq. 12 to 14', evi
  * Rules after ASME PCC-2 Part 4, as recalled. No body page was read but an excerpt of the first page of Article 401:
  * where recollections differ the conservative value stands here.
  */
-export const asmePcc2: RuleSet = {
+export const asmePcc2: RuleSet = /* @__PURE__ */ frozen<RuleSet>({
   id: 'ASME PCC-2',
   edition: 'Part 4',
   heading: 'after ASME PCC-2 Part 4, as recalled',
@@ -230,4 +231,4 @@ export const asmePcc2: RuleSet = {
     },
   },
   inspectionInterval: { unknown: 'interval of re-inspection; the owner of the line sets it', clause: 'inspection' },
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type {
   GaugePressure,
   Length,
@@ -52,7 +53,7 @@ const designLifeTest: Rule<readonly PerformanceRow[]> = {
  * Rules after ISO 24817:2017, as recalled. No body page was read: where recollections differ the conservative value
  * stands here, and no value may be cited as the standard's own until a licensed reader has confirmed it.
  */
-export const iso24817: RuleSet = {
+export const iso24817: RuleSet = /* @__PURE__ */ frozen<RuleSet>({
   id: 'ISO 24817',
   edition: '2017',
   heading: 'after ISO 24817:2017, as recalled',
@@ -264,4 +265,4 @@ export const iso24817: RuleSet = {
     us: { value: null, clause: 'the set screens by repair class', evidence: { tag: 'recalled' } },
   },
   inspectionInterval: { unknown: 'interval of re-inspection; the owner of the line sets it', clause: 'inspection' },
-};
+});

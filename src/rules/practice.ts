@@ -1,4 +1,5 @@
 import type { SourceTag } from '../formula/index.js';
+import { frozen } from '../numeric/frozen.js';
 import type {
   Angle,
   ArealWeight,
@@ -29,7 +30,7 @@ export interface PracticeValue<K extends Kind | 'number' | 'count' = Kind | 'num
  * Every value of the job that neither the case nor a rule set gives. Each stands here once; a design that takes one lists
  * it, and where the trade has a figure beside the design's own, it is this one.
  */
-export const practice = {
+export const practice = /* @__PURE__ */ frozen({
   modulusOfSteel: {
     name: 'modulus of the pipe',
     kind: 'modulus',
@@ -353,4 +354,4 @@ export const practice = {
     tag: 'chosen',
     because: 'no crew follows a longer list',
   },
-} as const satisfies Readonly<Record<string, PracticeValue>>;
+} as const satisfies Readonly<Record<string, PracticeValue>>);

@@ -99,6 +99,7 @@ export function tapePlan(input: TapePlanInput): TapePlan {
 export const tapePlanFormula = /* @__PURE__ */ formula<TapePlanInput, TapePlan>({
   id: 'wrap/tape-plan',
   title: 'Plan of a helical tape wrap',
+  search: ['spiral', 'rolls'],
   compute: tapePlan,
   equation: {
     algorithm:

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { decodeCase, encodeDesign } from '../../src/json/index.js';
 import { length, units } from '../../src/quantity/index.js';
 import { designRepair } from '../../src/repair/index.js';
-import { preferredUnit } from '../../src/report/units.js';
 import { present, timeOf } from '../repair/by-use.js';
 import { exampleDocument, exampleNames } from './examples.js';
 
@@ -74,13 +73,16 @@ describe('a design as JSON', () => {
   });
 
   test('takes the units and the digits that are asked for', () => {
-    const unit = (kind: Parameters<typeof preferredUnit>[0], name: string) =>
-      preferredUnit(kind, name, { system: 'us' });
     // biome-ignore lint/suspicious/noExplicitAny: see above.
-    const us = encodeDesign(design, { ...decoded, unit, digits: 4 }) as any;
+    const us = encodeDesign(design, { ...decoded, units: 'us', digits: 4 }) as any;
     const inches = length.inMm(design.laminate?.laidThickness ?? (0 as never)) / 25.4;
     expect(us.laminate.laidThickness).toEqual({ value: Number(inches.toPrecision(4)), unit: 'in', kind: 'length' });
     expect(us.laminate.resistance.value.unit).toBe('psi');
+    const units = { system: 'us', kinds: { 'gauge pressure': 'bar' } } as const;
+    // biome-ignore lint/suspicious/noExplicitAny: see above.
+    const mixed = encodeDesign(design, { ...decoded, units }) as any;
+    expect(mixed.laminate.resistance.value.unit).toBe('bar');
+    expect(mixed.laminate.laidThickness.unit).toBe('in');
   });
 
   test('carries the document of its case, which designs the same again', () => {

@@ -147,7 +147,7 @@ describe('the results of a formula as JSON', () => {
     const hoop = formula('pipe/hoop-stress');
     const sigma: unknown = hoop.compute(decodeFormulaInput(hoop, PIPE).input as never);
     expect(encodeResults(hoop, sigma)).toEqual({ result: { value: sigma, unit: 'Pa', kind: 'stress' } });
-    const value = encodeResults(hoop, sigma, { unit: () => 'ksi', digits: 4 })['result']?.value;
+    const value = encodeResults(hoop, sigma, { units: 'us', digits: 4 })['result']?.value;
     // 150 * 12.75 / (2 * 0.33) = 2897.7 psi
     expect(value).toBe(2.898);
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatGiven, formatNumber, formatToward, halfUnit, rounds } from '../../src/report/number.js';
+import { formatNumber } from '../../src/quantity/format.js';
+import { formatGiven, formatToward, halfUnit, rounds } from '../../src/report/number.js';
 
 const settings = { seed: 20261125, numRuns: 500 };
 const number = fc.double({ min: 1e-9, max: 1e12, noNaN: true }).chain((size) => fc.constantFrom(size, -size));

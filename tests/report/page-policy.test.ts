@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { planScript } from '../../src/report/page/plan-script.js';
 import { pagePolicy } from '../../src/report/page-policy.js';
-import { planScript } from '../../src/report/plan-page.js';
 import { sha256 } from '../../src/report/sha-256.js';
 
 describe('the content security policy of the page', () => {

@@ -1,22 +1,8 @@
+import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { equivalentInPlan } from './equivalent-in-plan.js';
 import type { Mutant } from './instrument.js';
 
 /** Changes that no admissible case can tell from the original, each with its reason. */
-
-export interface Equivalent {
-  readonly file: string;
-  readonly original: string;
-  readonly replacement: string;
-  readonly because: string;
-}
-
-/** A reason that holds for several changes of a file. */
-function alike(file: string, because: string, changes: readonly (readonly [original: string, replacement: string])[]) {
-  return changes.map(([original, replacement]): Equivalent => ({ file, original, replacement, because }));
-}
-
-const TIE =
-  'the two differ only where two numbers are the same to the last digit, and then both choices have that number';
-const KNOWN = 'the compiler asks for it; an earlier guard has stopped every case in which it would matter';
 
 export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
@@ -146,6 +132,12 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/strength-at-end.ts', 'every refusal of a calculation has its amounts', [
     ['[]', '["Stryker was here"]'],
   ]),
+  ...alike(
+    'src/repair/as-built/known-keys.ts',
+    'only the names are read, not what stands beside the name of a reading',
+    [['true', 'false']],
+  ),
+  ...equivalentInPlan,
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -45,6 +45,50 @@ export function accuracyAnnex(report: Report): Block[] {
   return [heading(2, 'Numeric accuracy of every formula', 'accuracy-all'), accuracyTable(largestFirst(report))];
 }
 
+/** Formulas of the table in the body: the largest differences of any engine. */
+const MOST_DIFFERENT = 15;
+
+export function engineBlocks({ engines: summary }: Report): Block[] {
+  if (summary === undefined) return [];
+  const { calls, formulas, against, engines } = summary;
+  const largest = new Map<string, number>();
+  for (const { byFormula } of engines)
+    for (const [id, most] of Object.entries(byFormula)) largest.set(id, Math.max(largest.get(id) ?? 0, most));
+  const rows = [...largest].sort(([a, most], [b, more]) => more - most || (a < b ? -1 : 1));
+  return [
+    heading(2, 'The same calls in other engines', 'engines'),
+    paragraph(
+      `${calls} calls of ${formulas} formulas, those of the cases and drawn ones, in ${against} and in the engines below. The language leaves the last bits of exp, log, powers and the like to the engine; every word, count and refusal is the same everywhere. Differences are in units in the last place of a double; `,
+      code('npm run engines'),
+      ' repeats it.',
+    ),
+    table(
+      ['engine', 'numbers compared', 'not the same double', 'largest difference, ulp'],
+      engines.map(({ engine, numbers, different, byFormula }) => [
+        engine,
+        String(numbers),
+        String(different),
+        String(Math.max(0, ...Object.values(byFormula))),
+      ]),
+      { align: 'lrrr' },
+    ),
+    table(
+      ['formula', ...engines.map(({ engine }) => `${engine.split(',')[0]}, ulp`)],
+      rows
+        .slice(0, MOST_DIFFERENT)
+        .map(([id]): Text[] => [formulaLink(id), ...engines.map(({ byFormula }) => String(byFormula[id] ?? '–'))]),
+      { align: `l${'r'.repeat(engines.length)}` },
+    ),
+    paragraph(
+      rows.length <= MOST_DIFFERENT
+        ? 'No other formula differs.'
+        : `${rows.length - MOST_DIFFERENT} more formulas differ by ${rows[MOST_DIFFERENT]?.[1]} ulp or less; `,
+      rows.length <= MOST_DIFFERENT ? '' : code('verification/engines/summary.json'),
+      rows.length <= MOST_DIFFERENT ? '' : ' lists them.',
+    ),
+  ];
+}
+
 export function perturbationBlocks({ perturbation }: Report): Block[] {
   const { change, constants, catchers, bySort, survivors } = perturbation;
   return [

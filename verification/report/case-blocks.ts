@@ -143,3 +143,21 @@ export function errataBlocks({ errata }: Report): Block[] {
     ),
   ];
 }
+
+/** Where values of another hand were looked for, with empty hands too. */
+export function lookUpBlocks({ lookUps }: Report): Block[] {
+  const sum = (key: 'made' | 'found'): number => lookUps.reduce((all, row) => all + row[key], 0);
+  return [
+    heading(2, 'Where values of another hand were looked for', 'look-ups'),
+    paragraph(
+      `${count(sum('made'), 'look-up')}, of which ${sum('found')} led to a case and ${sum('made') - sum('found')} to nothing that could be used; each stands with its words in `,
+      code('verification/look-ups.json'),
+      '. Those before this list was kept are not in it. Makers’ material was not looked for.',
+    ),
+    table(
+      ['looked for in', 'look-ups', 'with a find', 'cases'],
+      lookUps.map(({ corpus, made, found, cases }) => [corpus, String(made), String(found), String(cases)]),
+      { align: 'lrrr' },
+    ),
+  ];
+}

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { formulas as registered } from '../../src/registry/index.js';
 import { burstPredictions } from '../datasets/burst-tests.js';
+import { readEnginesSummary } from '../engines/summary.js';
 import { accuracyTable } from '../oracles/accuracy.js';
 import { readCases, runCases } from '../runner/run.js';
 import { bibliography } from './bibliography.js';
@@ -12,7 +13,7 @@ import { derivationsOf, perturbationReport } from './perturbation.js';
 import { sortedProperties } from './properties.js';
 import type { AccuracyRow, Report } from './shape.js';
 import { classMeaning, coverage, errata, exceptions, summary, tolerances } from './summary.js';
-import { burstReport, dewPointReport, pipeSizeReport, ruleRows, unitRows } from './tables.js';
+import { burstReport, dewPointReport, lookUpRows, pipeSizeReport, ruleRows, unitRows } from './tables.js';
 import { wholeDesignsReport } from './whole-designs.js';
 
 /** Rooms in the order of the registry, formulas by id: the order of a module's exports differs between loaders. */
@@ -91,10 +92,12 @@ export function collect(): Report {
     exceptions: exceptions(results),
     tolerances: tolerances(results),
     errata: errata(results),
+    lookUps: lookUpRows(),
     ancestors,
     coverage: coverage(entries, results),
     formulas: entries,
     accuracy: accuracyRows(),
+    engines: readEnginesSummary(),
     perturbation: perturbationReport(),
     wholeDesigns: wholeDesignsReport(),
     units: unitRows(),

@@ -1,7 +1,7 @@
 import { bibliographyBlocks, knownProblemBlocks, propertyBlocks, ruleBlocks, unitBlocks } from './annex-blocks.js';
-import { accuracyAnnex, accuracyBlocks, perturbationBlocks } from './arithmetic-blocks.js';
+import { accuracyAnnex, accuracyBlocks, engineBlocks, perturbationBlocks } from './arithmetic-blocks.js';
 import { type Block, heading, paragraph } from './blocks.js';
-import { errataBlocks, exceptionBlocks, methodBlocks, roomBlocks, tagBlocks } from './case-blocks.js';
+import { errataBlocks, exceptionBlocks, lookUpBlocks, methodBlocks, roomBlocks, tagBlocks } from './case-blocks.js';
 import { burstBlocks, dewPointBlocks, pipeSizeBlocks } from './compared-blocks.js';
 import { coverageBlocks } from './coverage-blocks.js';
 import { cardBlocks } from './formula-cards.js';
@@ -36,12 +36,14 @@ export function documentBlocks(report: Report, form: Form): Block[] {
     ...methodBlocks(),
     ...tagBlocks(report),
     ...roomBlocks(report),
+    ...lookUpBlocks(report),
     ...exceptionBlocks(report),
     ...errataBlocks(report),
     ...burstBlocks(report.burst),
     ...dewPointBlocks(report),
     ...pipeSizeBlocks(report),
     ...accuracyBlocks(report),
+    ...engineBlocks(report),
     ...perturbationBlocks(report),
     ...wholeDesignBlocks(report),
     ...knownProblemBlocks(report),

@@ -1,5 +1,6 @@
 import type { SourceTag } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
+import type { EnginesSummary } from '../engines/summary.js';
 import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
@@ -44,10 +45,12 @@ export interface Report {
   readonly exceptions: readonly ExceptionRow[];
   readonly tolerances: readonly ToleranceRow[];
   readonly errata: readonly ErratumRow[];
+  readonly lookUps: readonly LookUpRow[];
   readonly ancestors: readonly AncestorRow[];
   readonly coverage: readonly CoverageRoom[];
   readonly formulas: readonly FormulaEntry[];
   readonly accuracy: readonly AccuracyRow[];
+  readonly engines: EnginesSummary | undefined;
   readonly perturbation: PerturbationReport;
   readonly wholeDesigns: WholeDesignsReport;
   readonly units: readonly UnitRow[];
@@ -118,6 +121,14 @@ export interface AncestorRow {
   readonly formulas: string;
   readonly ancestor: string;
   readonly why: string;
+}
+
+/** Look-ups for values of another hand, by what was asked. */
+export interface LookUpRow {
+  readonly corpus: string;
+  readonly made: number;
+  readonly found: number;
+  readonly cases: number;
 }
 
 export interface CoverageRoom {

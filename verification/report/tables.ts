@@ -15,8 +15,9 @@ import {
   zhouHuang2012,
 } from '../datasets/burst-tests.js';
 import { type DewPointRow, readDewPointTable } from '../datasets/dewpoint-table.js';
+import { readLookUps } from '../look-ups.js';
 import { seeded } from '../oracles/random.js';
-import type { BurstReport, DewPointReport, PipeSizeReport, RuleRow, UnitRow } from './shape.js';
+import type { BurstReport, DewPointReport, LookUpRow, PipeSizeReport, RuleRow, UnitRow } from './shape.js';
 
 /** The tables of the report that are no formulas: units, pipe sizes, burst tests, rule sets. */
 
@@ -179,4 +180,14 @@ function rulesIn(set: string, path: string, node: unknown): RuleRow[] {
 /** Every value of the rule sets in SI, with its clause and its tag: what a reader with the documents has to confirm. */
 export function ruleRows(): RuleRow[] {
   return [iso24817, asmePcc2].flatMap((set: RuleSet) => rulesIn(set.id, '', set));
+}
+
+/** What was looked for, and how often with empty hands. */
+export function lookUpRows(): LookUpRow[] {
+  const all = readLookUps();
+  return [...new Set(all.map(({ corpus }) => corpus))].map((corpus) => {
+    const own = all.filter((each) => each.corpus === corpus);
+    const cases = new Set(own.flatMap(({ cases: found = [] }) => found));
+    return { corpus, made: own.length, found: own.filter(({ found }) => found).length, cases: cases.size };
+  });
 }

@@ -97,6 +97,7 @@ function missing(): never {
 export const hardnessGateFormula = /* @__PURE__ */ formula<HardnessGateInput, HardnessGate>({
   id: 'acceptance/hardness-gate',
   title: 'Hardness against the qualified value',
+  search: ['barcol', 'shore'],
   compute: hardnessGate,
   equation: {
     algorithm:

@@ -82,6 +82,7 @@ export function equivalentTimeHasUncreditedTime({ steps, minimumTemperature }: E
 export const equivalentTimeFormula = /* @__PURE__ */ formula<EquivalentTimeInput, EquivalentTime>({
   id: 'cure/equivalent-time',
   title: 'Equivalent cure time over a temperature history',
+  search: ['maturity', 'arrhenius'],
   compute: equivalentTime,
   equation: {
     algorithm:

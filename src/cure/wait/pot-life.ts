@@ -53,6 +53,7 @@ export function potLifeBatchHeavierThanTested({ batchMass, testedMass }: PotLife
 export const potLifeFormula = /* @__PURE__ */ formula<PotLifeInput, WorkingTime>({
   id: 'cure/pot-life',
   title: 'Pot life at mixing temperature',
+  search: ['working life', 'gel'],
   compute: potLife,
   equation: {
     algorithm:

@@ -68,6 +68,7 @@ export function workingTimeLeavesTestedSpan(input: WorkingTimeInput): boolean {
 export const workingTimeFormula = /* @__PURE__ */ formula<WorkingTimeInput, WorkingTime>({
   id: 'cure/working-time',
   title: 'Working time at site temperature',
+  search: ['open time', 'gel'],
   compute: workingTime,
   equation: {
     algorithm:

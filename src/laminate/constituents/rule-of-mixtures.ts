@@ -37,6 +37,7 @@ export function ruleOfMixtures(input: RuleOfMixturesInput): Modulus {
 export const ruleOfMixturesFormula = /* @__PURE__ */ formula<RuleOfMixturesInput, Modulus>({
   id: 'laminate/rule-of-mixtures',
   title: 'Modulus along the fibres',
+  search: ['micromechanics', 'volume fraction'],
   compute: ruleOfMixtures,
   equation: { expression: 'E_f * V_f + E_m * (1 - V_f - V_v)' },
   inputs: {

@@ -44,6 +44,7 @@ export function b31gOriginalShallow(input: PartWallDefect): boolean {
 export const b31gOriginalFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/b31g-original',
   title: 'Failure pressure by original B31G',
+  search: ['corrosion', 'metal loss', 'remaining strength'],
   compute: b31gOriginal,
   equation: {
     where: [

@@ -80,6 +80,7 @@ export function effectiveArea(input: EffectiveAreaInput): EffectiveArea {
 export const effectiveAreaFormula = /* @__PURE__ */ formula<EffectiveAreaInput, EffectiveArea>({
   id: 'pipe/effective-area',
   title: 'Failure pressure by the effective area of a profile',
+  search: ['river bottom', 'remaining strength', 'metal loss'],
   compute: effectiveArea,
   equation: {
     algorithm:

@@ -32,6 +32,7 @@ export function modifiedB31g(input: B31gInput): GaugePressure {
 export const modifiedB31gFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/modified-b31g',
   title: 'Failure pressure by modified B31G',
+  search: ['corrosion', 'metal loss', '0.85 dl', 'remaining strength'],
   compute: modifiedB31g,
   equation: {
     where: [

@@ -40,6 +40,7 @@ export function dnvSingleDefect(input: DnvSingleDefectInput): GaugePressure {
 export const dnvSingleDefectFormula = /* @__PURE__ */ formula<DnvSingleDefectInput, GaugePressure>({
   id: 'pipe/dnv-single-defect',
   title: 'Failure pressure by DNV-RP-F101, single defect',
+  search: ['corrosion', 'metal loss', 'remaining strength'],
   compute: dnvSingleDefect,
   equation: {
     where: [

@@ -37,6 +37,7 @@ export function remainingLife(input: RemainingLifeInput): Time {
 export const remainingLifeFormula = /* @__PURE__ */ formula<RemainingLifeInput, Time>({
   id: 'pipe/remaining-life',
   title: 'Remaining life',
+  search: ['corrosion allowance', 'time to failure'],
   compute: remainingLife,
   equation: { expression: '(t - t_req) / r' },
   inputs: {

@@ -34,6 +34,7 @@ export function wallLossRate(input: WallLossRateInput): CorrosionRate {
 export const wallLossRateFormula = /* @__PURE__ */ formula<WallLossRateInput, CorrosionRate>({
   id: 'pipe/wall-loss-rate',
   title: 'Rate of wall loss between two measurements',
+  search: ['corrosion rate', 'mpy'],
   compute: wallLossRate,
   equation: { expression: '(t_1 - t_2) / T' },
   inputs: {

@@ -79,6 +79,7 @@ export function mawp(input: MawpInput): Mawp {
 export const mawpFormula = /* @__PURE__ */ formula<MawpInput, Mawp>({
   id: 'pipe/mawp',
   title: 'Maximum allowable working pressure of a thinned pipe',
+  search: ['rating'],
   compute: mawp,
   equation: {
     where: [

@@ -46,6 +46,7 @@ export function checkSafetyFactor(value: number): void {
 export const safePressureFormula = /* @__PURE__ */ formula<SafePressureInput, GaugePressure>({
   id: 'pipe/safe-pressure',
   title: 'Safe pressure of the pipe with metal loss',
+  search: ['derate', 'mop', 'maop'],
   compute: safePressure,
   equation: { expression: 'min(F_m * P_f / SF, P_max)' },
   inputs: {

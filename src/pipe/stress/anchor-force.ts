@@ -50,6 +50,7 @@ export function anchorForce(input: AnchorForceInput): Force {
 export const anchorForceFormula = /* @__PURE__ */ formula<AnchorForceInput, Force>({
   id: 'pipe/anchor-force',
   title: 'Force on the anchor of a restrained line',
+  search: ['thrust'],
   compute: anchorForce,
   equation: { expression: 'pi * t * (D - t) * (E * alpha * (T_2 - T_1) + (0.5 - nu) * S_H)' },
   inputs: {

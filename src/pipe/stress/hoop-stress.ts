@@ -35,6 +35,7 @@ export function hoopStress(input: HoopStressInput): Stress {
 export const hoopStressFormula = /* @__PURE__ */ formula<HoopStressInput, Stress>({
   id: 'pipe/hoop-stress',
   title: 'Hoop stress on the outside diameter',
+  search: ['barlow', 'circumferential stress'],
   compute: hoopStress,
   equation: { expression: 'P * D / (2 * t)' },
   inputs: {

@@ -33,6 +33,7 @@ export function insideDiameterHoopStress(input: InsideDiameterHoopStressInput): 
 export const insideDiameterHoopStressFormula = /* @__PURE__ */ formula<InsideDiameterHoopStressInput, Stress>({
   id: 'pipe/inside-diameter-hoop-stress',
   title: 'Hoop stress on the inside diameter',
+  search: ['barlow'],
   compute: insideDiameterHoopStress,
   equation: { expression: 'P * d_i / (2 * t)' },
   inputs: {

@@ -40,6 +40,7 @@ export function meanDiameterHoopStressBeyondAccuracy(input: MeanDiameterHoopStre
 export const meanDiameterHoopStressFormula = /* @__PURE__ */ formula<MeanDiameterHoopStressInput, Stress>({
   id: 'pipe/mean-diameter-hoop-stress',
   title: 'Hoop stress on the mean diameter',
+  search: ['barlow'],
   compute: meanDiameterHoopStress,
   equation: { expression: 'P * (D - t) / (2 * t)' },
   inputs: {

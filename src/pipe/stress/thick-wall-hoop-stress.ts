@@ -38,6 +38,7 @@ export function thickWallHoopStress(input: ThickWallHoopStressInput): Stress {
 export const thickWallHoopStressFormula = /* @__PURE__ */ formula<ThickWallHoopStressInput, Stress>({
   id: 'pipe/thick-wall-hoop-stress',
   title: 'Hoop stress at a radius of a thick-walled pipe',
+  search: ['lame', 'circumferential stress'],
   compute: thickWallHoopStress,
   equation: {
     where: [

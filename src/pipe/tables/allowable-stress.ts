@@ -1,4 +1,5 @@
 import { refuse, type SourceTag } from '../../formula/index.js';
+import { frozen } from '../../numeric/frozen.js';
 import { type Stress, stress, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate } from './interpolate.js';
 import type { TableValue } from './table-value.js';
@@ -119,7 +120,7 @@ const rows: ReadonlyMap<string, Row> = /* @__PURE__ */ new Map<string, Row>([
 ]);
 
 /** The rows that `allowableStress` knows; the caller names one, none is ever picked. */
-export const allowableStressRows: readonly string[] = /* @__PURE__ */ [.../* @__PURE__ */ rows.keys()];
+export const allowableStressRows: readonly string[] = /* @__PURE__ */ frozen([.../* @__PURE__ */ rows.keys()]);
 
 /** An allowable stress, and the strengths that its row lists. */
 export interface AllowableStress extends TableValue<Stress> {

@@ -1,4 +1,5 @@
 import { oneOf, refuse, type SourceReference } from '../../formula/index.js';
+import { frozen } from '../../numeric/frozen.js';
 import { type Stress, stress, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate } from './interpolate.js';
 import type { TableValue } from './table-value.js';
@@ -98,19 +99,19 @@ export function gasTemperatureFactor(metalTemperature: Temperature): TableValue 
 }
 
 /** Share of the design pressure left to pipe that was cold expanded and then heated beyond the limits of 192.105(b). */
-export const gasHeatFactor: TableValue = {
+export const gasHeatFactor: TableValue = /* @__PURE__ */ frozen<TableValue>({
   value: 0.75,
   tag: 'published',
   source: { key: 'cfr-49-192', locator: '192.105(b)' },
   note: 'Heated above 900 degF (482 degC) at any time, or above 600 degF (316 degC) for more than one hour.',
-};
+});
 
 /** Yield strength for pipe of unknown specification that was not tested. */
-export const gasUnknownYieldStrength: TableValue<Stress> = {
+export const gasUnknownYieldStrength: TableValue<Stress> = /* @__PURE__ */ frozen<TableValue<Stress>>({
   value: /* @__PURE__ */ stress.psi(24000),
   tag: 'recalled',
   source: { key: 'cfr-49-192', locator: '192.107(b)' },
-};
+});
 
 function refuseWord(parameter: string, value: unknown, constraint: string): never {
   refuse({ code: 'invalid-input', parameter, value, unit: '', constraint });

@@ -1,4 +1,5 @@
 import { refuse, type SourceReference } from '../../formula/index.js';
+import { frozen } from '../../numeric/frozen.js';
 import { type Stress, stress } from '../../quantity/index.js';
 
 /** To the 43rd edition the psi values of API 5L govern; from the 44th the MPa values do. The two differ by up to 2 %. */
@@ -33,7 +34,7 @@ const rows: readonly Row[] = [
 ];
 
 /** The grades of line pipe in this table. */
-export const linePipeGrades: readonly string[] = /* @__PURE__ */ rows.map(([grade]) => grade);
+export const linePipeGrades: readonly string[] = /* @__PURE__ */ frozen(/* @__PURE__ */ rows.map(([grade]) => grade));
 
 /**
  * Specified minimum yield and tensile strength of a line-pipe grade, from the edition that the pipe was made to.

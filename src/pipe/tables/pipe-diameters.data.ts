@@ -1,3 +1,5 @@
+import { frozen } from '../../numeric/frozen.js';
+
 /** The standard that a size belongs to. */
 export type PipeStandard = 'ASME B36.10M' | 'ASME B36.19M';
 
@@ -5,7 +7,7 @@ export type PipeStandard = 'ASME B36.10M' | 'ASME B36.19M';
 export type PipeDiameterRow = readonly [nps: string, dn: number, outsideMm: number, outsideInch: number];
 
 /** Sizes of ASME B36.10M (2018), from docs/tables.md. */
-export const plainPipeDiameters: readonly PipeDiameterRow[] = [
+export const plainPipeDiameters: readonly PipeDiameterRow[] = /* @__PURE__ */ frozen<readonly PipeDiameterRow[]>([
   ['1/8', 6, 10.3, 0.405],
   ['1/4', 8, 13.7, 0.54],
   ['3/8', 10, 17.1, 0.675],
@@ -42,10 +44,10 @@ export const plainPipeDiameters: readonly PipeDiameterRow[] = [
   ['44', 1100, 1118, 44],
   ['46', 1150, 1168, 46],
   ['48', 1200, 1219, 48],
-];
+]);
 
 /** Sizes of ASME B36.19M (2004), from docs/tables.md. */
-export const stainlessPipeDiameters: readonly PipeDiameterRow[] = [
+export const stainlessPipeDiameters: readonly PipeDiameterRow[] = /* @__PURE__ */ frozen<readonly PipeDiameterRow[]>([
   ['1/8', 6, 10.3, 0.405],
   ['1/4', 8, 13.7, 0.54],
   ['3/8', 10, 17.1, 0.675],
@@ -71,4 +73,4 @@ export const stainlessPipeDiameters: readonly PipeDiameterRow[] = [
   ['22', 550, 559, 22],
   ['24', 600, 610, 24],
   ['30', 750, 762, 30],
-];
+]);

@@ -1,4 +1,5 @@
 import { oneOf, type SourceTag } from '../../formula/index.js';
+import { frozen } from '../../numeric/frozen.js';
 import { type Length, length, type Ratio, ratio, type Temperature, temperature } from '../../quantity/index.js';
 import { interpolate, type TemperaturePoint } from './interpolate.js';
 import type { TableValue } from './table-value.js';
@@ -128,15 +129,15 @@ export function processJointFactor(joint: ProcessPipeJoint): TableValue {
 }
 
 /** Under-tolerance of the wall of seamless and electric resistance welded pipe. */
-export const millUnderTolerance: TableValue<Ratio> = {
+export const millUnderTolerance: TableValue<Ratio> = /* @__PURE__ */ frozen<TableValue<Ratio>>({
   value: /* @__PURE__ */ ratio.percent(12.5),
   tag: 'secondary',
   source: { key: 'asme-b31-3', locator: '304.1.1, wall tolerance of the pipe specification' },
-};
+});
 
 /** Under-tolerance of the wall of pipe welded from plate. */
-export const plateUnderTolerance: TableValue<Length> = {
+export const plateUnderTolerance: TableValue<Length> = /* @__PURE__ */ frozen<TableValue<Length>>({
   value: /* @__PURE__ */ length.mm(0.25),
   tag: 'secondary',
   source: { key: 'asme-b31-3', locator: '304.1.1, wall tolerance of the plate' },
-};
+});

@@ -1,7 +1,8 @@
+import { frozen } from '../../numeric/frozen.js';
 import type { UnitTable } from '../quantity.js';
 
 /** Units in which a density is written, each as an exact ratio to the SI unit. */
-export const densityUnits = {
+export const densityUnits = /* @__PURE__ */ frozen({
   'kg/m3': [1, 1],
   'g/cm3': [1000, 1],
   'kg/L': [1000, 1],
@@ -9,4 +10,4 @@ export const densityUnits = {
   'lb/in3': [56699046250, 2048383],
   'lb/ft3': [28349523125, 1769802912],
   'lb/gal': [736351250, 6145149],
-} as const satisfies UnitTable;
+} as const satisfies UnitTable);

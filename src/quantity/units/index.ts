@@ -1,3 +1,4 @@
+import { frozen } from '../../numeric/frozen.js';
 import type { Kind, Unit, UnitTable } from '../quantity.js';
 import { absolutePressureUnits } from './absolute-pressure.js';
 import { accelerationUnits } from './acceleration.js';
@@ -45,7 +46,7 @@ import { volumeUnits } from './volume.js';
 import { volumeFlowUnits } from './volume-flow.js';
 
 /** Every unit that text may use, by kind. The first unit of a kind is its coherent SI unit. */
-export const units: Readonly<Record<Kind, UnitTable>> = {
+export const units: Readonly<Record<Kind, UnitTable>> = /* @__PURE__ */ frozen<Readonly<Record<Kind, UnitTable>>>({
   length: lengthUnits,
   area: areaUnits,
   volume: volumeUnits,
@@ -90,7 +91,7 @@ export const units: Readonly<Record<Kind, UnitTable>> = {
   'extensional stiffness': extensionalStiffnessUnits,
   'coupling stiffness': couplingStiffnessUnits,
   'bending stiffness': bendingStiffnessUnits,
-};
+});
 
 /** The unit of a kind by its written symbol, if the kind has it. */
 export function unitOf(kind: Kind, symbol: string): Unit | undefined {

@@ -1,7 +1,8 @@
+import { frozen } from '../../numeric/frozen.js';
 import type { UnitTable } from '../quantity.js';
 
 /** Units in which a length is written, each as an exact ratio to the SI unit. */
-export const lengthUnits = {
+export const lengthUnits = /* @__PURE__ */ frozen({
   m: [1, 1],
   mm: [1, 1000],
   cm: [1, 100],
@@ -10,4 +11,4 @@ export const lengthUnits = {
   in: [254, 10000],
   ft: [3048, 10000],
   mil: [254, 10000000],
-} as const satisfies UnitTable;
+} as const satisfies UnitTable);

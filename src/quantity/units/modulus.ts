@@ -1,7 +1,8 @@
+import { frozen } from '../../numeric/frozen.js';
 import type { UnitTable } from '../quantity.js';
 
 /** Units in which a modulus is written, each as an exact ratio to the SI unit. */
-export const modulusUnits = {
+export const modulusUnits = /* @__PURE__ */ frozen({
   Pa: [1, 1],
   kPa: [1000, 1],
   MPa: [1000000, 1],
@@ -10,4 +11,4 @@ export const modulusUnits = {
   psi: [44482216152605, 6451600000],
   ksi: [44482216152605, 6451600],
   Msi: [222411080763025, 32258],
-} as const satisfies UnitTable;
+} as const satisfies UnitTable);

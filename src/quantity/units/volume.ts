@@ -1,7 +1,8 @@
+import { frozen } from '../../numeric/frozen.js';
 import type { UnitTable } from '../quantity.js';
 
 /** Units in which a volume is written, each as an exact ratio to the SI unit. */
-export const volumeUnits = {
+export const volumeUnits = /* @__PURE__ */ frozen({
   m3: [1, 1],
   mm3: [1, 1000000000],
   cm3: [1, 1000000],
@@ -11,4 +12,4 @@ export const volumeUnits = {
   ft3: [28316846592, 1000000000000],
   gal: [3785411784, 1000000000000],
   'fl oz': [3785411784, 128000000000000],
-} as const satisfies UnitTable;
+} as const satisfies UnitTable);

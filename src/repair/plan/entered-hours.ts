@@ -6,7 +6,7 @@ import type { SiteDesign } from '../design/design-work.js';
 import { openWorkbook } from '../job/workbook.js';
 import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { judgeSite } from '../site/site.js';
-import { historyLeft } from '../timeline/cure-law.js';
+import { type Cures, historyLeft } from '../timeline/cure-law.js';
 import { type Timeline, timeline } from '../timeline/timeline.js';
 import { readHour } from './clock.js';
 import type { PlanOptions } from './plan.js';
@@ -23,9 +23,10 @@ export function hoursWith(design: Designed, start: string | undefined, options: 
   const began = start === undefined ? undefined : readHour(start, 'start');
   const late = lateness(design, began);
   const { timeline: planned, site } = design;
-  if (late === 0 && actual === undefined && durations === undefined) return { timeline: planned, site };
-  for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
   const history = historyLeft(steelOverTime(design.case.site), late);
+  const cures = { laws: design.cures, history };
+  if (late === 0 && actual === undefined && durations === undefined) return { timeline: planned, site, cures };
+  for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
   const job = { steps: planned.steps, laws: design.cures, history };
   const moved = timeline(job, { start: began, began: hoursOf(actual, began), durations });
   const gate = judgeSite(openWorkbook(design.case, { rules: design.options.rules }), {
@@ -33,13 +34,14 @@ export function hoursWith(design: Designed, start: string | undefined, options: 
     timeline: moved,
     late,
   });
-  return { timeline: moved, site: gate };
+  return { timeline: moved, site: gate, cures };
 }
 
 /** The hours of a plan, and the gate of the site at the hour to which they move it. */
 interface Hours {
   readonly timeline: Timeline;
   readonly site: SiteDesign;
+  readonly cures: Cures;
 }
 
 /** How much later than in the case the job starts, on the hours of its forecast. */

@@ -54,6 +54,8 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
   return {
     ...base,
     steps,
+    cures: moved.cures,
+    ...(options.durations === undefined ? {} : { stated: options.durations }),
     criticalPath: steps.filter(({ critical }) => critical).map(({ id }) => id),
     withoutTime: steps.filter(({ duration }) => !duration.known).map(({ id }) => id),
     earliestReturn: hours.earliestReturn,

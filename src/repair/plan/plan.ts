@@ -1,5 +1,6 @@
 import type { Amount, Line, Time } from '../../quantity/index.js';
 import type { Reason, Verdict } from '../design/design.js';
+import type { Cures } from '../timeline/cure-law.js';
 import type { Duration } from '../timeline/duration.js';
 import type { TimelineStep } from '../timeline/timeline.js';
 
@@ -37,6 +38,10 @@ export interface WorkPlan {
   /** Clock time of the start, where it is stated. */
   readonly start?: string;
   readonly steps: readonly PlanStep[];
+  /** What cures, each by its own law, and the steel over the hours from the start of this plan; absent without a design. */
+  readonly cures?: Cures;
+  /** Times of steps that were stated beside the case. */
+  readonly stated?: Readonly<Record<string, Time>>;
   /** Ids of the steps that set the return to service, in order. */
   readonly criticalPath: readonly string[];
   /** Steps whose time is not known; each says why. */

@@ -11,12 +11,13 @@ import type { StepWords } from './step-words.js';
 
 /** The filler, and its wait. */
 export function fillerSteps(facts: PlanFacts): StepWords[] {
-  const { fillerMix: mix, cures, extent, laminate, wrap, case: repairCase } = facts;
+  const { fillerMix: mix, cures, extent, laminate, wrap, seal, case: repairCase } = facts;
   const { filler } = repairCase;
   if (filler === 'none' || mix === undefined) return [];
   const share = practice.shareOfWorkingTime.value;
   const allowedTime = cures.filler === 'none' ? undefined : timeToLay({ workingTime: cures.filler.workingTime, share });
   const wholeWrap = filler.underWholeWrap === true;
+  const bandsStay = seal !== undefined && repairCase.seal?.bands === 'left';
   const length = wholeWrap ? laidLength(wrap, extent) : extent.defectLength;
   return [
     {
@@ -44,7 +45,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       goes: [
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line('Diameter over it at most {0}.', roundedDown('diameter', 'length', laminate.wrappedDiameter)),
-        ...(repairCase.seal?.bands === 'left'
+        ...(bandsStay
           ? [
               line(
                 `Fasteners under it stand off the pipe by: ${BLANK}; less than {0}.`,
@@ -55,7 +56,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
       ],
       stops: [
         line('Streaks in the pot, a pot that grows hot or strings: throw the batch away, do not thin it.'),
-        ...(repairCase.seal?.bands === 'left'
+        ...(bandsStay
           ? [line('A fastener that stands out of the collar: no wrap over it; the designer plans a thicker one.')]
           : []),
         ...liftLines(filler),

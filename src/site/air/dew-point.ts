@@ -40,6 +40,7 @@ export function dewPointBelowFreezing(input: DewPointInput): boolean {
 export const dewPointFormula = /* @__PURE__ */ formula<DewPointInput, Temperature>({
   id: 'site/dew-point',
   title: 'Dew point',
+  search: ['condensation', 'sweating', 'magnus'],
   compute: dewPoint,
   equation: {
     where: [{ symbol: 't', kind: 'number', expression: 'T - 273.15' }],

@@ -77,6 +77,7 @@ export function steelMarginTooSmall(input: SteelMarginInput): boolean {
 export const steelMarginFormula = /* @__PURE__ */ formula<SteelMarginInput, SteelMargin>({
   id: 'site/steel-margin',
   title: 'Steel above the dew point at the worst edge',
+  search: ['condensation', '3 degrees above dew point'],
   compute: steelMargin,
   equation: {
     algorithm:

@@ -1,4 +1,5 @@
 import type { SourceKey, SourceTag } from '../../formula/index.js';
+import { frozen } from '../../numeric/frozen.js';
 
 /** A limit of climate or cleanliness that people work to, with where it comes from. */
 export interface ClimateLimit {
@@ -12,7 +13,7 @@ export interface ClimateLimit {
 }
 
 /** Limits to choose from; a case names its own where strength depends on it. */
-export const climateLimits: readonly ClimateLimit[] = [
+export const climateLimits: readonly ClimateLimit[] = /* @__PURE__ */ frozen<readonly ClimateLimit[]>([
   {
     what: 'steel above the dew point',
     sense: 'at least',
@@ -47,9 +48,8 @@ export const climateLimits: readonly ClimateLimit[] = [
     what: 'profile under a laminate',
     sense: 'at least',
     value: '60 um',
-    source: 'contractor-faq',
-    tag: 'secondary',
-    doubt: 'one contractor page; the lower edge of the medium grade of a grit comparator',
+    tag: 'practice',
+    doubt: 'no standard that was read states it; the lower edge of the medium grade of a grit comparator',
   },
   {
     what: 'soluble salts offshore',
@@ -85,7 +85,7 @@ export const climateLimits: readonly ClimateLimit[] = [
     value: '4 h, less when rust blooms',
     tag: 'practice',
   },
-];
+]);
 
 /** What this library asks of the steel where the qualification of the system is not at hand. */
 export const preparationByClass: readonly {
@@ -93,7 +93,14 @@ export const preparationByClass: readonly {
   readonly grade: string;
   readonly profile: string;
   readonly tag: SourceTag;
-}[] = [
+}[] = /* @__PURE__ */ frozen<
+  readonly {
+    readonly serves: string;
+    readonly grade: string;
+    readonly profile: string;
+    readonly tag: SourceTag;
+  }[]
+>([
   { serves: 'class 2, class 3 and every leak', grade: 'Sa 2 1/2', profile: 'at least 60 um', tag: 'chosen' },
   {
     serves: 'class 1 without a leak, only if the system was qualified on it',
@@ -101,4 +108,4 @@ export const preparationByClass: readonly {
     profile: 'at least 25 um, measured: hand tools leave none by themselves',
     tag: 'chosen',
   },
-];
+]);

@@ -260,7 +260,9 @@ function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
   const axial = (end + (loads.axialForce ?? 0)) / (Math.PI * D * t);
   const bend = (32 * D * Math.abs(loads.bendingMoment ?? 0)) / (Math.PI * (D ** 4 - (D - 2 * t) ** 4));
   const torsion = Math.abs(loads.torsion ?? 0);
-  const shear = (2 * (Math.abs(loads.shearForce ?? 0) + torsion / (D - t))) / (Math.PI * t * (D - t));
+  // Torsion of a round tube at its outside: T r / J.
+  const polar = (Math.PI * (D ** 4 - (D - 2 * t) ** 4)) / 32;
+  const shear = (2 * Math.abs(loads.shearForce ?? 0)) / (Math.PI * t * (D - t)) + (torsion * D) / 2 / polar;
   // Principal stresses at the pulled and at the pushed edge, and none through the wall.
   const tresca = [axial + bend, axial - bend].map((along) => {
     const middle = (found.hoopStressSound + along) / 2;

@@ -1,0 +1,4 @@
+export { type Evaluated, evaluate } from './evaluate.js';
+export type { EvaluateOptions } from './options.js';
+export { findFormulas } from './search.js';
+export { type Typeset, typesetEquation } from './typeset.js';

@@ -1,0 +1,95 @@
+import { type ClockTime, onClock, readClock } from '../../quantity/clock.js';
+import type { Time } from '../../quantity/index.js';
+import type { Cures } from '../../repair/timeline/cure-law.js';
+import { type JobStep, type TimelineStep, timeline } from '../../repair/timeline/timeline.js';
+import { returnText, stepTimes } from '../plan-times.js';
+
+/** A plan as its page holds it: the steps of the job, what cures in them, and the steel over its hours. */
+export interface PagePlan extends Cures {
+  readonly start: string;
+  readonly steps: readonly (JobStep & { readonly title: string })[];
+  /** Times of steps that were stated when the plan was made. */
+  readonly stated?: Readonly<Record<string, Time>> | undefined;
+}
+
+/** What somebody entered on the page: real hours of steps, and hold points that were read and passed. */
+export interface PageEntries {
+  readonly began: Readonly<Record<string, string>>;
+  readonly passed: readonly string[];
+}
+
+export interface MovedStep {
+  readonly id: string;
+  readonly text: string;
+  /** Why the work must not go on from here. */
+  readonly fault?: string;
+}
+
+export interface MovedPlan {
+  readonly steps: readonly MovedStep[];
+  /** When the line is back; no time where a hold point was passed over or a wait cut short. */
+  readonly back: string;
+  readonly isStopped: boolean;
+}
+
+/** The plan with what was entered, by the timeline of the library itself: waits too follow the hour at which a material is laid. */
+export function movedPlan(plan: PagePlan, { began, passed }: PageEntries): MovedPlan {
+  const start = readClock(plan.start);
+  if (start === undefined)
+    throw new Error(`the plan starts at "${plan.start}", which is no hour: a fault of this library`);
+  const hours: Record<string, ClockTime> = {};
+  for (const [id, text] of Object.entries(began)) {
+    const hour = readClock(text);
+    if (hour !== undefined) hours[id] = hour;
+  }
+  const moved = timeline(plan, { start, began: hours, durations: plan.stated });
+  const clock = (time: Time): string => onClock(start, time);
+  const steps = moved.steps.map((step): MovedStep => {
+    const actual = hours[step.id] === undefined ? undefined : (began[step.id] ?? '');
+    const text = stepTimes({ ...step, actual }, clock);
+    const fault = faultOf(step, moved.steps, hours, passed);
+    return fault === undefined ? { id: step.id, text } : { id: step.id, text, fault };
+  });
+  const stops = steps.flatMap(({ id, fault }) => (fault === undefined ? [] : [titleOf(plan, id)]));
+  return {
+    steps,
+    isStopped: stops.length > 0,
+    back:
+      stops.length > 0
+        ? `Back in service: no time. Stop and call: ${stops.join('; ')}.`
+        : returnText(moved.earliestReturn, clock),
+  };
+}
+
+function titleOf({ steps }: PagePlan, id: string): string {
+  return steps.find((step) => step.id === id)?.title ?? id;
+}
+
+/** A hold point that was not passed before what waits for it began, or a step that began before a wait was over. */
+function faultOf(
+  step: TimelineStep,
+  steps: readonly TimelineStep[],
+  hours: Readonly<Record<string, ClockTime>>,
+  passed: readonly string[],
+): string | undefined {
+  if (hours[step.id] !== undefined) {
+    const before = steps.filter(({ id }) => step.after.includes(id));
+    // The hour of a page has no seconds.
+    if (before.some(({ endsAt }) => step.startsAt < endsAt - 60))
+      return 'Began before the step in front of it had ended.';
+  }
+  if (step.sort !== 'hold point' || passed.includes(step.id)) return undefined;
+  const waiting = waitingFor(step.id, steps);
+  const isPassedOver = waiting.some((id) => hours[id] !== undefined || passed.includes(id));
+  return isPassedOver
+    ? 'Hold point passed over: what waits for it has begun, and nobody has marked it as passed.'
+    : undefined;
+}
+
+/** Every step that waits for one, directly or through others; steps stand after those that they wait for. */
+function waitingFor(id: string, steps: readonly TimelineStep[]): string[] {
+  const found: string[] = [];
+  for (const step of steps)
+    if (step.after.some((before) => before === id || found.includes(before))) found.push(step.id);
+  return found;
+}

@@ -1,0 +1,94 @@
+import { movedPlan, type PageEntries, type PagePlan } from './moved-plan.js';
+
+/** A field or an element of a page, as far as the plan touches it. */
+interface PageElement {
+  textContent: string | null;
+  value?: string;
+  checked?: boolean;
+  hidden?: boolean;
+  readonly dataset: Readonly<Record<string, string | undefined>>;
+  classList: { toggle(name: string, on: boolean): void };
+  addEventListener(event: string, call: () => void): void;
+}
+
+/** The document of a page, as far as the plan touches it. */
+export interface PlanDocument {
+  getElementById(id: string): PageElement | null;
+  querySelectorAll(selector: string): Iterable<PageElement>;
+}
+
+/** Where entries are kept over a reload; a page that may not keep them works without. */
+export interface PlanStore {
+  getItem(key: string): string | null;
+  setItem(key: string, text: string): void;
+  removeItem(key: string): void;
+}
+
+/** Runs the page of a plan: entered hours move what follows, and stay over a reload. */
+export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void {
+  const element = page.getElementById('plan');
+  const plan = JSON.parse(element?.textContent ?? '') as PagePlan;
+  const key = `hoopwright-plan-${element?.dataset['key'] ?? ''}`;
+  const hours = [...page.querySelectorAll('[data-step]')];
+  const holds = [...page.querySelectorAll('[data-hold]')];
+  const notes = [...page.querySelectorAll('[data-note]')];
+
+  const kept = (): Partial<{ began: Record<string, string>; passed: string[]; notes: Record<string, string> }> => {
+    try {
+      return JSON.parse(storeOf().getItem(key) ?? '{}');
+    } catch {
+      return {};
+    }
+  };
+  const entries = (): PageEntries => {
+    const began: Record<string, string> = {};
+    for (const { dataset, value } of hours) if (value) began[dataset['step'] ?? ''] = value;
+    return { began, passed: holds.flatMap(({ dataset, checked }) => (checked ? [dataset['hold'] ?? ''] : [])) };
+  };
+  const keep = (): void => {
+    const written: Record<string, string> = {};
+    for (const { dataset, value } of notes) if (value) written[dataset['note'] ?? ''] = value;
+    try {
+      storeOf().setItem(key, JSON.stringify({ ...entries(), notes: written }));
+    } catch {
+      // A page from a disk may have no store: what was entered then lasts as long as the page.
+    }
+  };
+  const show = (): void => {
+    const { steps, back, isStopped } = movedPlan(plan, entries());
+    for (const { id, text, fault } of steps) {
+      const times = page.getElementById(`when-${id}`);
+      if (times !== null) times.textContent = text;
+      const said = page.getElementById(`fault-${id}`);
+      if (said !== null) said.textContent = fault ?? '';
+      page.getElementById(`step-${id}`)?.classList.toggle('skipped', fault !== undefined);
+    }
+    const output = page.getElementById('return');
+    if (output === null) return;
+    output.textContent = back;
+    output.classList.toggle('skipped', isStopped);
+  };
+
+  const { began = {}, passed = [], notes: written = {} } = kept();
+  for (const field of hours) field.value = began[field.dataset['step'] ?? ''] ?? field.value ?? '';
+  for (const field of holds) field.checked = passed.includes(field.dataset['hold'] ?? '');
+  for (const field of notes) field.value = written[field.dataset['note'] ?? ''] ?? field.value ?? '';
+  for (const field of [...hours, ...holds]) {
+    field.addEventListener('input', () => {
+      keep();
+      show();
+    });
+  }
+  for (const field of notes) field.addEventListener('input', keep);
+  page.getElementById('clear')?.addEventListener('click', () => {
+    for (const field of [...hours, ...notes]) field.value = '';
+    for (const field of holds) field.checked = false;
+    try {
+      storeOf().removeItem(key);
+    } catch {
+      // Nothing was kept.
+    }
+    show();
+  });
+  show();
+}

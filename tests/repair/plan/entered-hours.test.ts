@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { isCalculationError } from '../../../src/formula/index.js';
+import { time } from '../../../src/quantity/index.js';
+import { designRepair, planWork } from '../../../src/repair/index.js';
+import { planned } from '../plan-cases.js';
+import { jobOf } from './of-every-kind.js';
+
+/** Hours that were entered, or times that were stated: what they say to the crew, and what they do not. */
+
+const alertsOf = (...asked: Parameters<typeof jobOf>): string[] => jobOf(...asked).plan.alerts.map(({ text }) => text);
+
+describe('bare steel', () => {
+  it('of four hours is what the trade allows: prepared again only beyond them', () => {
+    const bareFor = (hours: number) =>
+      alertsOf('wall loss from inside', {
+        durations: { surface: time.hour(1), 'surface-again': time.hour(hours) },
+      }).filter((text) => text.includes('after the steel was prepared'));
+    expect(bareFor(4)).toEqual([]);
+    expect(bareFor(4.01)).toHaveLength(1);
+  });
+
+  it('that was wrapped before it was prepared, by the hours entered, has stood for no time', () => {
+    const alerts = alertsOf('wall loss from inside', {
+      durations: { surface: time.hour(3) },
+      actual: { surface: '09:00', wrap: '10:00' },
+    });
+    expect(alerts.filter((text) => text.includes('after the steel was prepared'))).toEqual([]);
+    expect(alerts.every((text) => typeof text === 'string')).toBe(true);
+  });
+});
+
+describe('an hour that was entered too early', () => {
+  const early = (text: string) => /was entered/.test(text);
+
+  it('for a step after a hold point is marked: the hour does not release it', () => {
+    expect(alertsOf('wall loss under tape', { actual: { filler: '08:00', wrap: '09:00' } }).filter(early)).toEqual([
+      expect.stringMatching(/^"Lay the wrap.*" was entered \{0\} before the end of "Wait until the filler is firm"/),
+      expect.stringMatching(/^"Lay the wrap.*" was entered before "Prepare the bare steel again" began/),
+    ]);
+  });
+
+  it('for a step after plain work is none: the work was done sooner', () => {
+    const job = jobOf('wall loss under tape', { actual: { filler: '08:00', 'filler-wait': '08:01' } });
+    const [filler, wait] = ['filler', 'filler-wait'].map((id) => job.plan.steps.find((step) => step.id === id));
+    expect(filler?.sort).toBe('work');
+    expect(wait?.startsAt).toBeLessThan(filler?.endsAt ?? 0);
+    expect(job.plan.alerts.filter(({ text }) => early(text))).toEqual([]);
+  });
+
+  it('before the step that it waits for even began is marked as such', () => {
+    expect(
+      alertsOf('wall loss under tape', { actual: { filler: '12:00', 'filler-wait': '11:00' } }).filter(early),
+    ).toEqual([
+      expect.stringMatching(/^"Wait until the filler is firm" was entered before "Mix and place the filler" began/),
+    ]);
+  });
+});
+
+describe('the real hour of a step', () => {
+  it('stands at its step alone, as it was entered', () => {
+    const { plan } = jobOf('wall loss under tape', { actual: { filler: '09:10' } });
+    expect(plan.steps.flatMap((step) => ('actual' in step ? [[step.id, step.actual]] : []))).toEqual([
+      ['filler', '09:10'],
+    ]);
+  });
+
+  it('needs a start of the job on the clock, which a plan can have of its own', () => {
+    const { crew: _, ...nobody } = planned;
+    const design = designRepair(nobody);
+    try {
+      planWork(design, { actual: { filler: '09:10' } });
+      expect.fail('not refused');
+    } catch (error) {
+      expect(isCalculationError(error) && [error.code, error.parameter]).toEqual(['invalid-input', 'actual.filler']);
+    }
+    const plan = planWork(design, { start: '08:00', actual: { filler: '09:10' } });
+    expect(plan.start).toBe('08:00');
+    // An hour and ten minutes after eight.
+    expect(plan.steps.find(({ id }) => id === 'filler')?.startsAt).toBe(70 * 60);
+  });
+});
+
+describe('a plan that starts at another hour', () => {
+  it('has the same waits on steel that stays as warm, and its gate asks the forecast of that hour', () => {
+    const now = jobOf('wall loss under tape');
+    const late = planWork(now.design, { start: '19:30' });
+    const gate = (plan: typeof late) =>
+      plan.steps.find(({ id }) => id === 'gate')?.goes.find(({ text }) => /^Steel \{0\} or more above/.test(text));
+    const [, dewNow = 0] = gate(now.plan)?.amounts?.map(({ value }) => value) ?? [];
+    const [, dewLate = 0] = gate(late)?.amounts?.map(({ value }) => value) ?? [];
+    // From 20 degC at 60 per cent to 12 degC at 70: 12.0 to 6.7 degC by the tables of moist air.
+    expect(dewNow - 273.15).toBeCloseTo(12, 0);
+    expect(dewLate - 273.15).toBeCloseTo(6.7, 0);
+  });
+});
