@@ -993,6 +993,35 @@ export const sources = /* @__PURE__ */ frozen({
     reached: 'published',
     note: 'A program, run: version 1.5.2; the author and the year are recalled.',
   },
+  'web-bolt-answers': {
+    author: 'not named',
+    title: 'Worked answer on the bolts of a cylinder head on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  mott: {
+    author: 'Mott, R. L.',
+    title: 'Machine Elements in Mechanical Design',
+    year: 2004,
+    edition: '4th',
+    reached: 'secondary',
+    note: 'One page of a copy on a public site of books, seen as an excerpt; the year is recalled.',
+  },
+  'web-strap-strength': {
+    author: 'not named',
+    title: 'Worked example of the strength of packing straps on a public web page',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
+  'web-compressed-air': {
+    author: 'not named',
+    title: 'Worked examples of the energy of compressed air on public web pages',
+    year: 2026,
+    reached: 'secondary',
+    note: 'The year is that of reading.',
+  },
 } as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;

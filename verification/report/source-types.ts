@@ -153,4 +153,8 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   'corroded-pipe-tests': 'software',
   'fluids-program': 'software',
   'iapws-program': 'software',
+  'web-bolt-answers': 'webpage',
+  mott: 'book',
+  'web-strap-strength': 'webpage',
+  'web-compressed-air': 'webpage',
 };
