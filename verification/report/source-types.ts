@@ -158,4 +158,6 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   'web-strap-strength': 'webpage',
   'web-compressed-air': 'webpage',
   'calculix-program': 'software',
+  'laminate-test-suite': 'software',
+  subramanya: 'book',
 };
