@@ -8,7 +8,7 @@ const SMALLEST = 3;
 const FIRST_LOOK = 400;
 
 /** By how much a bound on a pair of blocks is taken lower: it is worked out from sums that were rounded. */
-const SLACK = 1e-9;
+const BOUND_SLACK = 1e-9;
 
 /** A profile as the search reads it, with the weakest sub-length so far. */
 interface Search {
@@ -129,7 +129,7 @@ function canHoldWeaker(
   // Without a loss the ratio is 1, which is never below what has been found.
   if (share <= 0) return least > 1;
   const M = highest[Math.trunc(outer * perCell)] as number;
-  return !((1 - share) * M * (1 - SLACK) >= least * (M - share));
+  return !((1 - share) * M * (1 - BOUND_SLACK) >= least * (M - share));
 }
 
 /** For each power of two the steepest step of the lost area within each block of so many points. */
