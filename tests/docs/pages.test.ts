@@ -14,18 +14,25 @@ interface Snippet {
   readonly prints: string | undefined;
 }
 
-const snippets = PAGES.flatMap((page): Snippet[] => {
-  const text = readFileSync(`docs/${page}`, 'utf8');
-  return [...text.matchAll(/```ts\n(.*?)```\n+(?:```text\n(.*?)```)?/gsu)].map(([, code = '', prints]) => ({
-    page,
-    code,
-    prints,
-  }));
-});
+/** A page whose programs another test runs. */
+const COMPILED = ['plan.md'];
+
+const snippetsOf = (pages: readonly string[]) =>
+  pages.flatMap((page): Snippet[] => {
+    const text = readFileSync(`docs/${page}`, 'utf8');
+    return [...text.matchAll(/```ts\n(.*?)```\n+(?:```text\n(.*?)```)?/gsu)].map(([, code = '', prints]) => ({
+      page,
+      code,
+      prints,
+    }));
+  });
+
+const snippets = snippetsOf(PAGES);
+const compiled = [...snippets, ...snippetsOf(COMPILED)];
 
 describe('the programs on the pages for embedders', () => {
   it('compile in strict mode, each as a file of its own', () => {
-    const names = snippets.map((_, index) => `snippet-${index}.ts`);
+    const names = compiled.map((_, index) => `snippet-${index}.ts`);
     const options: ts.CompilerOptions = {
       strict: true,
       exactOptionalPropertyTypes: true,
@@ -49,7 +56,7 @@ describe('the programs on the pages for embedders', () => {
     host.getSourceFile = (path, ...more) => {
       const at = names.indexOf(path.replace(`${process.cwd()}/`, ''));
       if (at < 0) return getSourceFile.call(host, path, ...more);
-      return ts.createSourceFile(path, snippets[at]?.code ?? '', ts.ScriptTarget.ES2022, true);
+      return ts.createSourceFile(path, compiled[at]?.code ?? '', ts.ScriptTarget.ES2022, true);
     };
     const program = ts.createProgram(names, options, host);
     const problems = names.flatMap((name) =>

@@ -11,7 +11,7 @@ import {
 import { hoopStress } from '../../src/pipe/index.js';
 import { gauge, length, readQuantity } from '../../src/quantity/index.js';
 import { formulaById, formulas } from '../../src/registry/index.js';
-import { designRepair } from '../../src/repair/index.js';
+import { bestStart, designRepair } from '../../src/repair/index.js';
 import { exampleDocument } from './examples.js';
 
 const HIDDEN = ['\n', '\r', '\u001b[32m', '\u0085', '\u2028', '\u202e', '\u2066', '\u200f', '\ufeff', '\u0000'];
@@ -169,3 +169,14 @@ function refusal(act: () => unknown): CaseError {
   }
   throw new Error('nothing was refused');
 }
+
+describe('a forecast', () => {
+  test('of a thousand million hours is refused where each hour would be designed', () => {
+    const document = exampleDocument();
+    const { airTemperature, relativeHumidity, pipeTemperature } = document.site;
+    document.site.forecast = [{ duration: '1000000000 h', airTemperature, relativeHumidity, pipeTemperature }];
+    const { case: repairCase } = decodeCase(document);
+    expect(designRepair(repairCase).verdict).toBe('designed');
+    expect(() => bestStart(repairCase)).toThrow(/site\.forecast is 1000000000 h; must be at most 8784 h, a year/);
+  });
+});

@@ -1,8 +1,7 @@
-import { countUp } from '../../numeric/index.js';
 import { lengthOf, stretchesFrom } from '../../numeric/stretches.js';
 import { fromFirstStart, onClock } from '../../quantity/clock.js';
 import { type Time, time } from '../../quantity/index.js';
-import type { GateDecision } from '../../site/index.js';
+import { type GateDecision, hoursToTry } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
 import type { DesignOptions, Verdict } from '../design/design.js';
 import { designRepair } from '../design-repair.js';
@@ -37,10 +36,11 @@ export interface BestStart {
  *
  * @param repairCase with a forecast; without one only now can be tried
  * @param options    of each design, such as a rule set of the user's own
+ * @throws CalculationError `invalid-input` for a forecast of more than a year
  */
 export function bestStart(repairCase: RepairCase, options: DesignOptions = {}): BestStart {
   const length = lengthOf(repairCase.site.forecast ?? []) as Time;
-  const hours = Math.max(1, countUp(time.inHour(length)));
+  const hours = hoursToTry(length);
   const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index), options));
   let best: StartTried | undefined;
   for (const each of tried) if (canStart(each) && (best === undefined || endOf(each) < endOf(best))) best = each;
