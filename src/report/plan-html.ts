@@ -37,22 +37,33 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
         index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
       )
       .join('')}</section>`,
-    listSection('Cautions', plan.cautions),
+    listSection('Cautions', plan.cautions, 'cautions'),
+    bringSection(plan, units),
     ...plan.steps.map((step, index) => stepSection(plan, step, index + 1, units)),
-    listSection(
-      'Materials',
-      plan.materials.map((item) => stockText(item, units)),
-    ),
-    listSection(
-      'Tools',
-      plan.tools.map((item) => stockText(item, units)),
-    ),
     listSection(
       'Taking it off again',
       plan.removal.map((each) => lineText(each, units)),
     ),
     plan.start === undefined ? '' : scripted(plan),
   ];
+}
+
+/** What to bring, on one page: boxes to tick, batch numbers to write down. */
+function bringSection({ materials, tools }: WorkPlan, units: UnitSystem): string {
+  const items = (stock: WorkPlan['materials'], sort: string): string =>
+    stock
+      .map(
+        (item, index) =>
+          `<li><label><input type="checkbox" data-mark="${sort}-${index}"> ${escaped(stockText(item, units))}</label></li>`,
+      )
+      .join('');
+  return [
+    '<section class="bring"><h2>What to bring</h2>',
+    `<h3>Materials, each with its batch number and use-by date</h3><ul>${items(materials, 'material')}</ul>`,
+    `<h3>Tools</h3><ul>${items(tools, 'tool')}</ul>`,
+    '<p><label>Batch numbers <input type="text" data-note="batches"></label></p>',
+    '<p><label>Telephone of the designer <input type="text" data-note="designer"></label></p></section>',
+  ].join('');
 }
 
 function refusal({ verdict, reasons, missing }: WorkPlan, units: UnitSystem): string {
