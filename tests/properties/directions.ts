@@ -254,9 +254,12 @@ export const directions: Readonly<Record<string, string>> = {
     'upperTemperatureLimit+ designTemperature- quadratic+ linear+ constant+ coefficientUnit-',
   'laminate/strip-modulus': 'bridgingModulus+ hoopModulus~ axialModulus~ poissonRatio+',
   'laminate/slot-resistance':
-    'laminateThickness+ slotWidth- stripModulus+ shearModulus+ energyReleaseRate+ serviceFactor+',
-  'laminate/thickness-slot': 'pressure+ slotWidth+ stripModulus- shearModulus- energyReleaseRate- serviceFactor-',
-  'laminate/slot-pressure-ceiling': 'slotWidth- stripModulus+ energyReleaseRate+ serviceFactor+',
+    'laminateThickness+ slotWidth- stripModulus+ shearModulus+ energyReleaseRate+ serviceFactor+ edgeFactor- turningRoot-',
+  'laminate/slot-edge-factor': 'stripModulus+ shearModulus-',
+  'laminate/thickness-slot':
+    'pressure+ slotWidth+ stripModulus- shearModulus- energyReleaseRate- serviceFactor- edgeFactor+ turningRoot+',
+  'laminate/slot-pressure-ceiling':
+    'slotWidth- stripModulus+ energyReleaseRate+ serviceFactor+ edgeFactor- turningRoot-',
   'laminate/wide-slot-resistance':
     'laminateThickness+ outsideDiameter- slotWidth- hoopModulus+ stripModulus+ energyReleaseRate+ serviceFactor+ overshoot- bondedShare+',
   'laminate/thickness-wide-slot':

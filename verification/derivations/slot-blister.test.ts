@@ -1,14 +1,23 @@
 import { describe, expect, it } from 'vitest';
-import { slotCrossOver, slotResistance, stripModulus, wideSlotResistance } from '../../src/laminate/index.js';
+import {
+  slotCrossOver,
+  slotEdgeFactor,
+  slotPressureCeiling,
+  slotResistance,
+  stripModulus,
+  wideSlotResistance,
+} from '../../src/laminate/index.js';
 import type { EnergyReleaseRate, Length, Modulus } from '../../src/quantity/index.js';
 import { blisterOver, type Patch } from './patch-blister.js';
 import { releaseByMoment, releaseOfMembrane } from './ring-blister.js';
 import { curvedRelease, layerOf, type SlotLayer, slotRelease } from './slot-blister.js';
 
-/** Release at pressure 1 by the strip of the library: P = 1/sqrt(K) at an energy of 1. */
-function ofStrip(W: number, t: number, E: number, G: number): number {
+/** Release at pressure 1 by the clamped strip, as recalled: P = 1/sqrt(K) at an energy of 1. */
+function ofStrip(W: number, t: number, E: number, G: number, edgeFactor = 1, turningRoot = 1): number {
   return (
     slotResistance({
+      edgeFactor,
+      turningRoot,
       laminateThickness: t as Length,
       slotWidth: W as Length,
       stripModulus: E as Modulus,
@@ -52,6 +61,45 @@ describe('a laminate over an endless slot, by finite elements', () => {
     const glass = slotRelease(8, layerOf({ modulus: 14, through: 8, shear: 3 }), 0.1);
     expect(Math.sqrt(glass / ofStrip(8, 1, 14, 3))).toBeLessThan(1.175);
     expect(Math.sqrt(glass / ofStrip(8, 1, Math.sqrt(24 * 14), 3))).toBeGreaterThan(1.26);
+  });
+});
+
+describe('a laminate soft through its thickness, over an endless slot, by finite elements', () => {
+  const layers = [
+    ['alike or nearly', { modulus: 8, through: 8, shear: 3 }],
+    ['glass along', { modulus: 14, through: 8, shear: 3 }],
+    ['glass along, soft', { modulus: 14, through: 6, shear: 3 }],
+    ['glass round', { modulus: 24, through: 8, shear: 3 }],
+    ['glass round, soft', { modulus: 24, through: 6, shear: 2 }],
+    ['soft in shear', { modulus: 40, through: 8, shear: 1.5 }],
+    ['carbon', { modulus: 60, through: 8, shear: 4 }],
+    ['stiff carbon', { modulus: 100, through: 8, shear: 4 }],
+  ] as const;
+  const widths = [0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 20];
+  const released = (W: number, layer: (typeof layers)[number][1]): number =>
+    slotRelease(W, layerOf(layer), W < 1 ? 0.1 : 0.2);
+
+  it.each(layers)('releases no more than the library counts on, at any width: %s', (_, layer) => {
+    const { modulus: E, shear: G } = layer;
+    const h = slotEdgeFactor({ stripModulus: E as Modulus, shearModulus: G as Modulus });
+    const ratios = widths.map((W) => released(W, layer) / ofStrip(W, 1, E, G, h));
+    // What the 1.4 is taken from; and no other equation at its worst place.
+    expect(Math.max(...ratios)).toBeLessThan(1.4);
+    expect(Math.max(...ratios)).toBeGreaterThan(1.25);
+  });
+
+  it('is far weaker over a narrow slot than the clamped strip that is recalled', () => {
+    const [, carbon] = layers[7];
+    expect(Math.sqrt(released(0.25, carbon) / ofStrip(0.25, 1, 100, 4))).toBeGreaterThan(1.85);
+    const [, glass] = layers[3];
+    expect(Math.sqrt(released(0.5, glass) / ofStrip(0.5, 1, 24, 3))).toBeGreaterThan(1.15);
+  });
+
+  it('has the ceiling at which no thickness holds more, with the edge that is soft', () => {
+    const bond = { stripModulus: 60 as Modulus, energyReleaseRate: 1 as EnergyReleaseRate, serviceFactor: 1 };
+    const h = slotEdgeFactor({ stripModulus: 60 as Modulus, shearModulus: 4 as Modulus });
+    const ceiling = slotPressureCeiling({ ...bond, slotWidth: 1 as Length, edgeFactor: h });
+    expect(ceiling ** -2 / ofStrip(1, 1e6, 60, 4, h, 1.4)).toBeCloseTo(1, 4);
   });
 });
 

@@ -78,15 +78,6 @@ export const laminateLimits: readonly LimitRow[] = [
     where: { laminateThickness: 0.01 },
   },
   {
-    of: 'laminate/slot-resistance',
-    says: 'slot wider than two laminate thicknesses',
-    input: 'slotWidth',
-    accepts: 'up to',
-    limit: 0.02,
-    code: 'note',
-    where: { laminateThickness: 0.01 },
-  },
-  {
     of: 'laminate/leak-service-factor',
     says: 'the factor is not given for more than 20 years',
     input: 'designLife',

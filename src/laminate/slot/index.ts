@@ -1,4 +1,5 @@
 export * from './slot-cross-over.js';
+export * from './slot-edge-factor.js';
 export * from './slot-pressure-ceiling.js';
 export * from './slot-resistance.js';
 export * from './strip-modulus.js';

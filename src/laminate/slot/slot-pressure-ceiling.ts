@@ -6,30 +6,37 @@ export interface SlotPressureCeilingInput {
   readonly stripModulus: Modulus;
   readonly energyReleaseRate: EnergyReleaseRate;
   readonly serviceFactor: number;
+  readonly edgeFactor?: number;
+  readonly turningRoot?: number;
 }
 
 /**
  * Pressure that no laminate, however thick, can hold over a slot with this bond.
  *
- * $$P_\infty = f \sqrt{\frac{4 \gamma E'}{\pi W}}$$
+ * $$P_\infty = f \sqrt{\frac{4 \gamma E'}{\pi m h W}}$$
  *
  * @param input.slotWidth          W, across the slot [m], > 0
  * @param input.stripModulus       E', of `stripModulus` in the direction of W [Pa], > 0
  * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
  * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
+ * @param input.edgeFactor         h, of `slotEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
+ * @param input.turningRoot        m, release with a root that turns over that of a clamped one, >= 1; 1.4 unless given
  * @returns ceiling of the pressure [Pa]
  * @throws CalculationError `invalid-input`
  * @remarks The half crack under a rigid block is left when bending and shear are gone; the ceiling is approached and
- *   never reached. That of `slotResistance` and of `wideSlotResistance` alike.
+ *   never reached. That of `slotResistance`; with h = m = 1 that of `wideSlotResistance`.
  */
 export function slotPressureCeiling(input: SlotPressureCeilingInput): GaugePressure {
   const { slotWidth: W, stripModulus: Ep, energyReleaseRate: gamma, serviceFactor: f } = input;
+  const { edgeFactor: h = 1, turningRoot: m = 1.4 } = input;
   positive(W, 'slotWidth', 'm');
   positive(Ep, 'stripModulus', 'Pa');
   positive(gamma, 'energyReleaseRate', 'J/m2');
   positive(f, 'serviceFactor', '');
   atMost(f, 1, 'the whole resistance', 'serviceFactor', '');
-  const pressure = f * Math.sqrt((4 * gamma * Ep) / (Math.PI * W));
+  positive(h, 'edgeFactor', '');
+  positive(m, 'turningRoot', '');
+  const pressure = f * Math.sqrt((4 * gamma * Ep) / (m * h * Math.PI * W));
   finite(pressure, 'pressure', 'Pa');
   return pressure as GaugePressure;
 }
@@ -38,7 +45,7 @@ export const slotPressureCeilingFormula = /* @__PURE__ */ formula<SlotPressureCe
   id: 'laminate/slot-pressure-ceiling',
   title: 'Highest pressure any laminate can hold over a slot',
   compute: slotPressureCeiling,
-  equation: { expression: 'f * sqrt(4 * gamma * E_p / (pi * W))' },
+  equation: { expression: 'f * sqrt(4 * gamma * E_p / (m * h * pi * W))' },
   inputs: {
     slotWidth: { symbol: 'W', kind: 'length', name: 'width of the slot', sample: [0.015, 0.1] },
     stripModulus: { symbol: 'E_p', kind: 'modulus', name: 'modulus of the strip', sample: [4e9, 90e9] },
@@ -49,6 +56,14 @@ export const slotPressureCeilingFormula = /* @__PURE__ */ formula<SlotPressureCe
       sample: [50, 500],
     },
     serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
+    edgeFactor: { symbol: 'h', kind: 'number', name: 'edge factor', default: 1, sample: [1, 10] },
+    turningRoot: {
+      symbol: 'm',
+      kind: 'number',
+      name: 'release with a root that turns over that of a clamped one',
+      default: 1.4,
+      sample: [1, 1.6],
+    },
   },
   output: { symbol: 'P_inf', kind: 'gauge pressure', name: 'ceiling of the pressure' },
   sources: [],

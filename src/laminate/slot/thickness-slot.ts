@@ -8,13 +8,15 @@ export interface ThicknessSlotInput {
   readonly shearModulus: Modulus;
   readonly energyReleaseRate: EnergyReleaseRate;
   readonly serviceFactor: number;
+  readonly edgeFactor?: number;
+  readonly turningRoot?: number;
 }
 
 /**
  * Laminate thickness that holds a pressure as a strip over a slot: the inverse of `slotResistance` in closed form.
  *
  * With $x = W/t$ the equation is the cubic $x^3 + p x = q$, where
- * $$p = \frac{9 E'}{2 G}, \qquad q = 24\left(\frac{f^2 \gamma E'}{P^2 W} - \frac{\pi}{4}\right), \qquad
+ * $$p = \frac{9 E'}{2 G}, \qquad q = 24\left(\frac{f^2 \gamma E'}{m P^2 W} - \frac{\pi h}{4}\right), \qquad
  *   x = 2\sqrt{\frac{p}{3}} \sinh\left(\frac13 \operatorname{asinh}\left(\frac{3 q}{2 p}\sqrt{\frac{3}{p}}\right)\right)$$
  *
  * @param input.pressure           P, design pressure [Pa], > 0
@@ -23,6 +25,8 @@ export interface ThicknessSlotInput {
  * @param input.shearModulus       G, of the laminate [Pa], > 0
  * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
  * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
+ * @param input.edgeFactor         h, of `slotEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
+ * @param input.turningRoot        m, release with a root that turns over that of a clamped one, >= 1; 1.4 unless given
  * @returns laminate thickness [m]
  * @throws CalculationError `invalid-input`; `no-solution` at and above the pressure of `slotPressureCeiling`
  * @remarks As `slotResistance`. The root is polished by one step of Newton, as in `thicknessHole`.
@@ -30,7 +34,7 @@ export interface ThicknessSlotInput {
  */
 export function thicknessSlot(input: ThicknessSlotInput): Length {
   const { pressure: P, slotWidth: W, stripModulus: Ep, shearModulus: G } = input;
-  const { energyReleaseRate: gamma, serviceFactor: f } = input;
+  const { energyReleaseRate: gamma, serviceFactor: f, edgeFactor: h = 1, turningRoot: m = 1.4 } = input;
   positive(P, 'pressure', 'Pa');
   positive(W, 'slotWidth', 'm');
   positive(Ep, 'stripModulus', 'Pa');
@@ -38,15 +42,17 @@ export function thicknessSlot(input: ThicknessSlotInput): Length {
   positive(gamma, 'energyReleaseRate', 'J/m2');
   positive(f, 'serviceFactor', '');
   atMost(f, 1, 'the whole resistance', 'serviceFactor', '');
+  positive(h, 'edgeFactor', '');
+  positive(m, 'turningRoot', '');
   const p = (4.5 * Ep) / G;
-  const q = 24 * ((f * f * gamma * Ep) / (P * P * W) - Math.PI / 4);
+  const q = 24 * ((f * f * gamma * Ep) / (m * P * P * W) - (Math.PI * h) / 4);
   if (!(q > 0)) {
     refuse({
       code: 'no-solution',
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be below ${f * Math.sqrt((4 * gamma * Ep) / (Math.PI * W))} Pa, the ceiling for this bond over a slot ${W} m wide: no thickness holds more`,
+      constraint: `must be below ${f * Math.sqrt((4 * gamma * Ep) / (m * h * Math.PI * W))} Pa, the ceiling for this bond over a slot ${W} m wide: no thickness holds more`,
       source: 'after ISO 24817:2017, 7.5.7, as recalled',
     });
   }
@@ -64,7 +70,7 @@ export const thicknessSlotFormula = /* @__PURE__ */ formula<ThicknessSlotInput, 
   equation: {
     where: [
       { symbol: 'p', kind: 'number', expression: '9 * E_p / (2 * G)' },
-      { symbol: 'q', kind: 'number', expression: '24 * (f^2 * gamma * E_p / (P^2 * W) - pi / 4)' },
+      { symbol: 'q', kind: 'number', expression: '24 * (f^2 * gamma * E_p / (m * P^2 * W) - pi * h / 4)' },
       { symbol: 'x', kind: 'number', expression: '2 * sqrt(p / 3) * sinh(asinh(3 * q / (2 * p) * sqrt(3 / p)) / 3)' },
     ],
     expression: 'W / x',
@@ -81,6 +87,14 @@ export const thicknessSlotFormula = /* @__PURE__ */ formula<ThicknessSlotInput, 
       sample: [50, 500],
     },
     serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
+    edgeFactor: { symbol: 'h', kind: 'number', name: 'edge factor', default: 1, sample: [1, 10] },
+    turningRoot: {
+      symbol: 'm',
+      kind: 'number',
+      name: 'release with a root that turns over that of a clamped one',
+      default: 1.4,
+      sample: [1, 1.6],
+    },
   },
   output: { symbol: 't', kind: 'length', name: 'laminate thickness' },
   sources: [

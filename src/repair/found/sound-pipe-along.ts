@@ -2,6 +2,7 @@ import { step } from '../../formula/index.js';
 import { longitudinalStressLimit, trescaStress } from '../../pipe/index.js';
 import { exactly, type Length, line, roundedDown, type Stress } from '../../quantity/index.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
+import { refuseToShare } from './counts-on-metal.js';
 import { loadedSides, type Side } from './loaded-sides.js';
 
 /**
@@ -26,6 +27,8 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
   } else if (allowableStress === undefined) {
     for (const { along } of sides) warnAboveCode(work, along);
   } else if (combined > allowableStress) {
+    // Round the pipe alone it was said before.
+    if (hoopStress <= allowableStress) refuseToShare(work, combined, allowableStress);
     warnCrew(
       work,
       'permit',

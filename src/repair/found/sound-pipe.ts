@@ -2,6 +2,7 @@ import { step } from '../../formula/index.js';
 import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
+import { refuseToShare } from './counts-on-metal.js';
 import { type StrengthFactors, statedFactors } from './strength-factors.js';
 
 /** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
@@ -19,6 +20,7 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
   } else if (allowableStress === undefined) {
     warnAboveFactor(work, outsideDiameter);
   } else if (stress > allowableStress) {
+    refuseToShare(work, stress, allowableStress);
     warnCrew(
       work,
       'permit',

@@ -2,6 +2,7 @@ import { decide } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { Candidate, Unavailable } from '../design/design.js';
+import { countsOnMetal } from '../found/counts-on-metal.js';
 import { trial, type Workbook } from '../job/workbook.js';
 import { largest } from './candidates.js';
 import type { ThicknessJob } from './loads.js';
@@ -29,7 +30,7 @@ export function alternativesTo(
 }
 
 function alternative(work: Workbook, method: ThicknessMethod, job: ThicknessJob): Candidate<Length> | Unavailable {
-  if (job.found.throughWall && thicknessMethods[method].countsOnMetal) {
+  if (job.found.throughWall && countsOnMetal(method)) {
     return { criterion: method, needs: { text: 'metal that carries load; the defect goes through the wall' } };
   }
   const { result, refusals } = trial(work, method, () => thicknessBy(work, method, job));

@@ -16,7 +16,6 @@ const HOOP: LaminateCriterion = 'hoop strain, substrate ignored';
  * PCC-2, Eq. 8 and 9).
  */
 export const substrateIgnored: ThicknessRecord = {
-  countsOnMetal: false,
   needs: () => undefined,
   thickness: (work, job) => {
     const candidates = [hoopThickness(work, job)];

@@ -1,9 +1,9 @@
 import { decide, step } from '../../formula/index.js';
 import {
   slotCrossOver,
+  slotEdgeFactor,
   slotPressureCeiling,
   slotResistance,
-  slotResistanceBeyondRigidRoot,
   stripModulus,
   thicknessSlot,
   thicknessWideSlot,
@@ -11,7 +11,7 @@ import {
 } from '../../laminate/index.js';
 import type { GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Slot } from '../case/case.js';
-import { type Workbook, warn } from '../job/workbook.js';
+import type { Workbook } from '../job/workbook.js';
 import type { LeakResistance } from './leak-held.js';
 
 /** A long strip that bridges the slot one way. */
@@ -21,20 +21,25 @@ interface Strip {
   readonly stripModulus: Modulus;
 }
 
+/** With its edge, which is soft through the thickness of the laminate and turns. */
+interface SoftStrip extends Strip {
+  readonly edgeFactor: number;
+}
+
 /**
  * Three bounds of what a laminate over an opening can release: the strip that bridges it along the pipe, the one that
  * bridges it round the pipe, and the ring of the laminate itself. None can be passed, so that the lowest one holds; and no
  * longer or wider slot comes out thinner.
  */
 interface Bounds {
-  readonly along: Strip;
-  readonly round: Strip;
+  readonly along: SoftStrip;
+  readonly round: SoftStrip;
   /** Of the ring: the smaller extent and the softer strip, for its half crack. */
   readonly ring: Strip;
 }
 
 function boundsOf(work: Workbook, leak: LeakResistance, { axialLength, circumferentialWidth }: Slot): Bounds {
-  const { hoopModulus, axialModulus, poissonRatio } = leak;
+  const { hoopModulus, axialModulus, poissonRatio, shearModulus } = leak;
   const modulusOf = (bridgingModulus: Modulus, way: string): Modulus =>
     step(
       work.recorder,
@@ -43,16 +48,14 @@ function boundsOf(work: Workbook, leak: LeakResistance, { axialLength, circumfer
       { bridgingModulus, hoopModulus, axialModulus, poissonRatio },
       way,
     );
-  const along = {
-    way: 'strip along the pipe',
-    slotWidth: axialLength,
-    stripModulus: modulusOf(axialModulus, 'strip along the pipe'),
+  const stripOf = (bridgingModulus: Modulus, slotWidth: Length, way: string): SoftStrip => {
+    const modulus = modulusOf(bridgingModulus, way);
+    const soft = { stripModulus: modulus, shearModulus };
+    const edgeFactor = step(work.recorder, 'laminate/slot-edge-factor', slotEdgeFactor, soft, way);
+    return { way, slotWidth, stripModulus: modulus, edgeFactor };
   };
-  const round = {
-    way: 'strip round the pipe',
-    slotWidth: circumferentialWidth,
-    stripModulus: modulusOf(hoopModulus, 'strip round the pipe'),
-  };
+  const along = stripOf(axialModulus, axialLength, 'strip along the pipe');
+  const round = stripOf(hoopModulus, circumferentialWidth, 'strip round the pipe');
   const ring = {
     way: 'ring',
     slotWidth: Math.min(axialLength, circumferentialWidth) as Length,
@@ -72,10 +75,11 @@ export function thicknessOverSlot(
   let [least, by] = [undefined as Length | undefined, ''];
   let ceiling = 0 as GaugePressure;
   for (const strip of [along, round, ring]) {
-    const highest = ceilingOf(work, leak, strip);
+    const highest = strip === ring ? ceilingOfRing(work, leak, ring) : ceilingOf(work, leak, strip as SoftStrip);
     ceiling = Math.max(ceiling, highest) as GaugePressure;
     if (!(pressure < highest)) continue;
-    const thickness = strip === ring ? asRing(work, pressure, leak, ring) : asStrip(work, pressure, leak, strip);
+    const thickness =
+      strip === ring ? asRing(work, pressure, leak, ring) : asStrip(work, pressure, leak, strip as SoftStrip);
     if (least !== undefined && thickness >= least) continue;
     [least, by] = [thickness, strip.way];
   }
@@ -84,17 +88,30 @@ export function thicknessOverSlot(
   return { thickness: least, ceiling };
 }
 
-function ceilingOf(work: Workbook, leak: LeakResistance, strip: Strip): GaugePressure {
+function ceilingOf(work: Workbook, leak: LeakResistance, strip: SoftStrip): GaugePressure {
   const input = {
     slotWidth: strip.slotWidth,
     stripModulus: strip.stripModulus,
     energyReleaseRate: leak.energyReleaseRate,
     serviceFactor: leak.serviceFactor,
+    edgeFactor: strip.edgeFactor,
   };
   return step(work.recorder, 'laminate/slot-pressure-ceiling', slotPressureCeiling, input, strip.way);
 }
 
-function asStrip(work: Workbook, pressure: GaugePressure, leak: LeakResistance, strip: Strip): Length {
+/** The ring is wide beside its thickness: what its overshoot does not hold is half a crack under a rigid block. */
+function ceilingOfRing(work: Workbook, leak: LeakResistance, ring: Strip): GaugePressure {
+  const input = {
+    slotWidth: ring.slotWidth,
+    stripModulus: ring.stripModulus,
+    energyReleaseRate: leak.energyReleaseRate,
+    serviceFactor: leak.serviceFactor,
+    turningRoot: 1,
+  };
+  return step(work.recorder, 'laminate/slot-pressure-ceiling', slotPressureCeiling, input, ring.way);
+}
+
+function asStrip(work: Workbook, pressure: GaugePressure, leak: LeakResistance, strip: SoftStrip): Length {
   const input = {
     pressure,
     slotWidth: strip.slotWidth,
@@ -102,6 +119,7 @@ function asStrip(work: Workbook, pressure: GaugePressure, leak: LeakResistance, 
     shearModulus: leak.shearModulus,
     energyReleaseRate: leak.energyReleaseRate,
     serviceFactor: leak.serviceFactor,
+    edgeFactor: strip.edgeFactor,
   };
   return step(work.recorder, 'laminate/thickness-slot', thicknessSlot, input, strip.way);
 }
@@ -136,7 +154,7 @@ export function resistanceOverSlot(
     energyReleaseRate,
     serviceFactor,
   });
-  let [most, widest] = [byRing, undefined as Strip | undefined];
+  let most = byRing;
   for (const strip of [along, round]) {
     const pressure = step(
       work.recorder,
@@ -149,20 +167,16 @@ export function resistanceOverSlot(
         shearModulus,
         energyReleaseRate,
         serviceFactor,
+        edgeFactor: strip.edgeFactor,
       },
       strip.way,
     );
-    if (pressure > most) [most, widest] = [pressure, strip];
+    if (pressure > most) most = pressure;
   }
-  if (widest === undefined) {
+  if (most === byRing) {
     const crossing = { outsideDiameter, laminateThickness, hoopModulus, stripModulus: along.stripModulus };
     step(work.recorder, 'laminate/slot-cross-over', slotCrossOver, crossing, 'strip along the pipe');
     decide(work.recorder, 'held as a ring', 'the slot is so wide that a strip over it would release more');
-  } else if (slotResistanceBeyondRigidRoot({ slotWidth: widest.slotWidth, laminateThickness })) {
-    warn(
-      work,
-      'The slot is more than two laminate thicknesses wide: the formula of the strip is up to 17 per cent optimistic there, unless the energy release rate was found with it on slots of like proportion.',
-    );
   }
   return most;
 }

@@ -27,7 +27,6 @@ type LongTermStrength = NonNullable<LaminateSystem['longTermStrength']>;
  * strains counts too.
  */
 export const longTermStrength: ThicknessRecord = {
-  countsOnMetal: false,
   needs: ({ laminate: { longTermStrength: given } }) => {
     if (given === undefined)
       return { field: 'laminate.longTermStrength', what: 'the long-term strength of the laminate' };

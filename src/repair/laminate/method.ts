@@ -14,8 +14,6 @@ export interface MissingField {
 
 /** One way to find the thickness of the laminate. */
 export interface ThicknessRecord {
-  /** Whether it counts on metal under the laminate, which is not there once the defect goes through the wall. */
-  readonly countsOnMetal: boolean;
   /** What the method needs and the case does not give. */
   readonly needs: (repairCase: RepairCase) => MissingField | undefined;
   /** A thickness for each way in which the method can govern. Only for a case that has what the method needs. */

@@ -3,6 +3,7 @@ import type { Length } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import type { Candidate } from '../design/design.js';
+import { countsOnMetal } from '../found/counts-on-metal.js';
 import { need, type Workbook, warnOwner } from '../job/workbook.js';
 import { substrateIgnored } from './ignored.js';
 import type { ThicknessJob } from './loads.js';
@@ -38,7 +39,7 @@ export function chooseMethod(work: Workbook, throughWall: boolean): ThicknessMet
     );
     return 'substrate ignored';
   }
-  if (throughWall && thicknessMethods[named].countsOnMetal) {
+  if (throughWall && countsOnMetal(named)) {
     work.reasons.push({
       text: `the case names the method "${named}", which counts on metal that is not there when the defect goes through the wall: name "substrate ignored" or none`,
     });

@@ -17,7 +17,6 @@ import { allowableStressOf, pressureUnderLaminate, stressOfPipe } from './thinne
  * (ISO 24817, 7.5.4; PCC-2, Eq. 1 to 5). Pressure during the work always counts.
  */
 export const substrateSharingLoad: ThicknessRecord = {
-  countsOnMetal: true,
   needs: ({ pipe }) =>
     pipe.material.allowableStress === undefined
       ? { field: 'pipe.material.allowableStress', what: 'the allowable stress of the pipe' }

@@ -23,7 +23,6 @@ const AXIAL: LaminateCriterion = 'axial strain, substrate yielded';
  * 24817, 7.5.5; PCC-2, Eq. 6 and 7). Pressure during the work is no credit: see `savedPlies`.
  */
 export const substrateYielded: ThicknessRecord = {
-  countsOnMetal: true,
   needs: () => undefined,
   thickness: (work, job) => {
     warnOwner(

@@ -69,7 +69,7 @@ export const laminate: readonly Hazard[] = [
     guards: [
       'laminate/methods.ts: reasons the case names the method "<named>", which counts on metal that',
       'laminate/methods.ts: if throughWall',
-      'laminate/methods.ts: if thicknessMethods[named].countsOnMetal',
+      'laminate/methods.ts: if countsOnMetal(named)',
       'laminate/methods.ts: need outcome.field',
     ],
     tests: thickness(

@@ -65,10 +65,13 @@ export const liveLine: readonly Hazard[] = [
       'found/sound-pipe.ts: reasons the sound pipe beside the defect would yield at the design press',
       'found/sound-pipe.ts: warnCrew The hoop stress of the sound pipe beside the defect is above its',
       'found/sound-pipe.ts: warnCrew The hoop stress of the sound pipe beside the defect is above the',
+      'found/counts-on-metal.ts: reasons the method "<method>" counts on the pipe, and the pipe is abov',
     ],
     tests: beside(
       'would yield at the design pressure',
       'is above its allowable stress',
+      'is above its allowable stress and is to share with the laminate',
+      'is above its allowable stress by its loads and is to share with the laminate',
       'is above the factor of its code',
     ),
   },

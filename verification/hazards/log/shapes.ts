@@ -20,12 +20,6 @@ export const shapes: readonly Hazard[] = [
     tests: ofSlot('so long that the pipe tears on', 'round so much of the pipe that it parts', 'all round the pipe'),
   },
   {
-    could: 'The laminate over a slot is thin beside it.',
-    would: 'Its root turns, and the strip is weaker than its formula.',
-    guards: ['laminate/leak-slot.ts: warn The slot is more than two laminate thicknesses wide: the formula'],
-    tests: ofSlot('wide beside the laminate'),
-  },
-  {
     could: 'Nobody knows how tight a bend is.',
     would: 'The laminate would be too thin along its inside.',
     guards: ['laminate/fitting.ts: need fitting.bendRadius'],

@@ -109,6 +109,19 @@ describe('the pipe beside the defect', () => {
     says: /above its allowable stress at the design pressure/,
     step: 'permit',
   });
+  show('is above its allowable stress and is to share with the laminate', {
+    from: withPaths(stiff('100 bar'), { 'repair.method': 'substrate sharing load' }),
+    with: { 'service.designPressure': '140 bar' },
+    verdict: 'not repairable',
+    limit: 138e6,
+    says: /counts on the pipe, and the pipe is above its allowable stress/,
+  });
+  show('is above its allowable stress by its loads and is to share with the laminate', {
+    from: withPaths(stiff('40 bar'), { 'repair.method': 'substrate sharing load', 'loads.freeSpan': '2 m' }),
+    with: { 'loads.axialForce': '-400 kN' },
+    verdict: 'not repairable',
+    says: /counts on the pipe, and the pipe is above its allowable stress/,
+  });
   show('is above the factor of its code', {
     from: withPaths(stiff('142.5 bar'), { 'pipe.material.allowableStress': undefined }),
     with: { 'service.designPressure': '187.3 bar' },

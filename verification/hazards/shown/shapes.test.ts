@@ -34,13 +34,6 @@ describe('a slot', () => {
     verdict: 'not repairable',
     says: /part under its end load/,
   });
-  const narrow = withPaths(slot, { 'laminate.qualifiedPlies': 16 });
-  show('wide beside the laminate', {
-    from: narrow,
-    with: { 'laminate.qualifiedPlies': 2 },
-    verdict: 'designed',
-    says: /two laminate thicknesses wide/,
-  });
 });
 
 /** A steel so weak that little pressure tears it. */

@@ -172,6 +172,8 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   }
   say(judged && parts.onTheDay === 0, 'loads beside the pressure on the day of the test');
   say(soundPipeYields(job, found), 'sound pipe yields');
+  const allowed = METHODS_NEED_METAL.has(repair.method ?? '') ? job.pipe.material.allowableStress : undefined;
+  say(allowed !== undefined && stressOfSoundPipe(job, found) > allowed, 'sound pipe above its allowable stress shares');
   say(spanBuckles(job, found), 'span buckles');
   for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
     say(tooCold(job, sheet), 'too cold to cure');
@@ -253,7 +255,12 @@ function classTooLow({ basis, repair, service }: Job): boolean {
   return repair.class === 2 && (P > 2e6 || T >= 373.15);
 }
 
-function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
+function soundPipeYields(job: Job, found: Found): boolean {
+  return stressOfSoundPipe(job, found) > job.pipe.material.yieldStrength;
+}
+
+/** Round the pipe, and by Tresca with the loads along it. */
+function stressOfSoundPipe({ service, loads }: Job, found: Found): number {
   const D = found.outsideDiameter;
   const t = found.wall;
   const end = (service.designPressure * Math.PI * D * D) / 4;
@@ -269,7 +276,7 @@ function soundPipeYields({ service, loads, pipe }: Job, found: Found): boolean {
     const radius = Math.hypot((found.hoopStressSound - along) / 2, shear);
     return Math.max(middle + radius, 0) - Math.min(middle - radius, 0);
   });
-  return Math.max(...tresca) > pipe.material.yieldStrength;
+  return Math.max(...tresca);
 }
 
 function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {

@@ -142,6 +142,8 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     'line at work',
     'no procedure',
     'span buckles',
+    'sound pipe yields',
+    'sound pipe above its allowable stress shares',
     'too cold to cure',
   ]);
   const waits = new Set(['putty', 'filler-wait', 'cure']);

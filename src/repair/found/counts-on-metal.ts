@@ -1,0 +1,21 @@
+import { exactly, roundedDown, type Stress } from '../../quantity/index.js';
+import type { ThicknessMethod } from '../case/case.js';
+import type { Workbook } from '../job/workbook.js';
+
+const ON_METAL: readonly ThicknessMethod[] = ['substrate sharing load', 'substrate yielded'];
+
+/** Whether a method counts on metal under the laminate, which is not there once the defect goes through the wall. */
+export function countsOnMetal(method: ThicknessMethod): boolean {
+  return ON_METAL.includes(method);
+}
+
+/** A pipe that has more than its code allows while it is sound has nothing to give to a laminate that shares with it. */
+export function refuseToShare(work: Workbook, stress: Stress, limit: Stress): void {
+  const { method } = work.case.repair;
+  if (method === undefined || !countsOnMetal(method)) return;
+  work.reasons.push({
+    text: `the method "${method}" counts on the pipe, and the pipe is above its allowable stress where it is sound: lower the design pressure or the loads, or name "substrate ignored"`,
+    found: exactly('stress of the sound pipe', 'stress', stress),
+    limit: roundedDown('allowable stress', 'stress', limit),
+  });
+}
