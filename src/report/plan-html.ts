@@ -92,7 +92,7 @@ function stepSection(plan: WorkPlan, step: PlanStep, number: number, units: Unit
     ...parts
       .filter(([, items]) => items.length > 0)
       .map(([label, items, style]) => `<h3>${label}</h3>${list(items, style)}`),
-    `<p class="hour"><label>Real hour <input type="time" data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
+    `<p class="hour"><label>Real hour <input type="time" required data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
       step.sort === 'hold point' ? ` <label><input type="checkbox" data-hold="${step.id}"> read and passed</label>` : ''
     }</p>`,
     `<p class="fault" id="fault-${step.id}" role="alert"></p>`,
