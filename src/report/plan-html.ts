@@ -117,7 +117,12 @@ function list(items: readonly string[], style = ''): string {
 /** What the script needs to move the hours by the timeline itself. No text of the case can end the element. */
 function data({ start, steps, cures, stated }: WorkPlan): string {
   const rows = steps.map(({ id, title, sort, after, takes }) => ({ id, title, sort, after, takes }));
-  return JSON.stringify({ start, steps: rows, ...cures, stated }).replaceAll('<', '\\u003c');
+  return JSON.stringify({ start, steps: rows, ...cures, stated }, rounded).replaceAll('<', '\\u003c');
+}
+
+/** Engines differ in the last bits of a power, and one plan has one page, whoever writes it: twelve digits are far beyond a second. */
+function rounded(_: string, value: unknown): unknown {
+  return typeof value === 'number' ? Number(value.toPrecision(12)) : value;
 }
 
 /** The page with the place of its data, by which its entries are kept apart from those of another plan. */
