@@ -28,6 +28,7 @@ export const rooms: Readonly<Record<string, string>> = {
   seal: 'how a leak is held first',
   acceptance: 'hardness, findings and the pressure test',
   compare: 'one case by two rule sets, each difference by the rule that makes it',
+  survey: 'many metal losses at once: safe pressure, growth, which to repair first',
   doubt: 'what a design hangs on: sensitivity, tolerances, the chance to fall short',
 };
 

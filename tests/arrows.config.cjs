@@ -13,6 +13,7 @@ const order = [
   ['repair'],
   ['compare'],
   ['doubt'],
+  ['survey'],
   ['registry'],
   ['report', 'json'],
   ['evaluate'],

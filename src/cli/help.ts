@@ -17,6 +17,7 @@ export const help: Readonly<Record<string, string>> = {
   hoopwright doubt CASE.json             how the results move with each number of the case
   hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
   hoopwright formulas [WORD]             list the formulas that hold a word, or show one
+  hoopwright survey FILE.csv             screen the metal losses of a survey, the worst first
   hoopwright schema                      JSON Schema of a case
 
   hoopwright COMMAND --help              the options of a command
@@ -87,6 +88,22 @@ ${COMMON}
 Lists the formulas whose id, title or inputs hold a word; all of them without a word. The id of a formula shows its card:
 equation, symbols, limits, evidence, sources.
 
+${COMMON}`,
+  survey: `hoopwright survey FILE.csv [name="value unit" ...] --factor N --life TIME [options]
+
+Screens every metal loss of a survey: safe pressure today and at the end of life, the time left, what to repair. The header
+names the inputs with their units: "outsideDiameter [mm],wallThickness [mm],defectDepth [mm],defectLength [mm]"; what all rows
+share is given once: yieldStrength="359 MPa" designPressure="70 bar" depthRate="0.1 mm/year" lengthRate="0 mm/year". A column
+"id" goes through. The file - is standard input. Memory does not grow with the file. A row that cannot be read is written with its
+line and the reason, and the exit code is then 2.
+
+  --factor N           failure pressure over safe pressure, 1 or above
+  --life TIME          how long the pipe shall serve: "10 year"
+  --method METHOD      original B31G, modified B31G, lowest (of the two, where left out)
+  --flow-stress RULE   of modified B31G: 1.1 SMYS (where left out), SMYS + 69 MPa
+  --top N              the N rows that rank first: too deep for the methods, then by safe pressure at the end of life over
+                       design pressure, then by time left
+  --format csv|json    rows as CSV, or a JSON object a line
 ${COMMON}`,
   schema: `hoopwright schema [options]
 

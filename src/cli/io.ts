@@ -1,3 +1,5 @@
+import { once } from 'node:events';
+import { createReadStream } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { exitCode } from './exit-code.js';
 import { reasonOf } from './reason-of.js';
@@ -10,6 +12,10 @@ export interface Io {
   /** Rejects with the error of the file system. */
   read(path: string): Promise<string>;
   readStandardInput(): Promise<string>;
+  /** The text of a file piece by piece, of standard input for `-`; the iteration rejects with the error of the file system. */
+  chunks(path: string): AsyncIterable<string>;
+  /** When what was written has been taken. */
+  drained(): Promise<void>;
   /** Writes a file, and the folders above it where they are missing; what stands there is replaced whole or not at all. */
   write(path: string, text: string): Promise<void>;
   at(path: string): Promise<At>;
@@ -37,6 +43,13 @@ export const processIo: Io = {
     process.stdin.setEncoding('utf8');
     for await (const chunk of process.stdin) text += chunk;
     return text;
+  },
+  chunks: (path) => {
+    if (path !== '-') return createReadStream(path, 'utf8');
+    return process.stdin.setEncoding('utf8');
+  },
+  drained: async () => {
+    if (process.stdout.writableNeedDrain) await once(process.stdout, 'drain');
   },
   write: writeWhole,
   at: standsAt,

@@ -1022,6 +1022,27 @@ export const sources = /* @__PURE__ */ frozen({
     reached: 'secondary',
     note: 'The year is that of reading.',
   },
+  'calculix-program': {
+    author: 'Dhondt, G.; Wittig, K.',
+    title: 'CalculiX, a finite-element program',
+    year: 2022,
+    reached: 'published',
+    note: 'A program, run: version 2.20.',
+  },
+  'laminate-test-suite': {
+    author: 'open-source project',
+    title: 'Tests of an open program of lamination theory',
+    year: 2026,
+    reached: 'secondary',
+    note: 'Printed values that the program is held to; where they come from is not said. The year is that of reading.',
+  },
+  subramanya: {
+    author: 'Subramanya, K.',
+    title: '1000 Solved Problems in Fluid Mechanics',
+    year: 2005,
+    reached: 'secondary',
+    note: 'Worked examples with their page numbers as an open textbook companion runs them; the year is recalled.',
+  },
 } as const satisfies Readonly<Record<string, Source>>);
 
 export type SourceKey = keyof typeof sources;

@@ -161,7 +161,7 @@ function isKind(kind: string): kind is Kind {
 }
 
 /** A decimal number and nothing else: `Number` would also take "", "0x10" and "Infinity". */
-function isNumber(word: string): boolean {
+export function isNumber(word: string): boolean {
   return /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu.test(word) && Number.isFinite(Number(word));
 }
 

@@ -48,7 +48,7 @@ function cellsOf(line: string, mark: string): string[] {
 }
 
 /** `position [mm]` is the column `position` in `mm`; without brackets the cells bring their own units. */
-function columnOf(header: string): { name: string; unit: string } {
+export function columnOf(header: string): { name: string; unit: string } {
   const from = header.indexOf('[');
   const unit = from >= 0 && header.endsWith(']') ? header.slice(from + 1, -1) : '';
   const name = (from >= 0 ? header.slice(0, from) : header).trim();

@@ -5,8 +5,14 @@ import { type StepId, stepAt } from '../repair/timeline/timeline.js';
 import type { ChosenOptions } from './options.js';
 import { shownValue } from './shown-value.js';
 
-/** One line of the answer: what, how much, by which criterion. */
-export type ShortRow = readonly [label: string, value: string, by: string];
+/** One line of the answer: what, how much, by which criterion, and the formula whose step gives it. */
+export type ShortRow = readonly [label: string, value: string, by: string, formula?: ShownBy];
+
+/** The first step of a formula, or its last: filler and resin are mixed by the same ones, in this order. */
+export interface ShownBy {
+  readonly formula: string;
+  readonly isLast?: true;
+}
 
 type Show = (kind: Kind, name: string, value: number) => string;
 
@@ -16,8 +22,8 @@ export function answerInShort(design: RepairDesign, options: ChosenOptions): Sho
   return [
     ...laminateRows(design, show),
     ...wrapRows(design, show),
-    ...mixRows('Filler', design.mixes?.filler, show),
-    ...mixRows('Resin', design.mixes?.laminateResin, show),
+    ...mixRows('Filler', design.mixes?.filler, show, { formula: 'resin/batch-split' }),
+    ...mixRows('Resin', design.mixes?.laminateResin, show, { formula: 'resin/batch-split', isLast: true }),
     ...sealRows(design, show),
     ...hourRows(design, show),
     ...siteRows(design),
@@ -33,6 +39,7 @@ function laminateRows({ laminate, extent, case: { service } }: RepairDesign, sho
       'Laminate',
       `${plies} plies`,
       `${show('length', 'laidThickness', laidThickness)} laid; ${show('length', 'thickness', thickness.value)} needed, by ${thickness.governing}`,
+      { formula: 'laminate/ply-count' },
     ],
     [
       'It resists',
@@ -50,6 +57,7 @@ function laminateRows({ laminate, extent, case: { service } }: RepairDesign, sho
       'Length',
       show('length', 'totalLength', totalLength),
       `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper`,
+      { formula: 'laminate/axial-extent' },
     ]);
   }
   return rows;
@@ -71,6 +79,7 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
         'Tape',
         show('length', 'tapeLength', tapeLength),
         `${rolls}; ${passes} ${passes === 1 ? 'pass' : 'passes'} of ${layersPerPass} layers${more}`,
+        { formula: 'wrap/tape-plan' },
       ],
     ];
   }
@@ -86,7 +95,7 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
   ];
 }
 
-function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show): ShortRow[] {
+function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show, shown: ShownBy): ShortRow[] {
   if (mix === undefined || mix === 'none') return [];
   const { mass, batches, base, hardener, kits } = mix;
   return [
@@ -94,6 +103,7 @@ function mixRows(label: string, mix: MixDesign | 'none' | undefined, show: Show)
       label,
       show('mass', 'mass', mass),
       `${batches} ${batches === 1 ? 'batch' : 'batches'}: ${show('mass', 'base', base)} base + ${show('mass', 'hardener', hardener)} hardener each; ${kits} ${kits === 1 ? 'kit' : 'kits'}`,
+      shown,
     ],
   ];
 }
@@ -106,6 +116,7 @@ function sealRows({ seal }: RepairDesign, show: Show): ShortRow[] {
       'Leak seal',
       tightened,
       `on the fasteners; pad ${show('length', 'padDiameter', seal.padDiameter)} across; it carries no end load`,
+      { formula: 'seal/fastener-torque' },
     ],
   ];
 }
@@ -158,6 +169,7 @@ function testRows({ acceptance }: RepairDesign, show: Show): ShortRow[] {
             'Pressure test',
             show('gauge pressure', 'pressure', pressure),
             `held ${show('time', 'hold', hold)}${medium === 'not stated' ? ', if it is made' : `, with ${medium}`}`,
+            { formula: 'acceptance/test-pressure' },
           ],
         ];
   const { missing } = acceptance;

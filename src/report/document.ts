@@ -22,5 +22,7 @@ export type Block =
   /** Columns with heads; a column of numbers is set to the right. */
   | { readonly sort: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
   | { readonly sort: 'equation'; readonly left: string; readonly lines: readonly EquationLine[] }
+  /** A line for each who signs, for pages alone. */
+  | { readonly sort: 'signatures'; readonly who: readonly string[] }
   /** Drawings, for pages alone. */
   | { readonly sort: 'figures'; readonly svgs: readonly string[] };

@@ -1,6 +1,6 @@
 import type { RepairDesign } from '../repair/design/design.js';
 import { amountText, reasonItem } from './answer.js';
-import { answerInShort } from './answer-in-short.js';
+import { answerInShort, type ShortRow } from './answer-in-short.js';
 import { characterDrawing } from './drawing/characters.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { wrapText } from './text.js';
@@ -79,7 +79,7 @@ function stopLines({ reasons, missing }: RepairDesign, options: ChosenOptions): 
   ];
 }
 
-function answerLines(rows: readonly (readonly [label: string, value: string, by: string])[]): string[] {
+function answerLines(rows: readonly ShortRow[]): string[] {
   if (rows.length === 0) return [];
   const label = Math.max(...rows.map(([text]) => text.length));
   const value = Math.max(...rows.map(([, text]) => text.length));

@@ -7,10 +7,20 @@ import { TIE } from './substitute.js';
 
 /** Blocks as an article of HTML, to stand in a page of somebody's own: MathML, no script, nothing from elsewhere. */
 export function toHtmlFragment(blocks: readonly Block[]): string {
-  return `<article class="hoopwright-sheet">\n${blocks
-    .map(blockHtml)
-    .filter((each) => each !== '')
-    .join('\n')}\n</article>`;
+  return `<article class="hoopwright-sheet">\n${parts(blocks).join('\n')}\n</article>`;
+}
+
+/** Each part of a sheet, from one head of the first level to the next, is a section of its own. */
+function parts(blocks: readonly Block[]): string[] {
+  const sections: { name: string; html: string[] }[] = [{ name: 'front', html: [] }];
+  for (const block of blocks) {
+    if (block.sort === 'heading' && block.level === 1)
+      sections.push({ name: block.text.toLowerCase().replaceAll(/[^a-z]+/gu, '-'), html: [] });
+    sections.at(-1)?.html.push(blockHtml(block));
+  }
+  return sections.map(
+    ({ name, html }) => `<section class="${name}">\n${html.filter((each) => each !== '').join('\n')}\n</section>`,
+  );
 }
 
 /** Blocks as one whole page that needs nothing else: on a screen of any width, and on A4. */
@@ -45,9 +55,18 @@ function blockHtml(block: Block): string {
       return table(block);
     case 'equation':
       return equation(block.left, block.lines);
+    case 'signatures':
+      return signatures(block.who);
     case 'figures':
       return `<div class="figures">${block.svgs.map((svg) => `<figure>${svg}</figure>`).join('')}</div>`;
   }
+}
+
+function signatures(who: readonly string[]): string {
+  const rows = who
+    .map((each) => `<tr><th scope="row">${escapedHtml(each)}</th><td></td><td></td><td></td></tr>`)
+    .join('');
+  return `<table class="signatures"><thead><tr><td></td><th scope="col">Name</th><th scope="col">Date</th><th scope="col">Signature</th></tr></thead><tbody>${rows}</tbody></table>`;
 }
 
 function heading({ level, text: words, mark }: Extract<Block, { sort: 'heading' }>): string {

@@ -66,6 +66,7 @@ function blockLines(block: Block): string[] {
       return tableLines(block);
     case 'equation':
       return equationLines(block.left, block.lines);
+    case 'signatures':
     case 'figures':
       return [];
   }

@@ -3,7 +3,7 @@ import type { UnitPreferences, UnitSystem } from './units.js';
 
 /** How a sheet or a step is written. */
 export interface SheetOptions {
-  readonly format?: 'text' | 'markdown' | 'html' | undefined;
+  readonly format?: 'text' | 'markdown' | 'html' | 'html-fragment' | undefined;
   /** A system of units, or one with its exceptions. */
   readonly units?: UnitSystem | UnitPreferences | undefined;
   /** Significant digits of results, from 2 to 15; inputs of the arithmetic get as many as it takes. */
@@ -20,7 +20,7 @@ export interface StepOptions extends SheetOptions {
 
 /** Options with their defaults filled in. */
 export interface ChosenOptions {
-  readonly format: 'text' | 'markdown' | 'html';
+  readonly format: 'text' | 'markdown' | 'html' | 'html-fragment';
   readonly units: UnitPreferences;
   readonly digits: number;
 }

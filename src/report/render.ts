@@ -1,6 +1,6 @@
 import type { RecordedStep } from '../formula/recorder.js';
 import type { Block } from './document.js';
-import { toHtml } from './html.js';
+import { toHtml, toHtmlFragment } from './html.js';
 import { toMarkdown } from './markdown.js';
 import { chosen, type SheetOptions, type StepOptions } from './options.js';
 import { stepBlocks } from './step.js';
@@ -10,6 +10,7 @@ import { toText } from './text.js';
 export function render(blocks: readonly Block[], options: SheetOptions): string {
   const { format } = chosen(options);
   if (format === 'html') return toHtml(blocks);
+  if (format === 'html-fragment') return toHtmlFragment(blocks);
   return format === 'markdown' ? toMarkdown(blocks) : toText(blocks);
 }
 

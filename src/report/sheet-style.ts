@@ -1,3 +1,12 @@
+/** A step on a narrow page: what a table holds in rows is one paragraph. */
+function compact(media: string): string {
+  const inline = ['', ' tbody', ' tr', ' th', ' td'].flatMap((part) => [
+    `.calculation .symbols${part}`,
+    `.calculation .rows${part}`,
+  ]);
+  return `${media}{${inline.join(',')}{display:inline;padding:0;min-width:0;white-space:normal}.calculation .symbols tr::after,.calculation .rows tr::after{content:"; "}.calculation .symbols td::before,.calculation .rows td::before{content:" "}.calculation td:empty{display:none}}`;
+}
+
 /** Typeset as a book of worked solutions: one serif column, rules instead of boxes; black on white on paper. */
 export function sheetStyle(title: string): string {
   const running = title.replaceAll(/["\\<>\n]/gu, ' ');
@@ -15,21 +24,26 @@ p{margin:.35rem 0}
 ul{margin:.3rem 0;padding-left:1.2rem}
 table{border-collapse:collapse;margin:.3rem 0}
 th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weight:400}
-.rows th{min-width:8.5rem;color:#444}
+.rows th{min-width:8.5rem;color:#444;overflow-wrap:normal}
 .symbols th{text-align:right}
 .symbols td:nth-child(2){white-space:nowrap}
 .columns th{border-bottom:1px solid #161616;font-style:italic}
 .number{text-align:right}
 .equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
-.line{display:flex;align-items:center;gap:1.2rem;min-height:1.7em}
+.line{display:flex;align-items:center;gap:1.2em;padding:.14em 0}
+math{font-size:1.08em}
 .note{color:#444;font-style:italic;font-size:.9em}
 .figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}
 figure{margin:0;flex:1 1 320px;max-width:440px;break-inside:avoid}
 figure svg{width:100%;height:auto}
 .verdict{font-size:1.1rem;font-weight:700}
 .signatures{width:100%;border:1px solid #161616;margin:.8rem 0;break-inside:avoid}
-.signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}
+.signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}.signatures tbody th{width:16%}.signatures td{width:28%}
 @page{size:A4;margin:19mm 16mm 17mm 20mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
-@media print{body{font-size:9.2pt;line-height:1.3}.hoopwright-sheet{max-width:none;padding:0}.figures{gap:.2rem .6rem}figure{flex:0 1 84mm}.equation{overflow:visible}}
+${compact('@media (max-width:40em)')}
+@media print{.answer{break-before:page}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}body{font-size:8.4pt;line-height:1.22}.hoopwright-sheet{max-width:none;padding:0}.equation{overflow:visible;margin:.1em 0 .1em .6em}.figures{display:block;columns:2;column-gap:5mm}
+.calculation,.evidence,.the-case-as-given,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:7mm;font-size:7pt}
+h2{column-span:all;font-size:1.25em;margin:.7em 0 .3em}h3{font-size:1.15em;margin:.6em 0 .2em}h4{font-size:1.06em;margin:.55em 0 0}p,table,ul{margin:.12em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
+${compact('@media print')}
 `.trim();
 }

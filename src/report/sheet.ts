@@ -1,13 +1,13 @@
 import type { AnyFormula, SourceKey, SourceReference } from '../formula/index.js';
 import type { RecordedEntry, RecordedStep } from '../formula/recorder.js';
-import type { Assumption, RepairDesign } from '../repair/design/design.js';
+import type { Assumption, RepairDesign, Warning } from '../repair/design/design.js';
 import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
 import type { Block } from './document.js';
-import { repairDrawings } from './drawing/index.js';
 import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
+import { frontBlocks } from './front.js';
 import { lineOnSheet } from './line-text.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
@@ -96,28 +96,21 @@ function sourceBlocks(formulas: readonly AnyFormula[]): Block[] {
   ];
 }
 
-/** The drawings, side by side where there is room. */
-function figureBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
-  const svgs = Object.values(repairDrawings(design, options)).filter((svg) => svg !== undefined);
-  return svgs.length === 0 ? [] : [{ sort: 'figures', svgs }];
-}
-
 /** A whole design as blocks: the answer first, then what it rests on, then every step behind it. */
 export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptions = {}): Block[] {
   const all = chosen(options);
   const record = design.record ?? [];
+  const isPage = all.format === 'html' || all.format === 'html-fragment';
+  const warned = (warning: Warning): string => warningOnSheet(warning, all, options.typed);
   const formulas = record.filter((entry): entry is RecordedStep => entry.sort === 'step').map(declarationOf);
   return [
     ...identityBlocks(design),
-    ...(all.format === 'html' ? figureBlocks(design, all) : []),
+    ...(isPage ? frontBlocks(design, all, warned) : []),
     ...answerBlocks(design, all),
     ...(design.verdict === 'designed' ? endOfLifeBlocks(design, all) : []),
     ...suppliedBlocks(design, all),
-    ...listOr(
-      'WARNINGS',
-      design.warnings.map((warning) => warningOnSheet(warning, all, options.typed)),
-      'None.',
-    ),
+    // A page has them on its front.
+    ...(isPage ? [] : listOr('WARNINGS', design.warnings.map(warned), 'None.')),
     ...listOr('CAUTIONS', design.cautions, 'None.'),
     ...evidenceBlocks(design, formulas, all),
     { sort: 'heading', level: 1, text: 'THE CASE AS GIVEN' },
@@ -136,7 +129,8 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
 }
 
 /**
- * The calculation sheet of a design as text of at most 78 columns or as Markdown: an engineer's calculation that can be
+ * The calculation sheet of a design as text of at most 78 columns, as Markdown, as one HTML page (MathML, no script, no
+ * network) or as an article for a page of one's own: an engineer's calculation that can be
  * followed on paper, every number with unit, symbol, source and evidence tag. The same design gives the same text.
  *
  * @throws Error when the record holds a function that is not in the registry

@@ -167,6 +167,7 @@ function blockLines(block: Block, indent: number): string[] {
       return tableLines(block, indent);
     case 'equation':
       return equationLines(block.left, block.lines, indent);
+    case 'signatures':
     case 'figures':
       return [];
   }

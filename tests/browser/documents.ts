@@ -8,7 +8,12 @@ export interface Library {
 }
 
 /** A record and not a list, so that the compiler asks for a format that the sheet gains. */
-const SHEETS: Record<NonNullable<CalculationSheetOptions['format']>, true> = { text: true, markdown: true, html: true };
+const SHEETS: Record<NonNullable<CalculationSheetOptions['format']>, true> = {
+  text: true,
+  markdown: true,
+  html: true,
+  'html-fragment': true,
+};
 
 /**
  * ECMAScript leaves the last bits of `exp`, `log` and `pow` to the engine, and V8 has changed them: one call in ten differs

@@ -28,6 +28,12 @@ export async function run(
       return text;
     },
     readStandardInput: async () => stdin,
+    chunks: async function* (path) {
+      const text = path === '-' ? stdin : files[path];
+      if (text === undefined) throw Object.assign(new Error(`open ${path}`), { code: 'ENOENT', syscall: 'open' });
+      for (let at = 0; at < text.length; at += 1000) yield text.slice(at, at + 1000);
+    },
+    drained: async () => undefined,
     write: async (path, text) => {
       if (path.startsWith('/closed/')) throw Object.assign(new Error(`open ${path}`), { code: 'EACCES' });
       written.set(path, text);

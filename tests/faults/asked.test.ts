@@ -97,11 +97,11 @@ describe('a heating blanket', () => {
   const blanket = (temperature: string, changes: Paths = {}) =>
     laminateOf(withPaths(leak, { 'site.history': [{ duration: '80 h', temperature }], ...changes })).axialStrain;
 
-  it('counts at least down to the coldest steel of the days: 47 K, where 22 K are left up to service', () => {
+  it('counts down to the coldest steel of the forecast, 13 degC: 47 K, where 17 K are left up to service', () => {
     expect(blanket('60 degC')).toBeCloseTo(axialStrain(47), 9);
   });
 
-  it('never makes up for the heat of service', () => {
+  it('never makes up for the heat of service: 22 K up from the coldest steel of the forecast', () => {
     for (const temperature of ['18 degC', '25 degC', '30 degC', '35 degC'])
       expect(blanket(temperature)).toBeCloseTo(axialStrain(22), 9);
   });

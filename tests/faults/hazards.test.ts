@@ -63,7 +63,7 @@ describe('a heating blanket', () => {
   // eps_a = f_T eps_a0 - |dT (alpha_s - alpha_a)|: 0.32 %, f_T of 65 - 35 K, 12e-6 against 20e-6
   const axialStrain = (kelvin: number): number => (6e-5 * 900 + 0.03 + 0.7014) * 0.0032 - kelvin * 8e-6;
 
-  it('of 18 degC is none: the mismatch is that from the coldest hour of the forecast, 22 K', () => {
+  it('of 18 degC is none: the mismatch is that of 22 K, from the coldest steel of the forecast', () => {
     expect(laminateOf(set('18 degC')).axialStrain).toBeCloseTo(axialStrain(22), 9);
   });
 

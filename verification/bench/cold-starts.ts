@@ -13,6 +13,17 @@ const asked: Readonly<Record<string, readonly string[]>> = {
   evaluate: ['pipe/hoop-stress', 'pressure=16 bar', 'outsideDiameter=219.1 mm', 'wallThickness=8.18 mm'],
   design: [EXAMPLE],
   plan: [EXAMPLE],
+  survey: [
+    'docs/examples/survey.csv',
+    'yieldStrength=359 MPa',
+    'designPressure=100 bar',
+    'depthRate=0.2 mm/year',
+    'lengthRate=0 mm/year',
+    '--factor',
+    '1.39',
+    '--life',
+    '10 year',
+  ],
   formulas: [],
   schema: [],
 };

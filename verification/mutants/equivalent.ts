@@ -8,11 +8,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
-  ...alike(
-    'src/repair/limits/mismatch.ts',
-    'set on steel as warm as read, the coldest steel is one end of what is counted',
-    [['warmest <= site.pipeTemperature', 'warmest < site.pipeTemperature']],
-  ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
   ]),

@@ -157,4 +157,7 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   mott: 'book',
   'web-strap-strength': 'webpage',
   'web-compressed-air': 'webpage',
+  'calculix-program': 'software',
+  'laminate-test-suite': 'software',
+  subramanya: 'book',
 };

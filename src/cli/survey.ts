@@ -1,0 +1,205 @@
+import { type Info, parse } from 'csv-parse';
+import { type Kind, type Quantity, readQuantity } from '../quantity/index.js';
+import { rankOf, type ScreeningOptions, type SurveyRow, screenRow, WorstRows } from '../survey/index.js';
+import { readArguments } from './arguments.js';
+import { exitCode } from './exit-code.js';
+import type { Io } from './io.js';
+import { reasonOf } from './reason-of.js';
+import { type SurveyReader, surveyReader } from './survey-columns.js';
+import { type AnswerRow, rowWriter } from './survey-output.js';
+import { UsageError } from './usage-error.js';
+
+/** Rows between two words of progress, and characters of the answer that are written in one go. */
+const PROGRESS = 250_000;
+const CHUNK = 65_536;
+
+/** `hoopwright survey FILE.csv`: every row of a survey screened as it is read, so that memory does not grow with the file. */
+export async function survey(args: readonly string[], io: Io): Promise<number> {
+  const line = readArguments(args, {
+    formats: ['csv', 'json'],
+    own: ['factor', 'life', 'method', 'flow-stress', 'top'],
+  });
+  const [path, ...assignments] = line.positionals;
+  if (path === undefined || path.includes('='))
+    throw new UsageError('survey needs one CSV file; hoopwright survey - reads standard input');
+  const options = optionsOf(line.own);
+  const constants = constantsOf(assignments);
+  const top = line.own['top'] === undefined ? undefined : topOf(line.own['top']);
+  const writer = rowWriter(line.format, line.units, line.digits ?? 4);
+  const counts = { sound: 0, repair: 0, 'too deep': 0, refused: 0 };
+  const worst = top === undefined ? undefined : new WorstRows<AnswerRow>(top);
+  let text = writer.head;
+  let rows = 0;
+  const flush = async (): Promise<void> => {
+    io.out(text);
+    text = '';
+    await io.drained();
+  };
+  const answer = (row: AnswerRow, given?: SurveyRow): void => {
+    counts[row.found.status]++;
+    rows++;
+    if (worst === undefined || given === undefined || row.found.status === 'refused') text += writer.write(row);
+    else worst.add(rankOf(row.found, given.designPressure), row);
+    if (rows % PROGRESS === 0) io.err(`${rows} rows\n`);
+  };
+  for await (const { cells, line: at, reader, problem } of recordsOf(path, constants, io)) {
+    const id = reader.idOf(cells);
+    const broken = problem ?? (cells.some((cell) => /[\r\n]/u.test(cell)) ? SEVERAL_LINES : undefined);
+    const read = broken === undefined ? reader.read(cells) : { ok: false as const, because: broken };
+    if (read.ok) answer({ line: at, id, found: screenRow(read.row, options) }, read.row);
+    else answer({ line: at, id, found: { status: 'refused', because: read.because } });
+    if (text.length > CHUNK) await flush();
+  }
+  for (const row of worst?.inOrder() ?? []) {
+    text += writer.write(row);
+    if (text.length > CHUNK) await flush();
+  }
+  await flush();
+  const { sound, repair, refused, 'too deep': deep } = counts;
+  io.err(`${rows} rows: ${sound} sound, ${repair} to repair, ${deep} too deep for the methods, ${refused} refused\n`);
+  return refused > 0 ? exitCode.badInput : exitCode.done;
+}
+
+/** A quote that is not closed swallows the rows behind it: they must not go in silence. */
+const SEVERAL_LINES =
+  'a cell runs over several lines: a quote is not closed, or rows stand inside it; write each row on one line';
+
+interface CsvRecord {
+  readonly cells: readonly string[];
+  readonly line: number;
+  readonly reader: SurveyReader;
+  /** Why the parser could not read it. */
+  readonly problem?: string | undefined;
+}
+
+/** The records behind the header, with their lines; also those that the parser refuses. */
+async function* recordsOf(
+  path: string,
+  constants: Readonly<Record<string, string>>,
+  io: Io,
+): AsyncGenerator<CsvRecord> {
+  let reader: SurveyReader | undefined;
+  const refused: { readonly line: number; readonly problem: string }[] = [];
+  try {
+    const chunks = io.chunks(path)[Symbol.asyncIterator]();
+    const first = await firstLines(chunks);
+    const parser = parse({
+      bom: true,
+      delimiter: markOf(first),
+      info: true,
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: true,
+      max_record_size: 100_000,
+      skip_records_with_error: true,
+      on_skip: (error) => {
+        if (error === undefined) return;
+        const line = 'lines' in error ? Number(error['lines']) : 0;
+        refused.push({ line, problem: error.message });
+      },
+    });
+    const fed = feed(parser, first, chunks);
+    for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: Info }>) {
+      if (reader === undefined) {
+        reader = surveyReader(record, constants);
+        if (reader.unused.length > 0) io.err(`Not used: ${reader.unused.join(', ')}\n`);
+        continue;
+      }
+      for (const { line, problem } of refused.splice(0)) yield { cells: [], line, reader, problem };
+      yield { cells: record, line: info.lines, reader };
+    }
+    await fed;
+  } catch (error) {
+    if (error instanceof Error && 'syscall' in error)
+      throw new UsageError(`${path} cannot be read: ${reasonOf(error)}`);
+    if (error instanceof Error && 'code' in error && String(error.code).startsWith('CSV_'))
+      throw new UsageError(`${path} is no CSV table: ${error.message}`);
+    throw error;
+  }
+  if (reader === undefined)
+    throw new UsageError(`${path} is empty; its first line is a header such as "defectDepth [mm]"`);
+  for (const { line, problem } of refused.splice(0)) yield { cells: [], line, reader, problem };
+}
+
+/** The beginning of a file with its first line whole. */
+async function firstLines(chunks: AsyncIterator<string>): Promise<string> {
+  let text = '';
+  while (!text.includes('\n') && text.length < 100_000) {
+    const { value, done } = await chunks.next();
+    if (done === true) break;
+    text += value;
+  }
+  return text;
+}
+
+/** The mark of the header divides the whole file. */
+function markOf(text: string): string {
+  const header = text.split('\n', 1)[0] ?? '';
+  return [';', '\t'].find((mark) => header.includes(mark)) ?? ',';
+}
+
+/** No faster than the parser takes it. */
+async function feed(parser: ReturnType<typeof parse>, first: string, chunks: AsyncIterator<string>): Promise<void> {
+  const write = async (text: string): Promise<void> => {
+    if (!parser.write(text)) await new Promise((resolve) => parser.once('drain', resolve));
+  };
+  try {
+    await write(first);
+    for (let next = await chunks.next(); next.done !== true; next = await chunks.next()) await write(next.value);
+    parser.end();
+  } catch (error) {
+    parser.destroy(error instanceof Error ? error : new Error(String(error)));
+  }
+}
+
+function optionsOf(own: Readonly<Record<string, string | undefined>>): ScreeningOptions {
+  const { factor, life, method } = own;
+  const safetyFactor = Number(factor);
+  if (factor === undefined || factor.trim() === '' || !(safetyFactor >= 1 && Number.isFinite(safetyFactor)))
+    throw new UsageError(
+      `--factor is ${given(factor)}; it is the failure pressure over the safe one, 1 or above, such as 1.39`,
+    );
+  if (life === undefined)
+    throw new UsageError('--life is missing; it is how long the pipe shall serve, such as "10 year"');
+  const flowStress = own['flow-stress'];
+  return {
+    safetyFactor,
+    life: quantityOf('time', '--life', life),
+    method: oneOf('method', method, ['lowest', 'original B31G', 'modified B31G']),
+    flowStress: oneOf('flow-stress', flowStress, ['1.1 SMYS', 'SMYS + 69 MPa']),
+  };
+}
+
+function oneOf<T extends string>(name: string, word: string | undefined, words: readonly T[]): T | undefined {
+  const found = words.find((each) => each === word);
+  if (word === undefined || found !== undefined) return found;
+  throw new UsageError(`--${name} is "${word}"; it must be one of ${words.join(', ')}`);
+}
+
+function quantityOf<K extends Kind>(kind: K, name: string, text: string): Quantity<K> {
+  const reading = readQuantity(kind, text);
+  if (reading.ok) return reading.quantity;
+  throw new UsageError(`${name}: ${reading.problem}`);
+}
+
+function topOf(text: string): number {
+  if (/^[1-9]\d{0,6}$/u.test(text)) return Number(text);
+  throw new UsageError(`--top is "${text}"; it must be a whole number from 1 to 9999999`);
+}
+
+/** `name=text` pairs that hold for every row. */
+function constantsOf(assignments: readonly string[]): Record<string, string> {
+  const constants: Record<string, string> = Object.create(null);
+  for (const assignment of assignments) {
+    const [, name, text] = /^([^=\s]+)=(.*)$/su.exec(assignment) ?? [];
+    if (name === undefined || text === undefined)
+      throw new UsageError(`"${assignment}" is not an input; inputs are written name="value unit", in quotes`);
+    if (Object.hasOwn(constants, name)) throw new UsageError(`${name} is given twice; give each input once`);
+    constants[name] = text;
+  }
+  return constants;
+}
+
+function given(text: string | undefined): string {
+  return text === undefined ? 'missing' : JSON.stringify(text);
+}

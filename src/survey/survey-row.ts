@@ -1,0 +1,49 @@
+import type { CorrosionRate, GaugePressure, Length, Stress, Time } from '../quantity/index.js';
+
+/** One metal loss of a survey and the pipe that it is on. */
+export interface SurveyRow {
+  readonly outsideDiameter: Length;
+  readonly wallThickness: Length;
+  /** Specified minimum yield strength. */
+  readonly yieldStrength: Stress;
+  readonly designPressure: GaugePressure;
+  /** Deepest point, today. */
+  readonly defectDepth: Length;
+  /** Along the pipe, today. */
+  readonly defectLength: Length;
+  /** Growth of the depth; 0 where it is known not to grow. */
+  readonly depthRate: CorrosionRate;
+  /** Growth of the length at each end; 0 where it is known not to grow. */
+  readonly lengthRate: CorrosionRate;
+}
+
+/** By which method the failure pressure is found: the lower of the two where none is named. */
+export type ScreeningMethod = 'lowest' | 'original B31G' | 'modified B31G';
+
+/** How a survey is screened. */
+export interface ScreeningOptions {
+  /** Failure pressure over safe pressure: 1 or above; no default, since it belongs to the line. */
+  readonly safetyFactor: number;
+  /** How long the pipe shall still serve. */
+  readonly life: Time;
+  readonly method?: ScreeningMethod | undefined;
+  /** Of the yield strength; 1.1 SMYS where it is left out. */
+  readonly flowStress?: '1.1 SMYS' | 'SMYS + 69 MPa' | undefined;
+}
+
+/** What a row came to. */
+export type RowStatus = 'sound' | 'repair' | 'too deep' | 'refused';
+
+/** One row as screened. What a method does not give is absent; nothing is guessed in its place. */
+export interface ScreenedRow {
+  readonly status: RowStatus;
+  readonly failurePressure?: GaugePressure;
+  readonly safePressure?: GaugePressure;
+  readonly depthAtEndOfLife?: Length;
+  readonly lengthAtEndOfLife?: Length;
+  readonly safePressureAtEndOfLife?: GaugePressure;
+  /** Until the safe pressure falls below the design pressure, or the loss is too deep for the method; the life where neither comes before its end. */
+  readonly timeLeft?: Time;
+  /** Why a row is refused, or too deep. */
+  readonly because?: string;
+}

@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import { run } from './run.js';
+
+const SHARED = ['yieldStrength=359 MPa', 'designPressure=100 bar', 'depthRate=0.2 mm/year', 'lengthRate=0 mm/year'];
+const ASKED = ['--factor', '1.39', '--life', '10 year'];
+const HEADER = 'id,outsideDiameter [mm],wallThickness [mm],defectDepth [mm],defectLength [mm]';
+const FILE = `${HEADER}
+A1,323.9,9.53,3.1,60
+A2,323.9,9.53,5.9,200
+A3,323.9,9.53,abc,60
+A4,323.9,9.53,2.0
+"8"" A5",323.9,9.53,4.5,300
+=A6,323.9,9.53,0,60
+`;
+
+const survey = (text: string, ...more: string[]) =>
+  run(['survey', 'a.csv', ...SHARED, ...ASKED, ...more], { 'a.csv': text });
+
+describe('hoopwright survey', () => {
+  test('answers every row in the order of the file, and lists what it cannot read with its line', async () => {
+    const { code, out, err } = await survey(FILE);
+    const lines = out.trim().split('\n');
+    expect(lines[0]).toMatch(/^line,id,status,safePressure \[MPa\],/);
+    expect(lines.slice(1).map((line) => line.split(',').slice(0, 3).join(' '))).toEqual([
+      '2 A1 sound',
+      '3 A2 too deep',
+      '4 A3 refused',
+      '5 A4 refused',
+      '6 "8"" A5" repair',
+      "7 '=A6 sound",
+    ]);
+    expect(lines[3]).toContain('defectDepth is ""abc""; expected a bare number');
+    expect(lines[4]).toContain('4 cells where the header has 5');
+    expect(err).toContain('6 rows: 2 sound, 1 to repair, 1 too deep for the methods, 2 refused');
+    expect(code).toBe(2);
+    expect((await survey(`${HEADER}\nA1,323.9,9.53,3.1,60\n`)).code).toBe(0);
+  });
+
+  test('ranks the worst first with --top, and drops no row that it cannot read', async () => {
+    const { out } = await survey(FILE, '--top', '2', '--format', 'json');
+    const rows = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line));
+    expect(rows.map(({ id, status }) => `${id} ${status}`)).toEqual([
+      'A3 refused',
+      'A4 refused',
+      'A2 too deep',
+      '8" A5 repair',
+    ]);
+    expect(rows[3].safePressure).toEqual({ value: 8.823, unit: 'MPa' });
+  });
+
+  test('writes pressures and times rounded down, growth rounded up, in the units asked for', async () => {
+    const { out } = await survey(
+      `${HEADER}\nA1,323.9,9.53,4.5,300\n`,
+      '--units',
+      'us',
+      '--digits',
+      '3',
+      '--format',
+      'json',
+    );
+    const row = JSON.parse(out);
+    expect(row.safePressure).toEqual({ value: 1270, unit: 'psi' });
+    // 6.5 mm are 0.25591 in.
+    expect(row.depthAtEndOfLife).toEqual({ value: 0.256, unit: 'in' });
+  });
+
+  test('takes no row for part of another: a quote that is not closed is refused, not swallowed', async () => {
+    const { out, code } = await survey(
+      `${HEADER}\nA1,323.9,9.53,3.1,60\n"A2,323.9,9.53,3.1,60\nA3",323.9,9.53,3.1,60\n`,
+    );
+    expect(out).toMatch(/refused.*a cell runs over several lines/);
+    expect(code).toBe(2);
+    expect(await survey(`${HEADER}\n"A1,323.9,9.53,3.1,60\n`)).toMatchObject({ code: 2 });
+  });
+
+  test('reads a file whose cells bring their units, or that is divided by semicolons', async () => {
+    const semicolons = FILE.replaceAll(',', ';');
+    expect((await survey(semicolons)).out).toBe((await survey(FILE)).out.replaceAll('has 5', 'has 5'));
+    const units = `${HEADER.replaceAll(' [mm]', '')}\nA1,12.75 in,9.53 mm,3.1 mm,60 mm\n`;
+    expect((await survey(units)).out).toMatch(/^2,A1,sound,/m);
+  });
+
+  test.each([
+    [
+      'a column that is missing',
+      `id,defectDepth [mm]\nA,1\n`,
+      [],
+      /outsideDiameter \(outside diameter\) stands in no column/,
+    ],
+    [
+      'a column that is misspelt',
+      FILE.replace('defectDepth', 'defectDept'),
+      [],
+      /defectDepth .*the column "defectDept" may be meant/,
+    ],
+    [
+      'two columns of one name',
+      FILE.replace('defectLength', 'defectDepth'),
+      [],
+      /defectDepth stands twice in the header/,
+    ],
+    [
+      'a unit of another kind',
+      FILE.replace('defectDepth [mm]', 'defectDepth [bar]'),
+      [],
+      /defectDepth is in no unit of length/,
+    ],
+    ['an input given twice', FILE, ['defectDepth=1 mm'], /is given for all rows and stands in the header too/],
+    ['an empty file', '', [], /is empty/],
+    ['a count that is none', FILE, ['--top', '0'], /--top is "0"/],
+    ['a method that is none', FILE, ['--method', 'guess'], /--method is "guess"/],
+  ])('refuses %s in words', async (_, text, more, says) => {
+    const { code, err, out } = await survey(text, ...more);
+    expect(err).toMatch(says);
+    expect([code, out]).toEqual([2, '']);
+  });
+
+  test('refuses to run without a factor and a life, or on a file that is not there', async () => {
+    expect(await run(['survey', 'a.csv', ...SHARED, '--life', '1 year'], { 'a.csv': FILE })).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('--factor is missing'),
+    });
+    expect(await run(['survey', 'a.csv', ...SHARED, '--factor', '1.4'], { 'a.csv': FILE })).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('--life is missing'),
+    });
+    expect(await run(['survey', 'b.csv', ...SHARED, ...ASKED])).toMatchObject({
+      code: 2,
+      err: 'b.csv cannot be read: there is no such file\n',
+    });
+  });
+});
