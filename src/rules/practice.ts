@@ -66,6 +66,13 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'hotter liquid scalds at once where it runs under a glove',
   },
+  hottestBondAsTested: {
+    name: 'highest temperature at which a lap shear strength counts as tested without a word',
+    kind: 'temperature',
+    value: 313.15 as Temperature,
+    tag: 'chosen',
+    because: 'it is tested in a laboratory at about 23 degC, and no factor for heat is known',
+  },
   hottestUnasked: {
     name: 'highest design temperature of contents that nobody calls hot',
     kind: 'temperature',

@@ -11,6 +11,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['expansionOfSteel', '12 /MK', 'practice', customary],
   ['coldestUnasked', '0 degC', 'chosen', none],
   ['hottestByHand', '60 degC', 'chosen', none],
+  ['hottestBondAsTested', '40 degC', 'chosen', none],
   ['hottestUnasked', '70 degC', 'chosen', none],
   ['highestPressureByHand', '0.7 MPa', 'chosen', none],
   ['largestJetByHand', '200 N', 'chosen', none],
