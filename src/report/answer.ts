@@ -221,7 +221,7 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
     rows.push([
       'Wait for cure',
       show('time', 'wait', wait.duration.time),
-      'at least; go on only when the hold point passes',
+      `${cure.material}: at least; go on only when the hold point passes`,
     ]);
   }
   return rows;

@@ -37,22 +37,33 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
         index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
       )
       .join('')}</section>`,
-    listSection('Cautions', plan.cautions),
+    listSection('Cautions', plan.cautions, 'cautions'),
+    bringSection(plan, units),
     ...plan.steps.map((step, index) => stepSection(plan, step, index + 1, units)),
-    listSection(
-      'Materials',
-      plan.materials.map((item) => stockText(item, units)),
-    ),
-    listSection(
-      'Tools',
-      plan.tools.map((item) => stockText(item, units)),
-    ),
     listSection(
       'Taking it off again',
       plan.removal.map((each) => lineText(each, units)),
     ),
     plan.start === undefined ? '' : scripted(plan),
   ];
+}
+
+/** What to bring, on one page: boxes to tick, batch numbers to write down. */
+function bringSection({ materials, tools }: WorkPlan, units: UnitSystem): string {
+  const items = (stock: WorkPlan['materials'], sort: string): string =>
+    stock
+      .map(
+        (item, index) =>
+          `<li><label><input type="checkbox" data-mark="${sort}-${index}"> ${escaped(stockText(item, units))}</label></li>`,
+      )
+      .join('');
+  return [
+    '<section class="bring"><h2>What to bring</h2>',
+    `<h3>Materials, each with its batch number and use-by date</h3><ul>${items(materials, 'material')}</ul>`,
+    `<h3>Tools</h3><ul>${items(tools, 'tool')}</ul>`,
+    '<p><label>Batch numbers <input type="text" data-note="batches"></label></p>',
+    '<p><label>Telephone of the designer <input type="text" data-note="designer"></label></p></section>',
+  ].join('');
 }
 
 function refusal({ verdict, reasons, missing }: WorkPlan, units: UnitSystem): string {
@@ -81,7 +92,7 @@ function stepSection(plan: WorkPlan, step: PlanStep, number: number, units: Unit
     ...parts
       .filter(([, items]) => items.length > 0)
       .map(([label, items, style]) => `<h3>${label}</h3>${list(items, style)}`),
-    `<p class="hour"><label>Real hour <input type="time" data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
+    `<p class="hour"><label>Real hour <input type="time" required data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
       step.sort === 'hold point' ? ` <label><input type="checkbox" data-hold="${step.id}"> read and passed</label>` : ''
     }</p>`,
     `<p class="fault" id="fault-${step.id}" role="alert"></p>`,
@@ -106,7 +117,12 @@ function list(items: readonly string[], style = ''): string {
 /** What the script needs to move the hours by the timeline itself. No text of the case can end the element. */
 function data({ start, steps, cures, stated }: WorkPlan): string {
   const rows = steps.map(({ id, title, sort, after, takes }) => ({ id, title, sort, after, takes }));
-  return JSON.stringify({ start, steps: rows, ...cures, stated }).replaceAll('<', '\\u003c');
+  return JSON.stringify({ start, steps: rows, ...cures, stated }, rounded).replaceAll('<', '\\u003c');
+}
+
+/** Engines differ in the last bits of a power, and one plan has one page, whoever writes it: twelve digits are far beyond a second. */
+function rounded(_: string, value: unknown): unknown {
+  return typeof value === 'number' ? Number(value.toPrecision(12)) : value;
 }
 
 /** The page with the place of its data, by which its entries are kept apart from those of another plan. */

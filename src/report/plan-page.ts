@@ -28,6 +28,12 @@ input{font:inherit;padding:.3rem;min-height:44px;min-width:8rem;border:1px solid
 .fault:empty{display:none}
 .skipped{border:3px solid #8c2f1b}
 output.skipped{border:0;color:#8c2f1b;font-weight:700}
+input:invalid{box-shadow:none}
 button{font:inherit;min-height:44px;padding:.3rem .8rem;border:1px solid #77776f;background:#fff}
-@media print{button{display:none}body{background:#fff;font-size:11pt}main{max-width:none;padding:0}header,section{border-color:#000;break-inside:avoid}input{border:0;border-bottom:1px solid #000;min-height:0}}
+.bring ul{list-style:none;padding:0}
+.bring input[type=checkbox]{min-height:1.4rem;min-width:1.4rem;vertical-align:middle}
+input[type=text]{width:100%}
+@media (max-width:40em){body{font-size:15px;line-height:1.35}main{padding:6px}header,section{padding:8px 10px;margin:0 0 6px}h3{margin:.45rem 0 0}ul{padding-left:.95rem}}
+@page{size:A4;margin:12mm 11mm 13mm;@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt sans-serif}}
+@media print{button{display:none}input[type=time]:invalid{color:transparent}body{background:#fff;font-size:8pt;line-height:1.24}main{max-width:none;padding:0;columns:2;column-gap:5mm}header,section{border:0;border-top:1px solid #000;padding:1mm 0 0;margin:0 0 1.6mm}header{border-top:3px solid #000;column-span:all}.bring{break-inside:avoid}.kind,.when{font-size:1em}.go li,.stop li{break-inside:avoid}.hold,.alert{border-left:3px solid #000;padding-left:2mm}h1{font-size:13pt}h2{font-size:9.4pt;margin:0;break-after:avoid}h3{font-size:7.4pt;margin:.8mm 0 0;break-after:avoid}p,li{margin:0}ul{padding-left:3.2mm}.go,.stop{padding-left:4mm}.hour{margin-top:.8mm;padding-top:.5mm}input{border:0;border-bottom:1px solid #000;min-height:0;padding:0}input[type=time],input[type=text]{min-height:4.5mm;font-size:8pt}.hour input[type=checkbox],.bring input[type=checkbox]{min-height:3mm;min-width:3mm;height:3mm;width:3mm}}
 `.trim();

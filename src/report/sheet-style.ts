@@ -42,8 +42,8 @@ figure svg{width:100%;height:auto}
 @page{size:A4;margin:19mm 16mm 17mm 20mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
 ${compact('@media (max-width:40em)')}
 @media print{.answer{break-before:page}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}body{font-size:8.4pt;line-height:1.22}.hoopwright-sheet{max-width:none;padding:0}.equation{overflow:visible;margin:.1em 0 .1em .6em}.figures{display:block;columns:2;column-gap:5mm}
-.calculation,.evidence,.the-case-as-given,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:7mm;font-size:7pt}
-h2{column-span:all;font-size:1.25em;margin:.7em 0 .3em}h3{font-size:1.15em;margin:.6em 0 .2em}h4{font-size:1.06em;margin:.55em 0 0}p,table,ul{margin:.12em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
+.answer,.calculation,.evidence,.the-case-as-given,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:7mm;font-size:7pt}
+.answer .rows{width:100%}.answer th,.answer td{padding-right:.4em}.answer .rows td:nth-child(2){white-space:nowrap}h2{column-span:all;font-size:1.25em;margin:.7em 0 .3em}h3{font-size:1.15em;margin:.6em 0 .2em}h4{font-size:1.06em;margin:.55em 0 0}p,table,ul{margin:.12em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
 ${compact('@media print')}
 `.trim();
 }

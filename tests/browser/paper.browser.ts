@@ -26,15 +26,15 @@ async function measure(html: string): Promise<{ pages: number; screens: number; 
 
 /** What is reached today; the issue asks for 12 pages of the sheet, and for 8 screens of the plan. */
 describe('the first example on paper and on a telephone', () => {
-  it('is a sheet of at most 21 pages that is no wider than the telephone', async () => {
+  it('is a sheet of at most 20 pages that is no wider than the telephone', async () => {
     const { pages, width } = await measure(calculationSheet(design, { format: 'html' }));
-    expect(pages).toBeLessThanOrEqual(21);
+    expect(pages).toBeLessThanOrEqual(20);
     expect(width).toBeLessThanOrEqual(390);
   });
 
-  it('is a plan of at most 16 pages that is no wider than the telephone', async () => {
+  it('is a plan of at most 5 pages that is no wider than the telephone', async () => {
     const { pages, width } = await measure(planHtml(planWork(design)));
-    expect(pages).toBeLessThanOrEqual(16);
+    expect(pages).toBeLessThanOrEqual(5);
     expect(width).toBeLessThanOrEqual(390);
   });
 });

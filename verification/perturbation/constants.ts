@@ -77,7 +77,7 @@ const TEXT_CALLS =
 const GUARDS = /^(?:within|below|atMost|positive|nonNegative|properFraction|wholeNumber|finite|oneOf|check[A-Z]\w*)$/u;
 /** Tolerances of comparison and the machinery of searches and of compensated sums. */
 const MACHINERY = /^(?:1e-(?:8|9|[1-9]\d+)|1e300)$/u;
-const MACHINERY_NAMES = /^(?:CELLS|SPLITTER)$/u;
+const MACHINERY_NAMES = /^(?:CELLS|SPLITTER|SMALLEST|FIRST_LOOK|BOUND_SLACK)$/u;
 const COMPARISONS = new Set([
   ts.SyntaxKind.LessThanToken,
   ts.SyntaxKind.LessThanEqualsToken,

@@ -1,12 +1,7 @@
 import { finite, formula, positive } from '../../formula/index.js';
 import type { Area, GaugePressure, Length } from '../../quantity/index.js';
-import {
-  checkPointCount,
-  checkPosition,
-  lossBetween,
-  lossUpTo,
-  weakestSubLength,
-} from '../remaining-strength/depth-profile.js';
+import { checkPointCount, checkPosition, lossBetween, lossUpTo } from '../remaining-strength/depth-profile.js';
+import { weakestSubLength } from '../remaining-strength/weakest-sub-length.js';
 import {
   type Api579Shell,
   checkApi579Shell,

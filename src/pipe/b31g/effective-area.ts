@@ -1,13 +1,8 @@
 import { finite, formula, positive } from '../../formula/index.js';
 import type { Area, GaugePressure, Length, Stress } from '../../quantity/index.js';
-import {
-  checkDepthProfile,
-  type DepthPoint,
-  lossBetween,
-  lossUpTo,
-  weakestSubLength,
-} from '../remaining-strength/depth-profile.js';
+import { checkDepthProfile, type DepthPoint, lossBetween, lossUpTo } from '../remaining-strength/depth-profile.js';
 import { checkPipeWall } from '../remaining-strength/part-wall-defect.js';
+import { weakestSubLength } from '../remaining-strength/weakest-sub-length.js';
 import { modifiedFolias } from './folias-modified-b31g.js';
 
 export interface EffectiveAreaInput {

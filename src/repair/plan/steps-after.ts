@@ -31,11 +31,15 @@ function inspection({ acceptance, extent }: PlanFacts): StepWords {
         roundedUp('length', 'length', extent.totalLength),
       ),
       line('No step or wrinkle above {0}.', roundedDown('wrinkle', 'length', highestWrinkle)),
-      ...acceptance.inspection.map(({ feature, limit }) => saidIn(limit, (text) => `${sentence(feature)}: ${text}.`)),
+      ...acceptance.inspection.map(({ feature, limit, beyond, remedy }) =>
+        saidIn(limit, (text) => `${sentence(feature)}: ${text}${beyond === 'reject' ? '' : `; else ${remedy}`}.`),
+      ),
+      line('None of these reaches the fibre: what goes through the resin-rich layer goes to the designer.'),
     ],
-    stops: [...new Set(acceptance.inspection.map(({ beyond, remedy }) => `${sentence(beyond)}: ${remedy}.`))]
-      .filter((text) => text.startsWith('Reject'))
-      .map((text) => line(text)),
+    // One row for each defect, by its name: "reject" alone says nothing of what.
+    stops: acceptance.inspection
+      .filter(({ beyond }) => beyond === 'reject')
+      .map(({ feature, remedy }) => line(`${sentence(feature)} that is not as above: reject, ${remedy}.`)),
     call: 'the designer and the owner before anything is cut out or laid anew',
     signs: 'inspector',
   };

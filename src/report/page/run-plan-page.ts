@@ -32,8 +32,14 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
   const hours = [...page.querySelectorAll('[data-step]')];
   const holds = [...page.querySelectorAll('[data-hold]')];
   const notes = [...page.querySelectorAll('[data-note]')];
+  const marks = [...page.querySelectorAll('[data-mark]')];
 
-  const kept = (): Partial<{ began: Record<string, string>; passed: string[]; notes: Record<string, string> }> => {
+  const kept = (): Partial<{
+    began: Record<string, string>;
+    passed: string[];
+    notes: Record<string, string>;
+    marks: string[];
+  }> => {
     try {
       return JSON.parse(storeOf().getItem(key) ?? '{}');
     } catch {
@@ -49,7 +55,8 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
     const written: Record<string, string> = {};
     for (const { dataset, value } of notes) if (value) written[dataset['note'] ?? ''] = value;
     try {
-      storeOf().setItem(key, JSON.stringify({ ...entries(), notes: written }));
+      const marked = marks.flatMap(({ dataset, checked }) => (checked ? [dataset['mark'] ?? ''] : []));
+      storeOf().setItem(key, JSON.stringify({ ...entries(), notes: written, marks: marked }));
     } catch {
       // A page from a disk may have no store: what was entered then lasts as long as the page.
     }
@@ -69,7 +76,8 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
     output.classList.toggle('skipped', isStopped);
   };
 
-  const { began = {}, passed = [], notes: written = {} } = kept();
+  const { began = {}, passed = [], notes: written = {}, marks: marked = [] } = kept();
+  for (const field of marks) field.checked = marked.includes(field.dataset['mark'] ?? '');
   for (const field of hours) field.value = began[field.dataset['step'] ?? ''] ?? field.value ?? '';
   for (const field of holds) field.checked = passed.includes(field.dataset['hold'] ?? '');
   for (const field of notes) field.value = written[field.dataset['note'] ?? ''] ?? field.value ?? '';
@@ -79,10 +87,10 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
       show();
     });
   }
-  for (const field of notes) field.addEventListener('input', keep);
+  for (const field of [...notes, ...marks]) field.addEventListener('input', keep);
   page.getElementById('clear')?.addEventListener('click', () => {
     for (const field of [...hours, ...notes]) field.value = '';
-    for (const field of holds) field.checked = false;
+    for (const field of [...holds, ...marks]) field.checked = false;
     try {
       storeOf().removeItem(key);
     } catch {

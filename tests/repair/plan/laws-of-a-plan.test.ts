@@ -114,8 +114,8 @@ const laws: Readonly<Record<string, Law>> = {
     design,
   }) => {
     const stops = plan.steps.find(({ id }) => id === 'inspection')?.stops.map(({ text }) => text) ?? [];
-    const due = design.acceptance.inspection.flatMap(({ beyond, remedy }) =>
-      /^reject/iu.test(beyond) ? [`${beyond}: ${remedy}.`.toLowerCase()] : [],
+    const due = design.acceptance.inspection.flatMap(({ feature, beyond, remedy }) =>
+      /^reject/iu.test(beyond) ? [`${feature} that is not as above: ${beyond}, ${remedy}.`.toLowerCase()] : [],
     );
     if (stops.length === 0) return 'nothing is rejected';
     return [...new Set(due)].toSorted().join('\n') ===

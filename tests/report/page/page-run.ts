@@ -44,7 +44,7 @@ export function runPage(html: string, store: Map<string, string> | undefined = n
     const found = html.matchAll(new RegExp(`<(?:input|textarea)[^>]*? data-${name}="([^"]+)"([^>]*)>`, 'gu'));
     return [...found].map(([, id = '', rest = '']) => field({ [name]: id }, / value="([^"]*)"/u.exec(rest)?.[1] ?? ''));
   };
-  const fields = { step: all('step'), hold: all('hold'), note: all('note') };
+  const fields = { step: all('step'), hold: all('hold'), note: all('note'), mark: all('mark') };
   const document = {
     getElementById: (id: string) => elements.get(id) ?? null,
     querySelectorAll: (selector: string) => fields[/data-(\w+)/u.exec(selector)?.[1] as keyof typeof fields],
