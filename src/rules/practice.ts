@@ -66,12 +66,19 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'hotter liquid scalds at once where it runs under a glove',
   },
+  hottestBondAsTested: {
+    name: 'highest temperature at which a lap shear strength counts as tested without a word',
+    kind: 'temperature',
+    value: 313.15 as Temperature,
+    tag: 'chosen',
+    because: 'it is tested in a laboratory at about 23 degC, and no factor for heat is known',
+  },
   hottestUnasked: {
     name: 'highest design temperature of contents that nobody calls hot',
     kind: 'temperature',
-    value: 373.15 as Temperature,
+    value: 343.15 as Temperature,
     tag: 'chosen',
-    because: 'water boils as it leaves, and no class but the third covers more; below it the name has to say it',
+    because: 'hotter water burns the skin at a touch, and whoever prepares the steel or seals the leak may meet it',
   },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',

@@ -18,6 +18,7 @@ export * from './rolls.js';
 export * from './sheet-length.js';
 export * from './sheet-plan.js';
 export * from './sheets-side-by-side.js';
+export * from './side-lap.js';
 export * from './tape-area.js';
 export * from './tape-plan.js';
 export * from './wrapped-area.js';

@@ -269,6 +269,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/overlay-factor': 'requiredOverlap+ availableOverlap- exponent+',
   'laminate/thickness-on-fitting': 'thickness+ stressFactor+ overlayFactor+',
   'laminate/thickness-as-straight': 'thickness+ stressFactor- overlayFactor-',
+  'wrap/side-lap': 'overlap+ tapeWidth+',
   'wrap/overlap-on-bend': 'overlap+ bendRadius+ outsideDiameter+ lineRadius-',
   'wrap/length-on-bend': 'lengthAlong+ measuredRadius- lineRadius+',
   'wrap/bend-line-radius': 'bendRadius+ outsideDiameter~',

@@ -1,5 +1,6 @@
 import { refuse } from '../../formula/index.js';
 import { strangeDiameter } from '../../pipe/tables/strange-diameter.js';
+import { tinyLoad } from '../../pipe/tables/tiny-load.js';
 import { type Amount, exactly, type Length, roundedDown, roundedUp, siSymbol } from '../../quantity/index.js';
 import { type Slip, slipsInto, slipsInWords } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
@@ -18,6 +19,31 @@ export function warnOfSlips(work: Workbook, unusual: readonly Unusual[], { stric
   }
   const path = work.case.pipe.outsideDiameter === undefined ? 'pipe.circumference' : 'pipe.outsideDiameter';
   if (!unusual.some((each) => each.path === path)) warnOfDiameter(work, path, strict === true);
+  warnOfTinyLoads(work, strict === true);
+}
+
+/** A load far below the scale of the pipe is more often written in a unit a thousand times too small. */
+function warnOfTinyLoads(work: Workbook, strict: boolean): void {
+  const { loads, pipe } = work.case;
+  const { outsideDiameter, circumference, wallThickness, material } = pipe;
+  const { axialForce, bendingMoment, torsion, shearForce } = loads;
+  const stated = [
+    { path: 'loads.axialForce', kind: 'force', value: axialForce },
+    { path: 'loads.bendingMoment', kind: 'moment', value: bendingMoment },
+    { path: 'loads.torsion', kind: 'moment', value: torsion },
+    { path: 'loads.shearForce', kind: 'force', value: shearForce },
+  ] as const;
+  for (const { path, kind, value } of stated) {
+    if (value === 'none') continue;
+    const { yieldStrength } = material;
+    const span = tinyLoad({ kind, value, outsideDiameter, circumference, wallThickness, yieldStrength });
+    if (span === undefined) continue;
+    const [least, most] = span;
+    const scale = 'from a thousandth of the load at which this pipe yields up to that load';
+    if (strict) refuseUnusual(path, kind, value, `must lie within ${least} to ${most}, ${scale}`);
+    const amounts = [exactly(path, kind, value), exactly(path, kind, least), exactly(path, kind, most)];
+    say(work, path, `is {0}, outside {1} to {2}, ${scale}`, amounts, slipsInto(kind, value, span));
+  }
 }
 
 function warnOfDiameter(work: Workbook, path: string, strict: boolean): void {

@@ -1,5 +1,7 @@
 import { exactly, line, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import { need, use, type Workbook, warnOwner } from '../job/workbook.js';
+import { hottestOf } from './temperature.js';
 
 /** The lap shear strength of the bond beside the two least values that are recalled (lap shear strength). */
 export function checkBond(work: Workbook): void {
@@ -14,6 +16,7 @@ export function checkBond(work: Workbook): void {
     );
     return;
   }
+  warnOfHotBond(work);
   const required = use(work, 'lap shear strength required', lapShear.required);
   const least = use(work, 'lap shear strength, least with a warning', lapShear.withWarning);
   if (lapShearStrength < least) {
@@ -31,4 +34,17 @@ export function checkBond(work: Workbook): void {
     );
     warnOwner(work, minima, lapShear.required.clause);
   }
+}
+
+/** No factor for heat is known for the bond, as there is one for strain: who takes the line back has to know what it is counted on. */
+function warnOfHotBond(work: Workbook): void {
+  const hottest = hottestOf(work.case);
+  if (hottest <= practice.hottestBondAsTested.value) return;
+  warnOwner(
+    work,
+    line(
+      'The bond counts with its lap shear strength as it is stated, and the steel may reach {0}, where a bond that was tested in a laboratory holds less: no factor for that is known. Have the maker confirm the strength at that temperature, over the filler too where filler lies under the wrap.',
+      exactly('hottest steel', 'temperature', hottest),
+    ),
+  );
 }

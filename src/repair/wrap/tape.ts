@@ -15,6 +15,7 @@ import {
 import type { TapeStock } from '../case/case.js';
 import type { ExtentDesign, LaminateDesign, TapeDesign } from '../design/design.js';
 import { assume, type Workbook } from '../job/workbook.js';
+import { checkTapeLap } from './tape-lap.js';
 import { warnOfTape } from './tape-warnings.js';
 
 /** Passes of tape over the repair, and the rolls to order. */
@@ -28,6 +29,7 @@ export function planTape(
   const { plyThickness } = work.case.laminate;
   const { wrappedDiameter, plies } = laminate;
   const layersPerPass = step(recorder, 'wrap/minimum-layers', minimumLayers, { overlap: tape.overlap });
+  checkTapeLap(work, tape, layersPerPass);
   const firstLayer = step(recorder, 'wrap/layer-diameter', layerDiameter, {
     outsideDiameter: wrappedDiameter,
     layerThickness: plyThickness,

@@ -114,6 +114,12 @@ export const laminate: readonly Hazard[] = [
     tests: tape('whose overlap is just enough', 'that a little more overlap would save a pass of'),
   },
   {
+    could: 'The turns of the tape lie edge to edge.',
+    would: 'Nothing would carry along the pipe there, and a leak would find its way out.',
+    guards: ['wrap/tape-lap.ts: reasons the turns of the tape hardly lap, and every pass is open at thei'],
+    tests: tape('whose turns hardly lap'),
+  },
+  {
     could: 'A narrow sheet is wound in more bands than anybody can follow.',
     would: 'Joints would come to lie on each other.',
     guards: ['wrap/sheet.ts: notCovered the sheet is too narrow for this length'],

@@ -54,8 +54,14 @@ export const limits: readonly Hazard[] = [
       'limits/bond.ts: need laminate.lapShearStrength',
       'limits/bond.ts: reasons the lap shear strength of the bond is too low',
       'limits/bond.ts: warnOwner minima',
+      'limits/bond.ts: warnOwner The bond counts with its lap shear strength as it is stated',
     ],
-    tests: ofBond('of no stated strength', 'below the least', 'between the two minima'),
+    tests: ofBond(
+      'of no stated strength',
+      'below the least',
+      'between the two minima',
+      'hotter than it was tested',
+    ),
   },
   {
     could: 'The contents eat resin or putty.',

@@ -4,7 +4,13 @@ const file = 'verification/hazards/shown/slips.test.ts';
 const warned = shownIn(`${file}: a slip, warned of by its field and value`);
 const refused = shownIn(`${file}: a slip, refused where a case is held strictly`);
 const typed = shownIn(`${file}: a case that a program makes`);
-const slips = ['joule for kilojoule', 'a radius for a diameter', 'a diameter for a circumference'];
+const slips = [
+  'joule for kilojoule',
+  'a radius for a diameter',
+  'a diameter for a circumference',
+  'newton metre for kilonewton metre',
+  'newton for kilonewton',
+];
 
 /** What one field shows by itself. */
 export const fieldSlips: readonly Hazard[] = [

@@ -153,6 +153,13 @@ describe('a tape', () => {
     verdict: 'designed',
     says: /is exactly what/,
   });
+  show('whose turns hardly lap', {
+    from: withPaths(quietLoss, { 'wrap.width': '100 mm', 'wrap.overlap': '25 %' }),
+    with: { 'wrap.overlap': '24 %' },
+    verdict: 'not repairable',
+    limit: 0.025,
+    says: /hardly lap/,
+  });
   show('that a little more overlap would save a pass of', {
     from: withPaths(quietLoss, { 'wrap.overlap': '55 %' }),
     with: { 'wrap.overlap': '65 %' },

@@ -117,6 +117,13 @@ describe('the bond', () => {
     verdict: 'designed',
     says: /between the two minima/,
   });
+  show('hotter than it was tested', {
+    from: withPaths(quietLoss, { 'service.designTemperature': '40 degC' }),
+    with: { 'service.designTemperature': '40.1 degC' },
+    verdict: 'designed',
+    says: /bond counts with its lap shear strength as it is stated/,
+    step: 'return',
+  });
 });
 
 describe('what the contents reach', () => {

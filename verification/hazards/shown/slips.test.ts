@@ -25,6 +25,8 @@ const slips: readonly (readonly [what: string, field: string, changes: Paths, va
     },
     0.1683,
   ],
+  ['newton metre for kilonewton metre', 'loads.bendingMoment', { 'loads.bendingMoment': '18 N m' }, 18],
+  ['newton for kilonewton', 'loads.axialForce', { 'loads.axialForce': '40 N' }, 40],
 ];
 
 /** The field that a case is refused for; nothing where it is let in. */

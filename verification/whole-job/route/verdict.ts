@@ -294,6 +294,7 @@ function missing(job: Job, parts: Parts): string[] {
   const ask = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
+  ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
   ask(service.surge === undefined, 'surge');
   const cracking = service.cracking;
   ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
