@@ -853,6 +853,13 @@ export const sources = /* @__PURE__ */ frozen({
     reached: 'recalled',
     note: 'Inputs of one example were seen on a page of solutions; its results and the equations are recalled, and so is the year.',
   },
+  'sih-paris-irwin': {
+    author: 'Sih, G. C.; Paris, P. C.; Irwin, G. R.',
+    title: 'On cracks in rectilinearly anisotropic bodies',
+    year: 1965,
+    reached: 'recalled',
+    note: 'Energy release rate of a crack in an orthotropic body, from memory.',
+  },
   krenchel: {
     author: 'Krenchel, H.',
     title: 'Fibre Reinforcement',

@@ -133,6 +133,7 @@ export const sourceTypes: Readonly<Record<SourceKey, SourceType>> = {
   'homogenisation-package': 'software',
   'composite-course-notes': 'webpage',
   shigley: 'book',
+  'sih-paris-irwin': 'article-journal',
   krenchel: 'book',
   bhavikatti: 'book',
   'gere-companion': 'book',

@@ -44,7 +44,7 @@ export const slotEdgeFactorFormula = /* @__PURE__ */ formula<SlotEdgeFactorInput
     shearModulus: { symbol: 'G', kind: 'modulus', name: 'shear modulus of the laminate', sample: [1e9, 4e9] },
   },
   output: { symbol: 'h', kind: 'number', name: 'edge factor' },
-  sources: [],
+  sources: [{ key: 'sih-paris-irwin', locator: 'release of a crack in an orthotropic body' }],
   evidence: {
     form: { tag: 'recalled', derived: 'finite elements of an orthotropic layer on a rigid base' },
     'modulus through the thickness': { tag: 'chosen', note: '2 G, a low bound: a case does not state it' },
