@@ -23,7 +23,7 @@ export interface HandCheckCount {
   readonly namedWrongly: number;
 }
 
-export const DIGITS = [3, 4, 5, 6] as const;
+const DIGITS = [3, 4, 5, 6] as const;
 
 const write = (number: number, digits: number, unit: string): string =>
   `${Number(number).toExponential(digits - 1)}${unit === '' || unit === '1' ? '' : ` ${unit}`}`;
