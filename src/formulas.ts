@@ -1,12 +1,14 @@
 /**
  * `hoopwright/formulas`: the declarations of all formulas and the sources that they name, one call for a formula by its
- * name, its typeset equation, and the search for it.
+ * name, the check of a hand calculation, its typeset equation, and the search for it.
  */
 export {
+  checkHandCalculation,
   type Evaluated,
   type EvaluateOptions,
   evaluate,
   findFormulas,
+  type HandCheck,
   type Typeset,
   typesetEquation,
 } from './evaluate/index.js';

@@ -50,7 +50,7 @@ function formulaOf(id: string | undefined): AnyFormula {
 }
 
 /** `name=text` pairs; `name=@FILE` is the rows of a file. */
-async function readAssignments(assignments: readonly string[], io: Io): Promise<Record<string, unknown>> {
+export async function readAssignments(assignments: readonly string[], io: Io): Promise<Record<string, unknown>> {
   // No prototype: __proto__ is then a name like any other, and refused as one.
   const given: Record<string, unknown> = Object.create(null);
   for (const assignment of assignments) {

@@ -16,6 +16,7 @@ export const help: Readonly<Record<string, string>> = {
   hoopwright compare CASE.json           the design by either rule set, and which rules make the difference
   hoopwright doubt CASE.json             how the results move with each number of the case
   hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
+  hoopwright check FORMULA name=...      hold a hand calculation to the formula, and name the slip
   hoopwright formulas [WORD]             list the formulas that hold a word, or show one
   hoopwright survey FILE.csv             screen the metal losses of a survey, the worst first
   hoopwright schema                      JSON Schema of a case
@@ -82,6 +83,17 @@ A list comes from a file, name=@FILE: a JSON array of rows, or a CSV table with 
   --strict             refuse an input outside the span that is tested
 ${COMMON}
   hoopwright evaluate pipe/hoop-stress pressure="150 psig" outsideDiameter="12.75 in" wallThickness="0.33 in"
+`,
+  check: `hoopwright check FORMULA name="value unit" ... --claimed "VALUE UNIT" [options]
+
+Holds a result that was worked out by hand to the digits in which it is written. Where it does not agree, the slips that people
+make are tried one at a time, and those named that give it to its last digit: a radius for a diameter, an inch for a millimetre,
+psi for MPa, gauge for absolute, two inputs swapped, a square forgotten. With three digits only the common ones are tried, with
+fewer none. Exit code 1 where it does not agree.
+
+  --claimed "38.4 MPa" the result as written, with its unit
+  --format text|json
+  --help               this text
 `,
   formulas: `hoopwright formulas [WORD] [options]
 

@@ -14,6 +14,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   compare: async () => (await import('./compare.js')).compare,
   doubt: async () => (await import('./doubt.js')).doubt,
   evaluate: async () => (await import('./evaluate.js')).evaluate,
+  check: async () => (await import('./check.js')).check,
   formulas: async () => (await import('./formulas.js')).formulas,
   survey: async () => (await import('./survey.js')).survey,
   schema: async () => (await import('./schema.js')).schema,

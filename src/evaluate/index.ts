@@ -1,3 +1,4 @@
+export { checkHandCalculation, type HandCheck } from './check/index.js';
 export { type Evaluated, evaluate } from './evaluate.js';
 export type { EvaluateOptions } from './options.js';
 export { findFormulas } from './search.js';

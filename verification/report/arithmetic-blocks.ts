@@ -117,3 +117,39 @@ export function perturbationBlocks({ perturbation }: Report): Block[] {
         ]),
   ];
 }
+
+/** How often the check of a hand calculation names the slip that was made. */
+export function handCheckBlocks({ handChecks }: Report): Block[] {
+  if (handChecks.length === 0) return [];
+  return [
+    heading(2, 'The check of hand calculations', 'hand-check'),
+    paragraph(
+      'Results of every closed form over drawn inputs, written to so many digits, with one slip planted by other code than the one that looks for it; and results multiplied by a random factor from 0.1 to 10, which no slip made. A slip that does not show in the digits written is not counted. ',
+      code('npm run hand-check'),
+      ' repeats it.',
+    ),
+    table(
+      [
+        'digits',
+        'with a slip',
+        'it is named',
+        'only others are',
+        'none is',
+        'taken for right',
+        'without',
+        'one is named',
+      ],
+      handChecks.map(({ digits, planted, named, otherwise, taken, unexplained, namedWrongly }) => [
+        String(digits),
+        String(planted),
+        `${named} (${((named / planted) * 100).toFixed(1)} %)`,
+        String(otherwise),
+        String(planted - named - otherwise - taken),
+        String(taken),
+        String(unexplained),
+        `${namedWrongly} (${((namedWrongly / unexplained) * 100).toFixed(1)} %)`,
+      ]),
+      { align: 'rrrrrrrr' },
+    ),
+  ];
+}

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { formulas as registered } from '../../src/registry/index.js';
 import { burstPredictions } from '../datasets/burst-tests.js';
 import { readEnginesSummary } from '../engines/summary.js';
+import { readHandCheckSummary } from '../hand-check/summary.js';
 import { accuracyTable } from '../oracles/accuracy.js';
 import { readCases, runCases } from '../runner/run.js';
 import { bibliography } from './bibliography.js';
@@ -98,6 +99,7 @@ export function collect(): Report {
     formulas: entries,
     accuracy: accuracyRows(),
     engines: readEnginesSummary(),
+    handChecks: readHandCheckSummary(),
     perturbation: perturbationReport(),
     wholeDesigns: wholeDesignsReport(),
     units: unitRows(),

@@ -1,5 +1,11 @@
 import { bibliographyBlocks, knownProblemBlocks, propertyBlocks, ruleBlocks, unitBlocks } from './annex-blocks.js';
-import { accuracyAnnex, accuracyBlocks, engineBlocks, perturbationBlocks } from './arithmetic-blocks.js';
+import {
+  accuracyAnnex,
+  accuracyBlocks,
+  engineBlocks,
+  handCheckBlocks,
+  perturbationBlocks,
+} from './arithmetic-blocks.js';
 import { type Block, heading, paragraph } from './blocks.js';
 import { errataBlocks, exceptionBlocks, lookUpBlocks, methodBlocks, roomBlocks, tagBlocks } from './case-blocks.js';
 import { burstBlocks, dewPointBlocks, pipeSizeBlocks } from './compared-blocks.js';
@@ -46,6 +52,7 @@ export function documentBlocks(report: Report, form: Form): Block[] {
     ...engineBlocks(report),
     ...perturbationBlocks(report),
     ...wholeDesignBlocks(report),
+    ...handCheckBlocks(report),
     ...knownProblemBlocks(report),
     ...ending(report),
     ...bibliographyBlocks(report),

@@ -1,6 +1,7 @@
 import type { SourceTag } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
 import type { EnginesSummary } from '../engines/summary.js';
+import type { HandCheckCount } from '../hand-check/measure.js';
 import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
@@ -51,6 +52,7 @@ export interface Report {
   readonly formulas: readonly FormulaEntry[];
   readonly accuracy: readonly AccuracyRow[];
   readonly engines: EnginesSummary | undefined;
+  readonly handChecks: readonly HandCheckCount[];
   readonly perturbation: PerturbationReport;
   readonly wholeDesigns: WholeDesignsReport;
   readonly units: readonly UnitRow[];

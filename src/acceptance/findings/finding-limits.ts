@@ -31,8 +31,8 @@ export interface FindingLimit {
   /** Measures that must be taken of a finding, each with its greatest value; `radius` has a least. */
   readonly greatest: {
     readonly width?: Length;
-    /** `wrinkle`: the formula of that name. `resin-rich layer`: no deeper than it is thick. */
-    readonly height?: Length | 'wrinkle' | 'resin-rich layer';
+    /** `wrinkle`: the formula of that name. `resin-rich layer`: no deeper than it is thick. `pit`: that, and a length. */
+    readonly height?: Length | 'wrinkle' | 'resin-rich layer' | 'pit';
     /** None at an end and none over a leak. */
     readonly area?: Area;
   };
@@ -50,7 +50,8 @@ const AGREED = "cut out and lay anew there, with the owner's agreement";
 
 const LEAST_RADIUS = 0.005 as Length;
 const WIDEST = 0.01 as Length;
-const HIGHEST = 0.0025 as Length;
+/** Also of a pit, which stays in the resin-rich layer besides. */
+export const HIGHEST = 0.0025 as Length;
 const LARGEST = 0.0025 as Area;
 
 const radius: Amount = { name: 'radius', kind: 'length', value: LEAST_RADIUS, toward: 'up' };
@@ -85,12 +86,15 @@ export const findingLimits: readonly FindingLimit[] = [
   {
     feature: 'pit',
     where: 'resin-rich surface',
-    limit: { text: 'at most {0} wide and {1} deep', amounts: [width, height] },
-    greatest: { width: WIDEST, height: HIGHEST },
+    limit: { text: 'at most {0} wide and {1} deep, and no deeper than the resin-rich layer', amounts: [width, height] },
+    greatest: { width: WIDEST, height: 'pit' },
     beyond: 'repair the repair',
     remedy: 'abrade and fill with resin',
     clause: CLAUSE,
-    evidence: { tag: 'recalled' },
+    evidence: {
+      tag: 'recalled',
+      note: 'that it stays in the resin-rich layer is chosen: a thin laminate is all pit else',
+    },
   },
   {
     feature: 'foreign matter on the surface',

@@ -1,7 +1,13 @@
 import { nonNegative, oneOf, positive, refuse } from '../../formula/index.js';
 import { type Area, exactly, type Length, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { type AcceptanceReason, type AcceptanceVerdict, worstVerdict } from '../verdict.js';
-import { type FindingFeature, type FindingLimit, type FindingMeasure, findingLimits } from './finding-limits.js';
+import {
+  type FindingFeature,
+  type FindingLimit,
+  type FindingMeasure,
+  findingLimits,
+  HIGHEST,
+} from './finding-limits.js';
 import { wrinkleLimit } from './wrinkle-limit.js';
 
 /** Something that an inspector saw, or heard at the tap test. */
@@ -19,7 +25,7 @@ export interface Finding {
 export interface FindingsInput {
   readonly findings: readonly Finding[];
   readonly laminateThickness: Length;
-  /** Thickness of the resin-rich layer at the surface; needed to judge a crack or a pinhole. */
+  /** Thickness of the resin-rich layer at the surface; needed to judge a crack, a pit or a pinhole. */
   readonly resinRichThickness?: Length | undefined;
   /** Whether the defect goes, or will go within the life of the repair, through the wall. */
   readonly throughWall: boolean;
@@ -80,10 +86,15 @@ function withinLimit(value: number, greatest: number): boolean {
   return value <= greatest * (1 + 1e-9);
 }
 
-function heightLimit(height: Length | 'wrinkle' | 'resin-rich layer', input: FindingsInput, feature: string): number {
+function heightLimit(
+  height: NonNullable<FindingLimit['greatest']['height']>,
+  input: FindingsInput,
+  feature: string,
+): number {
   if (height === 'wrinkle') return wrinkleLimit({ laminateThickness: input.laminateThickness });
-  if (height !== 'resin-rich layer') return height;
-  return input.resinRichThickness ?? missing('resinRichThickness', `a ${feature} is judged by it`);
+  if (typeof height === 'number') return height;
+  const layer = input.resinRichThickness ?? missing('resinRichThickness', `a ${feature} is judged by it`);
+  return height === 'pit' ? Math.min(layer, HIGHEST) : layer;
 }
 
 function measured(finding: Finding, measure: FindingMeasure, path: string): number {

@@ -30,15 +30,22 @@ describe('findings on a repair', () => {
     expect(none).toEqual({ verdict: 'accept', reasons: [] });
   });
 
-  it.each(['blister', 'pit', 'foreign matter on the surface'] as const)(
-    'of a %s pass up to 10 mm by 2.5 mm',
-    (feature) => {
-      expect(judge({ feature, width: length.mm(10), height: length.mm(2.5) }).verdict).toBe('accept');
-      expect(judge({ feature, width: length.mm(10.1), height: length.mm(2.5) }).verdict).toBe('repair the repair');
-      expect(judge({ feature, width: length.mm(10), height: length.mm(2.6) }).verdict).toBe('repair the repair');
-      expect(judge({ feature, width: length.mm(11), height: length.mm(3) }).reasons).toHaveLength(2);
-    },
-  );
+  it.each(['blister', 'foreign matter on the surface'] as const)('of a %s pass up to 10 mm by 2.5 mm', (feature) => {
+    expect(judge({ feature, width: length.mm(10), height: length.mm(2.5) }).verdict).toBe('accept');
+    expect(judge({ feature, width: length.mm(10.1), height: length.mm(2.5) }).verdict).toBe('repair the repair');
+    expect(judge({ feature, width: length.mm(10), height: length.mm(2.6) }).verdict).toBe('repair the repair');
+    expect(judge({ feature, width: length.mm(11), height: length.mm(3) }).reasons).toHaveLength(2);
+  });
+
+  it('of a pit pass up to 10 mm by 2.5 mm, and within the resin-rich layer, which then has to be known', () => {
+    const at = (depth: Length, layer: Length | undefined) =>
+      judge({ feature: 'pit', width: length.mm(10), height: depth }, { resinRichThickness: layer }).verdict;
+    expect(at(length.mm(0.5), length.mm(0.5))).toBe('accept');
+    expect(at(length.mm(0.6), length.mm(0.5))).toBe('repair the repair');
+    expect(at(length.mm(2.5), length.mm(4))).toBe('accept');
+    expect(at(length.mm(2.6), length.mm(4))).toBe('repair the repair');
+    expect(() => at(length.mm(0.5), undefined)).toThrow(/resinRichThickness/u);
+  });
 
   it('of a wrinkle pass up to a fifth of a thin laminate and 2.5 mm of a thick one', () => {
     const at = (height: Length, laminateThickness: Length) =>

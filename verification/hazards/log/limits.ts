@@ -56,12 +56,7 @@ export const limits: readonly Hazard[] = [
       'limits/bond.ts: warnOwner minima',
       'limits/bond.ts: warnOwner The bond counts with its lap shear strength as it is stated',
     ],
-    tests: ofBond(
-      'of no stated strength',
-      'below the least',
-      'between the two minima',
-      'hotter than it was tested',
-    ),
+    tests: ofBond('of no stated strength', 'below the least', 'between the two minima', 'hotter than it was tested'),
   },
   {
     could: 'The contents eat resin or putty.',

@@ -13,11 +13,18 @@ export interface Line {
 /** What a damaged pipe keeps where nobody asks for more. */
 const LEAST_FACTOR = 1.25;
 
-/** The pipe, and where a seal holds its leak no more than the seal bears, nor than the pressure that it is tightened for. */
-export function lineAtWork(job: Job, found: Found, seal: { readonly highestPressure: number } | undefined): Line {
+/**
+ * The pipe, and where a seal holds its leak no more than the seal bears, nor than the pressure that it is tightened for. A pad
+ * round more than half the pipe is no seal that a band makes, and the design is refused by it.
+ */
+export function lineAtWork(
+  job: Job,
+  found: Found,
+  seal: { readonly padDiameter: number; readonly highestPressure: number } | undefined,
+): Line {
   const line = byThePipe(job, found);
   const { pressure, highestPressure: most } = line;
-  if (most === undefined || seal === undefined) return line;
+  if (most === undefined || seal === undefined || seal.padDiameter > (Math.PI * found.outsideDiameter) / 2) return line;
   const all: readonly (readonly [number, string | undefined])[] = [
     [most, line.limitedBy],
     [seal.highestPressure, 'leak seal'],

@@ -1,0 +1,1 @@
+export { checkHandCalculation, type HandCheck } from './check-hand-calculation.js';

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { checkHandCalculation } from '../../src/formulas.js';
+
+/** Barlow: 10 MPa on 200 mm by 10 mm is 100 MPa; every other number here is worked out by hand from that. */
+const ring = { pressure: '10.37 MPa', outsideDiameter: '203.4 mm', wallThickness: '9.81 mm' };
+const check = (claimed: string, given: Readonly<Record<string, string>> = ring) =>
+  checkHandCalculation('pipe/hoop-stress', given, claimed);
+// 10.37 * 203.4 / (2 * 9.81) = 107.5055…
+const RIGHT = (10.37 * 203.4) / 19.62;
+
+describe('a hand calculation', () => {
+  it('agrees to the digits that are given, and to no more', () => {
+    for (const digits of [2, 3, 4, 5, 6]) {
+      const found = check(`${RIGHT.toPrecision(digits)} MPa`);
+      expect([found.agrees, found.slips]).toEqual([true, []]);
+    }
+    expect(check('107.6 MPa').agrees).toBe(false);
+    expect(check('107.51 MPa').digits).toBe(5);
+  });
+
+  it('is held to the digits before the zeros of a whole number', () => {
+    expect(check('110 MPa')).toMatchObject({ agrees: true, digits: 2 });
+    expect(check('110.0 MPa')).toMatchObject({ agrees: false, digits: 4 });
+  });
+
+  it('is read in any unit of the result', () => {
+    expect(check(`${((RIGHT * 1e6) / 6894.757293168).toPrecision(6)} psi`).agrees).toBe(true);
+    expect(() => check('107.5 mm')).toThrow(/claimed/u);
+    expect(() => check('much')).toThrow(/claimed/u);
+  });
+
+  it.each([
+    ['a radius for the diameter', RIGHT / 2, /radius was taken for outside diameter/u],
+    ['the inside diameter for the outside', (10.37 * (203.4 - 19.62)) / 19.62, /inside diameter was taken/u],
+    ['inches for millimetres', RIGHT * 25.4, /inches/u],
+    ['psi for MPa', (RIGHT * 6894.757293168) / 1e6, /psi where it is in MPa/u],
+    ['an atmosphere too many', ((10.37 + 0.101325) * 203.4) / 19.62, /atmosphere was added/u],
+    ['diameter and wall swapped', (10.37 * 9.81) / 406.8, /swapped/u],
+    ['the 2 forgotten', RIGHT * 2, /factor of 2 is too many/u],
+  ] as const)('names %s', (_, claimed, words) => {
+    const { slips, message } = check(`${claimed.toPrecision(6)} MPa`);
+    expect(slips.join('; ')).toMatch(words);
+    expect(message).toContain(slips[0]);
+  });
+
+  it('names a forgotten square, in the numbers that were typed', () => {
+    // A = pi D^2/4 of 80 mm: 5026.548 mm2; without the square 62.83185.
+    const found = checkHandCalculation('seal/circle-area', { diameter: '80 mm' }, '62.832 mm2');
+    expect(found.slips).toContain('a power of 2 was forgotten');
+  });
+
+  it('names more than one slip where more than one gives the claim', () => {
+    expect(check(`${(RIGHT / 2).toPrecision(6)} MPa`).slips.length).toBeGreaterThan(1);
+  });
+
+  it('says that no common slip is found, and with two digits only right or wrong', () => {
+    expect(check('131.77 MPa').message).toContain('No common slip found');
+    expect(check('54 MPa').slips).toEqual([]);
+    expect(check('54 MPa').message).toContain('fewer than three digits');
+  });
+});
