@@ -58,6 +58,7 @@ describe('the interval of a design', () => {
   it('finds an end that no guess of one side at a time would: two inputs that help each other', () => {
     const growing: RepairCase = {
       ...partWall,
+      pipe: { ...partWall.pipe, wallThickness: length.mm(12) },
       repair: { ...partWall.repair, life: time.year(10), method: 'substrate yielded' },
       service: { ...partWall.service, designPressure: gauge.MPa(9) },
       filler: { ...(partWall.filler as Filler), thicknessOverDefect: length.mm(8) },

@@ -30,9 +30,10 @@ const weak: RepairCase = {
   laminate: { ...leaking.laminate, energyReleaseRate: energyReleaseRate.JPerM2(30) },
 };
 
-/** The thinned pipe carries with the laminate, up to its yield strength. */
+/** The thinned pipe carries with the laminate, up to its yield strength; where it is sound it stays below its allowable stress. */
 const yielded: RepairCase = {
   ...partWall,
+  pipe: { ...partWall.pipe, wallThickness: length.mm(12) },
   service: { ...partWall.service, designPressure: gauge.MPa(9) },
   filler: { ...(partWall.filler as Filler), thicknessOverDefect: length.mm(8) },
   repair: { ...partWall.repair, method: 'substrate yielded' },

@@ -53,6 +53,14 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
   { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
+  ...reasonFor('held by finite elements of a layer alike in no two directions, from one side', {
+    'laminate/slot-edge-factor': ['2'],
+  }),
+  ...reasonFor(
+    'how a number is written: what is computed does not hang on it, and the tests of the sheet hold it',
+    { format: ['4', '1e6', '1e-3', '10', '1', '15'] },
+    'unit',
+  ),
   ...reasonFor(unbuilt, {
     'laminate/along-strength': ['1'],
     'laminate/isotropic-shear-modulus': ['1', '2'],

@@ -44,7 +44,7 @@ describe('the weakest sub-length', () => {
         const expected = byBruteForce(profile);
         expect(Math.abs(failurePressure / expected - 1)).toBeLessThan(1e-9);
       }),
-      { seed: 12, numRuns: 60 },
+      { seed: 20261125, numRuns: 60 },
     );
   });
 
