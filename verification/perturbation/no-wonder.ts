@@ -10,7 +10,6 @@ const bracket = 'a bracket or a part of a search: the root is the same';
 const overflow = 'guards against numbers that no float holds: the result is refused a line later';
 const joined = 'two forms meet here to the last digits: either is right at the step';
 const bounded = 'held by finite patches from one side and within a fifth from the other: see the derivation of the rim';
-const unbuilt = 'derived since: the derivation came after the run of this summary';
 const unreached = 'never reached: what comes before refuses or decides it';
 
 const polished = 'a start and the step that polishes it: either alone comes to the root';
@@ -61,16 +60,6 @@ export const noWonders: readonly NoWonder[] = [
     { format: ['4', '1e6', '1e-3', '10', '1', '15'] },
     'unit',
   ),
-  ...reasonFor(unbuilt, {
-    'laminate/along-strength': ['1'],
-    'laminate/isotropic-shear-modulus': ['1', '2'],
-    'laminate/overlay-factor': ['1'],
-    'laminate/slot-pressure-ceiling': ['4', 'Math.PI'],
-    'laminate/strip-modulus': ['1'],
-    'laminate/thickness-wide-slot': ['4', '8', 'Math.PI'],
-    'laminate/wide-slot-resistance': ['4', 'Math.PI'],
-    'seal/pad-beyond-bands': ['2'],
-  }),
   ...reasonFor(polished, { 'laminate/thickness-slot': ['2', '3'] }),
   ...reasonFor(springs, {
     'laminate/lap-shear-peak': ['2'],
