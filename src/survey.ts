@@ -1,6 +1,7 @@
 /** `hoopwright/survey`: many metal losses at once: safe pressure, growth, which to repair first. Written by `npm run contents`. */
 export {
   compareRanks,
+  lessConservative,
   type Rank,
   type RowStatus,
   rankOf,

@@ -113,8 +113,9 @@ line and the reason, and the exit code is then 2.
   --life TIME          how long the pipe shall serve: "10 year"
   --method METHOD      original B31G, modified B31G, lowest (of the two, where left out)
   --flow-stress RULE   of modified B31G: 1.1 SMYS (where left out), SMYS + 69 MPa
-  --top N              the N rows that rank first: too deep for the methods, then by safe pressure at the end of life over
-                       design pressure, then by time left
+  --top N              the N rows that rank first: too deep for the methods, then to check, then by safe pressure at the end
+                       of life over design pressure, then by time left
+  --strict             refuse a row with a value outside its usual span; without it such a row is "to check", never "sound"
   --format csv|json    rows as CSV, or a JSON object a line
 ${COMMON}`,
   schema: `hoopwright schema [options]

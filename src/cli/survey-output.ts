@@ -1,6 +1,8 @@
 import { type Kind, preferredUnit, type Unit, type UnitSystem, unitOf } from '../quantity/index.js';
 import { seen } from '../quantity/plain-text.js';
 import { fromSi } from '../quantity/quantity.js';
+import { lineOnSheet } from '../report/line-text.js';
+import { chosen } from '../report/options.js';
 import type { ScreenedRow } from '../survey/index.js';
 
 /** A row of the answer: where it stands in the file, and what became of it. */
@@ -35,6 +37,11 @@ export function rowWriter(format: string, system: UnitSystem, digits: number): R
     const value = found[name];
     return value === undefined ? undefined : rounded(fromSi(value, unit), digits, toward);
   };
+  const options = chosen({ units: system, digits: Math.max(digits, 2) });
+  const said = ({ because, unusual = [] }: ScreenedRow): string[] => [
+    ...(because === undefined ? [] : [because]),
+    ...unusual.map((each) => lineOnSheet(each, options)),
+  ];
   if (format === 'json') {
     return {
       head: '',
@@ -43,8 +50,9 @@ export function rowWriter(format: string, system: UnitSystem, digits: number): R
           const value = numberOf(found, column);
           return value === undefined ? [] : [[column.name, { value, unit: column.symbol }]];
         });
-        const { status, because } = found;
-        return `${JSON.stringify({ line, id, status, ...Object.fromEntries(numbers), because })}\n`;
+        const all = said(found);
+        const because = all.length === 0 ? undefined : all.join('; ');
+        return `${JSON.stringify({ line, id, status: found.status, ...Object.fromEntries(numbers), because })}\n`;
       },
     };
   }
@@ -53,7 +61,7 @@ export function rowWriter(format: string, system: UnitSystem, digits: number): R
     head: `${['line', 'id', 'status', ...heads, 'because'].join(',')}\n`,
     write: ({ line, id = '', found }) => {
       const numbers = columns.map((column) => numberOf(found, column) ?? '');
-      return `${[line, cell(id), found.status, ...numbers, cell(found.because ?? '')].join(',')}\n`;
+      return `${[line, cell(id), found.status, ...numbers, cell(said(found).join('; '))].join(',')}\n`;
     },
   };
 }

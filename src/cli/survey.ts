@@ -1,6 +1,13 @@
 import { type Info, parse } from 'csv-parse';
 import { type Kind, type Quantity, readQuantity } from '../quantity/index.js';
-import { rankOf, type ScreeningOptions, type SurveyRow, screenRow, WorstRows } from '../survey/index.js';
+import {
+  lessConservative,
+  rankOf,
+  type ScreeningOptions,
+  type SurveyRow,
+  screenRow,
+  WorstRows,
+} from '../survey/index.js';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
@@ -18,15 +25,17 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   const line = readArguments(args, {
     formats: ['csv', 'json'],
     own: ['factor', 'life', 'method', 'flow-stress', 'top'],
+    strict: true,
   });
   const [path, ...assignments] = line.positionals;
   if (path === undefined || path.includes('='))
     throw new UsageError('survey needs one CSV file; hoopwright survey - reads standard input');
-  const options = optionsOf(line.own);
+  const options = { ...optionsOf(line.own), strict: line.strict };
   const constants = constantsOf(assignments);
   const top = line.own['top'] === undefined ? undefined : topOf(line.own['top']);
   const writer = rowWriter(line.format, line.units, line.digits ?? 4);
-  const counts = { sound: 0, repair: 0, 'too deep': 0, refused: 0 };
+  const counts = { sound: 0, 'to check': 0, repair: 0, 'too deep': 0, refused: 0 };
+  let unusual = 0;
   const worst = top === undefined ? undefined : new WorstRows<AnswerRow>(top);
   let text = writer.head;
   let rows = 0;
@@ -37,6 +46,7 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   };
   const answer = (row: AnswerRow, given?: SurveyRow): void => {
     counts[row.found.status]++;
+    if (row.found.unusual !== undefined) unusual++;
     rows++;
     if (worst === undefined || given === undefined || row.found.status === 'refused') text += writer.write(row);
     else worst.add(rankOf(row.found, given.designPressure), row);
@@ -55,8 +65,11 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
     if (text.length > CHUNK) await flush();
   }
   await flush();
-  const { sound, repair, refused, 'too deep': deep } = counts;
-  io.err(`${rows} rows: ${sound} sound, ${repair} to repair, ${deep} too deep for the methods, ${refused} refused\n`);
+  const { sound, repair, refused, 'too deep': deep, 'to check': check } = counts;
+  io.err(
+    `${rows} rows: ${sound} sound, ${check} to check, ${repair} to repair, ${deep} too deep for the methods, ${refused} refused\n`,
+  );
+  for (const warning of warningsOf(unusual, options)) io.err(`Warning: ${warning}\n`);
   return refused > 0 ? exitCode.badInput : exitCode.done;
 }
 
@@ -150,6 +163,15 @@ async function feed(parser: ReturnType<typeof parse>, first: string, chunks: Asy
   } catch (error) {
     parser.destroy(error instanceof Error ? error : new Error(String(error)));
   }
+}
+
+function warningsOf(unusual: number, options: ScreeningOptions): string[] {
+  const rows =
+    unusual === 1
+      ? '1 row holds a value outside its usual span'
+      : `${unusual} rows hold values outside their usual spans`;
+  const said = unusual === 0 ? [] : [`${rows}, more often a slip of unit or factor than right; each says which.`];
+  return [...said, ...lessConservative(options)];
 }
 
 function optionsOf(own: Readonly<Record<string, string | undefined>>): ScreeningOptions {

@@ -1,3 +1,4 @@
+import { type Amount, exactly, type Line, roundedDown, roundedUp } from './line.js';
 import { fromSi, type Kind, toSi, type Unit } from './quantity.js';
 import { unitOf } from './units/index.js';
 
@@ -74,6 +75,28 @@ export function slipsInto(
 export function slipsInWords(slips: readonly Slip[], mark: number): string {
   if (slips.length === 0) return '';
   return `; perhaps ${slips.map(({ ways }, index) => `${ways.join(' or ')} (then {${mark + index}})`).join(', ')}`;
+}
+
+/** The sentence on a value outside its usual span, with the slips that would explain it. */
+export function outsideUsual(
+  name: string,
+  kind: Kind | 'number' | 'count',
+  value: number,
+  usual: readonly [least: number, most: number],
+): Line {
+  const [least, most] = usual;
+  const is = value < least ? roundedDown(name, kind, value) : roundedUp(name, kind, value);
+  const span: [Amount, ...Amount[]] = [is, exactly(name, kind, least), exactly(name, kind, most)];
+  return withSlips(`${name} is {0}, outside the usual {1} to {2}`, span, slipsInto(kind, value, usual));
+}
+
+/** A sentence on a strange value, which is its first amount, and at its end the slips that would explain it. */
+export function withSlips(text: string, amounts: readonly [Amount, ...Amount[]], slips: readonly Slip[]): Line {
+  const [{ name, kind }] = amounts;
+  return {
+    text: text + slipsInWords(slips, amounts.length),
+    amounts: [...amounts, ...slips.map(({ value }) => exactly(name, kind, value))],
+  };
 }
 
 /** The same number, whatever a conversion has done to its last digits. */

@@ -6,13 +6,15 @@ export type Rank = readonly [pressure: number, timeLeft: number];
 
 /**
  * The rank of a screened row: by its safe pressure at the end of life over its design pressure, then by the time left. What
- * has no such pressure stands before all that have one: a row that is refused, since nobody knows, and a loss that is too deep.
+ * has no such pressure stands before all that have one: a row that is refused or to check, since nobody knows, and a loss that
+ * is too deep.
  */
 export function rankOf(
   { status, safePressureAtEndOfLife, timeLeft = 0 as Time }: ScreenedRow,
   designPressure: GaugePressure,
 ): Rank {
-  if (status === 'refused' || safePressureAtEndOfLife === undefined) return [Number.NEGATIVE_INFINITY, timeLeft];
+  if (status === 'refused' || status === 'to check' || safePressureAtEndOfLife === undefined)
+    return [Number.NEGATIVE_INFINITY, timeLeft];
   return [safePressureAtEndOfLife / designPressure, timeLeft];
 }
 

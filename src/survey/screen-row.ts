@@ -10,13 +10,15 @@ import {
 } from '../pipe/index.js';
 import type { GaugePressure, Length, Time } from '../quantity/index.js';
 import type { ScreenedRow, ScreeningOptions, SurveyRow } from './survey-row.js';
+import { unusualValues } from './unusual.js';
 
 /** Halvings of the time in which a row falls below its design pressure: a year to less than a second. */
 const HALVINGS = 30;
 
 /**
  * Screens one row of a survey: failure and safe pressure today and at the end of life, and how long the safe pressure stays
- * above the design pressure. Every number is that of a formula with its guards; what they refuse becomes the status of the row.
+ * above the design pressure. Every number is that of a formula with its guards; what they refuse becomes the status of the row. A row is never `sound` by
+ * a value outside its usual span.
  *
  * @throws CalculationError `invalid-input` for options that no row can be screened by
  */
@@ -51,13 +53,21 @@ export function checkScreening({
  * @internal
  */
 export function screened(row: SurveyRow, options: ScreeningOptions): ScreenedRow {
+  const unusual = unusualValues(row);
+  const said = unusual.length === 0 ? {} : { unusual };
+  if (unusual.length > 0 && options.strict === true) return { status: 'refused', because: STRICT, ...said };
   try {
-    return judged(row, options);
+    const found = judged(row, options);
+    return unusual.length > 0 && found.status === 'sound'
+      ? { ...found, status: 'to check', ...said }
+      : { ...found, ...said };
   } catch (error) {
     if (!isCalculationError(error)) throw error;
-    return { status: 'refused', because: error.message };
+    return { status: 'refused', because: error.message, ...said };
   }
 }
+
+const STRICT = 'a value outside its usual span is refused where a survey is held strictly';
 
 function judged(row: SurveyRow, options: ScreeningOptions): ScreenedRow {
   const { defectDepth, defectLength, wallThickness, designPressure, depthRate, lengthRate } = row;

@@ -1,7 +1,9 @@
 import { refuse } from '../formula/index.js';
+import type { Line } from '../quantity/index.js';
 import { compareRanks, type Rank, rankOf } from './rank.js';
 import { checkScreening, screened } from './screen-row.js';
 import type { RowStatus, ScreeningOptions, SurveyRow } from './survey-row.js';
+import { lessConservative } from './unusual.js';
 
 /** The columns of a survey: for each input the quantities of all rows in SI, or one quantity that all rows have. */
 export type SurveyColumns = { readonly [K in keyof SurveyRow]: Float64Array | SurveyRow[K] };
@@ -17,6 +19,10 @@ export interface ScreenedSurvey {
   readonly timeLeft: Float64Array;
   /** Why a row is refused or too deep, by its number from 0. */
   readonly because: ReadonlyMap<number, string>;
+  /** The values of a row outside their usual spans, as sentences, by its number from 0. */
+  readonly unusual: ReadonlyMap<number, readonly Line[]>;
+  /** What makes every row look better than the choices made unasked, as sentences. */
+  readonly lessConservative: readonly string[];
   /** The numbers of the rows, the worst first. */
   readonly ranking: Uint32Array;
 }
@@ -45,6 +51,7 @@ export function screenSurvey(columns: SurveyColumns, options: ScreeningOptions):
   const [lengthAtEndOfLife, safePressureAtEndOfLife, timeLeft] = [column(), column(), column()];
   const status: RowStatus[] = [];
   const because = new Map<number, string>();
+  const unusual = new Map<number, readonly Line[]>();
   const ranks: Rank[] = [];
   for (let index = 0; index < rows; index++) {
     const row = rowAt(columns, index);
@@ -52,6 +59,7 @@ export function screenSurvey(columns: SurveyColumns, options: ScreeningOptions):
     status.push(found.status);
     ranks.push(rankOf(found, row.designPressure));
     if (found.because !== undefined) because.set(index, found.because);
+    if (found.unusual !== undefined) unusual.set(index, found.unusual);
     failurePressure[index] = found.failurePressure ?? Number.NaN;
     safePressure[index] = found.safePressure ?? Number.NaN;
     depthAtEndOfLife[index] = found.depthAtEndOfLife ?? Number.NaN;
@@ -63,7 +71,8 @@ export function screenSurvey(columns: SurveyColumns, options: ScreeningOptions):
     (one, other) => compareRanks(ranks[one] as Rank, ranks[other] as Rank) || one - other,
   );
   const pressures = { failurePressure, safePressure, safePressureAtEndOfLife };
-  return { status, ...pressures, depthAtEndOfLife, lengthAtEndOfLife, timeLeft, because, ranking };
+  const said = { because, unusual, lessConservative: lessConservative(options) };
+  return { status, ...pressures, depthAtEndOfLife, lengthAtEndOfLife, timeLeft, ...said, ranking };
 }
 
 function rowsOf(columns: SurveyColumns): number {

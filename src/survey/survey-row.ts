@@ -1,4 +1,4 @@
-import type { CorrosionRate, GaugePressure, Length, Stress, Time } from '../quantity/index.js';
+import type { CorrosionRate, GaugePressure, Length, Line, Stress, Time } from '../quantity/index.js';
 
 /** One metal loss of a survey and the pipe that it is on. */
 export interface SurveyRow {
@@ -29,10 +29,12 @@ export interface ScreeningOptions {
   readonly method?: ScreeningMethod | undefined;
   /** Of the yield strength; 1.1 SMYS where it is left out. */
   readonly flowStress?: '1.1 SMYS' | 'SMYS + 69 MPa' | undefined;
+  /** Refuses a row with a value outside its usual span. */
+  readonly strict?: boolean | undefined;
 }
 
-/** What a row came to. */
-export type RowStatus = 'sound' | 'repair' | 'too deep' | 'refused';
+/** What a row came to; `to check` where it would be sound by a value that is more often a slip than right. */
+export type RowStatus = 'sound' | 'to check' | 'repair' | 'too deep' | 'refused';
 
 /** One row as screened. What a method does not give is absent; nothing is guessed in its place. */
 export interface ScreenedRow {
@@ -46,4 +48,6 @@ export interface ScreenedRow {
   readonly timeLeft?: Time;
   /** Why a row is refused, or too deep. */
   readonly because?: string;
+  /** Each value outside its usual span, as a sentence; absent where there is none. */
+  readonly unusual?: readonly Line[];
 }

@@ -31,7 +31,7 @@ describe('hoopwright survey', () => {
     ]);
     expect(lines[3]).toContain('defectDepth is ""abc""; expected a bare number');
     expect(lines[4]).toContain('4 cells where the header has 5');
-    expect(err).toContain('6 rows: 2 sound, 1 to repair, 1 too deep for the methods, 2 refused');
+    expect(err).toContain('6 rows: 2 sound, 0 to check, 1 to repair, 1 too deep for the methods, 2 refused');
     expect(code).toBe(2);
     expect((await survey(`${HEADER}\nA1,323.9,9.53,3.1,60\n`)).code).toBe(0);
   });
@@ -81,6 +81,24 @@ describe('hoopwright survey', () => {
     expect((await survey(semicolons)).out).toBe((await survey(FILE)).out.replaceAll('has 5', 'has 5'));
     const units = `${HEADER.replaceAll(' [mm]', '')}\nA1,12.75 in,9.53 mm,3.1 mm,60 mm\n`;
     expect((await survey(units)).out).toMatch(/^2,A1,sound,/m);
+  });
+
+  test('is not sound by a slip: says so in the row and at the end, and refuses it where it is held strictly', async () => {
+    const slip = `${HEADER}\nA1,323.9,95.3,3.1,60\nA2,323.9,9.53,3.1,60\n`;
+    const { out, err, code } = await survey(slip);
+    expect(out).toMatch(/^2,A1,to check,.*"wallThickness is 95\.30 mm, outside the usual .*cm for mm/mu);
+    expect(err).toMatch(/1 sound, 1 to check.*\nWarning: 1 row holds a value outside its usual span/u);
+    expect(code).toBe(0);
+    const strict = await survey(slip, '--strict', '--format', 'json');
+    expect(strict.out).toMatch(/"status":"refused","because":"a value outside its usual span is refused.*95\.30 mm/u);
+    expect(strict.code).toBe(2);
+  });
+
+  test('warns of a factor below the one that a thinned pipe is given unasked', async () => {
+    const at = (factor: string) =>
+      run(['survey', 'a.csv', ...SHARED, '--life', '10 year', '--factor', factor], { 'a.csv': FILE });
+    expect((await at('1')).err).toContain('Warning: The safety factor is 1, below the 1.25');
+    expect((await at('1.25')).err).not.toContain('Warning');
   });
 
   test.each([

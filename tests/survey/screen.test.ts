@@ -17,7 +17,7 @@ const ROW: SurveyRow = {
 const OPTIONS = { safetyFactor: 1.39, life: time.year(10) } as const;
 
 const rows = fc.record({
-  defectDepth: fc.double({ min: 0, max: 9.5, noNaN: true }).map((mm) => length.mm(mm)),
+  defectDepth: fc.oneof(fc.constant(0), fc.double({ min: 0.05, max: 9.5, noNaN: true })).map((mm) => length.mm(mm)),
   defectLength: fc.double({ min: 1, max: 1000, noNaN: true }).map((mm) => length.mm(mm)),
   depthRate: fc.double({ min: 0, max: 1, noNaN: true }).map((mm) => corrosionRate.mmPerYear(mm)),
   lengthRate: fc.double({ min: 0, max: 5, noNaN: true }).map((mm) => corrosionRate.mmPerYear(mm)),
@@ -88,7 +88,63 @@ describe('a row of a survey', () => {
     });
     expect(screenRow({ ...ROW, depthRate: Number.NaN as never }, OPTIONS).status).toBe('refused');
     expect(screenRow({ ...ROW, designPressure: gauge.bar(0) }, OPTIONS).status).toBe('refused');
+    for (const rate of ['depthRate', 'lengthRate'])
+      expect(screenRow({ ...ROW, [rate]: -1e-12 }, OPTIONS)).toMatchObject({
+        status: 'refused',
+        because: expect.stringContaining('0 or above'),
+      });
     expect(() => screenRow(ROW, { ...OPTIONS, safetyFactor: 0.9 })).toThrow(/safetyFactor is 0.9/);
+  });
+});
+
+describe('a row with a value outside its usual span', () => {
+  const slips: readonly (readonly [keyof SurveyRow, number])[] = [
+    ['outsideDiameter', 161.95e-3],
+    ['outsideDiameter', 12.75e-3],
+    ['wallThickness', 95.3e-3],
+    ['yieldStrength', 3590e6],
+    ['defectDepth', 0.004e-3],
+    ['defectLength', 0.06e-3],
+  ];
+
+  it.each(slips)('of %s (%s in SI) is never sound, and says which value it is', (name, value) => {
+    const row = { ...ROW, [name]: value } as SurveyRow;
+    const found = screenRow(row, OPTIONS);
+    expect(found.status).not.toBe('sound');
+    expect(found.unusual?.map(({ amounts = [] }) => amounts[0])).toMatchObject([{ name, value }]);
+    expect(screenRow(row, { ...OPTIONS, strict: true }).status).toBe('refused');
+  });
+
+  it('keeps a worse status, and is told of in columns', () => {
+    const soft = { ...ROW, yieldStrength: stress.MPa(52) };
+    expect(screenRow(soft, OPTIONS).status).toBe('repair');
+    const yieldStrength = Float64Array.from([359e6, 52e6]);
+    const found = screenSurvey({ ...ROW, yieldStrength }, OPTIONS);
+    expect([...found.unusual.keys()]).toEqual([1]);
+    expect(found.unusual.get(1)?.[0]?.text).toContain('perhaps MPa for ksi');
+  });
+
+  it('is none where there is no loss, or where each value is that of a real pipe', () => {
+    for (const row of [ROW, { ...ROW, defectDepth: length.mm(0) }, { ...ROW, outsideDiameter: length.mm(1620) }])
+      expect(screenRow(row, OPTIONS)).not.toHaveProperty('unusual');
+  });
+
+  it('ranks before every row that has a pressure, since nobody knows its own', () => {
+    const yieldStrength = Float64Array.from([359e6, 3590e6, 200e6]);
+    const found = screenSurvey({ ...ROW, yieldStrength }, OPTIONS);
+    expect(found.status).toEqual(['sound', 'to check', 'repair']);
+    expect([...found.ranking]).toEqual([1, 2, 0]);
+  });
+});
+
+describe('the options of a screening', () => {
+  it('say what makes the answer larger than the choices made unasked', () => {
+    const said = (more: object) => screenSurvey({ ...ROW, defectDepth: new Float64Array(1) }, { ...OPTIONS, ...more });
+    expect(said({}).lessConservative).toEqual([]);
+    expect(said({ safetyFactor: 1.25, method: 'lowest', flowStress: '1.1 SMYS' }).lessConservative).toEqual([]);
+    expect(said({ safetyFactor: 1.24 }).lessConservative).toEqual([expect.stringMatching(/below the 1\.25/u)]);
+    const chosen = { method: 'modified B31G', flowStress: 'SMYS + 69 MPa' };
+    expect(said(chosen).lessConservative).toHaveLength(2);
   });
 });
 

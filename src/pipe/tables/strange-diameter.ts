@@ -1,5 +1,6 @@
 import { type Length, length, type Ratio } from '../../quantity/index.js';
-import { isSame, type Slip } from '../../quantity/slips.js';
+import { exactly, type Line } from '../../quantity/line.js';
+import { isSame, type Slip, withSlips } from '../../quantity/slips.js';
 import { readNps } from './nominal-size.js';
 import { type PipeDiameterRow, plainPipeDiameters } from './pipe-diameters.data.js';
 
@@ -49,6 +50,17 @@ export function strangeDiameter(given: GivenDiameter): StrangeDiameter | undefin
   }
   const row = nearest(D);
   return { outsideDiameter: D as Length, nps: row[0], nearest: outside(row), slips };
+}
+
+/** The sentence on a diameter that no standard pipe has, as it was given. */
+export function notNearSize(name: string, given: GivenDiameter, strange: StrangeDiameter): Line {
+  const size = `not near a size of ASME B36.10M, of which NPS ${strange.nps} is the nearest with`;
+  const diameter = exactly(name, 'length', strange.outsideDiameter);
+  const nearest = exactly(name, 'length', strange.nearest);
+  if (given.outsideDiameter !== undefined || given.circumference === undefined)
+    return withSlips(`${name} is {0}, ${size} {1}`, [diameter, nearest], strange.slips);
+  const around = exactly(name, 'length', given.circumference);
+  return withSlips(`${name} is {0}, a diameter of {1}, ${size} {2}`, [around, diameter, nearest], strange.slips);
 }
 
 function nearest(diameter: number): PipeDiameterRow {

@@ -1,8 +1,8 @@
 import { refuse } from '../../formula/index.js';
-import { strangeDiameter } from '../../pipe/tables/strange-diameter.js';
+import { notNearSize, strangeDiameter } from '../../pipe/tables/strange-diameter.js';
 import { tinyLoad } from '../../pipe/tables/tiny-load.js';
-import { type Amount, exactly, type Length, roundedDown, roundedUp, siSymbol } from '../../quantity/index.js';
-import { type Slip, slipsInto, slipsInWords } from '../../quantity/slips.js';
+import { exactly, type Length, type Line, saidIn, siSymbol } from '../../quantity/index.js';
+import { outsideUsual, slipsInto, withSlips } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
 import type { Unusual } from '../case/check-case.js';
 import type { DesignOptions } from '../design/design.js';
@@ -13,9 +13,7 @@ export function warnOfSlips(work: Workbook, unusual: readonly Unusual[], { stric
   for (const { path, kind, value, usual } of unusual) {
     const [least, most] = usual;
     if (strict === true) refuseUnusual(path, kind, value, `must be within the usual ${least} to ${most}`);
-    const is = value < least ? roundedDown(path, kind, value) : roundedUp(path, kind, value);
-    const span = [is, exactly(path, kind, least), exactly(path, kind, most)];
-    say(work, path, 'is {0}, outside the usual {1} to {2}', span, slipsInto(kind, value, usual));
+    say(work, path, outsideUsual(path, kind, value, usual));
   }
   const path = work.case.pipe.outsideDiameter === undefined ? 'pipe.circumference' : 'pipe.outsideDiameter';
   if (!unusual.some((each) => each.path === path)) warnOfDiameter(work, path, strict === true);
@@ -41,19 +39,20 @@ function warnOfTinyLoads(work: Workbook, strict: boolean): void {
     const [least, most] = span;
     const scale = 'from a thousandth of the load at which this pipe yields up to that load';
     if (strict) refuseUnusual(path, kind, value, `must lie within ${least} to ${most}, ${scale}`);
-    const amounts = [exactly(path, kind, value), exactly(path, kind, least), exactly(path, kind, most)];
-    say(work, path, `is {0}, outside {1} to {2}, ${scale}`, amounts, slipsInto(kind, value, span));
+    const amounts = [exactly(path, kind, value), exactly(path, kind, least), exactly(path, kind, most)] as const;
+    const text = `${path} is {0}, outside {1} to {2}, ${scale}`;
+    say(work, path, withSlips(text, amounts, slipsInto(kind, value, span)));
   }
 }
 
 function warnOfDiameter(work: Workbook, path: string, strict: boolean): void {
   const { outsideDiameter, circumference, wallThickness } = work.case.pipe;
-  const tolerance = practice.pipeSizeTolerance.value;
-  const strange = strangeDiameter({ outsideDiameter, circumference, wallThickness, tolerance });
+  const given = { outsideDiameter, circumference, wallThickness, tolerance: practice.pipeSizeTolerance.value };
+  const strange = strangeDiameter(given);
   if (strange === undefined) return;
-  const size = `a size of ASME B36.10M, of which NPS ${strange.nps} is the nearest`;
   if (strict) {
     const about = outsideDiameter === undefined ? 'go round a pipe near' : 'be near';
+    const size = `a size of ASME B36.10M, of which NPS ${strange.nps} is the nearest`;
     refuseUnusual(
       path,
       'length',
@@ -61,22 +60,12 @@ function warnOfDiameter(work: Workbook, path: string, strict: boolean): void {
       `must ${about} ${size}, ${strange.nearest} m`,
     );
   }
-  const diameter = exactly(path, 'length', strange.outsideDiameter);
-  const nearest = exactly(path, 'length', strange.nearest);
-  // The first amount is that of the field: whoever writes the warning may put what was typed in its place.
-  if (outsideDiameter !== undefined) {
-    say(work, path, `is {0}, not near ${size} with {1}`, [diameter, nearest], strange.slips);
-  } else {
-    const amounts = [exactly(path, 'length', circumference as Length), diameter, nearest];
-    say(work, path, `is {0}, a diameter of {1}, not near ${size} with {2}`, amounts, strange.slips);
-  }
+  say(work, path, notNearSize(path, given, strange));
 }
 
-function say(work: Workbook, field: string, what: string, amounts: Amount[], slips: readonly Slip[]): void {
-  const text = `${field} ${what}${slipsInWords(slips, amounts.length)}.`;
-  const kind = amounts[0]?.kind ?? 'number';
-  for (const { value } of slips) amounts.push(exactly(field, kind, value));
-  warn(work, { text, amounts, field });
+/** The first amount is that of the field: whoever writes the warning may put what was typed in its place. */
+function say(work: Workbook, field: string, said: Line): void {
+  warn(work, { ...saidIn(said, (text) => `${text}.`), field });
 }
 
 function refuseUnusual(parameter: string, kind: Unusual['kind'], value: number, constraint: string): never {
