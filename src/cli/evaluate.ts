@@ -1,5 +1,6 @@
 import { computed, formulaNamed } from '../evaluate/evaluate.js';
 import type { AnyFormula, InputKind } from '../formula/index.js';
+import { mainOutput } from '../formula/main-output.js';
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
@@ -7,6 +8,7 @@ import { parseRows } from '../json/rows.js';
 import { echo, isAmbiguous } from '../json/typed.js';
 import { unusualInputs } from '../json/unusual-inputs.js';
 import { type Kind, type UnitPreferences, unitOf, units as unitTables } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { renderStep } from '../report/index.js';
 import { readArguments } from './arguments.js';
 import { exitCode } from './exit-code.js';
@@ -72,23 +74,15 @@ async function valueOfText(name: string, text: string, io: Io): Promise<unknown>
 /** The unit of the main result, checked against its kind. */
 function wantedUnit(formula: AnyFormula, unit: string | undefined): UnitPreferences['names'] {
   if (unit === undefined) return undefined;
-  const [name, kind] = mainOutput(formula);
+  const {
+    member: name = 'result',
+    declared: { kind },
+  } = mainOutput(formula);
   if (!isKind(kind))
     throw new UsageError(`--unit is "${unit}"; the result of ${formula.id} is a ${kind} without a unit`);
   if (unitOf(kind, unit) !== undefined) return { [name]: unit };
   const symbols = Object.keys(unitTables[kind]).join(', ');
   throw new UsageError(`--unit is "${unit}"; the result of ${formula.id} is a ${kind}, which is written in ${symbols}`);
-}
-
-function mainOutput({ output }: AnyFormula): [name: string, kind: InputKind] {
-  const members = output as Readonly<Record<string, { kind: InputKind } | string>>;
-  if (typeof members['symbol'] === 'string') return ['result', members['kind'] as InputKind];
-  const [name = 'result', declaration] = Object.entries(members)[0] ?? [];
-  return [name, typeof declaration === 'object' ? declaration.kind : 'number'];
-}
-
-function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(unitTables, kind);
 }
 
 /** What a bare psi or bar was taken for. */

@@ -9,6 +9,7 @@ import {
   units,
 } from '../quantity/index.js';
 import { fromSi } from '../quantity/quantity.js';
+import { isKind } from '../quantity/units/index.js';
 
 /** A quantity, a plain number, a count or a word as JSON. The unit of what has none is empty. */
 export interface EncodedAmount {
@@ -87,10 +88,6 @@ function encodeRow(columns: NonNullable<Declared['columns']>, row: unknown, opti
 
 function isSingle(output: object): output is Declared & { symbol: string } {
   return 'symbol' in output && typeof output.symbol === 'string';
-}
-
-function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(units, kind);
 }
 
 function rounded(value: number, { digits }: AmountOptions): number {

@@ -1,5 +1,6 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
 import { exampleOf, type Kind, readQuantity, units } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { CaseError, type CaseIssue, shown } from './case-error.js';
 import { nearMiss } from './near-miss.js';
 import type { Typed } from './typed.js';
@@ -154,10 +155,6 @@ function rowsOf(columns: NonNullable<Declared['columns']>, given: unknown, path:
     });
     return bare ? values[0]?.[1] : Object.fromEntries(values);
   });
-}
-
-function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(units, kind);
 }
 
 /** A decimal number and nothing else: `Number` would also take "", "0x10" and "Infinity". */

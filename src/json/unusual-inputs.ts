@@ -1,7 +1,7 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
 import { fromSi, type Kind } from '../quantity/quantity.js';
 import { slipsInto, slipsInWords } from '../quantity/slips.js';
-import { siSymbol, unitOf, units } from '../quantity/units/index.js';
+import { isKind, siSymbol, unitOf, units } from '../quantity/units/index.js';
 import { formulas } from '../registry/index.js';
 import { inputSpans } from '../registry/input-spans.js';
 import type { CaseIssue } from './case-error.js';
@@ -37,8 +37,4 @@ function written(kind: InputKind, value: number, unit: string | undefined): stri
   const symbol = unit ?? siSymbol(kind);
   const number = Number(fromSi(value, unitOf(kind, symbol) ?? [1, 1]).toPrecision(4));
   return symbol === '1' ? String(number) : `${number} ${symbol}`;
-}
-
-function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(units, kind);
 }

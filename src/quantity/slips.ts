@@ -35,6 +35,9 @@ const CONFUSED: Partial<Readonly<Record<Kind, string>>> = {
   'molar mass': 'kg/mol~g/mol',
 };
 
+/** By which gauge and absolute pressures are mixed up [Pa]. */
+export const atmosphere = /* @__PURE__ */ toSi(1, unitOf('absolute pressure', 'atm') as Unit);
+
 /**
  * The slips that would bring a number from outside the usual span of its field into it.
  *
@@ -65,7 +68,6 @@ export function slipsInto(
       propose(reread(kind, value, written, meant), `${inWords(written)} for ${inWords(meant)}`);
     }
   }
-  const atmosphere = toSi(1, unitOf('absolute pressure', 'atm') as Unit);
   if (kind === 'gauge pressure') propose(value - atmosphere, 'an absolute pressure for a gauge pressure');
   if (kind === 'absolute pressure') propose(value + atmosphere, 'a gauge pressure for an absolute pressure');
   return slips;
@@ -105,7 +107,7 @@ export function isSame(one: number, other: number): boolean {
 }
 
 /** What a value would be, had its number stood before another unit. */
-function reread(kind: Kind, value: number, written: string, meant: string): number {
+export function reread(kind: Kind, value: number, written: string, meant: string): number {
   return toSi(fromSi(value, unitOf(kind, written) as Unit), unitOf(kind, meant) as Unit);
 }
 

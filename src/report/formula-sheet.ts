@@ -1,11 +1,12 @@
 import type { AnyFormula, Branch, Definition, InputDeclaration, RowSums, Winner } from '../formula/index.js';
 import { type Kind, siSymbol } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { cite } from './citation.js';
 import { coherentSets, siUnits } from './coherent.js';
 import type { Block } from './document.js';
 import { parseExpression } from './expression.js';
 import { chosen, type SheetOptions } from './options.js';
-import { givenOutputs, isKind } from './problem.js';
+import { givenOutputs } from './problem.js';
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';
 import { backingRows, tagOf } from './step.js';

@@ -1,7 +1,7 @@
 import { type Amount, type Line, written } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
-import { isKind } from './problem.js';
 import { shownValue } from './shown-value.js';
 import { joined, numberIn, preferredUnit } from './units.js';
 

@@ -1,8 +1,8 @@
 import type { OutputDeclaration } from '../formula/index.js';
+import { isKind } from '../quantity/units/index.js';
 import type { Block } from './document.js';
 import { formatGiven } from './number.js';
 import type { ChosenOptions } from './options.js';
-import { isKind } from './problem.js';
 import { numberIn, preferredUnit, unitText } from './units.js';
 
 /** A list up to this length is printed whole; of a longer one the beginning and the end. */

@@ -1,6 +1,6 @@
 import { type Amount, type Kind, type Line, written } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { toStep } from './number.js';
-import { isKind } from './problem.js';
 import { threeDigits, timeText } from './time-text.js';
 import { numberIn, type UnitSystem, unitText } from './units.js';
 

@@ -1,6 +1,7 @@
 import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../formula/index.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import { type Kind, units } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { equationMet, type MetEquation, type Scope, withDefinitions } from './equation.js';
 import type { Value } from './evaluate.js';
 import { namesIn } from './expression.js';
@@ -40,11 +41,6 @@ export interface Problem {
   readonly result: Term & { readonly value: number };
   /** The unit in which each kind is wanted. */
   readonly wanted: ReadonlyMap<Kind, string>;
-}
-
-/** Whether a declared kind is a kind of quantity, and so has units. */
-export function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(units, kind);
 }
 
 /** The inputs of a step in the order of the declaration, defaults filled in. */

@@ -1,5 +1,5 @@
+import { isKind } from '../quantity/units/index.js';
 import type { ChosenOptions } from './options.js';
-import { isKind } from './problem.js';
 import { givenText, preferredUnit, quantityText } from './units.js';
 
 /** A value as it is shown alone: in the unit wanted for it, by its name and by what it is in words. */

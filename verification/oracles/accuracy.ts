@@ -1,6 +1,7 @@
 import type { AnyFormula } from '../../src/formula/index.js';
+import { mainOutput } from '../../src/formula/main-output.js';
 import { drawCalls } from './draw.js';
-import { exactEquation, mainOutput, mainResult, mathDigits } from './equation.js';
+import { exactEquation, mainResult, mathDigits } from './equation.js';
 import { exactDecimal } from './exact-decimal.js';
 import { seeded } from './random.js';
 import { ulp } from './ulp.js';

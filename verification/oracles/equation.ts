@@ -9,6 +9,7 @@ import {
   type Unit,
 } from 'mathjs';
 import type { AnyFormula, Branch, Definition, OutputDeclaration } from '../../src/formula/index.js';
+import { mainOutput } from '../../src/formula/main-output.js';
 import { baseUnits, type Dimension, dimensions } from '../../src/quantity/dimensions.js';
 import type { Kind } from '../../src/quantity/index.js';
 import { exactDecimal } from './exact-decimal.js';
@@ -208,20 +209,6 @@ export function undeclaredSymbols(formula: AnyFormula): string[] {
     }
   } else read('residual' in equation ? equation.residual : equation.expression, known);
   return [...unknown];
-}
-
-/** The output that the equation states: the only one, or the first member of a record, with its name there. */
-export function mainOutput(formula: AnyFormula): {
-  readonly member: string | undefined;
-  readonly declared: OutputDeclaration<never>;
-} {
-  const { output } = formula as { output: object };
-  if ('symbol' in output && typeof output.symbol === 'string') {
-    return { member: undefined, declared: output as OutputDeclaration<never> };
-  }
-  const first = Object.entries(output)[0];
-  if (first === undefined) throw new Error(`${formula.id} declares no output`);
-  return { member: first[0], declared: first[1] };
 }
 
 /** The value of the output that the equation states. */

@@ -1,4 +1,5 @@
-import { type AnyFormula, isCalculationError, type OutputDeclaration } from '../../formula/index.js';
+import { type AnyFormula, isCalculationError } from '../../formula/index.js';
+import { mainOutput } from '../../formula/main-output.js';
 import { decodeFormulaInput, type FormulaInput } from '../../json/formula-input.js';
 import { formatNumber } from '../../quantity/format.js';
 import { fromSi } from '../../quantity/quantity.js';
@@ -39,17 +40,9 @@ const DIGITS_FOR_ALL = 4;
 export function checkHandCalculation(id: string, given: Readonly<Record<string, unknown>>, claimed: string): HandCheck {
   const formula = formulaNamed(id);
   const decoded = decodeFormulaInput(formula, given, { typedValues: true });
-  const [member, output] = mainOutput(formula);
-  const claim = readClaim(claimed, output.kind as string);
-  const numberOf = (result: unknown): number =>
-    inUnit(
-      claim,
-      member === undefined
-        ? result
-        : member in Object(result)
-          ? (result as Record<string, unknown>)[member]
-          : Number.NaN,
-    );
+  const { member, declared } = mainOutput(formula);
+  const claim = readClaim(claimed, declared.kind as string);
+  const numberOf = (result: unknown): number => inUnit(claim, member === undefined ? result : Object(result)[member]);
   const right = numberOf(computed(formula, decoded));
   const agrees = isMet(claim, right);
   const slips = agrees || claim.digits < LEAST_DIGITS ? [] : slipsOf(formula, decoded, claim, { right, numberOf });
@@ -95,14 +88,6 @@ function attempted(formula: AnyFormula, input: Readonly<Record<string, unknown>>
 function inUnit({ unit }: Claim, value: unknown): number {
   if (typeof value !== 'number') return Number.NaN;
   return unit === undefined ? value : fromSi(value, unit);
-}
-
-/** The main output: its name where a formula has several, and what it is. */
-function mainOutput({ output }: AnyFormula): readonly [member: string | undefined, output: OutputDeclaration] {
-  if (typeof output.symbol === 'string') return [undefined, output as OutputDeclaration];
-  const [first] = Object.entries(output as unknown as Readonly<Record<string, OutputDeclaration>>);
-  if (first === undefined) throw new Error('a formula has an output');
-  return first;
 }
 
 function said({ text, digits }: Claim, shown: string, agrees: boolean, slips: readonly string[]): string {

@@ -3,7 +3,7 @@ import type { FormulaInput } from '../../json/formula-input.js';
 import { unitOf } from '../../quantity/index.js';
 import { fromSi } from '../../quantity/quantity.js';
 import { evaluate, type Value } from '../../report/evaluate.js';
-import { type Expression, parseExpression } from '../../report/expression.js';
+import { type Expression, namesIn, parseExpression } from '../../report/expression.js';
 
 /** Slips in writing the equation down: a square, a root or pi forgotten, a bracket upside down, the wrong logarithm. */
 
@@ -76,10 +76,9 @@ function scopeOf(formula: AnyFormula, { input, typed }: FormulaInput): Readonly<
 
 /** Of a formula that is one expression without definitions; of others there is none. */
 export function expressionSlips(formula: AnyFormula, given: FormulaInput): ExpressionSlip[] {
-  const { equation } = formula;
-  if (!('expression' in equation) || (equation.where ?? []).length > 0) return [];
-  const scope = scopeOf(formula, given);
-  const tree = parseExpression(equation.expression);
+  const paper = paperOf(formula, given);
+  if (paper === undefined) return [];
+  const { tree, scope } = paper;
   const right = evaluate(tree, scope);
   if (typeof right !== 'number' || right === 0) return [];
   return otherwise(tree).flatMap(({ words, expression }) => {
@@ -90,8 +89,19 @@ export function expressionSlips(formula: AnyFormula, given: FormulaInput): Expre
 
 /** What the equation gives on paper for inputs that the formula refuses, where it is one expression; else no number. */
 export function onPaper(formula: AnyFormula, input: Readonly<Record<string, unknown>>): number {
-  const { equation } = formula;
-  if (!('expression' in equation) || (equation.where ?? []).length > 0) return Number.NaN;
-  const value = evaluate(parseExpression(equation.expression), scopeOf(formula, { input, typed: {} }));
+  const paper = paperOf(formula, { input, typed: {} });
+  const value = paper === undefined ? undefined : evaluate(paper.tree, paper.scope);
   return typeof value === 'number' ? value : Number.NaN;
+}
+
+/** The equation and what stands for its names: where it is one expression without definitions, and each name has a value. */
+function paperOf(
+  formula: AnyFormula,
+  given: FormulaInput,
+): { readonly tree: Expression; readonly scope: Readonly<Record<string, Value>> } | undefined {
+  const { equation } = formula;
+  if (!('expression' in equation) || (equation.where ?? []).length > 0) return undefined;
+  const tree = parseExpression(equation.expression);
+  const scope = scopeOf(formula, given);
+  return namesIn(tree).every((name) => name in scope) ? { tree, scope } : undefined;
 }

@@ -1,5 +1,7 @@
-import type { AnyFormula, InputDeclaration } from '../../formula/index.js';
-import { type Kind, units } from '../../quantity/index.js';
+import type { AnyFormula, InputKind } from '../../formula/index.js';
+import type { Kind } from '../../quantity/index.js';
+import { atmosphere, reread } from '../../quantity/slips.js';
+import { isKind } from '../../quantity/units/index.js';
 
 /**
  * Slips that people make in a hand calculation, tried one at a time: on what goes in, where the formula is computed anew, and
@@ -22,89 +24,92 @@ export interface ResultSlip extends Slip {
   readonly turn: (number: number) => number;
 }
 
-const ATMOSPHERE = 101_325;
-const PSI = 6894.757293168;
-
 type Change = readonly [words: (name: string) => string, rank: 1 | 2, turn: (si: number) => number];
 
-const scaled = (words: (name: string) => string, rank: 1 | 2, factor: number): Change => [
-  words,
-  rank,
-  (si) => si * factor,
-];
+const WORDS: Readonly<Record<string, string>> = {
+  in: 'inches',
+  mm: 'millimetres',
+  K: 'kelvin',
+  degC: 'degrees Celsius',
+  degF: 'degrees Fahrenheit',
+  rad: 'radians',
+  deg: 'degrees',
+  h: 'hours',
+  min: 'minutes',
+};
+
+/** The number was taken in one unit where it is in another. */
+function mixed(kind: Kind, taken: string, is: string, rank: 1 | 2): Change {
+  const [one, other] = [WORDS[taken] ?? taken, WORDS[is] ?? is];
+  return [(name) => `${name} was taken in ${one} where it is in ${other}`, rank, (si) => reread(kind, si, is, taken)];
+}
+
+function scaled(words: (name: string) => string, rank: 1 | 2, factor: number): Change {
+  return [words, rank, (si) => si * factor];
+}
 
 const lengthSlips: readonly Change[] = [
-  scaled((name) => `${name} was taken in inches where it is in millimetres`, 1, 25.4),
-  scaled((name) => `${name} was taken in millimetres where it is in inches`, 1, 1 / 25.4),
+  mixed('length', 'in', 'mm', 1),
+  mixed('length', 'mm', 'in', 1),
   scaled((name) => `${name} was taken 1000 times too large, as metres for millimetres`, 1, 1000),
   scaled((name) => `${name} was taken 1000 times too small, as millimetres for metres`, 1, 1 / 1000),
 ];
+
+/** Of pressures, stresses and moduli alike, by the units of a pressure. */
 const pressureSlips: readonly Change[] = [
-  scaled((name) => `${name} was taken in MPa where it is in bar`, 1, 10),
-  scaled((name) => `${name} was taken in bar where it is in MPa`, 1, 1 / 10),
-  scaled((name) => `${name} was taken in MPa where it is in psi`, 1, 1e6 / PSI),
-  scaled((name) => `${name} was taken in psi where it is in MPa`, 1, PSI / 1e6),
-  scaled((name) => `${name} was taken in bar where it is in psi`, 2, 1e5 / PSI),
-  scaled((name) => `${name} was taken in psi where it is in bar`, 2, PSI / 1e5),
+  mixed('gauge pressure', 'MPa', 'bar', 1),
+  mixed('gauge pressure', 'bar', 'MPa', 1),
+  mixed('gauge pressure', 'MPa', 'psi', 1),
+  mixed('gauge pressure', 'psi', 'MPa', 1),
+  mixed('gauge pressure', 'bar', 'psi', 2),
+  mixed('gauge pressure', 'psi', 'bar', 2),
   scaled((name) => `${name} was taken 1000 times too large, as MPa for kPa or ksi for psi`, 2, 1000),
   scaled((name) => `${name} was taken 1000 times too small, as kPa for MPa or psi for ksi`, 2, 1 / 1000),
-];
-const temperatureSlips: readonly Change[] = [
-  [(name) => `${name} was taken in kelvin where it is in degrees Celsius`, 1, (si) => si - 273.15],
-  [(name) => `273.15 was added to ${name} twice`, 2, (si) => si + 273.15],
-  [
-    (name) => `${name} was taken in degrees Celsius where it is in degrees Fahrenheit`,
-    1,
-    (si) => ((si - 273.15) * 9) / 5 + 32 + 273.15,
-  ],
-  [
-    (name) => `${name} was taken in degrees Fahrenheit where it is in degrees Celsius`,
-    2,
-    (si) => ((si - 273.15 - 32) * 5) / 9 + 273.15,
-  ],
 ];
 
 const byKind: Readonly<Partial<Record<Kind | 'number', readonly Change[]>>> = {
   length: lengthSlips,
   'gauge pressure': [
     ...pressureSlips,
-    [(name) => `${name} was taken as absolute: an atmosphere was added`, 1, (si) => si + ATMOSPHERE],
-    [(name) => `an atmosphere was taken off ${name}, which is gauge already`, 2, (si) => si - ATMOSPHERE],
+    [(name) => `${name} was taken as absolute: an atmosphere was added`, 1, (si) => si + atmosphere],
+    [(name) => `an atmosphere was taken off ${name}, which is gauge already`, 2, (si) => si - atmosphere],
   ],
   'absolute pressure': [
     ...pressureSlips,
-    [(name) => `${name} was taken as gauge: an atmosphere was taken off`, 1, (si) => si - ATMOSPHERE],
+    [(name) => `${name} was taken as gauge: an atmosphere was taken off`, 1, (si) => si - atmosphere],
   ],
   stress: pressureSlips,
   modulus: pressureSlips,
-  temperature: temperatureSlips,
+  temperature: [
+    mixed('temperature', 'K', 'degC', 1),
+    [(name) => `273.15 was added to ${name} twice`, 2, (si) => reread('temperature', si, 'K', 'degC')],
+    mixed('temperature', 'degC', 'degF', 1),
+    mixed('temperature', 'degF', 'degC', 2),
+  ],
   ratio: [
     scaled((name) => `${name} was taken in per cent, not as a fraction`, 1, 100),
     scaled((name) => `${name} was divided by 100 twice`, 2, 1 / 100),
     [(name) => `1 - ${name} was taken for ${name}`, 1, (si) => 1 - si],
   ],
-  angle: [scaled((name) => `${name} was taken in radians where it is in degrees`, 1, 180 / Math.PI)],
-  force: [
-    scaled((name) => `${name} was taken in kN where it is in N`, 1, 1000),
-    scaled((name) => `${name} was taken in N where it is in kN`, 1, 1 / 1000),
-  ],
-  time: [
-    scaled((name) => `${name} was taken in hours where it is in minutes`, 1, 60),
-    scaled((name) => `${name} was taken in minutes where it is in hours`, 1, 1 / 60),
-  ],
+  angle: [mixed('angle', 'rad', 'deg', 1)],
+  force: [mixed('force', 'kN', 'N', 1), mixed('force', 'N', 'kN', 1)],
+  time: [mixed('time', 'h', 'min', 1), mixed('time', 'min', 'h', 1)],
 };
 
 const isDiameter = (name: string): boolean => /diameter/iu.test(name);
 const isRadius = (name: string): boolean => /radius/iu.test(name);
 
+interface Declared {
+  readonly kind: InputKind;
+  readonly name: string;
+}
+
 /** Every slip on what goes in, for the inputs that a formula was given. */
 export function inputSlips(formula: AnyFormula, input: Readonly<Record<string, unknown>>): InputSlip[] {
-  const declared = Object.entries(formula.inputs as Readonly<Record<string, InputDeclaration>>);
+  const declared = Object.entries(formula.inputs as Readonly<Record<string, Declared>>);
   const numbers = declared.flatMap(([key, { kind, name }]) => {
     const value = input[key];
-    return typeof value === 'number' && ((kind as string) === 'number' || Object.hasOwn(units, kind as string))
-      ? [{ key, kind: kind as Kind | 'number', name, value }]
-      : [];
+    return typeof value === 'number' && (kind === 'number' || isKind(kind)) ? [{ key, kind, name, value }] : [];
   });
   const slips: InputSlip[] = [];
   const put = (words: string, rank: 1 | 2, changes: Readonly<Record<string, number>>): void => {
@@ -153,10 +158,6 @@ export const resultSlips: readonly ResultSlip[] = [
   times('a factor of 1000 is missing', 1, 1 / 1000),
   times('a factor of 25.4 is too many, as of an inch', 1, 25.4),
   times('a factor of 25.4 is missing, as of an inch', 1, 1 / 25.4),
-  times('pi is missing', 2, 1 / Math.PI),
-  times('pi is too many', 2, Math.PI),
-  times('the logarithm to the base of 10 was taken for the natural one', 2, 1 / Math.LN10),
-  times('the natural logarithm was taken for that to the base of 10', 2, Math.LN10),
   { words: 'the result is upside down', rank: 2, turn: (number) => 1 / number },
   { words: 'a square is missing, or a root was taken once too often', rank: 2, turn: Math.sqrt },
   { words: 'a root is missing, or a square was taken once too often', rank: 2, turn: (number) => number * number },

@@ -93,6 +93,11 @@ export const units: Readonly<Record<Kind, UnitTable>> = /* @__PURE__ */ frozen<R
   'bending stiffness': bendingStiffnessUnits,
 });
 
+/** Whether a declared kind is a kind of quantity, and so has units. */
+export function isKind(kind: string): kind is Kind {
+  return Object.hasOwn(units, kind);
+}
+
 /** The unit of a kind by its written symbol, if the kind has it. */
 export function unitOf(kind: Kind, symbol: string): Unit | undefined {
   return Object.hasOwn(units[kind], symbol) ? units[kind][symbol] : undefined;
