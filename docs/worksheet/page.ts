@@ -101,7 +101,8 @@ async function writeAddress(isNew: boolean): Promise<void> {
 }
 
 async function readAddress(): Promise<void> {
-  if (!isCaseLink(location.hash)) return replace({});
+  if (location.hash === '') return replace({});
+  if (!isCaseLink(location.hash)) return;
   const reading = await readLink(location.hash);
   if (reading.ok) take(reading.text);
   else refuse(reading.problem);
@@ -175,5 +176,13 @@ watchTabs((chosen) => {
   if (outcome.sort === 'answered') showTab(outcome, tab, units);
 });
 byId('version').textContent = `hoopwright ${version}`;
+// The address holds the case: a way to a place on the page must not write over it.
+for (const way of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
+  way.addEventListener('click', (event) => {
+    event.preventDefault();
+    const target = byId(way.hash.slice(1));
+    target.scrollIntoView();
+    target.focus();
+  });
 addEventListener('popstate', () => void readAddress());
 void readAddress();

@@ -56,7 +56,7 @@ function drawWays(control: WaysControl, change: Change): HTMLElement {
   const way = element(
     'p',
     { class: 'way' },
-    element('label', { for: id }, `${label}: given`),
+    element('label', { for: id }, 'Given', element('span', { class: 'unseen' }, `: ${label}`)),
     wayBox(control, id, change),
   );
   return fieldset(path, label, must, says, [way, ...drawControls(inside, change)]);
