@@ -200,9 +200,9 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/governing-thickness': 'hoop+ axial+ leak+',
   'laminate/hole-at-end-of-life': 'holeDiameter+ corrosionRate+ designLife+',
   'laminate/hole-pressure-ceiling':
-    'holeDiameter- hoopModulus~ axialModulus+ poissonRatio+ energyReleaseRate+ serviceFactor+',
+    'holeDiameter- hoopModulus~ axialModulus+ poissonRatio+ energyReleaseRate+ serviceFactor+ edgeFactor-',
   'laminate/hole-resistance':
-    'laminateThickness+ holeDiameter- hoopModulus~ axialModulus+ poissonRatio+ shearModulus+ energyReleaseRate+ serviceFactor+',
+    'laminateThickness+ holeDiameter- hoopModulus~ axialModulus+ poissonRatio+ shearModulus+ energyReleaseRate+ serviceFactor+ edgeFactor-',
   'laminate/laminate-bore-ratio': 'laminateThickness+ outsideDiameter-',
   'laminate/largest-hole': 'outsideDiameter+ thickness+ coefficient+',
   'laminate/leak-service-factor': 'designLife- firstYear+ decay- coefficientUnit+ longestLife~',
@@ -255,7 +255,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/strip-modulus': 'bridgingModulus+ hoopModulus~ axialModulus~ poissonRatio+',
   'laminate/slot-resistance':
     'laminateThickness+ slotWidth- stripModulus+ shearModulus+ energyReleaseRate+ serviceFactor+ edgeFactor- turningRoot-',
-  'laminate/slot-edge-factor': 'stripModulus+ shearModulus-',
+  'laminate/soft-edge-factor': 'stripModulus+ shearModulus-',
   'laminate/thickness-slot':
     'pressure+ slotWidth+ stripModulus- shearModulus- energyReleaseRate- serviceFactor- edgeFactor+ turningRoot+',
   'laminate/slot-pressure-ceiling':
@@ -281,7 +281,7 @@ export const directions: Readonly<Record<string, string>> = {
     'pressure+ outsideDiameter+ unbondedLength+ hoopModulus- energyReleaseRate- serviceFactor- overshoot+',
   'laminate/unbonded-diameter': 'holeDiameter+ padDiameter+ sheetSize+ collarSize+',
   'laminate/thickness-hole':
-    'pressure+ holeDiameter+ hoopModulus~ axialModulus- poissonRatio- shearModulus- energyReleaseRate- serviceFactor-',
+    'pressure+ holeDiameter+ hoopModulus~ axialModulus- poissonRatio- shearModulus- energyReleaseRate- serviceFactor- edgeFactor+',
   'laminate/thickness-ignored-axial':
     'axialForce+ pressure- outsideDiameter- hoopModulus+ axialModulus- poissonRatio- allowableStrain-',
   'laminate/thickness-ignored-hoop':

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   slotCrossOver,
-  slotEdgeFactor,
   slotPressureCeiling,
   slotResistance,
+  softEdgeFactor,
   stripModulus,
   wideSlotResistance,
 } from '../../src/laminate/index.js';
@@ -81,7 +81,7 @@ describe('a laminate soft through its thickness, over an endless slot, by finite
 
   it.each(layers)('releases no more than the library counts on, at any width: %s', (_, layer) => {
     const { modulus: E, shear: G } = layer;
-    const h = slotEdgeFactor({ stripModulus: E as Modulus, shearModulus: G as Modulus });
+    const h = softEdgeFactor({ stripModulus: E as Modulus, shearModulus: G as Modulus });
     const ratios = widths.map((W) => released(W, layer) / ofStrip(W, 1, E, G, h));
     // What the 1.4 is taken from; and no other equation at its worst place.
     expect(Math.max(...ratios)).toBeLessThan(1.4);
@@ -97,7 +97,7 @@ describe('a laminate soft through its thickness, over an endless slot, by finite
 
   it('has the ceiling at which no thickness holds more, with the edge that is soft', () => {
     const bond = { stripModulus: 60 as Modulus, energyReleaseRate: 1 as EnergyReleaseRate, serviceFactor: 1 };
-    const h = slotEdgeFactor({ stripModulus: 60 as Modulus, shearModulus: 4 as Modulus });
+    const h = softEdgeFactor({ stripModulus: 60 as Modulus, shearModulus: 4 as Modulus });
     const ceiling = slotPressureCeiling({ ...bond, slotWidth: 1 as Length, edgeFactor: h });
     expect(ceiling ** -2 / ofStrip(1, 1e6, 60, 4, h, 1.4)).toBeCloseTo(1, 4);
   });

@@ -53,7 +53,7 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
   { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
   ...reasonFor('held by finite elements of a layer alike in no two directions, from one side', {
-    'laminate/slot-edge-factor': ['2'],
+    'laminate/soft-edge-factor': ['2'],
   }),
   ...reasonFor(
     'how a number is written: what is computed does not hang on it, and the tests of the sheet hold it',

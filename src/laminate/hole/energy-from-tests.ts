@@ -50,7 +50,8 @@ export interface EnergyFromTests {
  * @throws CalculationError `invalid-input`; `outside-validity` for too few tests or sizes; `no-solution` where the tests scatter
  *   so far that nothing is left
  * @remarks n - 2 is the recalled divisor, a little on the safe side of n - 1. The equation that the tests are read by is the one
- *   that the design is held to, so that its error cancels for holes of like proportion: tests on coupons are no such tests.
+ *   that the design is held to, so that its error cancels for holes of like proportion: tests on coupons are no such tests. The
+ *   edge factor is left at 1: it would raise the energy that small holes seem to show, and with it what wide ones are held to.
  * @see ISO 24817:2017, annex D; ASME PCC-2, mandatory appendix IV, as recalled
  */
 export function energyFromTests(input: EnergyFromTestsInput): EnergyFromTests {

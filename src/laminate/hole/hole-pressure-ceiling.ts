@@ -1,5 +1,14 @@
 import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+import {
+  axialModulus,
+  edgeFactor,
+  energyReleaseRate,
+  holeDiameter,
+  hoopModulus,
+  poissonRatio,
+  serviceFactor,
+} from '../opening-inputs.js';
 import { plateModulus } from './plate-modulus.js';
 
 export interface HolePressureCeilingInput {
@@ -9,12 +18,13 @@ export interface HolePressureCeilingInput {
   readonly poissonRatio: number;
   readonly energyReleaseRate: EnergyReleaseRate;
   readonly serviceFactor: number;
+  readonly edgeFactor?: number;
 }
 
 /**
  * Pressure that no laminate, however thick, can hold over a round hole with this bond.
  *
- * $$P_\infty = f \sqrt{\frac{\pi \gamma E'}{d}}$$
+ * $$P_\infty = f \sqrt{\frac{\pi \gamma E'}{h d}}$$
  *
  * @param input.holeDiameter       d, as `designHoleDiameter` gives it [m], > 0
  * @param input.hoopModulus        E_c [Pa], > 0
@@ -22,6 +32,7 @@ export interface HolePressureCeilingInput {
  * @param input.poissonRatio       nu_ca, 0 to 1
  * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
  * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
+ * @param input.edgeFactor         h, of `softEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
  * @returns ceiling of the pressure [Pa]
  * @throws CalculationError `invalid-input`
  * @remarks The half crack under a rigid block is left when bending and shear are gone; the ceiling is approached and
@@ -29,12 +40,13 @@ export interface HolePressureCeilingInput {
  * @see ISO 24817:2017, 7.5.7; ASME PCC-2, Eq. 12, as recalled, in the limit of a thick laminate
  */
 export function holePressureCeiling(input: HolePressureCeilingInput): GaugePressure {
-  const { holeDiameter: d, energyReleaseRate: gamma, serviceFactor: f } = input;
+  const { holeDiameter: d, energyReleaseRate: gamma, serviceFactor: f, edgeFactor: h = 1 } = input;
   positive(d, 'holeDiameter', 'm');
   positive(gamma, 'energyReleaseRate', 'J/m2');
   positive(f, 'serviceFactor', '');
   atMost(f, 1, 'the whole resistance', 'serviceFactor', '');
-  const pressure = f * Math.sqrt((Math.PI * gamma * plateModulus(input)) / d);
+  positive(h, 'edgeFactor', '');
+  const pressure = f * Math.sqrt((Math.PI * gamma * plateModulus(input)) / (h * d));
   finite(pressure, 'pressure', 'Pa');
   return pressure as GaugePressure;
 }
@@ -49,20 +61,16 @@ export const holePressureCeilingFormula = /* @__PURE__ */ formula<HolePressureCe
       { symbol: 'nu_2', kind: 'number', expression: 'nu_ca^2 * E_a / E_c' },
       { symbol: 'E_p', kind: 'modulus', expression: 'E_ac / (1 - nu_2)' },
     ],
-    expression: 'f * sqrt(pi * gamma * E_p / d)',
+    expression: 'f * sqrt(pi * gamma * E_p / (h * d))',
   },
   inputs: {
-    holeDiameter: { symbol: 'd', kind: 'length', name: 'hole diameter', sample: [0.015, 0.1] },
-    hoopModulus: { symbol: 'E_c', kind: 'modulus', name: 'hoop modulus of the laminate', sample: [8e9, 80e9] },
-    axialModulus: { symbol: 'E_a', kind: 'modulus', name: 'axial modulus of the laminate', sample: [4e9, 40e9] },
-    poissonRatio: { symbol: 'nu_ca', kind: 'number', name: "Poisson's ratio, hoop to axial", sample: [0, 0.4] },
-    energyReleaseRate: {
-      symbol: 'gamma',
-      kind: 'energy release rate',
-      name: 'energy release rate of the bond',
-      sample: [50, 500],
-    },
-    serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
+    holeDiameter,
+    hoopModulus,
+    axialModulus,
+    poissonRatio,
+    energyReleaseRate,
+    serviceFactor,
+    edgeFactor,
   },
   output: { symbol: 'P_inf', kind: 'gauge pressure', name: 'ceiling of the pressure' },
   sources: [

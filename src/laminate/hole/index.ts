@@ -14,6 +14,7 @@ export * from './plate-modulus.js';
 export * from './ring-pressure-ceiling.js';
 export * from './ring-resistance.js';
 export * from './service-factor.js';
+export * from './soft-edge-factor.js';
 export * from './thickness-for-hole-size.js';
 export * from './thickness-hole.js';
 export * from './thickness-ring.js';

@@ -1,5 +1,4 @@
 export * from './slot-cross-over.js';
-export * from './slot-edge-factor.js';
 export * from './slot-pressure-ceiling.js';
 export * from './slot-resistance.js';
 export * from './strip-modulus.js';

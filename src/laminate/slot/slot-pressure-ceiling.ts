@@ -1,5 +1,13 @@
 import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+import {
+  edgeFactor,
+  energyReleaseRate,
+  serviceFactor,
+  slotWidth,
+  stripModulus,
+  turningRoot,
+} from '../opening-inputs.js';
 
 export interface SlotPressureCeilingInput {
   readonly slotWidth: Length;
@@ -19,7 +27,7 @@ export interface SlotPressureCeilingInput {
  * @param input.stripModulus       E', of `stripModulus` in the direction of W [Pa], > 0
  * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
  * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
- * @param input.edgeFactor         h, of `slotEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
+ * @param input.edgeFactor         h, of `softEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
  * @param input.turningRoot        m, release with a root that turns over that of a clamped one, >= 1; 1.4 unless given
  * @returns ceiling of the pressure [Pa]
  * @throws CalculationError `invalid-input`
@@ -47,23 +55,12 @@ export const slotPressureCeilingFormula = /* @__PURE__ */ formula<SlotPressureCe
   compute: slotPressureCeiling,
   equation: { expression: 'f * sqrt(4 * gamma * E_p / (m * h * pi * W))' },
   inputs: {
-    slotWidth: { symbol: 'W', kind: 'length', name: 'width of the slot', sample: [0.015, 0.1] },
-    stripModulus: { symbol: 'E_p', kind: 'modulus', name: 'modulus of the strip', sample: [4e9, 90e9] },
-    energyReleaseRate: {
-      symbol: 'gamma',
-      kind: 'energy release rate',
-      name: 'energy release rate of the bond',
-      sample: [50, 500],
-    },
-    serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
-    edgeFactor: { symbol: 'h', kind: 'number', name: 'edge factor', default: 1, sample: [1, 10] },
-    turningRoot: {
-      symbol: 'm',
-      kind: 'number',
-      name: 'release with a root that turns over that of a clamped one',
-      default: 1.4,
-      sample: [1, 1.6],
-    },
+    slotWidth,
+    stripModulus,
+    energyReleaseRate,
+    serviceFactor,
+    edgeFactor,
+    turningRoot,
   },
   output: { symbol: 'P_inf', kind: 'gauge pressure', name: 'ceiling of the pressure' },
   sources: [],

@@ -1,5 +1,15 @@
 import { atMost, finite, formula, positive } from '../../formula/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
+import {
+  edgeFactor,
+  energyReleaseRate,
+  laminateThickness,
+  serviceFactor,
+  shearModulus,
+  slotWidth,
+  stripModulus,
+  turningRoot,
+} from '../opening-inputs.js';
 
 export interface SlotResistanceInput {
   readonly laminateThickness: Length;
@@ -23,7 +33,7 @@ export interface SlotResistanceInput {
  * @param input.shearModulus       G, of the laminate [Pa], > 0
  * @param input.energyReleaseRate  gamma, lower confidence limit for the bond [J/m2], > 0
  * @param input.serviceFactor      f, product of service, temperature and cyclic factor, above 0, at most 1
- * @param input.edgeFactor         h, of `slotEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
+ * @param input.edgeFactor         h, of `softEdgeFactor`, >= 1; 1 unless given, a laminate alike in all directions
  * @param input.turningRoot        m, release with a root that turns over that of a clamped one, >= 1; 1.4 unless given
  * @returns pressure [Pa]
  * @throws CalculationError `invalid-input`
@@ -63,25 +73,14 @@ export const slotResistanceFormula = /* @__PURE__ */ formula<SlotResistanceInput
     expression: 'f * sqrt(gamma / (m * ((W^4 / (24 * t^3) + pi * h * W / 4) / E_p + 3 * W^2 / (16 * G * t))))',
   },
   inputs: {
-    laminateThickness: { symbol: 't', kind: 'length', name: 'laminate thickness', sample: [0.002, 0.05] },
-    slotWidth: { symbol: 'W', kind: 'length', name: 'width of the slot', sample: [0.015, 0.1] },
-    stripModulus: { symbol: 'E_p', kind: 'modulus', name: 'modulus of the strip', sample: [4e9, 90e9] },
-    shearModulus: { symbol: 'G', kind: 'modulus', name: 'shear modulus of the laminate', sample: [1e9, 6e9] },
-    energyReleaseRate: {
-      symbol: 'gamma',
-      kind: 'energy release rate',
-      name: 'energy release rate of the bond',
-      sample: [50, 500],
-    },
-    serviceFactor: { symbol: 'f', kind: 'number', name: 'service factor', sample: [0.1, 1] },
-    edgeFactor: { symbol: 'h', kind: 'number', name: 'edge factor', default: 1, sample: [1, 10] },
-    turningRoot: {
-      symbol: 'm',
-      kind: 'number',
-      name: 'release with a root that turns over that of a clamped one',
-      default: 1.4,
-      sample: [1, 1.6],
-    },
+    laminateThickness,
+    slotWidth,
+    stripModulus,
+    shearModulus,
+    energyReleaseRate,
+    serviceFactor,
+    edgeFactor,
+    turningRoot,
   },
   output: { symbol: 'P', kind: 'gauge pressure', name: 'pressure held' },
   sources: [

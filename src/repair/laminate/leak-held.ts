@@ -21,5 +21,7 @@ export interface LeakResistance {
   readonly energyReleaseRate: EnergyReleaseRate;
   /** What of it counts in the equation of the plate. */
   readonly energyOfPlate: EnergyReleaseRate;
+  /** Of the rim of the plate, for a laminate that is soft through its thickness. */
+  readonly edgeFactor: number;
   readonly serviceFactor: number;
 }

@@ -1,5 +1,12 @@
 import { step } from '../../formula/index.js';
-import { energyAtRim, holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
+import {
+  energyAtRim,
+  holeResistance,
+  holeResistanceBeyondRigidRoot,
+  ringResistance,
+  softEdgeFactor,
+  stripModulus,
+} from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Slot } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
@@ -35,8 +42,9 @@ export function leakResistanceOf(
   const { under } = footprint;
   const energyOfPlate =
     under === 'seal' && bond.foundOver !== 'seal' ? atRim(work, plies, shearModulus, bond) : bond.energy;
+  const asPlate = under !== 'slot' && footprint.bonded === 'beside it';
   return {
-    asPlate: under !== 'slot' && footprint.bonded === 'beside it',
+    asPlate,
     overSlot: under === 'slot' ? slot : undefined,
     asRing: under === 'seal',
     under,
@@ -49,8 +57,33 @@ export function leakResistanceOf(
     shearModulus,
     energyReleaseRate: bond.energy,
     energyOfPlate,
+    edgeFactor: asPlate ? edgeFactorOf(work, plies, shearModulus) : 1,
     serviceFactor: leakFactorOf(work, strains, bond),
   };
+}
+
+/** The rim of a hole runs all round: its edge opens most where the laminate is stiffest across it. */
+function edgeFactorOf(work: Workbook, plies: PlyModuli, shearModulus: Modulus): number {
+  const way = 'across the rim where the laminate is stiffest';
+  const stiffest = step(
+    work.recorder,
+    'laminate/strip-modulus',
+    stripModulus,
+    {
+      bridgingModulus: Math.max(plies.hoop, plies.axial) as Modulus,
+      hoopModulus: plies.hoop,
+      axialModulus: plies.axial,
+      poissonRatio: work.case.laminate.poissonRatio,
+    },
+    way,
+  );
+  return step(
+    work.recorder,
+    'laminate/soft-edge-factor',
+    softEdgeFactor,
+    { stripModulus: stiffest, shearModulus },
+    way,
+  );
 }
 
 /** What the leak is called in the lists of a design. */
@@ -77,7 +110,7 @@ export function resistanceOverHole(work: Workbook, leak: LeakResistance, laminat
   if (asPlate > asRing && holeResistanceBeyondRigidRoot({ holeDiameter: leak.holeDiameter, laminateThickness })) {
     warn(
       work,
-      `The ${leak.under} is more than three laminate thicknesses wide: the formula for the hole is up to 11 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.`,
+      `The ${leak.under} is more than three laminate thicknesses wide: the formula for the hole is up to 13 per cent optimistic there, unless the energy release rate was found with it on holes of like proportion.`,
     );
   }
   return Math.max(asPlate, asRing) as GaugePressure;
@@ -93,6 +126,7 @@ function resistanceAsPlate(work: Workbook, leak: LeakResistance, laminateThickne
     shearModulus: leak.shearModulus,
     energyReleaseRate: leak.energyOfPlate,
     serviceFactor: leak.serviceFactor,
+    edgeFactor: leak.edgeFactor,
   };
   const purpose = `pressure that the laid thickness resists over the ${leak.under}`;
   return step(work.recorder, 'laminate/hole-resistance', holeResistance, input, purpose);

@@ -1,9 +1,9 @@
 import { decide, step } from '../../formula/index.js';
 import {
   slotCrossOver,
-  slotEdgeFactor,
   slotPressureCeiling,
   slotResistance,
+  softEdgeFactor,
   stripModulus,
   thicknessSlot,
   thicknessWideSlot,
@@ -51,7 +51,7 @@ function boundsOf(work: Workbook, leak: LeakResistance, { axialLength, circumfer
   const stripOf = (bridgingModulus: Modulus, slotWidth: Length, way: string): SoftStrip => {
     const modulus = modulusOf(bridgingModulus, way);
     const soft = { stripModulus: modulus, shearModulus };
-    const edgeFactor = step(work.recorder, 'laminate/slot-edge-factor', slotEdgeFactor, soft, way);
+    const edgeFactor = step(work.recorder, 'laminate/soft-edge-factor', softEdgeFactor, soft, way);
     return { way, slotWidth, stripModulus: modulus, edgeFactor };
   };
   const along = stripOf(axialModulus, axialLength, 'strip along the pipe');

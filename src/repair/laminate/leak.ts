@@ -69,6 +69,7 @@ function thicknessAsPlate(work: Workbook, pressure: GaugePressure, resistance: L
     shearModulus: resistance.shearModulus,
     energyReleaseRate: resistance.energyOfPlate,
     serviceFactor: resistance.serviceFactor,
+    edgeFactor: resistance.edgeFactor,
   });
 }
 
@@ -91,6 +92,7 @@ function ceilingOfPlate(work: Workbook, resistance: LeakResistance): GaugePressu
     poissonRatio: resistance.poissonRatio,
     energyReleaseRate: resistance.energyOfPlate,
     serviceFactor: resistance.serviceFactor,
+    edgeFactor: resistance.edgeFactor,
   });
 }
 

@@ -47,11 +47,21 @@ export function unbonded(job: Job, found: Found): Unbonded | undefined {
   };
 }
 
-/** K of the round hole (2.8 a): bending, half space, shear. */
+/** K of the round hole (2.8 a): bending, half space, shear; the half space where it is stiffest and soft through its thickness. */
 function kOfHole(bond: Bond, d: number, t: number): number {
-  const plate =
-    (1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus) / Math.sqrt(bond.hoopModulus * bond.axialModulus);
-  return plate * ((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) + (3 * d * d) / (64 * bond.shear * t);
+  const free = 1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus;
+  const plate = free / Math.sqrt(bond.hoopModulus * bond.axialModulus);
+  const edge = edgeFactor(Math.max(bond.hoopModulus, bond.axialModulus) / free, bond.shear);
+  return plate * ((3 * d ** 4) / (512 * t ** 3) + (edge * d) / Math.PI) + (3 * d * d) / (64 * bond.shear * t);
+}
+
+/**
+ * How much more half a crack releases in a body soft through its thickness: K2 sqrt((sqrt(E1/E2) + E1/(2 G)) / (2 E1 E2)) in place
+ * of K2 / E1 (Sih, Paris and Irwin 1965, from memory). No case states the modulus through the thickness: 2 G is a low one.
+ */
+function edgeFactor(stripModulus: number, shear: number): number {
+  const softer = Math.max(1, stripModulus / (2 * shear));
+  return Math.sqrt((softer * (softer + Math.sqrt(softer))) / 2);
 }
 
 /** K of a ring that bonds nowhere, its overshoot of 1.54 included. */
