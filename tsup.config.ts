@@ -1,12 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
-import manifest from './package.json' with { type: 'json' };
 import { caseJsonSchema } from './src/json/case-json-schema.js';
-
-/** The entries that CommonJS can require: each is bundled, with what they share in common chunks. */
-const required = Object.values(manifest.exports)
-  .flatMap((entry) => (typeof entry === 'string' ? [] : [entry.require]))
-  .map((path) => path.replace(/^\.\/dist\/(.*)\.cjs$/u, '$1'));
 
 /** What the command carries inside, so that it starts fast; their licences ask to travel with them. */
 const bundled: readonly string[] = ['csv-parse'];
@@ -20,13 +14,14 @@ function writeLicences(): void {
 }
 
 export default defineConfig([
-  // One file for each source file: a bundled chunk would keep what nobody imports.
+  // One file for each source file, for bundlers: a bundled chunk would keep what nobody imports. `docs/bundle.ts` makes the
+  // entries for Node of them.
   {
     entry: ['src/**/*.ts', '!src/cli/**', '!src/cli.ts'],
     format: 'esm',
     bundle: false,
     target: 'node20',
-    outDir: 'dist',
+    outDir: 'dist/modules',
   },
   // The command is bundled, so that it starts fast.
   {
@@ -37,13 +32,6 @@ export default defineConfig([
       writeLicences();
       writeFileSync('dist/case.schema.json', `${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
     },
-    splitting: true,
-    target: 'node20',
-    outDir: 'dist',
-  },
-  {
-    entry: Object.fromEntries(required.map((name) => [name, `src/${name}.ts`])),
-    format: 'cjs',
     splitting: true,
     target: 'node20',
     outDir: 'dist',

@@ -124,10 +124,14 @@ export function entries(): ReadonlyMap<string, string> {
   return new Map([['.', 'index'], ...subpaths]);
 }
 
-/** package.json with the entries as its exports; types stand beside each file, so they need no line of their own. */
+/**
+ * package.json with the entries as its exports: `module` for bundlers, which know that condition, stands before `import` for
+ * Node. Types stand beside the latter and beside `require`, so they need no line of their own.
+ */
 function manifest(): string {
   const lines = [...entries()].map(
-    ([entry, file]) => `"${entry}": { "import": "./dist/${file}.js", "require": "./dist/${file}.cjs" },`,
+    ([entry, file]) =>
+      `"${entry}": { "module": "./dist/modules/${file}.js", "import": "./dist/${file}.js", "require": "./dist/${file}.cjs" },`,
   );
   const text = readFileSync(join(root, 'package.json'), 'utf8');
   return text.replace(

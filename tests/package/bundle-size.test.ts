@@ -33,7 +33,7 @@ const resolver = (contents: string): Plugin => ({
   name: 'the built package',
   resolveId(id, from) {
     if (from === undefined) return id;
-    const path = id.startsWith('hoopwright') ? manifest.exports[id.replace('hoopwright', '.')].import : id;
+    const path = id.startsWith('hoopwright') ? manifest.exports[id.replace('hoopwright', '.')].module : id;
     const { pathname } = new URL(path, from === 'snippet' ? root : `file://${from}`);
     return { id: pathname, moduleSideEffects: manifest.sideEffects };
   },

@@ -93,7 +93,7 @@ export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): 
     if (began !== undefined && entered.start !== undefined) {
       hours.push({ step: id, at: sinceStart(began, entered.start, startOfLast(rowsUntil())) });
     }
-    const duration = withStated(takes, durationOf(job, takes, rowsUntil(), recorder), entered.durations?.[id]);
+    const duration = withStated(takes, durationOf(job, takes, rowsUntil, recorder), entered.durations?.[id]);
     durations.push(duration);
     timed.push({ name: id, duration: leastOf(duration) });
   }
@@ -121,10 +121,10 @@ function startOfLast(rows: readonly Row[]): Time {
   return rows.at(-1)?.startsAt ?? (0 as Time);
 }
 
-/** How long the last step takes, by the hour at which it begins. */
-function durationOf(cures: Cures, takes: JobStep['takes'], rows: readonly Row[], recorder?: Recorder): Duration {
-  if ('cure' in takes) return waitOf(cures, takes.cure, startOfLast(rows), recorder);
-  return 'since' in takes ? renewalAt(takes, rows, recorder) : takes;
+/** How long the last step takes; where that hangs on the hour at which it begins, by the rows so far. */
+function durationOf(cures: Cures, takes: JobStep['takes'], rows: () => readonly Row[], recorder?: Recorder): Duration {
+  if ('cure' in takes) return waitOf(cures, takes.cure, startOfLast(rows()), recorder);
+  return 'since' in takes ? renewalAt(takes, rows(), recorder) : takes;
 }
 
 /** Nothing while what the earlier step left is still good. */

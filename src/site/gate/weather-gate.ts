@@ -41,7 +41,9 @@ export function weatherGate(input: WeatherGateInput): WeatherGate {
   const checksAt = (index: number): HourCheck[] => {
     const hour = forecast[index];
     if (hour === undefined) return [];
-    checked[index] ??= checkHour(hour, input);
+    const before = forecast[index - 1];
+    const earlier = before !== undefined && isSameClimate(before, hour) ? checked[index - 1] : undefined;
+    checked[index] ??= earlier ?? checkHour(hour, input);
     return checked[index];
   };
   const end = forecast[forecast.length - 1]?.time ?? 0;
@@ -58,6 +60,13 @@ export function weatherGate(input: WeatherGateInput): WeatherGate {
   if (starts.length === 0) reasons.push(tooShort(end - now, holdTime));
   const decision = hardest(reasons.map((reason) => reason.decision));
   return earliest === undefined ? { decision, reasons } : { decision, earliestStart: earliest.time, reasons };
+}
+
+/** A stretch of the forecast is looked at where it begins and where it ends. */
+function isSameClimate(a: WeatherHour, b: WeatherHour): boolean {
+  return (
+    a.airTemperature === b.airTemperature && a.humidity === b.humidity && a.steelTemperature === b.steelTemperature
+  );
 }
 
 interface JudgedHour {
