@@ -82,6 +82,11 @@ const WRENCH_STEPS: readonly (readonly [from: number, step: number])[] = [
   [200, 5],
 ];
 
+/** The unit in which a kind is read from an instrument. */
+export function smallestUnit(kind: Kind, system: UnitSystem): string {
+  return UNITS[system][kind]?.[0]?.[0] ?? '';
+}
+
 /** An amount as the crew reads it; what must be reached is rounded up, what must not be passed down. */
 export function planAmountText({ kind, value, toward, on }: Amount, system: UnitSystem): string {
   if (kind === 'time') return timeText(value, toward);

@@ -23,6 +23,7 @@ export function materialsFor(facts: PlanFacts): StockItem[] {
         exactly('roll length', 'length', repairCase.wrap.rollLength),
         exactly('width', 'length', repairCase.wrap.width),
       ),
+      hasBatch: true,
     },
     ...isolatingItems(facts),
     ...(resin === 'none' || resinMix === undefined ? [] : [mixed(resinMix, resin.kitMass)]),
@@ -55,13 +56,18 @@ function mixed(mix: MixDesign, kitMass: number): StockItem {
     use: exactly(mix.material, 'mass', mix.mass),
     order: exactly('kits', 'count', mix.kits),
     note: line('kits of {0}', exactly('kit', 'mass', kitMass)),
+    hasBatch: true,
   };
 }
 
 function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
   if (seal === undefined || asked === undefined) return [];
   return [
-    { name: asked.putty.name, note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)) },
+    {
+      name: asked.putty.name,
+      note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)),
+      hasBatch: true,
+    },
     {
       name: 'band',
       order: exactly('pieces', 'count', asked.band.count),
