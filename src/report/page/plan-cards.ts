@@ -1,4 +1,4 @@
-import type { PageElement } from './run-plan-page.js';
+import type { PageElement } from './page-element.js';
 
 /** What the page of a plan asks of its window. */
 export interface PlanWindow {

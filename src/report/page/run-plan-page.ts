@@ -1,16 +1,6 @@
 import { movedPlan, type PageEntries, type PagePlan } from './moved-plan.js';
+import type { PageElement } from './page-element.js';
 import { foldCards, type PlanWindow } from './plan-cards.js';
-
-/** A field or an element of a page, as far as the plan touches it. */
-export interface PageElement {
-  textContent: string | null;
-  value?: string;
-  checked?: boolean;
-  open?: boolean;
-  readonly dataset: Readonly<Record<string, string | undefined>>;
-  classList: { toggle(name: string, on: boolean): void };
-  addEventListener(event: string, call: () => void): void;
-}
 
 /** The document of a page, as far as the plan touches it. */
 export interface PlanDocument {
