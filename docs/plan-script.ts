@@ -7,11 +7,15 @@ import { runPlanPage } from '../src/report/page/run-plan-page.js';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const target = fileURLToPath(new URL('../src/report/page/plan-script.ts', import.meta.url));
 
+/** Of the window only what the page asks for. */
+const WINDOW =
+  "{ isNarrow: matchMedia('(max-width: 640px)').matches, beforePrint: (call) => addEventListener('beforeprint', call) }";
+
 /** The script as it is inlined: no text in it can end its element. */
 export function planScriptText(): string {
   const { outputFiles } = buildSync({
     stdin: {
-      contents: `import { ${runPlanPage.name} } from './src/report/page/run-plan-page.ts'; ${runPlanPage.name}(document, () => localStorage);`,
+      contents: `import { ${runPlanPage.name} } from './src/report/page/run-plan-page.ts'; ${runPlanPage.name}(document, () => localStorage, ${WINDOW});`,
       resolveDir: root,
       loader: 'ts',
     },

@@ -1,5 +1,5 @@
 import { computed, formulaNamed } from '../evaluate/evaluate.js';
-import type { AnyFormula, InputKind } from '../formula/index.js';
+import type { AnyFormula } from '../formula/index.js';
 import { mainOutput } from '../formula/main-output.js';
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
@@ -7,7 +7,7 @@ import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js'
 import { parseRows } from '../json/rows.js';
 import { echo, isAmbiguous } from '../json/typed.js';
 import { unusualInputs } from '../json/unusual-inputs.js';
-import { type Kind, type UnitPreferences, unitOf, units as unitTables } from '../quantity/index.js';
+import { type UnitPreferences, unitOf, units as unitTables } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import { renderStep } from '../report/index.js';
 import { readArguments } from './arguments.js';

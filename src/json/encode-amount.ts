@@ -6,7 +6,6 @@ import {
   type UnitPreferences,
   type UnitSystem,
   unitOf,
-  units,
 } from '../quantity/index.js';
 import { fromSi } from '../quantity/quantity.js';
 import { isKind } from '../quantity/units/index.js';

@@ -1,5 +1,5 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
-import { exampleOf, type Kind, readQuantity, units } from '../quantity/index.js';
+import { exampleOf, type Kind, readQuantity } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import { CaseError, type CaseIssue, shown } from './case-error.js';
 import { nearMiss } from './near-miss.js';

@@ -1,7 +1,7 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
-import { fromSi, type Kind } from '../quantity/quantity.js';
+import { fromSi } from '../quantity/quantity.js';
 import { slipsInto, slipsInWords } from '../quantity/slips.js';
-import { isKind, siSymbol, unitOf, units } from '../quantity/units/index.js';
+import { isKind, siSymbol, unitOf } from '../quantity/units/index.js';
 import { formulas } from '../registry/index.js';
 import { inputSpans } from '../registry/input-spans.js';
 import type { CaseIssue } from './case-error.js';

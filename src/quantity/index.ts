@@ -38,7 +38,20 @@ export type { LeakSeverity } from './leak-severity.js';
 export * as leakSeverity from './leak-severity.js';
 export type { Length } from './length.js';
 export * as length from './length.js';
-export { type Amount, exactly, joinLines, type Line, line, roundedDown, roundedUp, saidIn, written } from './line.js';
+export {
+  type Amount,
+  exactly,
+  joinLines,
+  type Line,
+  line,
+  roundedDown,
+  roundedUp,
+  saidIn,
+  type Tool,
+  torqued,
+  weighed,
+  written,
+} from './line.js';
 export type { LineLoad } from './line-load.js';
 export * as lineLoad from './line-load.js';
 export type { LineMoment } from './line-moment.js';

@@ -7,7 +7,12 @@ export interface Amount {
   readonly value: number;
   /** Which way it is rounded when it is written: `up` for what must be reached, `down` for what must not be passed. */
   readonly toward?: 'up' | 'down';
+  /** What it is set or weighed on, where people read it from a tool: it is written no finer than the tool shows it. */
+  readonly on?: Tool;
 }
+
+/** A torque wrench, or a scale that shows steps of so many kilograms or finer. */
+export type Tool = 'torque wrench' | { readonly scale: number };
 
 /**
  * A sentence whose numbers are not part of its text: `{0}`, `{1}` stand for its amounts, and whoever writes it puts them
@@ -36,6 +41,16 @@ export function roundedUp(name: string, kind: Amount['kind'], value: number): Am
 /** An amount that must not be passed: written rounded down. */
 export function roundedDown(name: string, kind: Amount['kind'], value: number): Amount {
   return { name, kind, value, toward: 'down' };
+}
+
+/** A mass that is weighed out: written to the nearest step of the scale, since neither side of a mixing ratio is safe. */
+export function weighed(name: string, mass: number, scale: number): Amount {
+  return { name, kind: 'mass', value: mass, on: { scale } };
+}
+
+/** A torque that must be reached: written as the next step of a wrench. */
+export function torqued(name: string, moment: number): Amount {
+  return { name, kind: 'moment', value: moment, toward: 'up', on: 'torque wrench' };
 }
 
 /** A text that speaks one sentence within another: `say` gets its text, and its amounts go with it. */

@@ -1,9 +1,11 @@
-import type { PlanStep, WorkPlan } from '../repair/plan/plan.js';
+import type { WorkPlan } from '../repair/plan/plan.js';
+import { escapedHtml } from './html-text.js';
 import { planScript } from './page/plan-script.js';
 import { pagePolicy } from './page-policy.js';
 import { lineText } from './plan-amount.js';
+import { stepCard } from './plan-card.js';
 import { planStyle } from './plan-page.js';
-import { type PlanTextOptions, planStepTimes, reasonText, stockText, timingSentences } from './plan-text.js';
+import { CALLED, type PlanTextOptions, reasonText, stockText, timingSentences } from './plan-text.js';
 import { sha256 } from './sha-256.js';
 import type { UnitSystem } from './units.js';
 
@@ -17,10 +19,10 @@ export function planHtml(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {})
     '<html lang="en"><head><meta charset="utf-8">',
     pagePolicy(planScript),
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>Plan: ${escaped(plan.title)}</title>`,
+    `<title>Plan: ${escapedHtml(plan.title)}</title>`,
     `<style>${planStyle}</style></head><body><main>`,
-    `<header><p class="kind">Plan of the work</p><h1>${escaped(plan.title)}</h1>`,
-    plan.reference === undefined ? '' : `<p>${escaped(plan.reference)}</p>`,
+    `<header><p class="kind">Plan of the work</p><h1>${escapedHtml(plan.title)}</h1>`,
+    plan.reference === undefined ? '' : `<p>${escapedHtml(plan.reference)}</p>`,
     '</header>',
     ...(plan.steps.length === 0 ? [refusal(plan, units)] : body(plan, units)),
     '</main></body></html>',
@@ -34,12 +36,13 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
     alerts.length === 0 ? '' : listSection('Before anything else', alerts, 'alert'),
     `<section class="timing">${timingSentences(plan)
       .map((text, index) =>
-        index === 1 ? `<p><output id="return">${escaped(text)}</output></p>` : `<p>${escaped(text)}</p>`,
+        index === 1 ? `<p><output id="return">${escapedHtml(text)}</output></p>` : `<p>${escapedHtml(text)}</p>`,
       )
       .join('')}</section>`,
     listSection('Cautions', plan.cautions, 'cautions'),
     bringSection(plan, units),
-    ...plan.steps.map((step, index) => stepSection(plan, step, index + 1, units)),
+    plan.start === undefined ? '' : '<p><button type="button" id="open-all">Open every step</button></p>',
+    ...plan.steps.map((step, index) => stepCard(plan, step, index + 1, units)),
     listSection(
       'Taking it off again',
       plan.removal.map((each) => lineText(each, units)),
@@ -54,55 +57,29 @@ function bringSection({ materials, tools }: WorkPlan, units: UnitSystem): string
     stock
       .map(
         (item, index) =>
-          `<li><label><input type="checkbox" data-mark="${sort}-${index}"> ${escaped(stockText(item, units))}</label></li>`,
+          `<li><label><input type="checkbox" data-mark="${sort}-${index}"> ${escapedHtml(stockText(item, units))}</label>${
+            item.hasBatch === true ? `; <label>batch <input type="text" data-note="batch-${index}"></label>` : ''
+          }</li>`,
       )
       .join('');
   return [
     '<section class="bring"><h2>What to bring</h2>',
     `<h3>Materials, each with its batch number and use-by date</h3><ul>${items(materials, 'material')}</ul>`,
     `<h3>Tools</h3><ul>${items(tools, 'tool')}</ul>`,
-    '<p><label>Batch numbers <input type="text" data-note="batches"></label></p>',
-    '<p><label>Telephone of the designer <input type="text" data-note="designer"></label></p></section>',
+    `<h3>Telephone</h3><p class="fields">${CALLED.map(callField).join('')}</p></section>`,
   ].join('');
+}
+
+function callField(whom: string): string {
+  return `<label>${whom} <input type="tel" data-note="telephone-${whom.replaceAll(' ', '-')}"></label>`;
 }
 
 function refusal({ verdict, reasons, missing }: WorkPlan, units: UnitSystem): string {
   const items = [...reasons.map((reason) => reasonText(reason, units)), ...missing];
   return [
-    `<section class="alert"><h2>No work: the design says ${escaped(verdict)}</h2>${list(items)}`,
+    `<section class="alert"><h2>No work: the design says ${escapedHtml(verdict)}</h2>${list(items)}`,
     '<p>Keep people away, lower the pressure or isolate the line, and call the owner and the designer.</p></section>',
   ].join('');
-}
-
-function stepSection(plan: WorkPlan, step: PlanStep, number: number, units: UnitSystem): string {
-  const text = (lines: PlanStep['does']): string[] => lines.map((each) => lineText(each, units));
-  const parts: readonly (readonly [label: string, items: readonly string[], style: string])[] = [
-    ['Do', text(step.does), ''],
-    ['Use', text(step.uses), ''],
-    ['Common practice, without a source', text(step.practice), 'trade'],
-    ['Go on when', text(step.goes), 'go'],
-    ['Stop when', text(step.stops), 'stop'],
-    ['Call', [step.call], ''],
-    ['Signs', [step.signs], 'sign'],
-  ];
-  const hold = step.sort === 'hold point' ? ' hold' : '';
-  return [
-    `<section class="step${hold}" id="step-${step.id}"><h2><span>${number}</span> ${escaped(step.title)}</h2>`,
-    `<p class="when"><b>${step.sort}</b> <output id="when-${step.id}">${escaped(planStepTimes(plan, step))}</output></p>`,
-    ...parts
-      .filter(([, items]) => items.length > 0)
-      .map(([label, items, style]) => `<h3>${label}</h3>${list(items, style)}`),
-    `<p class="hour"><label>Real hour <input type="time" required data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
-      step.sort === 'hold point' ? ` <label><input type="checkbox" data-hold="${step.id}"> read and passed</label>` : ''
-    }</p>`,
-    `<p class="fault" id="fault-${step.id}" role="alert"></p>`,
-    '</section>',
-  ].join('');
-}
-
-/** A time of day for the input, without its day. */
-function clockOf(actual: string): string {
-  return (actual.split(' ').at(-1) ?? '').padStart(5, '0');
 }
 
 function listSection(title: string, items: readonly string[], style = ''): string {
@@ -111,7 +88,7 @@ function listSection(title: string, items: readonly string[], style = ''): strin
 
 function list(items: readonly string[], style = ''): string {
   const name = style === '' ? '' : ` class="${style}"`;
-  return `<ul${name}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</ul>`;
+  return `<ul${name}>${items.map((item) => `<li>${escapedHtml(item)}</li>`).join('')}</ul>`;
 }
 
 /** What the script needs to move the hours by the timeline itself. No text of the case can end the element. */
@@ -132,8 +109,4 @@ function scripted(plan: WorkPlan): string {
     .replaceAll(/[^A-Za-z0-9]/gu, '')
     .slice(0, 16);
   return `<p><button type="button" id="clear">Clear all entries</button></p><script type="application/json" id="plan" data-key="${key}">${text}</script><script>${planScript}</script>`;
-}
-
-function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }

@@ -1,8 +1,10 @@
 import type { Time } from '../quantity/index.js';
 import type { Reason } from '../repair/design/design.js';
+import { BLANK } from '../repair/plan/blank.js';
 import type { PlanStep, StockItem, WorkPlan } from '../repair/plan/plan.js';
 import { hourOf } from '../repair/plan/plan-work.js';
 import { lineText, planAmountText } from './plan-amount.js';
+import { hourlyHead, hoursRead } from './plan-hourly.js';
 import { returnText, stepTimes } from './plan-times.js';
 import { wrapText } from './text.js';
 import { timeText } from './time-text.js';
@@ -16,6 +18,8 @@ export interface PlanTextOptions {
 /** A plan is read on paper in the field and on a telephone. */
 const WIDTH = 60;
 const LABEL = 6;
+/** Whom a step may say to call. */
+export const CALLED = ['designer', 'area authority', 'inspector', 'owner of the line', 'maker of the system'] as const;
 
 /**
  * The plan of the work as plain text: one block a step, no tables, lines of at most 60 characters.
@@ -33,15 +37,19 @@ function body(plan: WorkPlan, units: UnitSystem): string[][] {
     ...(alerts.length === 0 ? [] : [block('BEFORE ANYTHING ELSE', alerts)]),
     timing(plan),
     block('CAUTIONS', plan.cautions),
-    ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
     block(
-      'MATERIALS',
-      plan.materials.map((item) => stockText(item, units)),
+      'WHAT TO BRING: MATERIALS',
+      plan.materials.map((item) => `${stockText(item, units)}${item.hasBatch === true ? `; batch ${BLANK}` : ''}`),
     ),
     block(
-      'TOOLS',
+      'WHAT TO BRING: TOOLS',
       plan.tools.map((item) => stockText(item, units)),
     ),
+    block(
+      'TELEPHONE',
+      CALLED.map((whom) => `${whom}: ${BLANK}${BLANK}`),
+    ),
+    ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
     block(
       'TAKING IT OFF AGAIN',
       plan.removal.map((each) => lineText(each, units)),
@@ -108,12 +116,29 @@ function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSy
     ...labelled('TRADE', text(step.practice)),
     ...labelled('GO', text(step.goes)),
     ...labelled('STOP', text(step.stops)),
+    ...hourlyLines(step, units),
     ...labelled('CALL', [step.call]),
     ...labelled('SIGN', [`${step.signs} ____________________`]),
     ...labelled('HOUR', [
       step.actual === undefined ? `${step.id} began at ____________` : `${step.id} began at ${step.actual}`,
     ]),
   ];
+}
+
+/** A place for each reading of each hour. */
+function hourlyLines(step: PlanStep, units: UnitSystem): string[] {
+  const { hourly } = step;
+  if (hourly === undefined) return [];
+  const places = Array.from({ length: hoursRead(step) }, (_, index) => {
+    const blanks = hourly.map(() => '______').join(' ');
+    return `${String(index + 1).padStart(3)} ${blanks}`;
+  });
+  const width = (places[0] ?? '').length + 1;
+  const perLine = Math.max(1, Math.floor((WIDTH - LABEL + 1) / width));
+  const rows = Array.from({ length: Math.ceil(places.length / perLine) }, (_, row) =>
+    places.slice(row * perLine, (row + 1) * perLine).join(' '),
+  );
+  return [...labelled('HOURS', [hourlyHead(hourly, units)]), ...rows.map((row) => `${' '.repeat(LABEL)}${row}`)];
 }
 
 /** From when to when a step of a plan goes, on its clock where that is stated. */

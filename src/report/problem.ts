@@ -1,6 +1,6 @@
 import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../formula/index.js';
 import type { RecordedStep } from '../formula/recorder.js';
-import { type Kind, units } from '../quantity/index.js';
+import type { Kind } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import { equationMet, type MetEquation, type Scope, withDefinitions } from './equation.js';
 import type { Value } from './evaluate.js';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
+import { torqued, weighed } from '../../src/quantity/index.js';
 import { designRepair, planWork, type RepairCase } from '../../src/repair/index.js';
 import { planText } from '../../src/report/index.js';
 import { planAmountText } from '../../src/report/plan-amount.js';
@@ -84,13 +85,33 @@ describe('an amount of the plan', () => {
     expect(text('length', 0.1683)).toBe('168 mm');
     expect(text('length', 6.448)).toBe('6.45 m');
     expect(text('gauge pressure', 660000)).toBe('6.6 bar');
-    expect(text('moment', 0.302)).toBe('0.302 N m');
     expect(text('time', 35)).toBe('35 s');
     expect(text('time', 2700)).toBe('45 min');
     expect(text('time', 21132)).toBe('5 h 52 min');
     expect(text('length', 0.1683, undefined, 'us')).toBe('6.63 in');
     expect(text('mass', 0.5, undefined, 'us')).toBe('1.1 lb');
     expect(text('temperature', 298.15, undefined, 'us')).toBe('77.0 degF');
+  });
+
+  it('is a torque on the next step that a wrench has, never below what holds the seal', () => {
+    const torque = (value: number, units: 'si' | 'us' = 'si') => planAmountText(torqued('torque', value), units);
+    expect(torque(0.3016)).toBe('0.31 N m');
+    expect(torque(1.2)).toBe('1.20 N m');
+    expect(torque(7.31)).toBe('7.4 N m');
+    expect(torque(23.1)).toBe('23.5 N m');
+    expect(torque(61.2)).toBe('62 N m');
+    expect(torque(0.3016, 'us')).toBe('0.23 lbf ft');
+  });
+
+  it('is a mass to the nearest step of a scale no coarser than the ratio allows', () => {
+    const mass = (value: number, units: 'si' | 'us' = 'si') =>
+      planAmountText(weighed('hardener', value, 0.000934), units);
+    expect(planAmountText({ ...weighed('step', 0.000934, 0.000934), toward: 'down' }, 'si')).toBe('0.5 g');
+    expect(mass(0.03737)).toBe('37.5 g');
+    expect(mass(0.1495)).toBe('149.5 g');
+    expect(mass(0.03737, 'us')).toBe('1.32 oz');
+    expect(planAmountText(weighed('base', 1.2345, 0.01), 'si')).toBe('1.23 kg');
+    expect(planAmountText(weighed('base', 0.0123, 0.001), 'si')).toBe('12 g');
   });
 
   it('is rounded up where it must be reached, down where it must not be passed', () => {

@@ -8,7 +8,7 @@ import {
   type MathNode,
   type Unit,
 } from 'mathjs';
-import type { AnyFormula, Branch, Definition, OutputDeclaration } from '../../src/formula/index.js';
+import type { AnyFormula, Branch, Definition } from '../../src/formula/index.js';
 import { mainOutput } from '../../src/formula/main-output.js';
 import { baseUnits, type Dimension, dimensions } from '../../src/quantity/dimensions.js';
 import type { Kind } from '../../src/quantity/index.js';

@@ -1,8 +1,14 @@
-import type { Amount, Line, Time } from '../../quantity/index.js';
+import type { Amount, Kind, Line, Time } from '../../quantity/index.js';
 import type { Reason, Verdict } from '../design/design.js';
 import type { Cures } from '../timeline/cure-law.js';
 import type { Duration } from '../timeline/duration.js';
 import type { TimelineStep } from '../timeline/timeline.js';
+
+/** A reading that is taken each hour. */
+export interface HourlyReading {
+  readonly name: string;
+  readonly kind: Kind;
+}
 
 /** One step of the timeline in words: what to do, with what, the number that lets the crew go on and the one that stops it. */
 export interface PlanStep extends TimelineStep {
@@ -15,6 +21,8 @@ export interface PlanStep extends TimelineStep {
   readonly practice: readonly Line[];
   readonly goes: readonly Line[];
   readonly stops: readonly Line[];
+  /** What is read and written down each hour of the step, from its start. */
+  readonly hourly?: readonly HourlyReading[];
   readonly call: string;
   readonly signs: string;
 }
@@ -25,6 +33,8 @@ export interface StockItem {
   readonly use?: Amount;
   readonly order?: Amount;
   readonly note?: Line;
+  /** Whether its packs have a batch number and a use-by date to write down. */
+  readonly hasBatch?: true;
 }
 
 /** The whole work on site, from the permit to the return to service. */

@@ -34,6 +34,10 @@ export function cureStep(facts: PlanFacts): StepWords {
       line('A witness that stays softer: the plies of its batch were mixed off ratio. Remove them.'),
       line('Hardness that has stopped rising too low: remove the repair, unless the maker names a heating.'),
     ],
+    hourly: [
+      { name: 'steel', kind: 'temperature' },
+      ...(facts.line.pressure === 0 ? [] : [{ name: 'gauge', kind: 'gauge pressure' } as const]),
+    ],
     call: 'the maker of the system',
     signs: acceptance.hardness === undefined ? 'nobody may sign yet' : 'inspector',
   };

@@ -1,5 +1,6 @@
 import type { Line } from '../../quantity/index.js';
 import type { StepId } from '../timeline/timeline.js';
+import type { HourlyReading } from './plan.js';
 
 /** What a step of the timeline says to the crew. */
 export interface StepWords {
@@ -10,6 +11,8 @@ export interface StepWords {
   readonly practice?: readonly Line[];
   readonly goes: readonly Line[];
   readonly stops: readonly Line[];
+  /** What is read and written down each hour of the step. */
+  readonly hourly?: readonly HourlyReading[];
   readonly call: string;
   readonly signs: string;
 }

@@ -75,7 +75,7 @@ function bring({ case: repairCase }: PlanFacts): StepWords {
     id: 'stock',
     title: 'Lay out materials and tools',
     does: [
-      line('Check off the list of materials and tools at the end of this plan, with batch numbers and use-by dates.'),
+      line('Check off the list of materials and tools at the front of this plan, with batch numbers and use-by dates.'),
       line(
         'Keep resin, filler and putty in the shade; bring them to the temperature of the pipe, {0}.',
         exactly('pipe', 'temperature', site.pipeTemperature),

@@ -7,6 +7,7 @@ import { laidLength } from '../wrap/wrap.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { batchLines, NOT_BY_TIME, PRINT } from './mix-lines.js';
+import { scaleFor } from './scale.js';
 import type { StepWords } from './step-words.js';
 
 /** The filler, and its wait. */
@@ -41,7 +42,7 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
           roundedUp('radius', 'length', practice.leastRadiusUnderWrap.value),
         ),
       ],
-      uses: batchLines(mix, allowedTime),
+      uses: batchLines(mix, scaleFor(mix, facts.resinMix), allowedTime),
       goes: [
         line('One even colour in the pot; a little of each batch on the witness plate.'),
         line('Diameter over it at most {0}.', roundedDown('diameter', 'length', laminate.wrappedDiameter)),

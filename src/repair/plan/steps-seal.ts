@@ -1,5 +1,5 @@
 import type { Line } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp, torqued } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { timeToLay } from '../../wrap/index.js';
 import { BLANK } from './blank.js';
@@ -30,7 +30,12 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
     ),
   ];
   if (seal.torque !== undefined)
-    does.push(line('Tighten to {0} with a torque wrench, in steps.', exactly('torque', 'moment', seal.torque)));
+    does.push(
+      line(
+        'Tighten to {0} with a torque wrench, little by little; that is rounded up to a step of the wrench.',
+        torqued('torque', seal.torque),
+      ),
+    );
   const seconds: Line[] =
     times === undefined
       ? []

@@ -4,6 +4,7 @@ import { practice } from '../../rules/index.js';
 import { finishedDiameter } from '../../wrap/index.js';
 import type { PlanFacts } from './facts.js';
 import { batchLines } from './mix-lines.js';
+import { scaleFor } from './scale.js';
 import type { StepWords } from './step-words.js';
 import { layingLines } from './wrap-laying.js';
 import { remedyLines, timeLines } from './wrap-times.js';
@@ -19,7 +20,7 @@ export function wrapStep(facts: PlanFacts): StepWords {
     uses:
       resinMix === undefined
         ? [line(`{0} of ${wrap.form}.`, exactly(`${wrap.form} length`, 'length', length))]
-        : batchLines(resinMix, facts.rolls.allowedTime),
+        : batchLines(resinMix, scaleFor(resinMix, facts.fillerMix), facts.rolls.allowedTime),
     practice: practiceLines(facts),
     goes: [
       ...timeLines(facts),

@@ -1,14 +1,12 @@
 import { tapTest } from '../../acceptance/index.js';
 import { circumference } from '../../pipe/index.js';
-import type { Mass } from '../../quantity/index.js';
-import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
-import { scaleStep } from '../../resin/index.js';
-import { practice } from '../../rules/index.js';
+import { exactly, line, roundedUp, torqued, weighed } from '../../quantity/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { MixDesign } from '../design/design.js';
 import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
 import type { StockItem } from './plan.js';
+import { scaleFor } from './scale.js';
 
 /** What to bring that is used up: as much as the job uses, and whole packs to order. */
 export function materialsFor(facts: PlanFacts): StockItem[] {
@@ -25,6 +23,7 @@ export function materialsFor(facts: PlanFacts): StockItem[] {
         exactly('roll length', 'length', repairCase.wrap.rollLength),
         exactly('width', 'length', repairCase.wrap.width),
       ),
+      hasBatch: true,
     },
     ...isolatingItems(facts),
     ...(resin === 'none' || resinMix === undefined ? [] : [mixed(resinMix, resin.kitMass)]),
@@ -57,13 +56,18 @@ function mixed(mix: MixDesign, kitMass: number): StockItem {
     use: exactly(mix.material, 'mass', mix.mass),
     order: exactly('kits', 'count', mix.kits),
     note: line('kits of {0}', exactly('kit', 'mass', kitMass)),
+    hasBatch: true,
   };
 }
 
 function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
   if (seal === undefined || asked === undefined) return [];
   return [
-    { name: asked.putty.name, note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)) },
+    {
+      name: asked.putty.name,
+      note: line('enough for a pad {0} across', roundedUp('pad', 'length', seal.padDiameter)),
+      hasBatch: true,
+    },
     {
       name: 'band',
       order: exactly('pieces', 'count', asked.band.count),
@@ -85,8 +89,8 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
 /** What to bring that comes home again. */
 export function toolsFor(facts: PlanFacts): StockItem[] {
   const { site, acceptance, seal, case: repairCase, fillerMix, resinMix } = facts;
-  const smallest = smallestPortion([fillerMix, resinMix]);
-  const tolerance = practice.ratioTolerance.value;
+  const mix = fillerMix ?? resinMix;
+  const scale = mix === undefined ? undefined : scaleFor(mix, resinMix);
   const test = acceptance.pressureTest;
   return [
     { name: 'contact thermometer, air thermometer and hygrometer, checked' },
@@ -95,22 +99,22 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
       note: line('for {0} and more', roundedUp('profile', 'length', site.requiredProfile)),
     },
     { name: 'kit for soluble salts, clear tape for dust, comparison pictures' },
-    ...(smallest === undefined
+    ...(scale === undefined
       ? []
       : [
           {
             name: 'scale',
-            note: line(
-              'it shows steps of {0} or finer',
-              roundedDown('step of the scale', 'mass', scaleStep({ mass: smallest, tolerance })),
-            ),
+            note: line('it shows steps of {0} or finer', {
+              ...weighed('step of the scale', scale, scale),
+              toward: 'down',
+            }),
           },
         ]),
     { name: 'pots, stirrers, spatulas, rollers, scissors, clock' },
     { name: 'measuring tape, marker, calliper, wall thickness gauge' },
     ...(seal?.torque === undefined
       ? []
-      : [{ name: 'torque wrench, band tool', note: line('set to {0}', exactly('torque', 'moment', seal.torque)) }]),
+      : [{ name: 'torque wrench, band tool', note: line('set to {0}', torqued('torque', seal.torque)) }]),
     { name: `hardness tester${acceptance.hardness === undefined ? '' : `, ${acceptance.hardness.scale}`}` },
     { name: 'tap hammer', note: line('at most {0}', tapTest.hammer) },
     ...(test.medium === 'liquid' || test.medium === 'gas'
@@ -125,15 +129,4 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
       ? [{ name: 'spark-free tools, gas tester, earthing leads' }]
       : []),
   ];
-}
-
-/** A scale that weighs the smallest portion within its tolerance weighs every other. */
-function smallestPortion(mixes: readonly (MixDesign | undefined)[]): Mass | undefined {
-  let smallest: Mass | undefined;
-  for (const mix of mixes) {
-    if (mix === undefined) continue;
-    const own = Math.min(mix.base, mix.hardener) as Mass;
-    if (smallest === undefined || own < smallest) smallest = own;
-  }
-  return smallest;
 }

@@ -1,15 +1,6 @@
 import { movedPlan, type PageEntries, type PagePlan } from './moved-plan.js';
-
-/** A field or an element of a page, as far as the plan touches it. */
-interface PageElement {
-  textContent: string | null;
-  value?: string;
-  checked?: boolean;
-  hidden?: boolean;
-  readonly dataset: Readonly<Record<string, string | undefined>>;
-  classList: { toggle(name: string, on: boolean): void };
-  addEventListener(event: string, call: () => void): void;
-}
+import type { PageElement } from './page-element.js';
+import { foldCards, type PlanWindow } from './plan-cards.js';
 
 /** The document of a page, as far as the plan touches it. */
 export interface PlanDocument {
@@ -24,8 +15,8 @@ export interface PlanStore {
   removeItem(key: string): void;
 }
 
-/** Runs the page of a plan: entered hours move what follows, and stay over a reload. */
-export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void {
+/** Runs the page of a plan: entered hours move what follows, and stay over a reload; a telephone shows the step that comes next. */
+export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore, window: PlanWindow): void {
   const element = page.getElementById('plan');
   const plan = JSON.parse(element?.textContent ?? '') as PagePlan;
   const key = `hoopwright-plan-${element?.dataset['key'] ?? ''}`;
@@ -33,6 +24,7 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
   const holds = [...page.querySelectorAll('[data-hold]')];
   const notes = [...page.querySelectorAll('[data-note]')];
   const marks = [...page.querySelectorAll('[data-mark]')];
+  const cards = [...page.querySelectorAll('[data-card]')];
 
   const kept = (): Partial<{
     began: Record<string, string>;
@@ -69,6 +61,8 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
       const said = page.getElementById(`fault-${id}`);
       if (said !== null) said.textContent = fault ?? '';
       page.getElementById(`step-${id}`)?.classList.toggle('skipped', fault !== undefined);
+      const card = cards.find(({ dataset }) => dataset['card'] === id);
+      if (card !== undefined && fault !== undefined) card.open = true;
     }
     const output = page.getElementById('return');
     if (output === null) return;
@@ -81,10 +75,17 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore): void 
   for (const field of hours) field.value = began[field.dataset['step'] ?? ''] ?? field.value ?? '';
   for (const field of holds) field.checked = passed.includes(field.dataset['hold'] ?? '');
   for (const field of notes) field.value = written[field.dataset['note'] ?? ''] ?? field.value ?? '';
+  const folded = foldCards(cards, window, (id) => {
+    const hold = holds.find(({ dataset }) => dataset['hold'] === id);
+    const hour = hours.find(({ dataset }) => dataset['step'] === id);
+    return hold === undefined ? Boolean(hour?.value) : hold.checked === true;
+  });
+  page.getElementById('open-all')?.addEventListener('click', folded.openAll);
   for (const field of [...hours, ...holds]) {
     field.addEventListener('input', () => {
       keep();
       show();
+      folded.openNext();
     });
   }
   for (const field of [...notes, ...marks]) field.addEventListener('input', keep);

@@ -80,6 +80,40 @@ describe('hours on the page of a plan', () => {
   });
 });
 
+describe('the cards on a telephone', () => {
+  const narrow = (store?: Map<string, string>) => runPage(planHtml(plan), store, true);
+
+  it('are folded but for the step that comes next, also after a reload', () => {
+    const store = new Map<string, string>();
+    const page = narrow(store);
+    expect(page.open()).toEqual(['permit']);
+    page.enter('permit', '07:40');
+    expect(page.open()).toEqual(['permit']);
+    page.pass('permit');
+    expect(page.open()).toEqual(['permit', 'stock']);
+    page.enter('stock', '08:00');
+    expect(narrow(store).open()).toEqual(['survey']);
+  });
+
+  it('are all open on a desk, on paper and when they are asked for', () => {
+    const all = plan.steps.map(({ id }) => id);
+    expect(runPage(planHtml(plan)).open()).toEqual(all);
+    const printed = narrow();
+    printed.print();
+    expect(printed.open()).toEqual(all);
+    const asked = narrow();
+    asked.openAll();
+    expect(asked.open()).toEqual(all);
+  });
+
+  it('open where a hold point was passed over: what is wrong is never folded away', () => {
+    const page = narrow();
+    page.pass('gate');
+    expect(page.marked('step-survey')).toBe(true);
+    expect(page.open()).toContain('survey');
+  });
+});
+
 describe('a hold point that is passed over', () => {
   test('is marked, and there is no return time until it is passed', () => {
     const page = runPage(planHtml(plan));
