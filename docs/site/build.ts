@@ -39,5 +39,5 @@ const faults = dead.length + symbols.problems.length;
 if (faults > 0) process.exitCode = 1;
 else
   console.log(
-    `${written.filter((place) => place.endsWith('.html')).length} pages in build/docs, from build/docs/index.html on; ${Math.round((Date.now() - started) / 1000)} s`,
+    `${written.filter((place) => place.endsWith('.html')).length} pages in build/docs, from build/docs/index.html on; ${symbols.wordless.length} symbols without words; ${Math.round((Date.now() - started) / 1000)} s`,
   );

@@ -40,7 +40,7 @@ function anchors(): (heading: string) => string {
 }
 
 /** TeX as MathML; what cannot be read ends the build. */
-function texMath(tex: string, displayMode: boolean): string {
+export function texMath(tex: string, displayMode: boolean): string {
   return temml.renderToString(tex, { displayMode, throwOnError: true });
 }
 

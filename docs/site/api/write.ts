@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import {
   Application,
   type DeclarationReflection,
@@ -8,21 +7,24 @@ import {
   RendererEvent,
 } from 'typedoc';
 import type { Entry } from '../search/rank.js';
+import { options } from './options.js';
+import { teach, wordless } from './reflections.js';
 
 /** The pages of the interface, written by typedoc from the doc comments. */
 export interface Symbols {
   /** What stands against them: every warning of typedoc. */
   readonly problems: readonly string[];
+  /** Exported symbols and fields that have no words yet. */
+  readonly wordless: readonly string[];
   /** Where the page of an exported symbol of a room stands in the site. */
   placeOf(room: string, name: string): string | undefined;
   readonly entries: readonly Entry[];
 }
 
-const options = fileURLToPath(new URL('../../typedoc.json', import.meta.url));
-
 export async function writeSymbols(folder: string): Promise<Symbols> {
   const problems: string[] = [];
-  const app = await Application.bootstrapWithPlugins({ options, out: folder, logLevel: LogLevel.Warn });
+  const app = await Application.bootstrap({ ...options, out: folder, logLevel: LogLevel.Warn });
+  teach(app);
   const { logger } = app;
   const log = logger.log.bind(logger);
   logger.log = (message, level) => {
@@ -40,6 +42,7 @@ export async function writeSymbols(folder: string): Promise<Symbols> {
   await app.generateOutputs(project);
   return {
     problems,
+    wordless: wordless(project),
     placeOf: (room, name) => places.get(`${room} ${name}`)?.place,
     entries: [...places.values()],
   };
