@@ -12,6 +12,24 @@ export {
   type Typeset,
   typesetEquation,
 } from './evaluate/index.js';
-export type { AnyFormula, Equation, Evidence, Formula, Limit, Source, SourceKey, SourceTag } from './formula/index.js';
+export type {
+  AnyFormula,
+  Branch,
+  ColumnKind,
+  Definition,
+  Equation,
+  Evidence,
+  Formula,
+  InputDeclaration,
+  InputKind,
+  Limit,
+  OutputDeclaration,
+  RowSums,
+  Source,
+  SourceKey,
+  SourceReference,
+  SourceTag,
+  Winner,
+} from './formula/index.js';
 export { sources, sourceTags, weakest } from './formula/index.js';
 export { formulaById, formulaOf, formulas } from './registry/index.js';

@@ -5,6 +5,7 @@ export {
   arrheniusRate,
   arrheniusShift,
   type CylinderEnds,
+  type Ends,
   type RingBucklingInput,
   ringBuckling,
   type SquarePlateDeflectionInput,

@@ -2,6 +2,7 @@
 export {
   asmePcc2,
   type BrokenBound,
+  type ByClass,
   brokenBound,
   type ClassLimits,
   type Coefficient,

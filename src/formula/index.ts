@@ -40,7 +40,10 @@ export {
   createRecorder,
   decide,
   heading,
+  type RecordedDecision,
   type RecordedEntry,
+  type RecordedHeading,
+  type RecordedStep,
   type Recorder,
   step,
 } from './recorder.js';

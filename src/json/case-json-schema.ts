@@ -12,7 +12,7 @@ type Schema = Record<string, unknown>;
  * its fields. Built from the table of the case. It refuses every slip within one field but what digits cannot say: what a
  * table does not hold, and bounds that no number of a unit meets roundly; what contradicts another field is the door's.
  */
-export function caseJsonSchema(): Schema {
+export function caseJsonSchema(): Record<string, unknown> {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: 'urn:hoopwright:case.schema',

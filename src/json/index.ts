@@ -12,9 +12,9 @@ export {
 } from './encode-amount.js';
 export { type CaseToEncode, encodeCase, writeCase } from './encode-case.js';
 export { type DesignEncoding, encodeDesign } from './encode-design.js';
-export { type Evaluation, encodeEvaluation } from './encode-evaluation.js';
+export { type EncodedInput, type Evaluation, encodeEvaluation } from './encode-evaluation.js';
 export { decodeFormulaInput, type FormulaInput } from './formula-input.js';
-export type { LookUp } from './look-up.js';
+export type { LookUp, LookUpField } from './look-up.js';
 export { nearMiss } from './near-miss.js';
 export { parseRows } from './rows.js';
 export { echo, echoes, isAmbiguous, type Typed, type TypedMap } from './typed.js';

@@ -15,12 +15,13 @@ const ALLOWABLE_STRESS = 'allowable stress of the pipe';
 /** What a document asked of a table, and what the table answered. */
 export interface LookUp {
   /** The fields that name the row, as they stand in the document. */
-  readonly asked: readonly Entry[];
+  readonly asked: readonly LookUpField[];
   /** The fields of the case that were filled from it; quantities in SI. */
-  readonly filled: readonly Entry[];
+  readonly filled: readonly LookUpField[];
 }
 
-export interface Entry {
+/** One field of a look-up: where it stands, and what stands there. */
+export interface LookUpField {
   readonly path: string;
   readonly value: unknown;
 }

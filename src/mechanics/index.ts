@@ -10,3 +10,4 @@ export * from './thick-cylinder-hoop-stress.js';
 export * from './thick-cylinder-radial-stress.js';
 export * from './two-layer-interface-pressure.js';
 export * from './wrapped-cylinder.js';
+export type { Ends } from './wrapped-layers.js';

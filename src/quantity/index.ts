@@ -12,6 +12,7 @@ export type { ArealWeight } from './areal-weight.js';
 export * as arealWeight from './areal-weight.js';
 export type { BendingStiffness } from './bending-stiffness.js';
 export * as bendingStiffness from './bending-stiffness.js';
+export type { ClockTime } from './clock.js';
 export type { Conductivity } from './conductivity.js';
 export * as conductivity from './conductivity.js';
 export { difference, shift, toAbsolute, toGauge } from './conversions.js';

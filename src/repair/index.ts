@@ -13,6 +13,7 @@ export {
   type Entered,
   type Job,
   type JobStep,
+  type Renewal,
   type StepId,
   stepAt,
   type Timeline,

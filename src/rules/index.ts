@@ -9,6 +9,7 @@ export { iso24817 } from './iso-24817.js';
 export { type PracticeValue, practice } from './practice.js';
 export { type Confirmation, type ConfirmedValue, isKnown, type Rule, type UnknownRule } from './rule.js';
 export type {
+  ByClass,
   ClassLimits,
   DefaultStrainRow,
   HighRiskLimits,

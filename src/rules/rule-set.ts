@@ -55,7 +55,8 @@ export interface HighRiskLimits {
   readonly holeOverDiameter: number;
 }
 
-type ByClass<T> = Readonly<Record<RepairClass, T>>;
+/** A value for each class of repair. */
+export type ByClass<T> = Readonly<Record<RepairClass, T>>;
 
 /**
  * One set of design rules as data. Both sets have this one shape, so a formula takes numbers and never asks which set

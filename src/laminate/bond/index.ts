@@ -1,3 +1,4 @@
+export type { Joint } from './joint.js';
 export * from './lap-peak-over-mean.js';
 export * from './lap-shear-peak.js';
 export * from './lap-shear-stress.js';

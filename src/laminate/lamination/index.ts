@@ -1,11 +1,14 @@
 export * from './effective-constants.js';
 export * from './first-ply-failure.js';
+export type { GrowingPly } from './free-ply.js';
 export * from './hygrothermal-resultants.js';
 export * from './laminate-expansion.js';
 export * from './laminate-stiffness.js';
 export * from './maximum-strain-ratio.js';
 export * from './maximum-stress-ratio.js';
 export * from './mid-plane-strains.js';
+export type { Ply, PlyConstants } from './ply.js';
+export type { PlyState } from './ply-states.js';
 export * from './ply-stresses.js';
 export * from './reduced-stiffness.js';
 export * from './tsai-hill-ratio.js';
