@@ -36,7 +36,9 @@ export function showSheet(host: HTMLElement, answered: Answered, units: UnitSyst
 /** The plan, with its hours: what is entered in it moves what follows, as on its own page. */
 export function showPlan(host: HTMLElement, answered: Answered, units: UnitSystem): void {
   const root = layOnPaper(host, planPage(answered, units));
-  if (root.getElementById('plan') !== null) runPlanPage(root as unknown as PlanDocument, () => localStorage);
+  if (root.getElementById('plan') === null) return;
+  // The steps of a narrow page are folded; here they stand open, since the page round them scrolls.
+  runPlanPage(root as unknown as PlanDocument, () => localStorage, { isNarrow: false, beforePrint: () => undefined });
 }
 
 export function showDrawings(host: HTMLElement, { design }: Answered, units: UnitSystem): void {
