@@ -87,7 +87,10 @@ describe('a cure that goes on', () => {
         const clock = rootOf((at) => gainedBy(steps, at) - 24, 0, 200);
         const found = cureWaitOverHistory({
           ...two,
-          steps: steps.map(([hours, celsius]) => ({ duration: time.hour(hours), temperature: temperature.degC(celsius) })),
+          steps: steps.map(([hours, celsius]) => ({
+            duration: time.hour(hours),
+            temperature: temperature.degC(celsius),
+          })),
           requiredTime: time.hour(24),
           referenceTemperature: temperature.degC(20),
           activationEnergy: activationEnergy.JPerMol(energy),
@@ -137,7 +140,7 @@ describe('a thermometer that may be off either way', () => {
 
   secondRoute(
     'cure/highest-reading',
-    'counting',
+    'arithmetic',
     'readings raised a tenth at a time until steel behind one may be too warm',
     () => {
       for (const [warmest, error] of [
@@ -161,7 +164,7 @@ describe('a thermometer that may be off either way', () => {
 
   secondRoute(
     'cure/warmest-behind-reading',
-    'counting',
+    'arithmetic',
     'the warmest of all temperatures that may show the reading',
     () => {
       for (const [reading, error] of [

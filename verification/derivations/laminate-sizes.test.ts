@@ -19,7 +19,7 @@ const um = length.um;
 const inUm = (value: ReturnType<typeof length.um>): number => length.inMm(value) * 1000;
 
 describe('the thickness of a laminate', () => {
-  secondRoute('laminate/governing-thickness', 'counting', 'plies added while any criterion asks for more', () => {
+  secondRoute('laminate/governing-thickness', 'arithmetic', 'plies added while any criterion asks for more', () => {
     for (const [hoop, axial, leak, governing] of [
       [4100, 3600, 2500, 'hoop'],
       [4100, 5250, 2500, 'axial'],
@@ -38,7 +38,7 @@ describe('the thickness of a laminate', () => {
     }
   });
 
-  secondRoute('laminate/taper-length', 'counting', 'plies that each end a step before the one below', () => {
+  secondRoute('laminate/taper-length', 'arithmetic', 'plies that each end a step before the one below', () => {
     for (const [plies, steps] of [
       [8, 5],
       [13, 7],
@@ -100,7 +100,7 @@ describe('the thickness of a laminate', () => {
 describe('the length and the circle that a laminate covers', () => {
   secondRoute(
     'laminate/overlap-left',
-    'counting',
+    'arithmetic',
     'cells of the length that are neither defect nor taper, on the shorter side',
     () => {
       for (const [total, defect, taper] of [
@@ -121,7 +121,7 @@ describe('the length and the circle that a laminate covers', () => {
 
   secondRoute(
     'laminate/unbonded-diameter',
-    'counting',
+    'arithmetic',
     'cells along the pipe that lie under hole, pad, sheet or collar',
     () => {
       for (const [hole, pad, sheet, collar] of [
@@ -146,7 +146,7 @@ describe('the length and the circle that a laminate covers', () => {
 
   secondRoute(
     'laminate/design-hole-diameter',
-    'counting',
+    'arithmetic',
     'the smallest circle that is as wide as the hole and as the least',
     () => {
       for (const hole of [5000, 15_000, 15_001, 40_000]) {
@@ -161,7 +161,7 @@ describe('the length and the circle that a laminate covers', () => {
 describe('the temperatures of a laminate', () => {
   secondRoute(
     'laminate/farthest-temperature',
-    'counting',
+    'arithmetic',
     'a window that opens both ways until both ends are in it',
     () => {
       for (const [day, design, lowest] of [

@@ -29,19 +29,24 @@ describe('a wrap along the pipe', () => {
     { total: 500, taper: 75, band: 50.25, full: 420.5 },
   ] as const;
 
-  secondRoute('wrap/full-count-length', 'counting', 'cells that lie outside the taper or outside the end bands', () => {
-    for (const { total, taper, band } of wraps) {
-      const half = lengthOf(total / 2, (x) => x < total / 2 - taper || x < total / 2 - band);
-      const found = fullCountLength({
-        totalLength: length.mm(total),
-        taper: length.mm(taper),
-        axialTapeWidth: length.mm(band),
-      });
-      meets(length.inMm(found), 2 * half);
-    }
-  });
+  secondRoute(
+    'wrap/full-count-length',
+    'arithmetic',
+    'cells that lie outside the taper or outside the end bands',
+    () => {
+      for (const { total, taper, band } of wraps) {
+        const half = lengthOf(total / 2, (x) => x < total / 2 - taper || x < total / 2 - band);
+        const found = fullCountLength({
+          totalLength: length.mm(total),
+          taper: length.mm(taper),
+          axialTapeWidth: length.mm(band),
+        });
+        meets(length.inMm(found), 2 * half);
+      }
+    },
+  );
 
-  secondRoute('wrap/free-taper', 'counting', 'cells of the taper on which every layer would lie', () => {
+  secondRoute('wrap/free-taper', 'arithmetic', 'cells of the taper on which every layer would lie', () => {
     for (const { total, taper, full } of wraps) {
       const free = lengthOf(total / 2, (x) => x > total / 2 - taper && x < full / 2);
       const found = freeTaper({
@@ -60,7 +65,7 @@ describe('a wrap along the pipe', () => {
 
   secondRoute(
     'wrap/wrap-ends',
-    'counting',
+    'arithmetic',
     'cells beyond the defect on one side, and from the middle to the end',
     () => {
       for (const [laid, defect] of [
@@ -81,7 +86,7 @@ describe('a wrap along the pipe', () => {
     },
   );
 
-  secondRoute('wrap/joint-reach', 'counting', 'cells beside a joint that either reach covers', () => {
+  secondRoute('wrap/joint-reach', 'arithmetic', 'cells beside a joint that either reach covers', () => {
     for (const [transfer, least] of [
       [12.5, 25],
       [61, 25],
@@ -94,7 +99,7 @@ describe('a wrap along the pipe', () => {
     }
   });
 
-  secondRoute('wrap/final-lap', 'counting', 'cells that either of two laps covers', () => {
+  secondRoute('wrap/final-lap', 'arithmetic', 'cells that either of two laps covers', () => {
     for (const ply of [0.85, 18]) {
       const found = finalLap({ plyThickness: length.mm(ply) });
       meets(
@@ -104,7 +109,7 @@ describe('a wrap along the pipe', () => {
     }
   });
 
-  secondRoute('wrap/stagger', 'physics', 'the ends of the passes as beads on springs that are all alike', () => {
+  secondRoute('wrap/stagger', 'arithmetic', 'the ends of the passes as beads on springs that are all alike', () => {
     for (const [taper, passes] of [
       [40, 2],
       [40, 5],
@@ -121,7 +126,7 @@ describe('a wrap along the pipe', () => {
 });
 
 describe('what a wrap takes and carries', () => {
-  secondRoute('wrap/carrying-thickness', 'counting', 'plies that go through where some end', () => {
+  secondRoute('wrap/carrying-thickness', 'arithmetic', 'plies that go through where some end', () => {
     for (const [plies, lost] of [
       [8, 3],
       [11, 1],
@@ -137,7 +142,7 @@ describe('what a wrap takes and carries', () => {
     }
   });
 
-  secondRoute('wrap/charge-length', 'counting', 'pieces of tape dealt out to the batches one by one', () => {
+  secondRoute('wrap/charge-length', 'arithmetic', 'pieces of tape dealt out to the batches one by one', () => {
     for (const charges of [1, 3, 8]) {
       const pots = new Array<number>(charges).fill(0);
       for (let piece = 0; piece < 24_000; piece++) pots[piece % charges] = (pots[piece % charges] ?? 0) + 1;

@@ -34,14 +34,14 @@ describe('a wall in leaves of a thousandth of a millimetre', () => {
   const leaves = (count: number): boolean[] => Array.from({ length: count }, () => true);
   const corroded = (wall: number, depth: number): boolean[] => leaves(wall).fill(false, 0, depth);
 
-  secondRoute('pipe/remaining-wall', 'counting', 'the leaves that a loss leaves', () => {
+  secondRoute('pipe/remaining-wall', 'arithmetic', 'the leaves that a loss leaves', () => {
     for (const [wall, depth] of walls) {
       const left = corroded(wall, depth).filter((leaf) => leaf).length;
       meets(length.inMm(remainingWall({ wallThickness: length.um(wall), defectDepth: length.um(depth) })), left / 1000);
     }
   });
 
-  secondRoute('pipe/metal-loss-depth', 'counting', 'the leaves that are gone', () => {
+  secondRoute('pipe/metal-loss-depth', 'arithmetic', 'the leaves that are gone', () => {
     for (const [wall, depth] of walls) {
       const gone = corroded(wall, depth).filter((leaf) => !leaf).length;
       const found = metalLossDepth({ wallThickness: length.um(wall), remainingWall: length.um(wall - depth) });
@@ -51,7 +51,7 @@ describe('a wall in leaves of a thousandth of a millimetre', () => {
 
   secondRoute(
     'pipe/wall-less-reading-error',
-    'counting',
+    'arithmetic',
     'the thinnest of all walls that may stand behind a reading',
     () => {
       const thinnest = (reading: number, error: number): number => {
@@ -77,14 +77,14 @@ describe('a loss that grows day by day', () => {
   const daysOf = (life: number): number => Math.round(time.year(life) / DAY);
   const lifeOf = (life: number): Time => (daysOf(life) * DAY) as Time;
 
-  secondRoute('pipe/defect-depth-at-end-of-life', 'mathematics', 'adding up days', () => {
+  secondRoute('pipe/defect-depth-at-end-of-life', 'arithmetic', 'adding up days', () => {
     for (const life of years) {
       const found = defectDepthAtEndOfLife({ defectDepth: length.mm(2.4), rate, life: lifeOf(life) });
       meets(length.inMm(found), dayByDay(2.4, 0.13, daysOf(life)));
     }
   });
 
-  secondRoute('pipe/wall-at-end-of-life', 'mathematics', 'taking off day by day until nothing is left', () => {
+  secondRoute('pipe/wall-at-end-of-life', 'arithmetic', 'taking off day by day until nothing is left', () => {
     for (const life of years) {
       const found = wallAtEndOfLife({ presentWall: length.mm(4.7), rate, life: lifeOf(life) });
       meets(length.inMm(found), dayByDay(4.7, -0.13, daysOf(life)));
@@ -100,7 +100,7 @@ describe('a loss that grows day by day', () => {
     return half + half;
   };
 
-  secondRoute('pipe/defect-length-at-end-of-life', 'mathematics', 'moving both ends outward day by day', () => {
+  secondRoute('pipe/defect-length-at-end-of-life', 'arithmetic', 'moving both ends outward day by day', () => {
     for (const life of years) {
       const found = defectLengthAtEndOfLife({ defectLength: length.mm(85), rate, life: lifeOf(life) });
       meets(length.inMm(found), bothEnds(85, life));
@@ -109,7 +109,7 @@ describe('a loss that grows day by day', () => {
 
   secondRoute(
     'laminate/hole-at-end-of-life',
-    'mathematics',
+    'arithmetic',
     'moving opposite places of the rim outward day by day',
     () => {
       for (const life of years) {
@@ -129,7 +129,7 @@ describe('the shape of a loss on the unrolled pipe', () => {
 
   secondRoute(
     'pipe/defect-aspect-ratio',
-    'counting',
+    'arithmetic',
     'squares of the short side laid along the long one, and so on in what is left',
     () => {
       const squares = (long: number, short: number): number => {

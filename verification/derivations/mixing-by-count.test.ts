@@ -48,14 +48,14 @@ describe('resin and hardener', () => {
 
   secondRoute(
     'resin/mixing-ratio-error',
-    'counting',
+    'arithmetic',
     'portions of the stated parts, put together until the resin is used up',
     () => {
       for (const batch of batches) meets(mixingRatioError(gramsOf(batch)), batch.massB / due(batch));
     },
   );
 
-  secondRoute('resin/hardener-deviation', 'counting', 'the grams beyond those portions, or short of them', () => {
+  secondRoute('resin/hardener-deviation', 'arithmetic', 'the grams beyond those portions, or short of them', () => {
     for (const batch of batches)
       meets(hardenerDeviation(gramsOf(batch)), (batch.massB - due(batch)) / due(batch), 1e-8);
   });
@@ -121,7 +121,7 @@ describe('a scale that shows whole steps', () => {
 describe('resin on its way', () => {
   secondRoute(
     'resin/mass-along-length',
-    'counting',
+    'arithmetic',
     'drops spread along the tape, and those that fall on the part',
     () => {
       for (const [all, part] of [
@@ -137,7 +137,7 @@ describe('resin on its way', () => {
     },
   );
 
-  secondRoute('resin/usable-mass', 'counting', 'grams placed second by second until the mix sets', () => {
+  secondRoute('resin/usable-mass', 'arithmetic', 'grams placed second by second until the mix sets', () => {
     for (const [rate, working, mixing] of [
       [2.5, 1800, 300],
       [0.8, 2400, 240],

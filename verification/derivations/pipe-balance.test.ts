@@ -109,7 +109,7 @@ describe('a cut across the pipe', () => {
     }
   });
 
-  secondRoute('pipe/outside-radius', 'mathematics', 'the circle through three points of which two lie opposite', () => {
+  secondRoute('pipe/outside-radius', 'arithmetic', 'the circle through three points of which two lie opposite', () => {
     for (const D of [60.3, 168.3, 609.6]) {
       // Legs of 3/5 and 4/5 of the diameter stand square on each other, so that the third point lies on the circle.
       const [a, b] = [(3 * D) / 5, (4 * D) / 5];
@@ -121,7 +121,7 @@ describe('a cut across the pipe', () => {
 
 secondRoute(
   'pipe/damage-safety-factor',
-  'mathematics',
+  'arithmetic',
   'the highest pressure that every one of its checks lets pass',
   () => {
     for (const [designFactor, safetyFactor, leastFactor] of [

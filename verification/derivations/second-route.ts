@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
 
 /**
- * What a second route shows: that an equation follows from another law or balance; that another calculation comes to the same;
- * that what is counted one by one does; or, of a definition, no more than that its arithmetic is done right.
+ * What a second route shows: that an equation follows from a law or a balance; that another calculation comes to the same; that
+ * brute force does; or, where the formula is a definition, a sum or the largest of several, that its arithmetic is done right
+ * and no more.
  */
 export type Shows = 'physics' | 'mathematics' | 'counting' | 'arithmetic';
 

@@ -52,7 +52,7 @@ describe('tape on straight pipe', () => {
     },
   );
 
-  secondRoute('wrap/side-lap', 'counting', 'cells of a turn that the next one covers too', () => {
+  secondRoute('wrap/side-lap', 'arithmetic', 'cells of a turn that the next one covers too', () => {
     for (const [width, overlap] of [
       [100, 0.55],
       [50, 0.1],
@@ -97,7 +97,7 @@ describe('tape on straight pipe', () => {
     },
   );
 
-  secondRoute('wrap/layer-diameter', 'counting', 'layers put one on another, each with its own middle', () => {
+  secondRoute('wrap/layer-diameter', 'arithmetic', 'layers put one on another, each with its own middle', () => {
     let surface = 168.3;
     for (let layer = 1; layer <= 12; layer++) {
       const outer = surface + 0.85 + 0.85;
