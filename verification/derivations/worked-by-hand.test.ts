@@ -31,87 +31,156 @@ import { meets, secondRoute } from './second-route.js';
 
 const { mm, inMm } = length;
 const { degC, inDegC } = temperature;
-const byHand = (formula: string, rows: () => readonly (readonly [found: number, worked: number])[]): void =>
-  secondRoute(formula, 'arithmetic', 'hand', () => {
-    for (const [found, worked] of rows()) meets(found, worked);
-  });
+/** Each as found and as worked on paper. */
+const hold = (rows: () => readonly (readonly [found: number, worked: number])[]) => (): void => {
+  for (const [found, worked] of rows()) meets(found, worked);
+};
 
 describe('a laminate over a hole', () => {
-  byHand('laminate/hole-over-diameter', () => [
-    [holeOverDiameter({ holeDiameter: mm(15), outsideDiameter: mm(240) }), 1 / 16],
-    [holeOverDiameter({ holeDiameter: mm(51), outsideDiameter: mm(204) }), 0.25],
-  ]);
-  byHand('laminate/largest-hole', () => [
-    // 6 x 150 x 4 = 3600; 4 x 225 x 9 = 8100.
-    [inMm(largestHole({ outsideDiameter: mm(150), thickness: mm(4) })), 60],
-    [inMm(largestHole({ outsideDiameter: mm(225), thickness: mm(9), coefficient: 4 })), 90],
-  ]);
-  byHand('laminate/thickness-for-hole-size', () => [
-    // 3600 / 900; 8100 / 900.
-    [inMm(thicknessForHoleSize({ holeDiameter: mm(60), outsideDiameter: mm(150) })), 4],
-    [inMm(thicknessForHoleSize({ holeDiameter: mm(90), outsideDiameter: mm(225), coefficient: 4 })), 9],
-  ]);
-  byHand('laminate/overlap-from-hole', () => [
-    [inMm(overlapFromHole({ holeDiameter: mm(12), outsideDiameter: mm(200), wallThickness: mm(8) })), 48],
-    [inMm(overlapFromHole({ holeDiameter: mm(15), outsideDiameter: mm(200), wallThickness: mm(8), multiple: 5 })), 75],
-  ]);
-  byHand('laminate/service-factor', () => [
-    // 0.333 x 0.8 = 0.2664; x 0.9 = 0.23976.
-    [serviceFactor({ leakFactor: 0.333, temperatureFactor: 0.8, cyclicFactor: 0.9 }), 0.23976],
-    [serviceFactor({ leakFactor: 0.5, temperatureFactor: 1, cyclicFactor: 0.75 }), 0.375],
-  ]);
+  secondRoute(
+    'laminate/hole-over-diameter',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [holeOverDiameter({ holeDiameter: mm(15), outsideDiameter: mm(240) }), 1 / 16],
+      [holeOverDiameter({ holeDiameter: mm(51), outsideDiameter: mm(204) }), 0.25],
+    ]),
+  );
+  secondRoute(
+    'laminate/largest-hole',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      // 6 x 150 x 4 = 3600; 4 x 225 x 9 = 8100.
+      [inMm(largestHole({ outsideDiameter: mm(150), thickness: mm(4) })), 60],
+      [inMm(largestHole({ outsideDiameter: mm(225), thickness: mm(9), coefficient: 4 })), 90],
+    ]),
+  );
+  secondRoute(
+    'laminate/thickness-for-hole-size',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      // 3600 / 900; 8100 / 900.
+      [inMm(thicknessForHoleSize({ holeDiameter: mm(60), outsideDiameter: mm(150) })), 4],
+      [inMm(thicknessForHoleSize({ holeDiameter: mm(90), outsideDiameter: mm(225), coefficient: 4 })), 9],
+    ]),
+  );
+  secondRoute(
+    'laminate/overlap-from-hole',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [inMm(overlapFromHole({ holeDiameter: mm(12), outsideDiameter: mm(200), wallThickness: mm(8) })), 48],
+      [
+        inMm(overlapFromHole({ holeDiameter: mm(15), outsideDiameter: mm(200), wallThickness: mm(8), multiple: 5 })),
+        75,
+      ],
+    ]),
+  );
+  secondRoute(
+    'laminate/service-factor',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      // 0.333 x 0.8 = 0.2664; x 0.9 = 0.23976.
+      [serviceFactor({ leakFactor: 0.333, temperatureFactor: 0.8, cyclicFactor: 0.9 }), 0.23976],
+      [serviceFactor({ leakFactor: 0.5, temperatureFactor: 1, cyclicFactor: 0.75 }), 0.375],
+    ]),
+  );
 });
 
 describe('a laminate by its rules', () => {
-  byHand('laminate/performance-under-cycles', () => [
-    [performanceUnderCycles({ performanceFactor: 0.83, cyclicFactor: 0.6 }), 0.498],
-    [performanceUnderCycles({ performanceFactor: 0.5, cyclicFactor: 0.333 }), 0.1665],
-  ]);
-  byHand('laminate/thickness-on-fitting', () => [
-    // 7.5 x 1.2 = 9; x 1.5 = 13.5.
-    [inMm(thicknessOnFitting({ thickness: mm(7.5), stressFactor: 1.2, overlayFactor: 1.5 })), 13.5],
-    [inMm(thicknessOnFitting({ thickness: mm(7.5), overlayFactor: 2 })), 15],
-    [inMm(thicknessOnFitting({ thickness: mm(7.5) })), 7.5],
-  ]);
-  byHand('laminate/thickness-as-straight', () => [
-    [inMm(thicknessAsStraight({ thickness: mm(13.5), stressFactor: 1.2, overlayFactor: 1.5 })), 7.5],
-    [inMm(thicknessAsStraight({ thickness: mm(15), stressFactor: 2 })), 7.5],
-    [inMm(thicknessAsStraight({ thickness: mm(15) })), 15],
-  ]);
-  byHand('laminate/thin-laminate-limit', () => [
-    [inMm(thinLaminateLimit({ outsideDiameter: mm(168) })), 14],
-    [inMm(thinLaminateLimit({ outsideDiameter: mm(168), ratio: 6 })), 28],
-  ]);
-  byHand('laminate/upper-temperature-limit', () => [
-    [inDegC(upperTemperatureLimit({ transitionTemperature: degC(95), margin: temperatureDifference.kelvin(30) })), 65],
-    [inDegC(upperTemperatureLimit({ transitionTemperature: degC(80), margin: temperatureDifference.kelvin(15) })), 65],
-  ]);
+  secondRoute(
+    'laminate/performance-under-cycles',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [performanceUnderCycles({ performanceFactor: 0.83, cyclicFactor: 0.6 }), 0.498],
+      [performanceUnderCycles({ performanceFactor: 0.5, cyclicFactor: 0.333 }), 0.1665],
+    ]),
+  );
+  secondRoute(
+    'laminate/thickness-on-fitting',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      // 7.5 x 1.2 = 9; x 1.5 = 13.5.
+      [inMm(thicknessOnFitting({ thickness: mm(7.5), stressFactor: 1.2, overlayFactor: 1.5 })), 13.5],
+      [inMm(thicknessOnFitting({ thickness: mm(7.5), overlayFactor: 2 })), 15],
+      [inMm(thicknessOnFitting({ thickness: mm(7.5) })), 7.5],
+    ]),
+  );
+  secondRoute(
+    'laminate/thickness-as-straight',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [inMm(thicknessAsStraight({ thickness: mm(13.5), stressFactor: 1.2, overlayFactor: 1.5 })), 7.5],
+      [inMm(thicknessAsStraight({ thickness: mm(15), stressFactor: 2 })), 7.5],
+      [inMm(thicknessAsStraight({ thickness: mm(15) })), 15],
+    ]),
+  );
+  secondRoute(
+    'laminate/thin-laminate-limit',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [inMm(thinLaminateLimit({ outsideDiameter: mm(168) })), 14],
+      [inMm(thinLaminateLimit({ outsideDiameter: mm(168), ratio: 6 })), 28],
+    ]),
+  );
+  secondRoute(
+    'laminate/upper-temperature-limit',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [
+        inDegC(upperTemperatureLimit({ transitionTemperature: degC(95), margin: temperatureDifference.kelvin(30) })),
+        65,
+      ],
+      [
+        inDegC(upperTemperatureLimit({ transitionTemperature: degC(80), margin: temperatureDifference.kelvin(15) })),
+        65,
+      ],
+    ]),
+  );
 });
 
 describe('the day and the test', () => {
-  byHand('wrap/time-to-lay', () => [
-    [time.inMinute(timeToLay({ workingTime: time.minute(40), share: 0.75 as Ratio })), 30],
-    [time.inMinute(timeToLay({ workingTime: time.minute(25), share: 1 as Ratio })), 25],
-  ]);
-  byHand('cure/critical-conversion', () => [
-    // 300 K x 0.0055 = 1.65; less 0.85. 0.2 and 350 x 0.002 = 0.7.
-    [
-      criticalConversion({
-        atZero: -0.85 as Ratio,
-        perKelvin: 0.0055 as TemperatureCoefficient,
-        temperature: temperature.kelvin(300),
-      }),
-      0.8,
-    ],
-    [
-      criticalConversion({
-        atZero: 0.2 as Ratio,
-        perKelvin: 0.002 as TemperatureCoefficient,
-        temperature: temperature.kelvin(350),
-      }),
-      0.9,
-    ],
-  ]);
+  secondRoute(
+    'wrap/time-to-lay',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [time.inMinute(timeToLay({ workingTime: time.minute(40), share: 0.75 as Ratio })), 30],
+      [time.inMinute(timeToLay({ workingTime: time.minute(25), share: 1 as Ratio })), 25],
+    ]),
+  );
+  secondRoute(
+    'cure/critical-conversion',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      // 300 K x 0.0055 = 1.65; less 0.85. 0.2 and 350 x 0.002 = 0.7.
+      [
+        criticalConversion({
+          atZero: -0.85 as Ratio,
+          perKelvin: 0.0055 as TemperatureCoefficient,
+          temperature: temperature.kelvin(300),
+        }),
+        0.8,
+      ],
+      [
+        criticalConversion({
+          atZero: 0.2 as Ratio,
+          perKelvin: 0.002 as TemperatureCoefficient,
+          temperature: temperature.kelvin(350),
+        }),
+        0.9,
+      ],
+    ]),
+  );
   secondRoute('acceptance/hardness-to-reach', 'arithmetic', 'hand', () => {
     const { leastMean, leastSingle } = hardnessToReach({
       qualifiedHardness: 85,
@@ -121,12 +190,17 @@ describe('the day and the test', () => {
     meets(leastMean, 76.5);
     meets(leastSingle, 68);
   });
-  byHand('acceptance/warmed-temperature', () => [
-    [inDegC(warmedTemperature({ temperature: degC(20) })), 21],
-    [inDegC(warmedTemperature({ temperature: degC(37) })), 36],
-    [
-      inDegC(warmedTemperature({ temperature: degC(20), step: temperatureDifference.kelvin(0.5), turn: degC(10) })),
-      19.5,
-    ],
-  ]);
+  secondRoute(
+    'acceptance/warmed-temperature',
+    'arithmetic',
+    'hand',
+    hold(() => [
+      [inDegC(warmedTemperature({ temperature: degC(20) })), 21],
+      [inDegC(warmedTemperature({ temperature: degC(37) })), 36],
+      [
+        inDegC(warmedTemperature({ temperature: degC(20), step: temperatureDifference.kelvin(0.5), turn: degC(10) })),
+        19.5,
+      ],
+    ]),
+  );
 });
