@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ratio, temperature } from '../../src/quantity/index.js';
-import { dewPoint, frostPoint } from '../../src/site/index.js';
+import { condensationPoint, dewPoint, frostPoint } from '../../src/site/index.js';
 import { type DewPointRow, readDewPointTable } from './dewpoint-table.js';
 
 const rows = readDewPointTable();
@@ -42,6 +42,13 @@ describe('a published table of dew points', () => {
   it('agrees with the frost point within 0.25 K below 0 degC, and not with the dew point over water', () => {
     expect(beyond(of('frost'), (row) => temperature.inDegC(frostPoint(air(row))), 0.25)).toEqual([]);
     expect(beyond(of('frost'), (row) => temperature.inDegC(dewPoint(air(row))), 0.25).length).toBeGreaterThan(10);
+  });
+
+  it('agrees with the condensation point in all rows, which tells frost from water as the table does', () => {
+    const point = (row: DewPointRow): number => temperature.inDegC(condensationPoint(air(row)).point);
+    expect(beyond(of('ok'), point, 0.2)).toEqual([]);
+    expect(beyond(of('frost'), point, 0.25)).toEqual([]);
+    expect(of('frost').filter((row) => !condensationPoint(air(row)).isFrost)).toEqual([]);
   });
 
   it('has one misprint, which is a whole kelvin off', () => {

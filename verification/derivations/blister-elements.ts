@@ -1,5 +1,5 @@
 /**
- * A laminate over a round hole by finite elements: an elastic, isotropic layer of thickness 1 bonded to a rigid base
+ * A laminate over a round hole by finite elements: an elastic layer of thickness 1 bonded to a rigid base
  * outside the radius a, with pressure 1 under the disc inside it. The plate is a solid here, so the rotation of its root,
  * which the plate and the half crack of the closed form leave out, is in. Nine-node axisymmetric elements, graded towards the rim.
  */
@@ -12,9 +12,29 @@ export interface Mesh {
   readonly perStep: number;
 }
 
+/** The stiffness of a layer that is alike in all directions of its plane. */
 export interface Layer {
-  /** Young's modulus is 1. */
-  readonly poissonRatio: number;
+  /** Along the radius, and between radius and circle. */
+  readonly radial: number;
+  readonly around: number;
+  /** Through the thickness, and between plane and thickness. */
+  readonly through: number;
+  readonly coupling: number;
+  readonly shear: number;
+}
+
+/** A layer that is alike in all directions, of Young's modulus 1. */
+export function alikeLayer(nu: number): Layer {
+  const lambda = nu / ((1 + nu) * (1 - 2 * nu));
+  const shear = 1 / (2 * (1 + nu));
+  const direct = lambda + 2 * shear;
+  return { radial: direct, around: lambda, through: direct, coupling: lambda, shear };
+}
+
+/** A laminate of Young's modulus 1 in its plane, soft through its thickness, where it does not contract. */
+export function softLayer(nu: number, through: number, shear: number): Layer {
+  const radial = 1 / (1 - nu * nu);
+  return { radial, around: nu * radial, through, coupling: 0, shear };
 }
 
 /** Nodes are laid this far out on the bonded side, over the thickness of the layer: the layer is at rest there. */
@@ -104,7 +124,7 @@ function solve({ values, width, size }: Band, load: Float64Array): Float64Array 
 }
 
 /** Volume under the blister at pressure 1, over 2 pi. The mesh is stretched with `a`, so that the volume is smooth in it. */
-function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, { poissonRatio: nu }: Layer): number {
+function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, layer: Layer): number {
   const inside = graded(stretchedFrom, mesh).map((s) => a - (s * a) / stretchedFrom);
   const bonded = graded(BONDED_LENGTH, mesh).map((s) => a + s);
   const r = [...inside.reverse(), ...bonded.slice(1)];
@@ -118,8 +138,7 @@ function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, { poissonRa
     values: new Float64Array(2 * columns * rows * (4 * rows + 6)),
   };
   const load = new Float64Array(band.size);
-  const lambda = nu / ((1 + nu) * (1 - 2 * nu));
-  const mu = 1 / (2 * (1 + nu));
+  const { radial, around, through, coupling, shear } = layer;
 
   for (let column = 0; column + 2 < columns; column += 2) {
     const [r0, r1] = [r[column] as number, r[column + 2] as number];
@@ -143,12 +162,12 @@ function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, { poissonRa
           });
           for (const p of nodes) {
             for (const q of nodes) {
-              // Strains of a ring: u,r and u/r and w,z add up to the dilation; u,z + w,r is the shear.
-              const [up, uq] = [p.dr + p.N, q.dr + q.N];
-              const uu = lambda * up * uq + 2 * mu * (p.dr * q.dr + p.N * q.N) + mu * p.dz * q.dz;
-              const uw = lambda * up * q.dz + mu * p.dz * q.dr;
-              const wu = lambda * p.dz * uq + mu * p.dr * q.dz;
-              const ww = (lambda + 2 * mu) * p.dz * q.dz + mu * p.dr * q.dr;
+              // Strains of a ring: u,r along the radius, u/r round it, w,z through the layer; u,z + w,r is the shear.
+              const plane = radial * (p.dr * q.dr + p.N * q.N) + around * (p.dr * q.N + p.N * q.dr);
+              const uu = plane + shear * p.dz * q.dz;
+              const uw = coupling * (p.dr + p.N) * q.dz + shear * p.dz * q.dr;
+              const wu = coupling * p.dz * (q.dr + q.N) + shear * p.dr * q.dz;
+              const ww = through * p.dz * q.dz + shear * p.dr * q.dr;
               add(band, p.at, q.at, weight * uu);
               add(band, p.at, q.at + 1, weight * uw);
               add(band, p.at + 1, q.at, weight * wu);
@@ -186,7 +205,7 @@ const found = new Map<string, number>();
 
 /** Energy released per area of new crack at pressure 1: half of the slope of the volume over the area of the disc. */
 export function blisterRelease(a: number, mesh: Mesh, layer: Layer): number {
-  const asked = JSON.stringify([a, mesh.finest, mesh.coarsest, mesh.perStep, layer.poissonRatio]);
+  const asked = JSON.stringify([a, mesh.finest, mesh.coarsest, mesh.perStep, layer]);
   const known = found.get(asked);
   if (known !== undefined) return known;
   const step = a * 1e-3;

@@ -44,7 +44,7 @@ function quadratics(s: number): readonly (readonly [value: number, slope: number
 }
 
 /** Solves a symmetric band by Cholesky's factor; row i holds the columns from i - width to i. */
-function solve(values: Float64Array, width: number, load: Float64Array): Float64Array {
+export function solveBand(values: Float64Array, width: number, load: Float64Array): Float64Array {
   const [row, size] = [width + 1, load.length];
   for (let i = 0; i < size; i++) {
     const first = Math.max(0, i - width);
@@ -131,7 +131,7 @@ function halfArea(a: number, from: number, layer: SlotLayer, finest: number): nu
     fix(2 * column * rows);
     fix(2 * column * rows + 1);
   }
-  const u = solve(values, width, load);
+  const u = solveBand(values, width, load);
   return u.reduce((sum, value, at) => sum + value * (load[at] as number), 0);
 }
 

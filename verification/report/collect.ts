@@ -10,6 +10,7 @@ import { calledByTheJob } from './called.js';
 import { formulaEntry } from './formula-entry.js';
 import { bibtex, identity, machine } from './identity.js';
 import { ancestors, type Comparison, linesOf } from './lines.js';
+import { ownRoutes } from './own-routes.js';
 import { derivationsOf, perturbationReport } from './perturbation.js';
 import { sortedProperties } from './properties.js';
 import type { AccuracyRow, Report } from './shape.js';
@@ -58,7 +59,7 @@ function comparisons(): Comparison[] {
       by: 'burst tests',
     }),
   );
-  const dew = ['site/dew-point', 'site/frost-point'].map(
+  const dew = ['site/dew-point', 'site/frost-point', 'site/condensation-point'].map(
     (formula): Comparison => ({
       sort: 'dataset',
       formula,
@@ -80,9 +81,14 @@ export function collect(): Report {
   const results = runCases(readings);
   const compared = comparisons();
   const derivations = derivationsOf();
+  const routes = ownRoutes();
   const called = calledByTheJob();
   const entries = formulas.map((formula) =>
-    formulaEntry(formula, results, linesOf(formula, results, compared, derivations), called.has(formula.id)),
+    formulaEntry(formula, results, {
+      lines: linesOf(formula, results, compared, derivations, routes),
+      routes: routes.filter((route) => route.formula === formula.id).map(({ shows, how }) => ({ shows, how })),
+      called: called.has(formula.id),
+    }),
   );
   const about = identity();
   return {

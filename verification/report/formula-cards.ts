@@ -91,9 +91,10 @@ function card(entry: FormulaEntry, report: Report): Block[] {
       strong('Own second route: '),
       entry.lines
         .filter(({ sort }) => sort === 'derivation')
-        .map(({ by }) => by)
+        .map(({ by, arithmeticOnly }) => `${by}${arithmeticOnly === true ? ' (shows the arithmetic only)' : ''}`)
         .join('; ') || 'none',
     ],
+    ...entry.routes.map(({ shows, how }): Text => [strong('Route: '), `${how} (${shows})`]),
     ...(accuracy === undefined
       ? []
       : [

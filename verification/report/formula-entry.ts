@@ -14,7 +14,7 @@ import { type Expression, parseExpression } from '../../src/report/expression.js
 import { symbolTex, toTex } from '../../src/report/tex.js';
 import type { CaseInput, CaseRecord } from '../case.js';
 import type { CaseResult } from '../runner/judge.js';
-import type { CaseRow, EquationLine, FormulaEntry, Line, SymbolRow } from './shape.js';
+import type { CaseRow, EquationLine, FormulaEntry, SymbolRow } from './shape.js';
 
 /** One formula as the report shows it. */
 
@@ -180,13 +180,11 @@ export function caseRows(result: CaseResult): CaseRow[] {
 export function formulaEntry(
   formula: AnyFormula,
   results: readonly CaseResult[],
-  lines: readonly Line[],
-  called: boolean,
+  known: Pick<FormulaEntry, 'lines' | 'routes' | 'called'>,
 ): FormulaEntry {
   const evidence = Object.entries(formula.evidence as Readonly<Record<string, Evidence>>);
   return {
     id: formula.id,
-    called,
     title: formula.title,
     equation: equationLines(formula, outputsOf(formula)[0]?.symbol ?? 'result'),
     algorithm: 'algorithm' in formula.equation ? formula.equation.algorithm : '',
@@ -200,7 +198,7 @@ export function formulaEntry(
     sources: formula.sources.map((source: SourceReference) => ({ key: source.key, text: cite(source) })),
     evidence: evidence.map(([of, { tag, derived, note }]) => ({ of, tag, derived: derived ?? '', note: note ?? '' })),
     tag: weakest(evidence.map(([, { tag }]) => tag)),
-    lines,
+    ...known,
     cases: results.filter(({ record }) => record.formula === formula.id).flatMap(caseRows),
   };
 }

@@ -12,7 +12,7 @@ import {
   type Text,
   table,
 } from './blocks.js';
-import { otherHands } from './lines.js';
+import { isArithmeticOnly, otherHands } from './lines.js';
 import type { EvidenceCount, Report } from './shape.js';
 import { isCalledBare } from './summary.js';
 
@@ -25,7 +25,7 @@ export type Form = 'kept' | 'built';
 export function oneLine({ summary }: Report): string {
   const { byVerdict, evidence } = summary;
   const agreed = byVerdict.agrees + byVerdict['agrees within the rounding of its inputs'];
-  return `${count(summary.cases, 'case')} with ${count(summary.values, 'value')}: ${agreed} agree to the printed digits, ${byVerdict['within stated tolerance']} within a stated tolerance, ${byVerdict['explained difference']} differ for a stated reason, ${byVerdict.fails} fail. Of ${count(summary.formulas, 'formula')}, ${evidence.otherHand} meet a value that another hand published, ${evidence.ownRoute} only a second route of our own, ${evidence.neither} neither.`;
+  return `${count(summary.cases, 'case')} with ${count(summary.values, 'value')}: ${agreed} agree to the printed digits, ${byVerdict['within stated tolerance']} within a stated tolerance, ${byVerdict['explained difference']} differ for a stated reason, ${byVerdict.fails} fail. Of ${count(summary.formulas, 'formula')}, ${evidence.otherHand} meet a value that another hand published, ${evidence.ownRoute} only a second route of our own (${evidence.arithmeticOnly} of them one that shows the arithmetic only), ${evidence.neither} neither.`;
 }
 
 export const NO_WORKED_EXAMPLE =
@@ -74,7 +74,7 @@ const DOES_NOT: readonly Text[] = [
 
 const evidenceRow = (name: Text, row: EvidenceCount, called: number, bare: number): Text[] => [
   name,
-  ...[row.formulas, row.otherHand, row.ownRoute, row.neither, called, bare].map((number) =>
+  ...[row.formulas, row.otherHand, row.ownRoute, row.arithmeticOnly, row.neither, called, bare].map((number) =>
     number === 0 ? '–' : String(number),
   ),
 ];
@@ -87,6 +87,7 @@ function evidenceTable({ summary: { byRoom, evidence } }: Report): Block {
       'formulas',
       'value of another hand',
       'own second route only',
+      'of these arithmetic only',
       'neither',
       'called by a design',
       'of these without another hand',
@@ -95,9 +96,12 @@ function evidenceTable({ summary: { byRoom, evidence } }: Report): Block {
       ...byRoom.map((row) => evidenceRow(link(row.room, `room-${row.room}`), row, row.called, row.calledBare)),
       evidenceRow(strong('all'), evidence, sum('called'), sum('calledBare')),
     ],
-    { align: 'lrrrrrr', widths: [16, 12, 15, 15, 12, 14, 16] },
+    { align: 'lrrrrrrr', widths: [14, 10, 13, 13, 12, 10, 13, 15] },
   );
 }
+
+const MARKS =
+  'An asterisk: no second route of our own either. A ring: a definition, a sum or the largest of several, whose route shows the arithmetic only.';
 
 /** The formulas of a design that nobody else has printed a value of, by name: with an asterisk those that have nothing at all. */
 function bareBlocks({ formulas, summary }: Report): Block[] {
@@ -107,13 +111,13 @@ function bareBlocks({ formulas, summary }: Report): Block[] {
     const names = bare.flatMap((entry, index): Run[] => [
       index === 0 ? ' ' : ', ',
       { link: entry.id.slice(room.length + 1), to: `f-${entry.id.replaceAll('/', '-')}` },
-      entry.lines.length === 0 ? '*' : '',
+      entry.lines.length === 0 ? '*' : isArithmeticOnly(entry.lines) ? '°' : '',
     ]);
     return [strong(`${room}:`), ...names, '. '];
   });
   return [
     heading(3, 'Called by a design, and no value of another hand', 'bare'),
-    { sort: 'paragraph', small: true, text: [...rows, 'An asterisk: no second route of our own either.'] },
+    { sort: 'paragraph', small: true, text: [...rows, MARKS] },
   ];
 }
 
@@ -225,7 +229,7 @@ export function countBlocks(report: Report, form: Form): Block[] {
       strong('Independently published '),
       'is a printed value of another hand, a dataset, or a program of another hand, met without a tolerance or an explanation. A second source with the same ancestor counts once. ',
       strong('Own second route '),
-      'is a derivation of this project that imports nothing under test: it shows that the equation follows, not that somebody else found the same. Neither: the check of the declared text against the code, the accuracy table, properties, refusals, inequalities, recalled or customary values.',
+      'is a derivation of this project that imports nothing under test: it shows that the equation follows, not that somebody else found the same; of a definition, a sum or the largest of several it shows the arithmetic only, and is counted apart. Neither: the check of the declared text against the code, the accuracy table, properties, refusals, inequalities, recalled or customary values.',
     ),
     table(head, rows, { align: `l${'r'.repeat(verdicts.length + 1)}`, widths: [40, 10, 14, 12, 12, 6, 6] }),
     paragraph(

@@ -1,6 +1,7 @@
 import type { AnyFormula } from '../../src/formula/index.js';
 import type { CaseClass } from '../case.js';
 import type { CaseResult } from '../runner/judge.js';
+import type { OwnRoute } from './own-routes.js';
 import type { AncestorRow, Line } from './shape.js';
 
 /**
@@ -75,16 +76,28 @@ export interface Comparison {
 /** What re-derives a formula in code: test files of verification/derivations that notice a change of its result. */
 export type DerivationsOf = (formula: string) => readonly string[];
 
+/** How the route of a case says that it shows no more. */
+const ONLY = /shows the (?:arithmetic|comparison|logic) only/iu;
+
 export function linesOf(
   { id }: AnyFormula,
   results: readonly CaseResult[],
   comparisons: readonly Comparison[],
   derivationsOf: DerivationsOf,
+  routes: readonly OwnRoute[] = [],
 ): Line[] {
   const lines = new Map<string, Line>();
   const add = (line: Line): void => {
     const known = lines.get(line.from);
-    lines.set(line.from, known === undefined ? line : { ...known, by: `${known.by}, ${line.by}` });
+    if (known === undefined) lines.set(line.from, line);
+    else {
+      const arithmeticOnly = known.arithmeticOnly === true && line.arithmeticOnly === true;
+      lines.set(line.from, {
+        ...known,
+        by: `${known.by}, ${line.by}`,
+        ...('arithmeticOnly' in known ? { arithmeticOnly } : {}),
+      });
+    }
   };
   const own = results.filter((result) => result.record.formula === id && showsValue(result));
   for (const { record } of own) {
@@ -97,8 +110,13 @@ export function linesOf(
   for (const { sort, formula, source, by } of comparisons)
     if (formula === id) add({ sort, from: ancestorOf(source, id), by });
   // All derivations of one formula are of one hand, this project's, and count once.
-  const derived = own.filter(({ record }) => record.class === 'derivation').map(({ record }) => record.id);
-  for (const by of [...derived, ...derivationsOf(id)]) add({ sort: 'derivation', from: 'derivation', by });
+  for (const { record } of own.filter(({ record: { class: of } }) => of === 'derivation'))
+    add({ sort: 'derivation', from: 'derivation', by: record.id, arithmeticOnly: ONLY.test(record.route ?? '') });
+  for (const by of derivationsOf(id)) {
+    const here = routes.filter(({ file, formula }) => file === by && formula === id);
+    const arithmeticOnly = here.length > 0 && here.every(({ shows }) => shows === 'arithmetic');
+    add({ sort: 'derivation', from: 'derivation', by, arithmeticOnly });
+  }
   return [...lines.values()];
 }
 
@@ -107,3 +125,7 @@ export const otherHands = (lines: readonly Line[]): readonly Line[] =>
   lines.filter(({ sort }) => sort !== 'derivation');
 
 export const hasOwnRoute = (lines: readonly Line[]): boolean => lines.some(({ sort }) => sort === 'derivation');
+
+/** Whether nothing more is known of a formula than that its arithmetic is done right. */
+export const isArithmeticOnly = (lines: readonly Line[]): boolean =>
+  lines.length > 0 && lines.every(({ arithmeticOnly }) => arithmeticOnly === true);

@@ -4,6 +4,8 @@ import { type Source, sources } from '../../src/formula/index.js';
 import { formulas } from '../../src/registry/index.js';
 import { version } from '../../src/repair/version.js';
 import { type CaseRecord, caseRecord } from '../case.js';
+import type { Shows } from '../derivations/second-route.js';
+import { filesIn } from '../in-process/files.js';
 import { SEED } from '../oracles/random.js';
 import { type CaseResult, type Verdict, verdicts } from '../runner/judge.js';
 import { readCases } from '../runner/run.js';
@@ -15,8 +17,9 @@ import { changes, factsBySection, factsOf } from './facts.js';
 import { laminatePrints, NO_WORKED_EXAMPLE, oneLine } from './front-page.js';
 import { html } from './html.js';
 import { bibtex, citationField, identity } from './identity.js';
-import { ancestorOf, linesOf } from './lines.js';
+import { ancestorOf, isArithmeticOnly, linesOf } from './lines.js';
 import { figures, markdown } from './markdown.js';
+import { ownRoutes } from './own-routes.js';
 import { programs } from './programs.js';
 import { properties } from './properties.js';
 import type { Report } from './shape.js';
@@ -298,6 +301,38 @@ describe('lines of evidence', () => {
     expect(linesOf(formula, [derivation], [], () => ['a.test.ts', 'b.test.ts'])).toHaveLength(1);
   });
 
+  it('say that they show the arithmetic only where every route does', () => {
+    const file = 'a.test.ts';
+    const of = (...shown: readonly Shows[]): boolean =>
+      isArithmeticOnly(
+        linesOf(
+          formula,
+          [],
+          [],
+          () => [file],
+          shown.map((shows) => ({ file, formula: formula.id, shows, how: 'hand' })),
+        ),
+      );
+    expect([of('arithmetic'), of('arithmetic', 'physics'), of('mathematics'), of()]).toEqual([
+      true,
+      false,
+      false,
+      false,
+    ]);
+    const word = result({ class: 'derivation', source: null, route: 'a table. Shows the logic only' });
+    expect(isArithmeticOnly(linesOf(formula, [word], [], () => []))).toBe(true);
+    expect(isArithmeticOnly(linesOf(formula, [word, result({})], [], () => []))).toBe(false);
+    expect(isArithmeticOnly([])).toBe(false);
+  });
+
+  it('are read from every call of a second route', () => {
+    const calls = filesIn('verification/derivations', '.test.ts').map(
+      (name) => readFileSync(new URL(`../../${name}`, import.meta.url), 'utf8').split('secondRoute(').length - 1,
+    );
+    expect(ownRoutes()).toHaveLength(calls.reduce((sum, each) => sum + each, 0));
+    expect(ownRoutes().filter(({ formula: id }) => !formulas.some((each) => each.id === id))).toEqual([]);
+  });
+
   it('count sources of one ancestor once', () => {
     expect(ancestorOf('corrosion-analysis-tests', 'pipe/dnv-part-a')).toBe(
       ancestorOf('corrosion-package-tests', 'pipe/dnv-part-a'),
@@ -318,7 +353,8 @@ describe('lines of evidence', () => {
       for (const { groups } of imports) {
         const from = groups?.['from'] ?? '';
         const isType = groups?.['what']?.startsWith('type ') === true;
-        expect(isType || from.startsWith('node:') || from.startsWith('./'), `${name} imports ${from}`).toBe(true);
+        const isOther = from.startsWith('node:') || from === 'vitest' || from.startsWith('./');
+        expect(isType || isOther, `${name} imports ${from}`).toBe(true);
       }
     }
   });

@@ -6,6 +6,7 @@ import type { LawsSummary } from '../laws/summary.js';
 import type { MutantsSummary } from '../mutants/summary.js';
 import type { Verdict } from '../runner/judge.js';
 import type { WholeJobSummary } from '../whole-job/summary.js';
+import type { OwnRoute } from './own-routes.js';
 
 /** The data of the report, as report.json holds it. Both readable forms are rendered from this and from nothing else. */
 export interface Report {
@@ -79,6 +80,8 @@ export interface EvidenceCount {
   readonly otherHand: number;
   /** No value from another hand, but a derivation of this project by a second route. */
   readonly ownRoute: number;
+  /** Of these the ones whose every route says that it shows the arithmetic only. */
+  readonly arithmeticOnly: number;
   readonly neither: number;
 }
 
@@ -184,6 +187,8 @@ export interface Line {
   readonly sort: 'print' | 'dataset' | 'program' | 'derivation';
   readonly from: string;
   readonly by: string;
+  /** A route that shows no more than that the arithmetic of a definition is done right. */
+  readonly arithmeticOnly?: boolean;
 }
 
 export interface FormulaEntry {
@@ -205,6 +210,8 @@ export interface FormulaEntry {
   }[];
   readonly tag: SourceTag;
   readonly lines: readonly Line[];
+  /** Second routes in code that say what they show. */
+  readonly routes: readonly Pick<OwnRoute, 'shows' | 'how'>[];
   readonly cases: readonly CaseRow[];
 }
 

@@ -2,7 +2,7 @@ import { type SourceTag, sourceTags } from '../../src/formula/index.js';
 import { type CaseClass, caseClasses } from '../case.js';
 import { type CaseResult, type Verdict, verdicts } from '../runner/judge.js';
 import { caseRows } from './formula-entry.js';
-import { hasOwnRoute, otherHands } from './lines.js';
+import { hasOwnRoute, isArithmeticOnly, otherHands } from './lines.js';
 import type {
   ClassRow,
   CoverageRoom,
@@ -39,7 +39,9 @@ const roomOf = (id: string): string => id.split('/')[0] ?? '';
 function evidenceCount(formulas: readonly FormulaEntry[]): EvidenceCount {
   const otherHand = formulas.filter(({ lines }) => otherHands(lines).length > 0).length;
   const neither = formulas.filter(({ lines }) => lines.length === 0).length;
-  return { formulas: formulas.length, otherHand, ownRoute: formulas.length - otherHand - neither, neither };
+  const arithmeticOnly = formulas.filter(({ lines }) => isArithmeticOnly(lines)).length;
+  const ownRoute = formulas.length - otherHand - neither;
+  return { formulas: formulas.length, otherHand, ownRoute, arithmeticOnly, neither };
 }
 
 /** A formula that a design calls and of which no other hand has published a value. */

@@ -25,17 +25,24 @@ function counts(report: Report): string {
     const classes = byClass.length === 0 ? '' : `  (${byClass.join(', ')})`;
     return `  ${verdict.padEnd(width)}  ${String(summary.byVerdict[verdict]).padStart(4)}${classes}`;
   });
-  const { otherHand, ownRoute, neither } = summary.evidence;
+  const { otherHand, ownRoute, arithmeticOnly, neither } = summary.evidence;
   const lines = [
     ['value of another hand', otherHand] as const,
     ['own second route only', ownRoute] as const,
+    ['  of these arithmetic only', arithmeticOnly] as const,
     ['neither', neither] as const,
   ].map(([name, number]) => `  ${name.padEnd(width)}  ${String(number).padStart(4)}`);
+  const shows = (['physics', 'mathematics', 'counting', 'arithmetic'] as const).map((kind) => {
+    const number = report.formulas.filter(({ routes }) => routes.some((route) => route.shows === kind)).length;
+    return `  ${kind.padEnd(width)}  ${String(number).padStart(4)}`;
+  });
   return [
     `cases by verdict and class (${summary.cases} cases)`,
     ...rows,
     `formulas by what they stand on (${summary.formulas} formulas)`,
     ...lines,
+    'formulas by what their second routes in code say that they show',
+    ...shows,
   ].join('\n');
 }
 
