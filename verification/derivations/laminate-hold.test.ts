@@ -1,7 +1,7 @@
 import { describe, expect } from 'vitest';
 import {
   pipeStressAtStrain,
-  slotEdgeFactor,
+  softEdgeFactor,
   substratePressureShared,
   taperedEndShear,
   thicknessRing,
@@ -105,7 +105,7 @@ describe('a ring that nothing bonds over a length', () => {
 
 describe('the edge of a slot in a body soft through its thickness', () => {
   secondRoute(
-    'laminate/slot-edge-factor',
+    'laminate/soft-edge-factor',
     'physics',
     'how far a wavy pressure sinks into a half space, of least energy',
     () => {
@@ -114,14 +114,14 @@ describe('the edge of a slot in a body soft through its thickness', () => {
         [60, 4],
         [80, 2.5],
       ] as const) {
-        const factor = slotEdgeFactor({ stripModulus: modulus.GPa(E), shearModulus: modulus.GPa(G) });
+        const factor = softEdgeFactor({ stripModulus: modulus.GPa(E), shearModulus: modulus.GPa(G) });
         // A crack opens by the same compliance as the surface: 2/E of a body that is alike in all directions, without contraction.
         meets(factor, sinkOfWave(E, 2 * G, G) / (2 / E), 2e-5);
       }
       // Alike in all directions, and stiffer through the thickness than across, which is not counted on.
       meets(sinkOfWave(24, 24, 12), 2 / 24, 2e-5);
       for (const G of [12, 30])
-        expect(slotEdgeFactor({ stripModulus: modulus.GPa(24), shearModulus: modulus.GPa(G) })).toBe(1);
+        expect(softEdgeFactor({ stripModulus: modulus.GPa(24), shearModulus: modulus.GPa(G) })).toBe(1);
     },
   );
 });
