@@ -39,7 +39,10 @@ const UNITS = chosen({});
 /** Every page of the reference of formulas; `symbolPlace` says where the page of a function stands. */
 export function formulaPages(symbolPlace: (room: string, name: string) => string | undefined): WrittenPage[] {
   const results = runCases();
-  const entries = formulas.map((formula) => ({ formula, entry: formulaEntry(formula, results, [], false) }));
+  const entries = formulas.map((formula) => ({
+    formula,
+    entry: formulaEntry(formula, results, { lines: [], routes: [], called: false }),
+  }));
   const pages = entries.map(({ formula, entry }) => {
     const records = results.flatMap(({ record }) => (record.formula === formula.id ? [record] : []));
     return formulaPage(formula, entry, exampleOf(formula, records), symbolPlace);

@@ -86,7 +86,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/bore-hoop-stress': 'pressure+ outsideDiameter+ wallThickness-',
   'pipe/circumference': 'outsideDiameter+',
   'pipe/half-circumference': 'outsideDiameter+',
-  'pipe/circumferential-extent-limit': 'defectLength+ longitudinalJointFactor+ circumferentialJointFactor-',
+  'pipe/circumferential-extent-limit': 'defectLength+ longitudinalJointFactor~ circumferentialJointFactor~',
   'pipe/code-hoop-stress': 'pressure+ outsideDiameter+ wallThickness- jointFactor- temperatureCoefficient-',
   'pipe/code-longitudinal-stress':
     'pressure+ outsideDiameter+ wallThickness- supplementalThickness+ jointFactor- temperatureCoefficient-',

@@ -19,6 +19,8 @@ export interface VapourPressureFromWetBulbInput {
  * @returns vapour pressure [Pa]
  * @throws CalculationError `invalid-input`; `outside-validity` with ice on the bulb, or for a pair of readings that no
  *   air has
+ * @remarks A ventilated wet bulb reads a little above that of adiabatic saturation, and the form leaves out the factor for water
+ *   under air: its dew point lies 0.1 to 0.6 K below that of `moistAirFromWetBulb`, which is the safe one before a coating.
  * @see WMO-No. 8, Annex 4.B
  */
 export function vapourPressureFromWetBulb(input: VapourPressureFromWetBulbInput): AbsolutePressure {
