@@ -83,6 +83,7 @@ export {
   type MixDesigns,
   type MoistureCureRow,
   type MoistureCureSheet,
+  type NeighbouringLoss,
   type NotDesigned,
   type Pad,
   type Parts,

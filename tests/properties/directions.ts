@@ -97,6 +97,12 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/defect-depth-at-end-of-life': 'defectDepth+ rate+ life+',
   'pipe/defect-length-at-end-of-life': 'defectLength+ rate+ life+',
   'pipe/defect-width-at-end-of-life': 'defectWidth+ rate+ life+ outsideDiameter+',
+  'pipe/neighbour-spacing-along': 'outsideDiameter+ wallThickness+',
+  'pipe/neighbour-spacing-round': 'outsideDiameter+ wallThickness+',
+  'pipe/gap-at-end-of-life': 'gap+ rate- life-',
+  'pipe/gap-past-neighbours': 'gap+ reach-',
+  'pipe/neighbour-reach': 'gap+ extent+',
+  'pipe/joined-extent': 'extent+ farthest+ second+',
   'pipe/design-thickness-inside':
     'pressure+ insideDiameter+ allowance+ allowableStress- jointFactor- weldStrengthFactor- temperatureCoefficient-',
   'pipe/design-thickness-outside':

@@ -68,6 +68,7 @@ export const partWall: RepairCase = {
     readingError: 'none',
     growth: 'none',
     nearestAttachment: length.m(20),
+    neighbours: 'none',
   },
   loads: {
     axialForce: 'none',

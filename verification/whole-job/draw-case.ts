@@ -303,6 +303,7 @@ export function drawCase(seed: number): Drawn {
       ...(chance(0.98)
         ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` }
         : {}),
+      neighbours: 'none',
       growth: grows
         ? {
             depth: chance(0.6)

@@ -7,6 +7,7 @@ import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
 import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
+import { askForNeighbours } from './neighbours.js';
 import { askForProtection } from './protection.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
@@ -24,6 +25,7 @@ export function askBeforeSigning(work: Workbook): void {
   askForCold(work);
   askForCracks(work);
   askForAttachment(work);
+  askForNeighbours(work);
   askForSample(work);
   askForFibre(work);
   askForFill(work);

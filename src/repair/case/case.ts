@@ -182,6 +182,20 @@ export interface Defect {
   readonly growth: Growth | 'none';
   /** From the edge of the loss to the nearest weld, branch, support or flange along the pipe; at least so far counts. */
   readonly nearestAttachment?: Length | undefined;
+  /** Other metal losses near this one, the worst of them being this one; `none` says that somebody looked. */
+  readonly neighbours?: readonly NeighbouringLoss[] | 'none' | undefined;
+}
+
+/** A metal loss beside the defect, and the sound metal between the two: edge to edge, 0 where they overlap. */
+export interface NeighbouringLoss {
+  readonly cause: DefectCause;
+  readonly gapAlong: Length;
+  /** Measured along the outside of the pipe. */
+  readonly gapRound: Length;
+  readonly axialLength: Length;
+  readonly circumferentialWidth: Length;
+  /** By the same gauge as that of the defect, whose reading error counts for it too. */
+  readonly remainingWall: Length;
 }
 
 /** An opening that is longer one way than the other: the rectangle that encloses it. */

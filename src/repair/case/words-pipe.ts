@@ -144,6 +144,25 @@ export const pipeWords = {
     'From the edge of the loss along the pipe to the nearest weld, branch, support or flange; at least so far is enough',
     '2 m',
   ],
+  'defect.neighbours': [
+    'Neighbouring losses',
+    'Other metal losses near this one, which is the worst of them; none says that somebody looked. Those near enough to act as one with it are designed for as one',
+    'none',
+  ],
+  'defect.neighbours[].cause': ['Cause', 'Cause of this loss', 'internal corrosion'],
+  'defect.neighbours[].gapAlong': [
+    'Gap along the pipe',
+    'Sound metal between it and the defect along the pipe, edge to edge; 0 where they overlap along it',
+    '150 mm',
+  ],
+  'defect.neighbours[].gapRound': ['Gap round the pipe', 'The same round the pipe, along its outside', '0 mm'],
+  'defect.neighbours[].axialLength': ['Length along the pipe', 'Its extent along the pipe', '30 mm'],
+  'defect.neighbours[].circumferentialWidth': ['Width round the pipe', 'Its extent round the pipe', '25 mm'],
+  'defect.neighbours[].remainingWall': [
+    'Least remaining wall',
+    'The least wall left anywhere in it, by the same gauge as that of the defect',
+    '4.5 mm',
+  ],
   loads: ['Loads', 'What acts on the pipe beside its pressure; none is a statement too'],
   'loads.axialForce': [
     'Axial force',

@@ -4,13 +4,14 @@ import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../ru
 import type { RepairCase } from '../case/case.js';
 import { sizedBySurge } from '../case/sized-by-surge.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+import { withNeighboursJoined } from '../found/neighbours.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
 import { ruleSetOf } from './rule-set.js';
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
-  /** What is designed for: the case as stated, its design pressure raised to a surge above it. */
+  /** What is designed for: the case as stated, its design pressure raised to a surge above it, its neighbours joined to the defect. */
   readonly case: RepairCase;
   readonly stated: RepairCase;
   readonly rules: RuleSet;
@@ -26,11 +27,12 @@ export interface Workbook {
 
 /** An empty workbook for a case, with the rule set that it names or that the options bring; it may write its steps into a recorder that there is. */
 export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
+  const steps = options.record === true ? createRecorder() : recorder;
   return {
-    case: sizedBySurge(repairCase),
+    case: withNeighboursJoined(sizedBySurge(repairCase), steps),
     stated: repairCase,
     rules: ruleSetOf(repairCase, options),
-    recorder: options.record === true ? createRecorder() : recorder,
+    recorder: steps,
     reasons: [],
     notCovered: [],
     missing: [],
