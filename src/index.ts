@@ -60,6 +60,7 @@ export {
   type Governed,
   type Growth,
   type HardnessDesign,
+  type HeldLine,
   hourOf,
   type InspectionLimit,
   type Instruments,

@@ -97,6 +97,8 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/defect-depth-at-end-of-life': 'defectDepth+ rate+ life+',
   'pipe/defect-length-at-end-of-life': 'defectLength+ rate+ life+',
   'pipe/defect-width-at-end-of-life': 'defectWidth+ rate+ life+ outsideDiameter+',
+  'pipe/force-of-held-line':
+    'axialForce+ outsideDiameter~ wallThickness~ modulus~ expansion~ tieInTemperature+ temperature-',
   'pipe/neighbour-spacing-along': 'outsideDiameter+ wallThickness+',
   'pipe/neighbour-spacing-round': 'outsideDiameter+ wallThickness+',
   'pipe/gap-at-end-of-life': 'gap+ rate- life-',

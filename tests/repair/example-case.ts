@@ -72,6 +72,7 @@ export const partWall: RepairCase = {
   },
   loads: {
     axialForce: 'none',
+    heldLine: 'none',
     bendingMoment: 'none',
     torsion: 'none',
     shearForce: 'none',

@@ -319,6 +319,7 @@ export function drawCase(seed: number): Drawn {
     },
     loads: {
       axialForce: chance(0.7) ? 'none' : as(-30, 60, 'kN', 3),
+      heldLine: 'none',
       bendingMoment: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
       torsion: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
       shearForce: beside(0.4) ? `${figure((moment / diameter) * between(2, 60), 3)} N` : 'none',

@@ -5,6 +5,7 @@ import { askForCold } from './cold.js';
 import { askForCracks } from './cracks.js';
 import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
+import { askForHeldLine } from './held-line.js';
 import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
 import { askForNeighbours } from './neighbours.js';
@@ -32,5 +33,6 @@ export function askBeforeSigning(work: Workbook): void {
   askForProtection(work);
   askForLift(work);
   askForRating(work);
+  askForHeldLine(work);
   askForSpan(work);
 }

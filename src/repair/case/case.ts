@@ -227,8 +227,10 @@ export interface WallReadings {
 }
 
 export interface Loads {
-  /** Tension along the pipe beside that of the pressure, a push below 0; that of heat in a line held at its ends is one. */
+  /** Tension along the pipe beside those of the pressure and of `heldLine`, a push below 0. */
   readonly axialForce: Force | 'none';
+  /** A line that cannot move along itself: heat makes it push, cold makes it pull; `none` says that it is free to. */
+  readonly heldLine?: HeldLine | 'none' | undefined;
   /** Of these three the size counts. */
   readonly bendingMoment: Moment | 'none';
   readonly torsion: Moment | 'none';
@@ -240,6 +242,12 @@ export interface Loads {
   /** Longest span without support of a pipe that is pushed along itself. */
   readonly freeSpan?: Length | undefined;
   readonly cycles: PressureCycles | 'none';
+}
+
+/** A line that soil or anchors hold along itself. */
+export interface HeldLine {
+  /** Temperature at which it was tied in: no force of heat or cold then. */
+  readonly tieInTemperature: Temperature;
 }
 
 /** Soil over a buried pipe. Its support from the sides is not counted. */

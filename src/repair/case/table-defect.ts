@@ -86,7 +86,7 @@ export const defect = {
         axialLength: { kind: 'length', above: 0, usual: [1e-3, 5] },
         circumferentialWidth: { kind: 'length', above: 0, usual: [1e-3, 5] },
         // One that leaks is the defect itself.
-        remainingWall: { kind: 'length', above: 0, usual: [0, 0.06] },
+        remainingWall: { kind: 'length', above: 0, usual: [0.2e-3, 0.06] },
       },
     },
   },
@@ -98,6 +98,13 @@ const moment = { kind: 'moment', none: true, usual: [-1e6, 1e6] } as const;
 /** What the line carries beside its pressure. */
 export const loads = {
   axialForce: force,
+  heldLine: {
+    kind: 'block',
+    optional: true,
+    needed: 'to sign',
+    none: true,
+    fields: { tieInTemperature: { kind: 'temperature', above: 0, usual: [243.15, 333.15] } },
+  },
   bendingMoment: moment,
   torsion: moment,
   shearForce: force,

@@ -166,9 +166,14 @@ export const pipeWords = {
   loads: ['Loads', 'What acts on the pipe beside its pressure; none is a statement too'],
   'loads.axialForce': [
     'Axial force',
-    'Tension along the pipe beside that of the pressure, a push below 0; the push of heat in a line that is held at its ends is one',
+    'Tension along the pipe beside those of the pressure and of a held line, a push below 0',
     '5 kN',
   ],
+  'loads.heldLine': [
+    'Held line',
+    'Whether soil or anchors hold the line along itself, so that heat makes it push and cold pull; none says that it is free to move',
+  ],
+  'loads.heldLine.tieInTemperature': ['Tied in at', 'Temperature of the steel when the line was tied in', '15 degC'],
   'loads.bendingMoment': ['Bending moment', 'Bending moment; its size counts', '0.5 kN m'],
   'loads.torsion': ['Torsion', 'Torsion; its size counts', '0.5 kN m'],
   'loads.shearForce': ['Shear force', 'Shear force; its size counts', '2 kN'],

@@ -4,6 +4,7 @@ import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../ru
 import type { RepairCase } from '../case/case.js';
 import { sizedBySurge } from '../case/sized-by-surge.js';
 import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+import { type ForcesAlong, forcesAlongOf } from '../found/forces-along.js';
 import { withNeighboursJoined } from '../found/neighbours.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
@@ -14,6 +15,8 @@ export interface Workbook {
   /** What is designed for: the case as stated, its design pressure raised to a surge above it, its neighbours joined to the defect. */
   readonly case: RepairCase;
   readonly stated: RepairCase;
+  /** What acts along the pipe beside the end load of the pressure. */
+  readonly along: ForcesAlong;
   readonly rules: RuleSet;
   readonly recorder: Recorder | undefined;
   readonly reasons: Reason[];
@@ -28,7 +31,7 @@ export interface Workbook {
 /** An empty workbook for a case, with the rule set that it names or that the options bring; it may write its steps into a recorder that there is. */
 export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
   const steps = options.record === true ? createRecorder() : recorder;
-  return {
+  const work = {
     case: withNeighboursJoined(sizedBySurge(repairCase), steps),
     stated: repairCase,
     rules: ruleSetOf(repairCase, options),
@@ -44,6 +47,7 @@ export function openWorkbook(repairCase: RepairCase, options: DesignOptions, rec
     warnings: [],
     usedRules: new Map(),
   };
+  return { ...work, along: forcesAlongOf(work) };
 }
 
 /** The value of a rule; the design remembers that it used it. */
@@ -60,7 +64,7 @@ export function use<T>(work: Workbook, name: string, rule: Rule<T>): T {
 
 /** The value that the case gives, or one that the library supplies and lists as assumed. */
 export function assumeQuantity<K extends Kind>(
-  work: Workbook,
+  work: Pick<Workbook, 'assumed'>,
   given: Quantity<K> | undefined,
   otherwise: {
     readonly name: string;
@@ -79,7 +83,7 @@ export function assumeQuantity<K extends Kind>(
 
 /** The value that the case gives, or the one of the table of practice, which the design then lists as assumed. */
 export function assume<K extends Kind>(
-  work: Workbook,
+  work: Pick<Workbook, 'assumed'>,
   given: Quantity<K> | undefined,
   otherwise: PracticeValue<K>,
 ): Quantity<K> {

@@ -110,6 +110,12 @@ export const questions: readonly Hazard[] = [
     ],
   },
   {
+    could: 'The line cannot move along itself, and nobody says at which temperature it was tied in.',
+    would: 'The push of heat or the pull of cold would be missing in every line along the pipe.',
+    guards: ['asked/held-line.ts: need loads.heldLine'],
+    tests: unasked('loads.heldLine'),
+  },
+  {
     could: 'The fibre is carbon, and nothing keeps it off the steel.',
     would: 'In the wet the steel would be eaten away under the wrap, where nobody sees it.',
     guards: [

@@ -10,6 +10,7 @@ describe('nobody was asked', () => {
     'service.cracking',
     'defect.nearestAttachment',
     'defect.neighbours',
+    'loads.heldLine',
     'laminate.fibre',
     'laminate.transitionCuredAt',
   ])

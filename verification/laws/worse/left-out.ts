@@ -44,6 +44,7 @@ export const leftOut: readonly Worsening[] = [
   without('sour service without a crack test', () => true, { 'service.cracking': { environment: 'sour' } }),
   without('no word on what stands nearest', () => true, { 'defect.nearestAttachment': undefined }),
   without('no word on neighbouring losses', () => true, { 'defect.neighbours': undefined }),
+  without('no word on whether the line is held', () => true, { 'loads.heldLine': undefined }),
   without('no word on the cure of the sample', () => true, { 'laminate.transitionCuredAt': undefined }),
   without('a cure colder than that of the sample', () => true, { 'laminate.transitionCuredAt': 320 }),
   without('no word on the fibre', () => true, { 'laminate.fibre': undefined }),

@@ -1,0 +1,44 @@
+import { heading, step } from '../../formula/index.js';
+import { forceOfHeldLine, outsideDiameterFromCircumference } from '../../pipe/index.js';
+import type { Force, Length, Temperature } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import { assume, type Workbook } from '../job/workbook.js';
+import { coldestEver, hottestEver } from '../limits/hottest-and-coldest.js';
+import { pipeModulus } from './pipe-modulus.js';
+
+/** What pulls along the pipe and what pushes it, without the end load of the pressure: each may act alone, and neither relieves the other. */
+export interface ForcesAlong {
+  /** At least 0. */
+  readonly pull: Force;
+  /** At most 0. */
+  readonly push: Force;
+}
+
+/** The stated force; in a held line with the pull of its coldest steel, and the push of its hottest. */
+export function forcesAlongOf(work: Omit<Workbook, 'along'>): ForcesAlong {
+  const { axialForce, heldLine } = work.case.loads;
+  const stated = axialForce === 'none' ? (0 as Force) : axialForce;
+  const [pull, push] = [Math.max(stated, 0) as Force, Math.min(stated, 0) as Force];
+  if (heldLine === undefined || heldLine === 'none') return { pull, push };
+  heading(work.recorder, 'Held line');
+  const { outsideDiameter: D, circumference, wallThickness, material } = work.case.pipe;
+  const line = {
+    outsideDiameter: D ?? outsideDiameterFromCircumference({ circumference: circumference as Length }),
+    wallThickness,
+    modulus: pipeModulus(work),
+    expansion: assume(work, material.thermalExpansion, practice.expansionOfSteel),
+    tieInTemperature: heldLine.tieInTemperature,
+  };
+  const forceAt = (axial: Force, temperature: Temperature, purpose: string): Force =>
+    step(
+      work.recorder,
+      'pipe/force-of-held-line',
+      forceOfHeldLine,
+      { axialForce: axial, ...line, temperature },
+      purpose,
+    );
+  return {
+    pull: Math.max(pull, forceAt(pull, coldestEver(work.case), 'pull of the coldest steel')) as Force,
+    push: Math.min(push, forceAt(push, hottestEver(work.case), 'push of the hottest steel')) as Force,
+  };
+}
