@@ -2,17 +2,9 @@ import { heading, step } from '../../formula/index.js';
 import { forceOfHeldLine, outsideDiameterFromCircumference } from '../../pipe/index.js';
 import type { Force, Length, Temperature } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { assume, type Workbook } from '../job/workbook.js';
+import { assume, type ForcesAlong, type Workbook } from '../job/workbook.js';
 import { coldestEver, hottestEver } from '../limits/hottest-and-coldest.js';
 import { pipeModulus } from './pipe-modulus.js';
-
-/** What pulls along the pipe and what pushes it, without the end load of the pressure: each may act alone, and neither relieves the other. */
-export interface ForcesAlong {
-  /** At least 0. */
-  readonly pull: Force;
-  /** At most 0. */
-  readonly push: Force;
-}
 
 /** The stated force; in a held line with the pull of its coldest steel, and the push of its hottest. */
 export function forcesAlongOf(work: Omit<Workbook, 'along'>): ForcesAlong {

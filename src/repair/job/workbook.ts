@@ -1,14 +1,18 @@
-import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
-import { type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
+import { isCalculationError, type Recorder } from '../../formula/index.js';
+import { type Force, type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
 import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
-import { sizedBySurge } from '../case/sized-by-surge.js';
-import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
-import { type ForcesAlong, forcesAlongOf } from '../found/forces-along.js';
-import { withNeighboursJoined } from '../found/neighbours.js';
+import type { Assumption, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
-import { ruleSetOf } from './rule-set.js';
+
+/** What pulls along the pipe and what pushes it, without the end load of the pressure: each may act alone, and neither relieves the other. */
+export interface ForcesAlong {
+  /** At least 0. */
+  readonly pull: Force;
+  /** At most 0. */
+  readonly push: Force;
+}
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
@@ -26,28 +30,6 @@ export interface Workbook {
   readonly warnings: Warning[];
   /** By the rule itself: a rule counts once, whatever it is called. */
   readonly usedRules: Map<object, UsedRule>;
-}
-
-/** An empty workbook for a case, with the rule set that it names or that the options bring; it may write its steps into a recorder that there is. */
-export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
-  const steps = options.record === true ? createRecorder() : recorder;
-  const work = {
-    case: withNeighboursJoined(sizedBySurge(repairCase), steps),
-    stated: repairCase,
-    rules: ruleSetOf(repairCase, options),
-    recorder: steps,
-    reasons: [],
-    notCovered: [],
-    missing: [],
-    assumed: (repairCase.lookedUp ?? []).map(({ name, kind, value, tag, because }) => ({
-      amount: { name, kind, value },
-      tag,
-      because,
-    })),
-    warnings: [],
-    usedRules: new Map(),
-  };
-  return { ...work, along: forcesAlongOf(work) };
 }
 
 /** The value of a rule; the design remembers that it used it. */
