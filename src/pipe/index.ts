@@ -6,6 +6,7 @@ export * from './dnv/index.js';
 export * from './growth/index.js';
 export * from './half-circumference.js';
 export * from './inside-diameter.js';
+export * from './neighbours/index.js';
 export * from './outside-diameter-from-circumference.js';
 export * from './outside-radius.js';
 export * from './pressure-design/index.js';

@@ -6,7 +6,7 @@ import { exactly, type Length, type Line, line, roundedUp, type Time } from '../
 import { practice } from '../rules/index.js';
 import type { Designed } from './design/design.js';
 import { growthOf } from './found/growth.js';
-import { openWorkbook } from './job/workbook.js';
+import { openWorkbook } from './job/open-workbook.js';
 
 /** One re-inspection: when, and the least wall that the design counts on by then. */
 export interface ReInspection {

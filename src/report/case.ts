@@ -52,10 +52,8 @@ function show(field: Field, value: unknown, path: string, section: Section): voi
     return;
   }
   const [label] = wordsAt(path);
-  if (field.kind === 'list' && field.row.kind === 'block') {
-    section.lists.push(
-      ...listBlocks({ name: label, columns: columnsOf(field.row.fields) }, value as [], section.options),
-    );
+  if (field.kind === 'list' && field.row.kind === 'block' && Array.isArray(value)) {
+    section.lists.push(...listBlocks({ name: label, columns: columnsOf(field.row.fields) }, value, section.options));
     return;
   }
   section.rows.push([

@@ -187,8 +187,6 @@ export const asmePcc2: RuleSet = /* @__PURE__ */ frozen<RuleSet>({
       clause: 'component factors',
       evidence: { tag: 'recalled', note: 'never below the hoop factor of the inside of the bend' },
     },
-    tee: { value: 2, clause: 'component factors', evidence: { tag: 'recalled' } },
-    reducer: { value: 1.1, clause: 'component factors', evidence: { tag: 'recalled' } },
     flange: { value: 1.1, clause: 'component factors', evidence: { tag: 'recalled' } },
     overlayExponent: { value: 2 / 3, clause: 'component factors', evidence: { tag: 'recalled' } },
   },

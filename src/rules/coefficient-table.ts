@@ -87,8 +87,6 @@ export const coefficientTable: ReadonlyMap<string, CoefficientShape> = /* @__PUR
   ['lapShear.required', { kind: 'stress', above: 0, safer: 'higher' }],
   ['lapShear.withWarning', { kind: 'stress', above: 0, safer: 'higher' }],
   ['components.bend', factorOnSize],
-  ['components.tee', factorOnSize],
-  ['components.reducer', factorOnSize],
   ['components.flange', factorOnSize],
   ['components.overlayExponent', { kind: 'number', from: 0, safer: 'higher' }],
   ['systemTest.factor', factorOnSize],

@@ -145,8 +145,6 @@ export interface RuleSet {
   readonly lapShear: { readonly required: Rule<Stress>; readonly withWarning: Rule<Stress> };
   readonly components: {
     readonly bend: Rule<number>;
-    readonly tee: Rule<number>;
-    readonly reducer: Rule<number>;
     readonly flange: Rule<number>;
     readonly overlayExponent: Rule<number>;
   };

@@ -375,7 +375,8 @@ describe('the example in an error message', () => {
     let tried = 0;
     for (const path of places(exampleDocument(name))) {
       const document = exampleDocument(name);
-      put(document, path, [['quite wrong']]);
+      // A list is wrong as a whole where it is none, and by its rows where it is one.
+      put(document, path, path.at(-1) === 'neighbours' ? { quite: 'wrong' } : [['quite wrong']]);
       const written = path.reduce<string>(
         (text, key) => (typeof key === 'number' ? `${text}[${key}]` : text === '' ? key : `${text}.${key}`),
         '',

@@ -97,6 +97,14 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/defect-depth-at-end-of-life': 'defectDepth+ rate+ life+',
   'pipe/defect-length-at-end-of-life': 'defectLength+ rate+ life+',
   'pipe/defect-width-at-end-of-life': 'defectWidth+ rate+ life+ outsideDiameter+',
+  'pipe/force-of-held-line':
+    'axialForce+ outsideDiameter~ wallThickness~ modulus~ expansion~ tieInTemperature+ temperature-',
+  'pipe/neighbour-spacing-along': 'outsideDiameter+ wallThickness+',
+  'pipe/neighbour-spacing-round': 'outsideDiameter+ wallThickness+',
+  'pipe/gap-at-end-of-life': 'gap+ rate- life-',
+  'pipe/gap-past-neighbours': 'gap+ reach-',
+  'pipe/neighbour-reach': 'gap+ extent+',
+  'pipe/joined-extent': 'extent+ farthest+ second+',
   'pipe/design-thickness-inside':
     'pressure+ insideDiameter+ allowance+ allowableStress- jointFactor- weldStrengthFactor- temperatureCoefficient-',
   'pipe/design-thickness-outside':
@@ -266,9 +274,8 @@ export const directions: Readonly<Record<string, string>> = {
     'pressure+ outsideDiameter+ slotWidth+ hoopModulus- stripModulus- energyReleaseRate- serviceFactor- overshoot+',
   'laminate/slot-cross-over': 'outsideDiameter+ laminateThickness+ hoopModulus- stripModulus+ overshoot+',
   'laminate/bend-factor': 'bendRadius- outsideDiameter+',
-  'laminate/overlay-factor': 'requiredOverlap+ availableOverlap- exponent+',
-  'laminate/thickness-on-fitting': 'thickness+ stressFactor+ overlayFactor+',
-  'laminate/thickness-as-straight': 'thickness+ stressFactor- overlayFactor-',
+  'laminate/thickness-on-fitting': 'thickness+ stressFactor+',
+  'laminate/thickness-as-straight': 'thickness+ stressFactor-',
   'wrap/side-lap': 'overlap+ tapeWidth+',
   'wrap/overlap-on-bend': 'overlap+ bendRadius+ outsideDiameter+ lineRadius-',
   'wrap/length-on-bend': 'lengthAlong+ measuredRadius- lineRadius+',

@@ -153,6 +153,6 @@ function variants(): [string, { readonly by: string }][] {
 function valuesAt(value: Loose, path: string): unknown[] {
   const [key = '', ...rest] = path.split('.');
   const held = value?.[key.replace('[]', '')];
-  const values = key.endsWith('[]') ? (held ?? []) : [held];
+  const values = key.endsWith('[]') ? (Array.isArray(held) ? held : []) : [held];
   return rest.length === 0 ? values : values.flatMap((each: unknown) => valuesAt(each, rest.join('.')));
 }

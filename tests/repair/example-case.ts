@@ -68,9 +68,11 @@ export const partWall: RepairCase = {
     readingError: 'none',
     growth: 'none',
     nearestAttachment: length.m(20),
+    neighbours: 'none',
   },
   loads: {
     axialForce: 'none',
+    heldLine: 'none',
     bendingMoment: 'none',
     torsion: 'none',
     shearForce: 'none',

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { density, force, gauge, length, moment } from '../../src/quantity/index.js';
+import { density, force, gauge, length, moment, temperature } from '../../src/quantity/index.js';
 import { type Designed, designRepair, type RepairCase, type ThicknessMethod } from '../../src/repair/index.js';
 import { partWall } from './example-case.js';
 
@@ -28,6 +28,52 @@ function designed(repairCase: RepairCase): Designed {
 
 const demand = (design: Designed, criterion: string): number =>
   design.laminate.thickness.candidates.find((each) => each.criterion === criterion)?.value ?? Number.NaN;
+
+describe('a line that is held along itself', () => {
+  /** At 25 degC in service, 20 on the day of the work. */
+  const mild = (loads: Partial<Loads>): RepairCase => {
+    const made = under(loads);
+    return { ...made, service: { ...made.service, designTemperature: temperature.degC(25) } };
+  };
+  const held = (tieIn: number, loads: Partial<Loads> = {}): RepairCase =>
+    mild({ heldLine: { tieInTemperature: temperature.degC(tieIn) }, freeSpan: length.m(2), ...loads });
+  // E alpha pi t (D - t) of the pipe of these cases, per kelvin.
+  const perKelvin = 207e9 * 12e-6 * (Math.PI / 4) * (0.3239 ** 2 - (0.3239 - 2 * 0.00838) ** 2);
+
+  it('is designed as one under the push that heat makes of it', () => {
+    const push = force.N(-perKelvin * 5);
+    const stated = designed(mild({ axialForce: push, freeSpan: length.m(2) }));
+    const warmed = designed(held(20));
+    expect(warmed.laminate.thickness.value).toBeCloseTo(stated.laminate.thickness.value, 9);
+    expect(warmed.laminate.thickness.governing).toBe(stated.laminate.thickness.governing);
+    expect(warmed.laminate.plies).toBeGreaterThan(designed(mild({})).laminate.plies);
+  });
+
+  it('adds its push to a stated one, and takes nothing off a stated pull', () => {
+    const pushed = designed(held(22, { axialForce: force.kN(-40) }));
+    const together = designed(mild({ axialForce: force.N(-40e3 - perKelvin * 3), freeSpan: length.m(2) }));
+    expect(pushed.laminate.thickness.value).toBeCloseTo(together.laminate.thickness.value, 9);
+    const pulled = designed(held(22, { axialForce: force.kN(100) }));
+    const alone = designed(mild({ axialForce: force.kN(100) }));
+    expect(pulled.laminate.thickness.value).toBeGreaterThanOrEqual(alone.laminate.thickness.value);
+  });
+
+  it('pulls once it is colder than at tie-in, by its coldest steel', () => {
+    const { record = [] } = designRepair(held(22), { record: true });
+    const forces = record.flatMap((entry) =>
+      entry.sort === 'step' && entry.formula === 'pipe/force-of-held-line' ? [Number(entry.result)] : [],
+    );
+    const { pipeTemperature } = partWall.site;
+    expect(forces[0]).toBeCloseTo(perKelvin * (22 - (pipeTemperature - 273.15)), 3);
+    expect(forces[1]).toBeCloseTo(perKelvin * (22 - 25), 3);
+  });
+
+  it('of which nobody says whether it is held keeps the numbers and takes the verdict', () => {
+    const open = designRepair(mild({ heldLine: undefined }));
+    expect([open.verdict, open.missing.map(({ field }) => field)]).toEqual(['needs input', ['loads.heldLine']]);
+    expect(open.laminate).toEqual(designed(mild({})).laminate);
+  });
+});
 
 describe('a load beside the pressure', () => {
   const one: readonly (readonly [string, Partial<Loads>])[] = [

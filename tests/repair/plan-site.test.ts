@@ -9,7 +9,7 @@ import {
   type RepairCase,
   type SiteDesign,
 } from '../../src/repair/index.js';
-import { openWorkbook } from '../../src/repair/job/workbook.js';
+import { openWorkbook } from '../../src/repair/job/open-workbook.js';
 import { judgeSite } from '../../src/repair/site/site.js';
 import { leastOf } from '../../src/repair/timeline/duration.js';
 import { calculationSheet } from '../../src/report/index.js';

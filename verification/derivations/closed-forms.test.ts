@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import {
   alongStrength,
   isotropicShearModulus,
-  overlayFactor,
   slotPressureCeiling,
   stripModulus,
   thicknessWideSlot,
@@ -103,11 +102,6 @@ describe('constituents', () => {
 });
 
 describe('what is laid beside each other', () => {
-  it('needs no more thickness where the overlap fits', () => {
-    const fits = { requiredOverlap: length.mm(60), availableOverlap: length.mm(80) };
-    expect(overlayFactor(fits)).toBe(1);
-  });
-
   it('leaves the same piece of the pad free on either side of the bands', () => {
     const [bands, width, pad] = [2, 0.03, 0.1];
     const left = -pad / 2;

@@ -33,7 +33,19 @@ const lessThanASecond: OpenException['onlyIf'] = (_, __, what) => {
   return was - is < 1;
 };
 
+/** What the refusal of a neighbour asks for: one defect that holds both. */
+const statedAsOne: OpenException['onlyIf'] = ({ reasons }, { case: { defect }, warnings }) =>
+  reasons.every(({ text }) => text.startsWith('a neighbouring loss that does not act')) &&
+  defect.neighbours !== 'none' &&
+  warnings.some(({ text }) => text.startsWith('Neighbouring losses act as one'));
+
 export const openExceptions: readonly OpenException[] = [
+  {
+    law: 'one more neighbouring loss',
+    what: /^verdict: not covered to (?:designed|needs input)$/u,
+    open: 'a loss that lies apart and under the laminate is refused until it is stated as one with the defect; one more between the two makes them one, which is then designed for',
+    onlyIf: statedAsOne,
+  },
   {
     law: 'a softer laminate',
     what: /^(?:overlap|length|return): /u,

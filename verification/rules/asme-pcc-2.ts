@@ -89,8 +89,6 @@ export const asmePcc2List: readonly Coefficient[] = [
   ['lapShear/required', '5 MPa', 'lap shear strength', '4 recalled for this set; 5 adopted for both'],
   ['lapShear/withWarning', '4 MPa', 'lap shear strength', '580 psi'],
   ['components/bend', '1.2', 'component factors', 'never below the intrados factor'],
-  ['components/tee', '2', 'component factors', ''],
-  ['components/reducer', '1.1', 'component factors', ''],
   ['components/flange', '1.1', 'component factors', ''],
   ['components/overlayExponent', '2/3', 'component factors', '(l_over/l_available)^(2/3)'],
   ['systemTest/factor', '1.1', 'system pressure test', '1.0 to 1.1; 1.1 adopted'],

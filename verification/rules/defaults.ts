@@ -98,7 +98,7 @@ export const defaultsList: readonly DefaultRow[] = [
   ['editionFactor', '1', 'pipe/dnv-single-defect', 'default the older, lower form'],
   ['endLoad', 'left out', 'laminate/relieving-force', 'for F uncertain use F = 0 in the hoop line'],
   ['excess', '10 K', 'cure/required-cure-temperature', 'Tg <= T_cure + 10 to 20 K: the lower'],
-  ['exponent', '2/3', 'laminate/overlay-factor laminate/thickness-at-short-overlap', '(l_over/l_available)^(2/3)'],
+  ['exponent', '2/3', 'laminate/thickness-at-short-overlap', '(l_over/l_available)^(2/3)'],
   [
     'externalPressure',
     '0',
@@ -190,9 +190,9 @@ export const defaultsList: readonly DefaultRow[] = [
   ['mixingTime', '5 min', 'resin/usable-mass', 'customary'],
   ['modellingFactor', '1', 'pipe/safe-pressure', wholePart],
   ['multiple', '4', 'laminate/overlap-from-hole', '4 d if d < 0.5 sqrt(D t)'],
+  ['second', '0', 'pipe/joined-extent', nothing],
   ['share', '0.5', 'laminate/overlap-from-hole', '4 d if d < 0.5 sqrt(D t)'],
   ['overheatingRise', '100 K', 'resin/adiabatic-rise', chosen],
-  ['overlayFactor', '1', 'laminate/thickness-as-straight laminate/thickness-on-fitting', nothing],
   ['overlap', '0', 'wrap/finished-diameter', nothing],
   [
     'overshoot',

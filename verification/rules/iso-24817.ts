@@ -141,8 +141,6 @@ export const iso24817List: readonly Coefficient[] = [
   ['lapShear/required', '5 MPa', 'lap shear strength', '5 required'],
   ['lapShear/withWarning', '4 MPa', 'lap shear strength', '4 with a warning'],
   ['components/bend', '1.2', 'component factors', 'never below the intrados factor'],
-  ['components/tee', '2', 'component factors', ''],
-  ['components/reducer', '1.1', 'component factors', ''],
   ['components/flange', '1.1', 'component factors', ''],
   ['components/overlayExponent', '2/3', 'component factors', '(l_over/l_available)^(2/3)'],
   ['systemTest/factor', '1.1', 'system pressure test', '1.0 to 1.1; 1.1 adopted'],

@@ -303,6 +303,7 @@ export function drawCase(seed: number): Drawn {
       ...(chance(0.98)
         ? { nearestAttachment: `${figure(chance(0.95) ? between(800, 6000) : between(10, 300), 3)} mm` }
         : {}),
+      neighbours: 'none',
       growth: grows
         ? {
             depth: chance(0.6)
@@ -318,6 +319,7 @@ export function drawCase(seed: number): Drawn {
     },
     loads: {
       axialForce: chance(0.7) ? 'none' : as(-30, 60, 'kN', 3),
+      heldLine: 'none',
       bendingMoment: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
       torsion: beside(0.4) ? `${figure(moment * between(0.01, 0.2), 3)} N m` : 'none',
       shearForce: beside(0.4) ? `${figure((moment / diameter) * between(2, 60), 3)} N` : 'none',

@@ -1,4 +1,3 @@
 export * from './bend-factor.js';
-export * from './overlay-factor.js';
 export * from './thickness-as-straight.js';
 export * from './thickness-on-fitting.js';

@@ -4,39 +4,33 @@ import type { Length } from '../../quantity/index.js';
 export interface ThicknessAsStraightInput {
   readonly thickness: Length;
   readonly stressFactor?: number;
-  readonly overlayFactor?: number;
 }
 
 /**
- * What a laminate on a fitting, or with a short overlap, is worth on straight pipe: `thicknessOnFitting` read backwards.
+ * What a laminate on a fitting is worth on straight pipe: `thicknessOnFitting` read backwards.
  *
- * $$t = \frac{t_c}{k_s\,k_o}$$
+ * $$t = \frac{t_c}{k_s}$$
  *
- * @param input.thickness      t_c, as laid [m], >= 0
- * @param input.stressFactor   k_s, of the fitting, >= 1; 1 unless given
- * @param input.overlayFactor  k_o, of `overlayFactor`, >= 1; 1 unless given
+ * @param input.thickness     t_c, as laid [m], >= 0
+ * @param input.stressFactor  k_s, of the fitting, >= 1; 1 unless given
  * @returns thickness that counts by the lines of straight pipe [m]
  * @throws CalculationError `invalid-input`
  * @see ISO 24817:2017, component factors, as recalled
  */
 export function thicknessAsStraight(input: ThicknessAsStraightInput): Length {
-  const { thickness: t, stressFactor: ks = 1, overlayFactor: ko = 1 } = input;
+  const { thickness: t, stressFactor: ks = 1 } = input;
   nonNegative(t, 'thickness', 'm');
-  for (const [factor, parameter] of [
-    [ks, 'stressFactor'],
-    [ko, 'overlayFactor'],
-  ] as const) {
-    positive(factor, parameter, '');
-    if (factor >= 1) continue;
+  positive(ks, 'stressFactor', '');
+  if (ks < 1) {
     refuse({
       code: 'invalid-input',
-      parameter,
-      value: factor,
+      parameter: 'stressFactor',
+      value: ks,
       unit: '',
       constraint: 'must be at least 1: a laminate on a fitting is never worth more than on straight pipe',
     });
   }
-  const thickness = t / ks / ko;
+  const thickness = t / ks;
   finite(thickness, 'thickness', 'm');
   return thickness as Length;
 }
@@ -45,11 +39,10 @@ export const thicknessAsStraightFormula = /* @__PURE__ */ formula<ThicknessAsStr
   id: 'laminate/thickness-as-straight',
   title: 'What a thickness on a fitting is worth on straight pipe',
   compute: thicknessAsStraight,
-  equation: { expression: 't_c / k_s / k_o' },
+  equation: { expression: 't_c / k_s' },
   inputs: {
     thickness: { symbol: 't_c', kind: 'length', name: 'thickness on the fitting', sample: [0.001, 0.03] },
     stressFactor: { symbol: 'k_s', kind: 'number', name: 'factor of the fitting', default: 1, sample: [1, 2] },
-    overlayFactor: { symbol: 'k_o', kind: 'number', name: 'factor of a short overlap', default: 1, sample: [1, 3] },
   },
   output: { symbol: 't', kind: 'length', name: 'thickness that counts' },
   sources: [{ key: 'iso-24817', locator: 'component factors' }],

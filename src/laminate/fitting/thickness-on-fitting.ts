@@ -4,52 +4,45 @@ import type { Length } from '../../quantity/index.js';
 export interface ThicknessOnFittingInput {
   readonly thickness: Length;
   readonly stressFactor?: number;
-  readonly overlayFactor?: number;
 }
 
 /**
- * Laminate thickness on a fitting, or where its overlap is short, from that on straight pipe.
+ * Laminate thickness on a fitting from that on straight pipe.
  *
- * $$t_c = t\,k_s\,k_o$$
+ * $$t_c = t\,k_s$$
  *
- * @param input.thickness      t, on straight pipe by every line that applies [m], >= 0
- * @param input.stressFactor   k_s, of the fitting, >= 1; 1 unless given
- * @param input.overlayFactor  k_o, of `overlayFactor`, >= 1; 1 unless given
+ * @param input.thickness     t, on straight pipe by every line that applies [m], >= 0
+ * @param input.stressFactor  k_s, of the fitting, >= 1; 1 unless given
  * @returns thickness [m]
  * @throws CalculationError `invalid-input`
  * @see ISO 24817:2017, component factors, as recalled
  */
 export function thicknessOnFitting(input: ThicknessOnFittingInput): Length {
-  const { thickness: t, stressFactor: ks = 1, overlayFactor: ko = 1 } = input;
+  const { thickness: t, stressFactor: ks = 1 } = input;
   nonNegative(t, 'thickness', 'm');
-  leastOne(ks, 'stressFactor');
-  leastOne(ko, 'overlayFactor');
-  const thickness = t * ks * ko;
+  positive(ks, 'stressFactor', '');
+  if (ks < 1) {
+    refuse({
+      code: 'invalid-input',
+      parameter: 'stressFactor',
+      value: ks,
+      unit: '',
+      constraint: 'must be at least 1: a fitting never asks for less than straight pipe',
+    });
+  }
+  const thickness = t * ks;
   finite(thickness, 'thickness', 'm');
   return thickness as Length;
-}
-
-function leastOne(factor: number, parameter: string): void {
-  positive(factor, parameter, '');
-  if (factor >= 1) return;
-  refuse({
-    code: 'invalid-input',
-    parameter,
-    value: factor,
-    unit: '',
-    constraint: 'must be at least 1: a fitting never asks for less than straight pipe',
-  });
 }
 
 export const thicknessOnFittingFormula = /* @__PURE__ */ formula<ThicknessOnFittingInput, Length>({
   id: 'laminate/thickness-on-fitting',
   title: 'Thickness on a fitting',
   compute: thicknessOnFitting,
-  equation: { expression: 't * k_s * k_o' },
+  equation: { expression: 't * k_s' },
   inputs: {
     thickness: { symbol: 't', kind: 'length', name: 'thickness on straight pipe', sample: [0.001, 0.03] },
     stressFactor: { symbol: 'k_s', kind: 'number', name: 'factor of the fitting', default: 1, sample: [1, 2] },
-    overlayFactor: { symbol: 'k_o', kind: 'number', name: 'factor of a short overlap', default: 1, sample: [1, 3] },
   },
   output: { symbol: 't_c', kind: 'length', name: 'thickness on the fitting' },
   sources: [{ key: 'iso-24817', locator: 'component factors' }],

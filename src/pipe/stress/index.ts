@@ -4,6 +4,7 @@ export * from './bending-stress.js';
 export * from './bore-hoop-stress.js';
 export * from './combined-tresca-stress.js';
 export * from './combined-von-mises-stress.js';
+export * from './force-of-held-line.js';
 export * from './hoop-stress.js';
 export * from './hoop-stress-all.js';
 export * from './inside-diameter-hoop-stress.js';

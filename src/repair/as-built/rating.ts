@@ -10,8 +10,9 @@ import { type GaugePressure, joinLines, type Length, type Line } from '../../qua
 import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { forceAlong } from '../found/external-force.js';
+import { openWorkbook } from '../job/open-workbook.js';
 import { open, stage } from '../job/stage.js';
-import { attempt, openWorkbook, type Workbook } from '../job/workbook.js';
+import { attempt, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';

@@ -5,8 +5,10 @@ import { askForCold } from './cold.js';
 import { askForCracks } from './cracks.js';
 import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
+import { askForHeldLine } from './held-line.js';
 import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
+import { askForNeighbours } from './neighbours.js';
 import { askForProtection } from './protection.js';
 import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
@@ -24,11 +26,13 @@ export function askBeforeSigning(work: Workbook): void {
   askForCold(work);
   askForCracks(work);
   askForAttachment(work);
+  askForNeighbours(work);
   askForSample(work);
   askForFibre(work);
   askForFill(work);
   askForProtection(work);
   askForLift(work);
   askForRating(work);
+  askForHeldLine(work);
   askForSpan(work);
 }

@@ -1,10 +1,9 @@
-import { externalForceOf } from '../found/external-force.js';
 import { need, type Workbook } from '../job/workbook.js';
 
 /** A push along a pipe that hangs free buckles it, one that is dug free for the work too: the defect does not tell how far. */
 export function askForSpan(work: Workbook): void {
   const { loads } = work.case;
-  if (loads.freeSpan !== undefined || externalForceOf(work.case) >= 0) return;
+  if (loads.freeSpan !== undefined || work.along.push === 0) return;
   need(
     work,
     'loads.freeSpan',

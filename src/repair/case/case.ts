@@ -182,6 +182,20 @@ export interface Defect {
   readonly growth: Growth | 'none';
   /** From the edge of the loss to the nearest weld, branch, support or flange along the pipe; at least so far counts. */
   readonly nearestAttachment?: Length | undefined;
+  /** Other metal losses near this one, the worst of them being this one; `none` says that somebody looked. */
+  readonly neighbours?: readonly NeighbouringLoss[] | 'none' | undefined;
+}
+
+/** A metal loss beside the defect, and the sound metal between the two: edge to edge, 0 where they overlap. */
+export interface NeighbouringLoss {
+  readonly cause: DefectCause;
+  readonly gapAlong: Length;
+  /** Measured along the outside of the pipe. */
+  readonly gapRound: Length;
+  readonly axialLength: Length;
+  readonly circumferentialWidth: Length;
+  /** By the same gauge as that of the defect, whose reading error counts for it too. */
+  readonly remainingWall: Length;
 }
 
 /** An opening that is longer one way than the other: the rectangle that encloses it. */
@@ -213,8 +227,10 @@ export interface WallReadings {
 }
 
 export interface Loads {
-  /** Tension along the pipe beside that of the pressure, a push below 0; that of heat in a line held at its ends is one. */
+  /** Tension along the pipe beside those of the pressure and of `heldLine`, a push below 0. */
   readonly axialForce: Force | 'none';
+  /** A line that cannot move along itself: heat makes it push, cold makes it pull; `none` says that it is free to. */
+  readonly heldLine?: HeldLine | 'none' | undefined;
   /** Of these three the size counts. */
   readonly bendingMoment: Moment | 'none';
   readonly torsion: Moment | 'none';
@@ -226,6 +242,12 @@ export interface Loads {
   /** Longest span without support of a pipe that is pushed along itself. */
   readonly freeSpan?: Length | undefined;
   readonly cycles: PressureCycles | 'none';
+}
+
+/** A line that soil or anchors hold along itself. */
+export interface HeldLine {
+  /** Temperature at which it was tied in: no force of heat or cold then. */
+  readonly tieInTemperature: Temperature;
 }
 
 /** Soil over a buried pipe. Its support from the sides is not counted. */

@@ -25,6 +25,7 @@ export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
   }
   inHoles(defect, note);
   inSlot(defect, note);
+  inNeighbours(defect, t, round, note);
   if (profile !== undefined) inProfile(profile, t, defect, note);
   if (growth === 'none' || typeof growth.depth !== 'object') return;
   const { sincePrevious, service } = growth.depth;
@@ -72,6 +73,17 @@ function inSlot({ kind, axialLength, circumferentialWidth, slot, holeAtEndOfLife
     atMost(note, 'defect.slot.axialLength', ['that of the defect', 'length', axialLength, 'defect.axialLength']);
   const width = ['that of the defect', 'length', circumferentialWidth, 'defect.circumferentialWidth'] as const;
   if (slot.circumferentialWidth > circumferentialWidth) atMost(note, 'defect.slot.circumferentialWidth', width);
+}
+
+/** A neighbour lies on this pipe, and leaves metal between its two ends round it. */
+function inNeighbours({ neighbours }: Defect, t: Length, round: Length | undefined, note: Note): void {
+  if (neighbours === undefined || neighbours === 'none') return;
+  for (const [index, { remainingWall: left, circumferentialWidth }] of neighbours.entries()) {
+    const path = `defect.neighbours[${index}]`;
+    if (left > t) atMost(note, `${path}.remainingWall`, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
+    if (round !== undefined && exceeds(circumferentialWidth, round))
+      atMost(note, `${path}.circumferentialWidth`, ['the circumference of the pipe', 'length', round]);
+  }
 }
 
 function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, note: Note): void {

@@ -1,4 +1,4 @@
-import type { Fields } from './table-field.js';
+import type { Field, Fields } from './table-field.js';
 import { pressure } from './table-pipe.js';
 
 const growth = {
@@ -20,6 +20,11 @@ const growth = {
   length: { kind: 'corrosion rate', from: 0, usual: [0, 1.6e-9] },
 } as const satisfies Fields;
 
+const cause = {
+  kind: 'choice',
+  words: ['internal corrosion', 'external corrosion', 'internal erosion', 'mechanical damage', 'unknown'],
+} as const satisfies Field;
+
 /** What was found on the pipe. */
 export const defect = {
   kind: {
@@ -36,10 +41,7 @@ export const defect = {
       'seam defect',
     ],
   },
-  cause: {
-    kind: 'choice',
-    words: ['internal corrosion', 'external corrosion', 'internal erosion', 'mechanical damage', 'unknown'],
-  },
+  cause,
   axialLength: { kind: 'length', above: 0, usual: [1e-3, 5] },
   circumferentialWidth: { kind: 'length', above: 0, usual: [1e-3, 5] },
   remainingWall: { kind: 'length', from: 0, usual: [0, 0.06] },
@@ -69,6 +71,25 @@ export const defect = {
   },
   growth: { kind: 'block', none: true, fields: growth },
   nearestAttachment: { kind: 'length', optional: true, needed: 'to sign', from: 0, usual: [0, 100] },
+  neighbours: {
+    kind: 'list',
+    optional: true,
+    needed: 'to sign',
+    none: true,
+    least: 1,
+    row: {
+      kind: 'block',
+      fields: {
+        cause,
+        gapAlong: { kind: 'length', from: 0, usual: [0, 5] },
+        gapRound: { kind: 'length', from: 0, usual: [0, 3] },
+        axialLength: { kind: 'length', above: 0, usual: [1e-3, 5] },
+        circumferentialWidth: { kind: 'length', above: 0, usual: [1e-3, 5] },
+        // One that leaks is the defect itself.
+        remainingWall: { kind: 'length', above: 0, usual: [0.2e-3, 0.06] },
+      },
+    },
+  },
 } as const satisfies Fields;
 
 const force = { kind: 'force', none: true, usual: [-5e6, 5e6] } as const;
@@ -77,6 +98,13 @@ const moment = { kind: 'moment', none: true, usual: [-1e6, 1e6] } as const;
 /** What the line carries beside its pressure. */
 export const loads = {
   axialForce: force,
+  heldLine: {
+    kind: 'block',
+    optional: true,
+    needed: 'to sign',
+    none: true,
+    fields: { tieInTemperature: { kind: 'temperature', above: 0, usual: [243.15, 333.15] } },
+  },
   bendingMoment: moment,
   torsion: moment,
   shearForce: force,

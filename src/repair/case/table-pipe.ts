@@ -17,7 +17,7 @@ export const pipe = {
       tensileStrength: { kind: 'stress', optional: true, above: 0, usual: [200e6, 1100e6] },
       allowableStress: { kind: 'stress', optional: true, above: 0, usual: [30e6, 600e6] },
       modulus: { kind: 'modulus', optional: true, above: 0, usual: [60e9, 220e9] },
-      thermalExpansion: { kind: 'thermal expansion', optional: true, usual: [5e-6, 30e-6] },
+      thermalExpansion: { kind: 'thermal expansion', optional: true, from: 0, usual: [5e-6, 30e-6] },
     },
   },
   cathodicProtection: {

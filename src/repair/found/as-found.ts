@@ -16,6 +16,7 @@ import { use, type Workbook } from '../job/workbook.js';
 import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
+import { warnOfJoined } from './joined-defect.js';
 import { circleRound, leaksToday } from './opening.js';
 import { outsideLoadOf } from './outside-load.js';
 import { checkPipeFromOutside } from './pipe-from-outside.js';
@@ -33,6 +34,7 @@ type Draft = { -readonly [K in keyof AsFound]: AsFound[K] };
 /** The pipe as it was found and as it will be at the end of the repair's life (ISO 24817, defect types). */
 export function assessPipe(work: Workbook): AsFound | Open {
   heading(work.recorder, 'Pipe as found');
+  warnOfJoined(work);
   const outsideDiameter = diameterOf(work);
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
   checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);

@@ -48,7 +48,7 @@ function uncoveredDefect(defect: Defect): Reason[] {
 
 /** A bend is round, and a flange ends a round pipe; the others have a shape that no line of the design goes round. */
 const WHY_NOT_ON: Readonly<Partial<Record<FittingKind, string>>> = {
-  tee: 'how thick a laminate is there is known from memory only, and nothing says how tape goes round the branch or what holds its crotch; take a part made for it, or have it analysed',
+  tee: 'how thick a laminate is there is known from vague memory only (twice that of straight pipe), and nothing says how tape goes round the branch or what holds its crotch; take a part made for it, or have it analysed',
   reducer: 'tape slips down a cone, and the pull of the pressure on it is not part of this version',
   nozzle: 'the hole that it takes out of the wall needs its own reinforcement, and no factor for it is known',
   weld: 'a bead lifts the laminate off the steel beside it, and no factor for it is known; grind it flush, have it tested, and state straight pipe',

@@ -4,11 +4,6 @@ import type { Force, GaugePressure, Length, Moment } from '../../quantity/index.
 import type { RepairCase } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
 
-/** The stated force along the pipe, a pull above 0, a push below; none is a force of zero. */
-export function externalForceOf({ loads }: RepairCase): Force {
-  return loads.axialForce === 'none' ? (0 as Force) : loads.axialForce;
-}
-
 /** The other loads on a section across the pipe: of each its size, none is zero. */
 export function otherLoadsOf({ loads }: RepairCase): {
   readonly bendingMoment: Moment;
@@ -29,16 +24,21 @@ function sizeOf<Q extends number>(load: Q | 'none'): Q {
 /** ISO 24817, 7.5: end load of the closed pipe and all stated loads as one pull, a push counted as a pull. */
 export function forceAlong(work: Workbook, outsideDiameter: Length, pressure: GaugePressure, purpose: string): Force {
   const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
-  const axialForce = externalForceOf(work.case);
+  const { pull, push } = work.along;
+  const axialForce = Math.max(pull, -push) as Force;
   const loads = { pressure, outsideDiameter, axialForce, shearForce, bendingMoment, torque };
   return step(work.recorder, 'laminate/equivalent-axial-force', equivalentAxialForce, loads, purpose);
 }
 
-/** The stated force as it is; with bending, torsion or shear beside it all of them as one pull. */
+/** The pull of what acts along the pipe, or its push where nothing pulls; with bending, torsion or shear beside it all of them as one pull. */
 export function pullOfLoads(work: Workbook, outsideDiameter: Length, purpose: string): Force {
   const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
-  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return externalForceOf(work.case);
+  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return pullOrPush(work);
   return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
+}
+
+function pullOrPush({ along: { pull, push } }: Workbook): Force {
+  return pull > 0 ? pull : push;
 }
 
 /**
@@ -47,8 +47,8 @@ export function pullOfLoads(work: Workbook, outsideDiameter: Length, purpose: st
  */
 export function forceOnSide(work: Workbook, outsideDiameter: Length, edge: 'pulled' | 'pushed'): Force {
   const { bendingMoment } = otherLoadsOf(work.case);
-  const stated = externalForceOf(work.case);
-  const axialForce = (edge === 'pulled' ? Math.max(stated, 0) : Math.min(stated, 0)) as Force;
+  const { pull, push } = work.along;
+  const axialForce = edge === 'pulled' ? pull : push;
   if (bendingMoment === 0) return axialForce;
   const bent = { axialForce, bendingMoment, outsideDiameter, edge };
   return step(work.recorder, 'laminate/force-at-edge', forceAtEdge, bent, `on the ${edge} side of the bent pipe`);

@@ -3,7 +3,6 @@ import { spanBucklingForce } from '../../pipe/index.js';
 import { exactly, type Force, roundedDown } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import type { Workbook } from '../job/workbook.js';
-import { externalForceOf } from './external-force.js';
 import { pipeModulus } from './pipe-modulus.js';
 
 /** A span that is pushed along itself may buckle as a column: the laminate earns no credit, the least wall counts all along. */
@@ -11,9 +10,9 @@ export function checkFreeSpan(
   work: Workbook,
   { outsideDiameter, wallAtEndOfLife: wallThickness }: Pick<AsFound, 'outsideDiameter' | 'wallAtEndOfLife'>,
 ): void {
-  const force = externalForceOf(work.case);
+  const { push: force } = work.along;
   const { freeSpan: span } = work.case.loads;
-  if (span === undefined || force >= 0) return;
+  if (span === undefined || force === 0) return;
   if (wallThickness === 0) {
     work.reasons.push({
       text: 'the case states a push along a free span whose wall is used up at the end of life, and the laminate earns no credit against buckling of the span: support it nearer',

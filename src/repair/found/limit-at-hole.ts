@@ -45,8 +45,11 @@ function alongThePipe(
 ): GaugePressure {
   const { recorder, case: repairCase } = work;
   const cut = { outsideDiameter, cutWidth: repairCase.defect.circumferentialWidth, flowStress };
+  const failureStress = step(recorder, 'pipe/through-wall-arc-stress', throughWallArcStress, cut);
+  // Thinned all round, and nothing beside it.
+  if (failureStress === 0) return 0 as GaugePressure;
   return step(recorder, 'pipe/axial-loss-pressure', axialLossPressure, {
-    failureStress: step(recorder, 'pipe/through-wall-arc-stress', throughWallArcStress, cut),
+    failureStress,
     safetyFactor,
     outsideDiameter,
     wallThickness: repairCase.pipe.wallThickness,

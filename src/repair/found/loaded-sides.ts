@@ -11,7 +11,7 @@ import {
 } from '../../pipe/index.js';
 import type { Force, GaugePressure, Length, Stress } from '../../quantity/index.js';
 import type { Workbook } from '../job/workbook.js';
-import { externalForceOf, otherLoadsOf } from './external-force.js';
+import { otherLoadsOf } from './external-force.js';
 
 /** A side of the bent pipe that bears more along itself than the pressure alone puts on it. */
 export interface Side {
@@ -22,14 +22,12 @@ export interface Side {
 
 /** The sides of the sound pipe that the stated loads pull or push; none where nothing is stated. */
 export function loadedSides(work: Workbook, outsideDiameter: Length, hoopStress: Stress): Side[] {
-  const force = externalForceOf(work.case);
+  const { pull, push } = work.along;
   const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
   const sheared = torque > 0 || shearForce > 0;
   const sides: Side[] = [];
-  if (force > 0 || bendingMoment > 0 || sheared)
-    sides.push(sideOf(work, outsideDiameter, hoopStress, Math.max(force, 0) as Force, 'pulled'));
-  if (force < 0 || bendingMoment > 0)
-    sides.push(sideOf(work, outsideDiameter, hoopStress, Math.min(force, 0) as Force, 'pushed'));
+  if (pull > 0 || bendingMoment > 0 || sheared) sides.push(sideOf(work, outsideDiameter, hoopStress, pull, 'pulled'));
+  if (push < 0 || bendingMoment > 0) sides.push(sideOf(work, outsideDiameter, hoopStress, push, 'pushed'));
   return sides;
 }
 

@@ -1,18 +1,26 @@
-import { createRecorder, isCalculationError, type Recorder } from '../../formula/index.js';
-import { type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
+import { isCalculationError, type Recorder } from '../../formula/index.js';
+import { type Force, type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
 import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
-import { sizedBySurge } from '../case/sized-by-surge.js';
-import type { Assumption, DesignOptions, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
+import type { Assumption, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 import type { StepId } from '../timeline/timeline.js';
 import { refusalLine } from './refusal-line.js';
-import { ruleSetOf } from './rule-set.js';
+
+/** What pulls along the pipe and what pushes it, without the end load of the pressure: each may act alone, and neither relieves the other. */
+export interface ForcesAlong {
+  /** At least 0. */
+  readonly pull: Force;
+  /** At most 0. */
+  readonly push: Force;
+}
 
 /** What a design gathers on its way through the stages. */
 export interface Workbook {
-  /** What is designed for: the case as stated, its design pressure raised to a surge above it. */
+  /** What is designed for: the case as stated, its design pressure raised to a surge above it, its neighbours joined to the defect. */
   readonly case: RepairCase;
   readonly stated: RepairCase;
+  /** What acts along the pipe beside the end load of the pressure. */
+  readonly along: ForcesAlong;
   readonly rules: RuleSet;
   readonly recorder: Recorder | undefined;
   readonly reasons: Reason[];
@@ -22,26 +30,6 @@ export interface Workbook {
   readonly warnings: Warning[];
   /** By the rule itself: a rule counts once, whatever it is called. */
   readonly usedRules: Map<object, UsedRule>;
-}
-
-/** An empty workbook for a case, with the rule set that it names or that the options bring; it may write its steps into a recorder that there is. */
-export function openWorkbook(repairCase: RepairCase, options: DesignOptions, recorder?: Recorder): Workbook {
-  return {
-    case: sizedBySurge(repairCase),
-    stated: repairCase,
-    rules: ruleSetOf(repairCase, options),
-    recorder: options.record === true ? createRecorder() : recorder,
-    reasons: [],
-    notCovered: [],
-    missing: [],
-    assumed: (repairCase.lookedUp ?? []).map(({ name, kind, value, tag, because }) => ({
-      amount: { name, kind, value },
-      tag,
-      because,
-    })),
-    warnings: [],
-    usedRules: new Map(),
-  };
 }
 
 /** The value of a rule; the design remembers that it used it. */
@@ -58,7 +46,7 @@ export function use<T>(work: Workbook, name: string, rule: Rule<T>): T {
 
 /** The value that the case gives, or one that the library supplies and lists as assumed. */
 export function assumeQuantity<K extends Kind>(
-  work: Workbook,
+  work: Pick<Workbook, 'assumed'>,
   given: Quantity<K> | undefined,
   otherwise: {
     readonly name: string;
@@ -77,7 +65,7 @@ export function assumeQuantity<K extends Kind>(
 
 /** The value that the case gives, or the one of the table of practice, which the design then lists as assumed. */
 export function assume<K extends Kind>(
-  work: Workbook,
+  work: Pick<Workbook, 'assumed'>,
   given: Quantity<K> | undefined,
   otherwise: PracticeValue<K>,
 ): Quantity<K> {

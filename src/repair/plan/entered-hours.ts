@@ -3,7 +3,7 @@ import { type ClockTime, laterThan } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
 import type { SiteDesign } from '../design/design-work.js';
-import { openWorkbook } from '../job/workbook.js';
+import { openWorkbook } from '../job/open-workbook.js';
 import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { judgeSite } from '../site/site.js';
 import { type Cures, historyLeft } from '../timeline/cure-law.js';

@@ -5,6 +5,7 @@ import type { ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../d
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { checkAttachment } from './attachment.js';
+import { checkNeighbours } from './neighbours.js';
 import { planSheet } from './sheet.js';
 import { planTape } from './tape.js';
 
@@ -21,6 +22,7 @@ export function planWrap(
   const laid = Math.max(laidLength(plan, extent), extent.totalLength) as Length;
   checkRoom(work, extent, laid);
   checkAttachment(work, laid);
+  checkNeighbours(work, laid);
   return plan;
 }
 

@@ -92,6 +92,30 @@ export const questions: readonly Hazard[] = [
     tests: [...unasked('defect.nearestAttachment'), ...answered('of a weld that the wrap would run over')],
   },
   {
+    could: 'Another loss lies near the defect, and each is judged as if it stood alone.',
+    would: 'The two fail as one larger defect, and the overlap of the laminate lies on thinned metal.',
+    guards: [
+      'asked/neighbours.ts: need defect.neighbours',
+      'found/joined-defect.ts: warn Neighbouring losses act as one with the defect: the repair is de',
+      'wrap/neighbours.ts: notCovered a neighbouring loss that does not act with the defect lies under',
+      'wrap/neighbours.ts: warnOwner A neighbouring loss lies {0} along the pipe beside the defect, a',
+    ],
+    tests: [
+      ...unasked('defect.neighbours'),
+      ...answered(
+        'of a neighbouring loss that lies apart and under the laminate',
+        'of a neighbouring loss that lies clear of the laminate',
+        'of a neighbouring loss that acts with the defect',
+      ),
+    ],
+  },
+  {
+    could: 'The line cannot move along itself, and nobody says at which temperature it was tied in.',
+    would: 'The push of heat or the pull of cold would be missing in every line along the pipe.',
+    guards: ['asked/held-line.ts: need loads.heldLine'],
+    tests: unasked('loads.heldLine'),
+  },
+  {
     could: 'The fibre is carbon, and nothing keeps it off the steel.',
     would: 'In the wet the steel would be eaten away under the wrap, where nobody sees it.',
     guards: [

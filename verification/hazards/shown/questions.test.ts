@@ -9,6 +9,8 @@ describe('nobody was asked', () => {
     'service.surge',
     'service.cracking',
     'defect.nearestAttachment',
+    'defect.neighbours',
+    'loads.heldLine',
     'laminate.fibre',
     'laminate.transitionCuredAt',
   ])
@@ -39,6 +41,15 @@ const carbon = withPaths(quietLoss, {
   'laminate.fibre': 'carbon',
   'laminate.isolatingLayer': 'one ply of glass',
 });
+
+const beside = {
+  cause: 'internal erosion',
+  gapAlong: '60 mm',
+  gapRound: '0 mm',
+  axialLength: '40 mm',
+  circumferentialWidth: '30 mm',
+  remainingWall: '4.5 mm',
+};
 
 describe('an answer', () => {
   show('that no crack is to be feared in sour service', {
@@ -163,6 +174,25 @@ describe('an answer', () => {
     with: { 'defect.nearestAttachment': '10 mm' },
     verdict: 'not covered',
     says: /lies inside the laid length/,
+  });
+  show('of a neighbouring loss that lies apart and under the laminate', {
+    from: quietLoss,
+    with: { 'defect.neighbours': [{ ...beside, gapRound: '300 mm' }] },
+    verdict: 'not covered',
+    says: /where the laminate has to lie on sound metal/,
+  });
+  show('of a neighbouring loss that lies clear of the laminate', {
+    from: quietLoss,
+    with: { 'defect.neighbours': [{ ...beside, gapAlong: '2 m' }] },
+    verdict: 'designed',
+    says: /needs a case of its own/,
+    step: 'return',
+  });
+  show('of a neighbouring loss that acts with the defect', {
+    from: quietLoss,
+    with: { 'defect.neighbours': [beside] },
+    verdict: 'designed',
+    says: /act as one with the defect/,
   });
   show('of filler that may not lie so deep at once', {
     from: loss,

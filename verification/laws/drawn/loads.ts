@@ -11,6 +11,7 @@ export function loadsOf(random: Random, pressure: number, outside: number): Repa
   const shear = some(0.06, () => between(random, 0, 1) * 10e3);
   return {
     axialForce: axial === undefined ? 'none' : force.N(axial),
+    heldLine: 'none',
     bendingMoment: bending === undefined ? 'none' : moment.Nm(bending),
     torsion: torsion === undefined ? 'none' : moment.Nm(torsion),
     shearForce: shear === undefined ? 'none' : force.N(shear),

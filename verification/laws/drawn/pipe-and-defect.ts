@@ -48,6 +48,7 @@ export function pipeAndDefect(random: Random, leaks: boolean): Pick<RepairCase, 
     defect: {
       kind: leaks ? 'through-wall hole' : often(random, 0.98) ? 'metal loss' : oneOf(random, OTHER_KINDS),
       nearestAttachment: length.m(between(random, 0.4, 10)),
+      neighbours: 'none',
       cause,
       axialLength: length.mm(axial),
       circumferentialWidth: length.mm(width),

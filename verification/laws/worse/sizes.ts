@@ -39,6 +39,24 @@ export const bySize: readonly Worsening[] = [
     of: (base, factor) => change(base, 'service', { designPressure: times(base.service.designPressure, factor) }),
   },
   { name: 'more axial force', of: load('axialForce', 50e3) },
+  {
+    name: 'a line that is held',
+    of: (base, factor) => {
+      const tieInTemperature = base.service.designTemperature - 25 * (factor - 1);
+      return change(base, 'loads', { heldLine: { tieInTemperature } as never });
+    },
+  },
+  {
+    name: 'a held line tied in colder',
+    from: (base, share) => change(base, 'loads', { heldLine: { tieInTemperature: 270 - 20 * share } as never }),
+    of: (base, factor) => {
+      const { heldLine } = base.loads;
+      if (heldLine === undefined || heldLine === 'none') return undefined;
+      return change(base, 'loads', {
+        heldLine: { tieInTemperature: (heldLine.tieInTemperature - 20 * (factor - 1)) as never },
+      });
+    },
+  },
   { name: 'more bending', of: load('bendingMoment', 5e3) },
   { name: 'more torsion', of: load('torsion', 2e3) },
   { name: 'more shear', of: load('shearForce', 10e3) },
