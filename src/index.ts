@@ -61,6 +61,7 @@ export {
   type Growth,
   type HardnessDesign,
   type HeldLine,
+  type HourlyReading,
   hourOf,
   type InspectionLimit,
   type Instruments,

@@ -10,12 +10,16 @@ export const contradictions: readonly Hazard[] = [
     guards: [
       'case/contradictions-defect.ts: atMost READING',
       'case/contradictions-defect.ts: atMost defect.circumferentialWidth',
+      'case/contradictions-defect.ts: atMost <path>.remainingWall',
+      'case/contradictions-defect.ts: atMost <path>.circumferentialWidth',
       'case/contradictions.ts: note pipe.outsideDiameter',
       'case/contradictions.ts: note pipe.wallThickness',
     ],
     tests: by(
       'a wall left that is thicker than the pipe',
       'a defect that reaches round more than the pipe',
+      'a neighbour with more wall than the pipe',
+      'a neighbour that reaches round more than the pipe',
       'two measures of one pipe',
       'a wall thicker than the radius',
     ),

@@ -17,10 +17,7 @@ export const fieldSlips: readonly Hazard[] = [
   {
     could: 'A number is off by a unit, or is the radius of the pipe instead of its diameter.',
     would: 'A design of another pipe or of another resin, with nothing that looks wrong.',
-    guards: [
-      'job/slips.ts: warn { text, amounts, field }',
-      'job/slips.ts: refuse <constraint> where a case is held strictly',
-    ],
+    guards: ['job/slips.ts: warn <text>.', 'job/slips.ts: refuse <constraint> where a case is held strictly'],
     tests: [...warned(...slips), ...refused(...slips)],
   },
   {

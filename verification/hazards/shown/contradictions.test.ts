@@ -7,6 +7,15 @@ import { bend, type CaseFile, leak, loss, type Paths, slot, withPaths } from '..
 
 /** Two fields of a case, each right by itself, that cannot both be right: the door names the one at fault. */
 
+const beside = {
+  cause: 'unknown',
+  gapAlong: '150 mm',
+  gapRound: '0 mm',
+  axialLength: '30 mm',
+  circumferentialWidth: '25 mm',
+  remainingWall: '4.5 mm',
+};
+
 const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, field: string])[] = [
   ['a wall left that is thicker than the pipe', leak, { 'defect.remainingWall': '8.5 mm' }, 'defect.remainingWall'],
   [
@@ -14,6 +23,18 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     loss,
     { 'defect.circumferentialWidth': '530 mm' },
     'defect.circumferentialWidth',
+  ],
+  [
+    'a neighbour with more wall than the pipe',
+    leak,
+    { 'defect.neighbours': [{ ...beside, remainingWall: '8.5 mm' }] },
+    'defect.neighbours[0].remainingWall',
+  ],
+  [
+    'a neighbour that reaches round more than the pipe',
+    loss,
+    { 'defect.neighbours': [{ ...beside, circumferentialWidth: '1.1 m' }] },
+    'defect.neighbours[0].circumferentialWidth',
   ],
   ['a hole in a wall that has none', loss, { 'defect.holeDiameter': '4 mm' }, 'defect.holeDiameter'],
   [
