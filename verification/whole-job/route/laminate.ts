@@ -331,13 +331,16 @@ export function laminateOf(
     const lines = criteriaOf(job, other, load, metal, leaking, readings);
     if (lines === undefined) continue;
     const all = [...lines, ...(leaking ? ignored(load) : []), ...fromOutside(load)];
-    alternatives.push({ criterion: other, value: Math.max(...all.map((each) => each.thickness)) });
+    const thickest = Math.max(...all.map((each) => each.thickness));
+    if (thickest < Number.POSITIVE_INFINITY) alternatives.push({ criterion: other, value: thickest });
   }
   alternatives.push({
     criterion: 'hoop line of substrate ignored, with relief by the end load',
     value: ignoredWithRelief(load),
   });
-  if (!leaking && metal.livePressure > 0) {
+  // Credit only while the remaining wall bears that pressure without yielding.
+  const bears = (2 * metal.yieldStrength * metal.wall) / load.diameter;
+  if (!leaking && metal.livePressure > 0 && metal.livePressure <= bears) {
     alternatives.push({
       criterion: 'hoop line of substrate yielded, with credit for pressure during application',
       value: yieldedWithCredit(load, metal),

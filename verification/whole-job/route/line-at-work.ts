@@ -83,9 +83,10 @@ function byTheWall(job: Job, found: Found): Line {
   // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
   // The profile is that of the end of life: today's wall is judged without one.
   const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
-  if (named !== undefined && !asksForProfile && all.safePressure === 0) return { state, pressure };
+  const answers = all.methods.some(({ criterion }) => criterion === named);
+  if (named !== undefined && !asksForProfile && !answers) return { state, pressure };
   const strength =
-    named !== undefined && all.methods.some(({ criterion }) => criterion === named)
+    named !== undefined && answers
       ? remainingStrength(job, thinned, factor, named, 1 / factor)
       : all;
   const { recentPressure } = job.service;

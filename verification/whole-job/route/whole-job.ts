@@ -11,6 +11,7 @@ import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
 import { besidePressure, pullOf } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { withoutOpenParts } from './open-parts.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
@@ -54,9 +55,22 @@ function pressedFromOutside(job: Job, found: Found): Record<string, number> {
   return outside > 0 ? { outsidePressure: outside, soilPressure: soil } : {};
 }
 
+/** What an answer says of the pipe as found. */
+function printed(found: Found, strength: Strength | undefined, outside: Record<string, number>): unknown {
+  const { wall: _, holeToday: __, ...said } = found;
+  if (strength === undefined) return { ...said, ...outside };
+  const { failurePressure: ___, ...saidOfStrength } = strength;
+  return { ...said, ...outside, strength: saidOfStrength };
+}
+
 /** The whole design by the second route, in the places of the answer of the library. */
-export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
-  const job = readJob(document);
+export function wholeJob(document: unknown, readings: Readings = byNote): Readonly<Record<string, unknown>> {
+  const answer = everyPart(readJob(document), readings);
+  return withoutOpenParts(answer, answer['because'] as readonly string[]);
+}
+
+/** Every part that can be worked out, whatever stands against it, with the verdict and what it rests on. */
+function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   const found = pipeAsFound(job);
   const strength = strengthOf(job, found);
   const seal = leakSeal(job, found);
@@ -64,7 +78,7 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const where = unbonded(job, found);
   const laminate = laminateOf(job, found, strength, where, readings);
   const answer: Record<string, unknown> = {
-    found: { ...found, strength, ...pressedFromOutside(job, found) },
+    found: printed(found, strength, pressedFromOutside(job, found)),
     line,
     seal: job.seal === undefined ? 'none' : seal,
   };
