@@ -77,18 +77,12 @@ function byTheWall(job: Job, found: Found): Line {
     width,
     force: pullOf(job, D),
   };
-  // The method that the case names, where it can answer; else the lowest of all.
-  const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
-  // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
-  // The profile is that of the end of life: today's wall is judged without one.
-  const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
-  const answers = all.methods.some(({ criterion }) => criterion === named);
-  if (named !== undefined && !asksForProfile && !answers) return { state, pressure };
-  const strength =
-    named !== undefined && answers
-      ? remainingStrength(job, thinned, factor, named, 1 / factor)
-      : all;
+  // The profile is that of the end of life: today's wall is judged without one, by all that need none.
+  const asked = named === 'effective area' || named === 'API 579-1 Level 2' ? undefined : named;
+  const strength = remainingStrength(job, thinned, factor, asked, 1 / factor);
+  // A method that the case names and a wall that it does not reach: nothing judges what people would stand beside.
+  if (asked !== undefined && !strength.methods.some(({ criterion }) => criterion === asked)) return { state, pressure };
   const { recentPressure } = job.service;
   const recent =
     recentPressure === undefined || isOld(recentPressure.date, job.date) || strength.failurePressure === undefined
