@@ -142,12 +142,12 @@ export function energyOver(
   const plain = laminate.energyReleaseRate;
   if (filler?.underWholeWrap === true) {
     const energy = filler.qualifiedOverFiller?.energyReleaseRate;
-    return energy === undefined ? undefined : { energy, holdsRim: where.under === 'hole', onPipe: false };
+    return energy === undefined ? undefined : { energy, holdsRim: where.under !== 'seal', onPipe: false };
   }
   // Found over a seal it counts for a footprint at most as large; beyond that, and for a ring, only where it is the lower one.
   const sealed = where.under === 'seal' ? laminate.energyReleaseRateOverSeal : undefined;
   const fits = sealed !== undefined && !where.ring && where.diameter <= sealed.footprint;
-  const holdsRim = where.under === 'hole' || fits;
+  const holdsRim = where.under !== 'seal' || fits;
   if (sealed !== undefined && (fits || sealed.energyReleaseRate < (plain ?? 0))) {
     // Beyond its footprint it says nothing of a rim as large.
     return { energy: sealed.energyReleaseRate, holdsRim, onPipe: true };
@@ -245,12 +245,13 @@ function criteriaFor(
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };
     rows.push({
-      criterion: 'leak through the hole',
+      criterion: where.under === 'slot' ? 'leak through the slot' : 'leak through the hole',
       thickness: t,
       resists: (laid) => leakResistance(bond, where, found.outsideDiameter, laid),
     });
     // d <= sqrt(6 D t) with t the smaller of wall and laminate: plies help as long as the wall allows it.
-    const size = (found.designHole as number) ** 2 / (6 * found.outsideDiameter);
+    const { designHole = Number.POSITIVE_INFINITY } = found;
+    const size = designHole ** 2 / (6 * found.outsideDiameter);
     if (size <= found.wall) rows.push({ criterion: 'size of the hole', thickness: size, resists: () => Number.NaN });
   }
   return { rows, load, metal, strains };

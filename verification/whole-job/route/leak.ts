@@ -3,13 +3,15 @@ import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { rootOfIncreasing } from './root.js';
 import { LEAST_HOLE } from './rules.js';
+import { type Opening, slotResistance } from './slot.js';
 
 /** Where the laminate over a leak is bonded to nothing. */
 export interface Unbonded {
-  readonly under: 'hole' | 'seal';
+  readonly under: 'hole' | 'slot' | 'seal';
   readonly diameter: number;
   readonly length: number;
   readonly ring: boolean;
+  readonly opening?: Opening;
 }
 
 /** What the bond over it is made of. */
@@ -26,9 +28,15 @@ export interface Bond {
 
 /** The circle round the hole, the pad, the sheet and the collar; bands that stay make a ring. */
 export function unbonded(job: Job, found: Found): Unbonded | undefined {
-  if (!found.throughWall || found.designHole === undefined) return undefined;
+  const { designSlot: opening } = found;
   const { seal } = job;
-  const hole = Math.max(LEAST_HOLE, found.designHole);
+  if (seal === undefined && opening !== undefined) {
+    const { axialLength: length, circumferentialWidth: width } = opening;
+    return { under: 'slot', diameter: Math.hypot(length, width), length, ring: false, opening };
+  }
+  const enclosing = found.designHole ?? (opening && Math.hypot(opening.axialLength, opening.circumferentialWidth));
+  if (!found.throughWall || enclosing === undefined) return undefined;
+  const hole = Math.max(LEAST_HOLE, enclosing);
   if (seal === undefined || found.holeToday === undefined) {
     return { under: 'hole', diameter: hole, length: hole, ring: false };
   }
@@ -60,6 +68,8 @@ function kOfRing(bond: Bond, length: number, diameter: number, t: number): numbe
 }
 
 export function leakResistance(bond: Bond, where: Unbonded, diameter: number, t: number): number {
+  const { opening } = where;
+  if (opening !== undefined) return slotResistance({ bond, opening, diameter }, t);
   const plate = bond.energyOfPlate / kOfHole(bond, where.diameter, t);
   const ring = bond.energy / kOfRing(bond, where.length, diameter, t);
   return bond.factor * Math.sqrt(where.under === 'hole' ? plate : where.ring ? ring : Math.max(plate, ring));

@@ -1,7 +1,8 @@
 import { besidePressure, pullOf } from './loads-of-case.js';
-import type { Found } from './pipe-as-found.js';
+import { type Found, leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
+import { shareBesideCut } from './slot.js';
 
 export interface Line {
   readonly state: string;
@@ -54,16 +55,14 @@ function byTheWall(job: Job, found: Found): Line {
   if (stated === undefined) return { state, pressure };
   const factor = Math.max(stated, LEAST_FACTOR);
   const { outsideDiameter: D, wallToday } = found;
-  const { axialLength: length, circumferentialWidth: width, kind } = job.defect;
-  if (kind === 'through-wall hole') {
+  const { axialLength: length, circumferentialWidth: width } = job.defect;
+  if (leaksNow(job)) {
     const m = foliasModified((length * length) / (D * wallToday));
     const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
     // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
-    const half = Math.min(width / D, Math.PI);
-    const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
     // A push bends the cut side too: it counts as a pull.
     const pull = besidePressure(job, D).force / (Math.PI * D * found.wall);
-    const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
+    const stress = (1.1 * job.pipe.material.yieldStrength * shareBesideCut(width, D)) / factor - pull;
     const along = Math.max(0, (stress * 4 * found.wall) / D);
     return along < leak
       ? { state, pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }

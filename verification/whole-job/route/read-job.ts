@@ -43,6 +43,7 @@ export interface Job {
     readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
     readonly holeAtEndOfLife?: number | undefined;
+    readonly slot?: { readonly axialLength: number; readonly circumferentialWidth: number };
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
       readonly depth:

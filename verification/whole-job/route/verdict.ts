@@ -5,11 +5,12 @@ import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js
 import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
 import type { Line } from './line-at-work.js';
-import type { Found } from './pipe-as-found.js';
+import { type Found, leaksNow } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
 import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, LONGEST_LIFE, THIN_LAMINATE } from './rules.js';
 import type { Schedule } from './schedule.js';
+import { metalFails } from './slot.js';
 import { leadAngle } from './tape-moduli.js';
 import type { Sheet, Tape } from './wrap.js';
 
@@ -44,7 +45,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
   const say = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
-  say(defect.kind !== 'metal loss' && defect.kind !== 'through-wall hole', 'kind of defect');
+  say(defect.kind !== 'metal loss' && !leaksNow(job), 'kind of defect');
   say(job.fitting !== undefined, 'fitting');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
@@ -65,8 +66,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
   const { seal } = job;
   const pressure = line.pressure ?? 0;
-  if (defect.kind === 'through-wall hole' && pressure > 0 && seal !== undefined) {
-    const hole = defect.holeDiameter as number;
+  if (found.holeToday !== undefined && pressure > 0 && seal !== undefined) {
+    const hole = found.holeToday;
     say(service.phase !== 'liquid' || service.hazards.length > 0, 'by hand: contents');
     say(Math.max(job.site.pipeTemperature, 0) > 333.15, 'by hand: hot');
     say(pressure > 7e5, 'by hand: pressure');
@@ -171,6 +172,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
   }
   say(judged && parts.onTheDay === 0, 'loads beside the pressure on the day of the test');
+  for (const fails of metalFails(job, found)) say(true, `metal beside the slot ${fails}`);
   say(soundPipeYields(job, found), 'sound pipe yields');
   const allowed = METHODS_NEED_METAL.has(repair.method ?? '') ? job.pipe.material.allowableStress : undefined;
   say(allowed !== undefined && stressOfSoundPipe(job, found) > allowed, 'sound pipe above its allowable stress shares');
@@ -235,8 +237,8 @@ function reachesLaminate(job: Job, found: Found): boolean {
 }
 
 /** The pipe leaks, people stand beside it, and nothing says how the leak is held: then nothing is worked out on it. */
-function leaksUnheld({ line, defect, seal }: Job): boolean {
-  return defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined;
+function leaksUnheld(job: Job): boolean {
+  return leaksNow(job) && (job.line.pressure ?? 0) > 0 && job.seal === undefined;
 }
 
 /** Strains are allowed where the limits are known and kept. */
@@ -323,6 +325,8 @@ function missing(job: Job, parts: Parts): string[] {
     ask(Math.min(...steel) < laminate.transitionCuredAt, 'colder cure than the sample');
   }
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
+  ask(defect.kind === 'through-wall slot' && factor === undefined, 'factor for the metal beside the slot');
+  ask(defect.kind === 'through-wall slot' && defect.slot === undefined, 'extents of the slot');
   const pressure = line.pressure ?? 0;
   ask(pressure > 0 && parts.line.highestPressure === undefined, 'what the wall carries at work');
   if (repair.method === 'substrate sharing load' && !found.throughWall) {
@@ -335,7 +339,7 @@ function missing(job: Job, parts: Parts): string[] {
       'long-term strength',
     );
   }
-  const leaks = defect.kind === 'through-wall hole';
+  const leaks = leaksNow(job);
   if (found.throughWall) {
     ask(!resistsContents(job, laminate.resists), 'laminate resists');
     const where = unbonded(job, found);
