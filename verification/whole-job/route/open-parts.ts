@@ -27,8 +27,8 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not repairable: no procedure': LAYING,
   'not repairable: seal': LAYING,
   'not repairable: span buckles': LAYING,
-  'not repairable: metal beside the slot tears on': LAMINATE,
-  'not repairable: metal beside the slot parts': LAMINATE,
+  'not repairable: metal beside the slot tears on': LAYING,
+  'not repairable: metal beside the slot parts': LAYING,
   'needs input: factor for the metal beside the slot': LAMINATE,
   'needs input: extents of the slot': LAMINATE,
   'needs input: strain to failure': LAMINATE,
@@ -37,14 +37,18 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'needs input: history': ['timeline'],
 };
 
+/** Whether a part is left open by one of the reasons. */
+export function isOpen(part: string, reasons: readonly string[]): boolean {
+  return reasons.some((reason) => OPENS[reason]?.includes(part));
+}
+
 /** The answer without the parts that its reasons leave open. */
 export function withoutOpenParts(
   answer: Readonly<Record<string, unknown>>,
   reasons: readonly string[],
 ): Readonly<Record<string, unknown>> {
-  const open = new Set(reasons.flatMap((reason) => OPENS[reason] ?? []));
   const without = (value: unknown, path: string): unknown => {
-    if (open.has(path)) return undefined;
+    if (isOpen(path, reasons)) return undefined;
     if (path.includes('.') || typeof value !== 'object' || value === null || Array.isArray(value)) return value;
     const members = Object.entries(value);
     return Object.fromEntries(members.map(([key, member]) => [key, without(member, `${path}.${key}`)]));

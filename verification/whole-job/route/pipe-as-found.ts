@@ -82,7 +82,9 @@ function slotOf(
   const { slot } = defect;
   // Without a factor nobody knows whether the metal beside it holds, and nothing is built on it.
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
-  if (slot === undefined || factor === undefined) return {};
+  if (slot === undefined) return {};
+  const holeToday = Math.hypot(slot.axialLength, slot.circumferentialWidth);
+  if (factor === undefined) return { holeToday };
   const opening =
     wallAtEndOfLife < 1e-3
       ? { axialLength: lengthAtEndOfLife, circumferentialWidth: widthAtEndOfLife }
@@ -97,7 +99,7 @@ function slotOf(
       circumferentialWidth: Math.max(LEAST_HOLE, opening.circumferentialWidth),
     },
     holeAtEndOfLife: Math.hypot(opening.axialLength, opening.circumferentialWidth),
-    holeToday: Math.hypot(slot.axialLength, slot.circumferentialWidth),
+    holeToday,
   };
 }
 

@@ -11,7 +11,7 @@ import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
 import { besidePressure, pullOf } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
-import { withoutOpenParts } from './open-parts.js';
+import { isOpen, withoutOpenParts } from './open-parts.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
@@ -136,38 +136,22 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
     defect: { ...job.defect, holeAtEndOfLife: undefined },
     repair: { ...job.repair, life: 0 },
   });
+  // A slot is tested as it is; what lies over a hole is rated as at the end of its life.
+  const openToday = today.throughWall ? (where?.under === 'slot' ? unbonded(job, today) : where) : undefined;
   const thin = Math.min(found.wall, laminate.laidThickness);
   const gone = today.throughWall && open > Math.sqrt(6 * found.outsideDiameter * thin);
   const asToday = gone
     ? laminate.resistance.value
-    : resistanceToday(job, today, strengthOf(job, today), today.throughWall ? where : undefined, laminate, readings);
+    : resistanceToday(job, today, strengthOf(job, today), openToday, laminate, readings);
   // Less than a pascal is what the search leaves of a pressure where the other loads alone are too much.
   const onTheDay = asToday < 1 ? 0 : asToday;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
-  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
   const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length, onTheDay };
-  const untimed = new Set([
-    'life',
-    'no default strain for the life',
-    'steep tape',
-    'colder than qualified',
-    'line at work',
-    'no procedure',
-    'span buckles',
-    'sound pipe yields',
-    'sound pipe above its allowable stress shares',
-    'too cold to cure',
-  ]);
-  const waits = new Set(['putty', 'filler-wait', 'cure']);
-  const timed =
-    ![...notCovered(job, whole), ...notRepairable(job, whole)].some((each) => untimed.has(each)) &&
-    timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
-    working.every((time) => 0.8 * time > 300) &&
-    ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
-  if (timed && isWrapped(job, { ...base, mixing: working }))
-    answer['site'] = siteOf(job, timeline, readings, found.throughWall);
-  Object.assign(answer, verdictOf(job, { ...whole, schedule: timeline }));
+  const judged = verdictOf(job, { ...whole, schedule: timeline });
+  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
+  if (!isOpen('timeline', judged.because)) answer['site'] = siteOf(job, timeline, readings, found.throughWall);
+  Object.assign(answer, judged);
   return answer;
 }
