@@ -45,7 +45,12 @@ export interface LaminateFigures {
 }
 
 /** Why there is no laminate. */
-export type NoLaminate = { readonly none: 'missing' | 'not repairable' | 'not covered'; readonly because: string };
+export interface NoLaminate {
+  readonly none: 'missing' | 'not repairable' | 'not covered';
+  readonly because: string;
+  /** Where it is known how thick it would be. */
+  readonly laidThickness?: number;
+}
 
 const E_STEEL = 207e9;
 
@@ -317,7 +322,9 @@ export function laminateOf(
     rows.some(
       ({ criterion, resists }) => ROUND_THE_PIPE.has(criterion) && !criterion.includes('soil') && resists(carrying) < 1,
     );
-  if (readings.shearAtJoints === 'library' && halted) return { none: 'not repairable', because: 'shear at the joints' };
+  if (readings.shearAtJoints === 'library' && halted) {
+    return { none: 'not repairable', because: 'shear at the joints', laidThickness: laid };
+  }
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));

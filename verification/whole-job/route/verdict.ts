@@ -60,7 +60,9 @@ export function notCovered(job: Job, parts: Parts): string[] {
     say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
   }
   say(
-    strainsStand(job, found) && wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
+    strainsStand(job, found) &&
+      !leaksUnheld(job) &&
+      wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
     'steep tape',
   );
   say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
@@ -85,7 +87,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
     say(parts.strength === undefined, 'named method');
   }
   if (found.throughWall && found.designHole !== undefined) {
-    if (reached && !('none' in parts.laminate)) {
+    if (reached && parts.laminate.laidThickness !== undefined) {
       const thin = Math.min(found.wall, parts.laminate.laidThickness);
       say(found.designHole > Math.sqrt(6 * found.outsideDiameter * thin) * (1 + 1e-9), 'large hole');
     }
@@ -156,7 +158,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(sealFailsBefore(job, parts), 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
-  else say(judged && isThick(parts.laminate, found), 'thick laminate');
+  say(judged && isThick(parts.laminate, found), 'thick laminate');
   const available = repair.availableOverlap;
   if (judged && available !== undefined && parts.extent !== undefined) {
     say(
@@ -225,8 +227,8 @@ function sealFailsBefore(job: Job, { seal }: Parts): boolean {
   return off && (job.line.state !== 'static head' || seal.forceOnPad > MOST_ON_PUTTY);
 }
 
-function isThick(laminate: LaminateFigures, found: Found): boolean {
-  return laminate.laidThickness >= found.outsideDiameter / THIN_LAMINATE;
+function isThick({ laidThickness = 0 }: LaminateFigures | NoLaminate, found: Found): boolean {
+  return laidThickness >= found.outsideDiameter / THIN_LAMINATE;
 }
 
 /** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
