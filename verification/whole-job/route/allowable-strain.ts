@@ -40,11 +40,7 @@ export interface Strains {
 }
 
 /** Allowable strains in service, or on the day of the test at its temperature: default, times temperature and fatigue, less the mismatch with the steel (2.6). */
-export function allowableStrains(
-  job: Job,
-  leaking: boolean,
-  onTheDayAt?: number,
-): Strains | undefined {
+export function allowableStrains(job: Job, leaking: boolean, onTheDayAt?: number): Strains | undefined {
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined) return undefined;
   const { laminate, site, service, pipe } = job;

@@ -1,6 +1,7 @@
 import { padOf } from './leak-seal.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
+import { kOfHole } from './rim.js';
 import { rootOfIncreasing } from './root.js';
 import { LEAST_HOLE } from './rules.js';
 import { type Opening, slotResistance } from './slot.js';
@@ -53,13 +54,6 @@ export function unbonded(job: Job, found: Found): Unbonded | undefined {
     length: left ? Math.max(diameter, banded) : diameter,
     ring: left || across > half || collar > half,
   };
-}
-
-/** K of the round hole (2.8 a): bending, half space, shear. */
-function kOfHole(bond: Bond, d: number, t: number): number {
-  const plate =
-    (1 - (bond.poisson ** 2 * bond.axialModulus) / bond.hoopModulus) / Math.sqrt(bond.hoopModulus * bond.axialModulus);
-  return plate * ((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) + (3 * d * d) / (64 * bond.shear * t);
 }
 
 /** K of a ring that bonds nowhere, its overshoot of 1.54 included. */

@@ -29,3 +29,9 @@ export function worstOverMean({ hoopModulus: Ec, axialModulus: Ea, poisson, shea
   const places = [0, 1, ...(level > 0 && level < 1 ? [level] : [])];
   return (Math.max(...places.map(across)) * ofHole) / plate ** 2;
 }
+
+/** K of the round hole (2.8 a): bending, half space, shear. */
+export function kOfHole({ hoopModulus: Ec, axialModulus: Ea, poisson, shear }: Plate, d: number, t: number): number {
+  const plate = (1 - (poisson ** 2 * Ea) / Ec) / Math.sqrt(Ec * Ea);
+  return plate * ((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) + (3 * d * d) / (64 * shear * t);
+}

@@ -71,10 +71,7 @@ export function metalFails(job: Job, found: Found): readonly ('tears on' | 'part
   const flow = (1.1 * job.pipe.material.yieldStrength) / factor;
   const along = (2 * flow * wall) / (D * foliasModified(lengthAtEndOfLife ** 2 / (D * wall)));
   const across = flow * shareBesideCut(widthAtEndOfLife, D) - besidePressure(job, D).force / (Math.PI * D * wall);
-  return [
-    ...(along < P ? (['tears on'] as const) : []),
-    ...((across * 4 * wall) / D < P ? (['parts'] as const) : []),
-  ];
+  return [...(along < P ? (['tears on'] as const) : []), ...((across * 4 * wall) / D < P ? (['parts'] as const) : [])];
 }
 
 /** Share of the flow stress along a pipe that is cut round a part of it, its bending about the rest included (net section). */

@@ -1,6 +1,7 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
 import type { Extent } from './extent.js';
+import { bendTooTight, fittingNotCovered } from './fitting.js';
 import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js';
 import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
@@ -46,7 +47,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
     if (when) out.push(what);
   };
   say(defect.kind !== 'metal loss' && !leaksNow(job), 'kind of defect');
-  say(job.fitting !== undefined, 'fitting');
+  say(fittingNotCovered(job), 'fitting');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
   say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
@@ -62,7 +63,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(
     strainsStand(job, found) &&
       !leaksUnheld(job) &&
-      wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
+      wrap.form === 'tape' &&
+      leadAngle(job, found.outsideDiameter) > Math.PI / 12,
     'steep tape',
   );
   say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
@@ -159,6 +161,9 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
   say(judged && isThick(parts.laminate, found), 'thick laminate');
+  const { laidThickness } = parts.laminate;
+  say(laidThickness !== undefined && bendTooTight(job, found.outsideDiameter, laidThickness), 'tight bend');
+  say(judged && openAtItsEdges(job), 'tape that hardly laps');
   const available = repair.availableOverlap;
   if (judged && available !== undefined && parts.extent !== undefined) {
     say(
@@ -186,6 +191,14 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const open = 'none' in parts.laminate ? parts.laminate.none === 'missing' : laminate.lapShearStrength === undefined;
   say(!open && parts.mixing.some((time) => 0.8 * time <= 300), 'no time to place');
   return out;
+}
+
+/** Millimetres that turns lap where no other layer of the pass lies over their edges. */
+const LEAST_LAP = 0.025;
+
+function openAtItsEdges({ wrap }: Job): boolean {
+  if (wrap.form === 'sheet') return false;
+  return wrap.overlap < 0.5 - 1e-9 && wrap.overlap * wrap.width < LEAST_LAP;
 }
 
 /** Gas or what is hazardous under pressure, and nobody has written down how to work on it. */
@@ -299,6 +312,7 @@ function missing(job: Job, parts: Parts): string[] {
     if (when) out.push(what);
   };
   ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
+  ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
   const cracking = service.cracking;
   ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');

@@ -23,7 +23,8 @@ import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
 function strengthOf(job: Job, found: Found): Strength | undefined {
   const factor = assessmentFactor(job);
-  if (found.throughWall || factor === undefined) return undefined;
+  // The methods hold for straight pipe.
+  if (found.throughWall || factor === undefined || job.fitting?.kind === 'bend') return undefined;
   const { defect } = job;
   const named = job.assessment?.method;
   const thinned = {
