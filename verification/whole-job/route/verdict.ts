@@ -1,5 +1,6 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
+import { testsSuffice } from './energy-from-tests.js';
 import type { Extent } from './extent.js';
 import { bendTooTight, fittingNotCovered } from './fitting.js';
 import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js';
@@ -86,8 +87,10 @@ export function notCovered(job: Job, parts: Parts): string[] {
     !found.throughWall &&
     (assessment?.designFactor ?? assessment?.safetyFactor) !== undefined
   ) {
-    say(parts.strength === undefined, 'named method');
+    say(parts.strength === undefined && job.fitting?.kind !== 'bend', 'named method');
   }
+  const tests = laminate.holeTests;
+  say(found.throughWall && tests !== undefined && !testsSuffice(tests), 'tests of holes');
   if (found.throughWall && found.designHole !== undefined) {
     if (reached && parts.laminate.laidThickness !== undefined) {
       const thin = Math.min(found.wall, parts.laminate.laidThickness);
@@ -163,7 +166,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(judged && isThick(parts.laminate, found), 'thick laminate');
   const { laidThickness } = parts.laminate;
   say(laidThickness !== undefined && bendTooTight(job, found.outsideDiameter, laidThickness), 'tight bend');
-  say(judged && openAtItsEdges(job), 'tape that hardly laps');
+  say(isWrapped(job, parts) && openAtItsEdges(job), 'tape that hardly laps');
   const available = repair.availableOverlap;
   if (judged && available !== undefined && parts.extent !== undefined) {
     say(
@@ -193,7 +196,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   return out;
 }
 
-/** Millimetres that turns lap where no other layer of the pass lies over their edges. */
+/** By so much turns lap at least where no other layer of the pass lies over their edges. */
 const LEAST_LAP = 0.025;
 
 function openAtItsEdges({ wrap }: Job): boolean {
@@ -361,7 +364,8 @@ function missing(job: Job, parts: Parts): string[] {
     const where = unbonded(job, found);
     // Without a rim it is asked for by itself.
     const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where)?.energy;
-    ask(energy === undefined && filler?.underWholeWrap !== true, 'energy release rate');
+    const tested = laminate.holeTests !== undefined;
+    ask(energy === undefined && !tested && filler?.underWholeWrap !== true, 'energy release rate');
   }
   if (leaks && seal !== undefined) {
     ask(!resistsContents(job, seal.putty.resists), 'putty resists');

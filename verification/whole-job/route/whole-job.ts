@@ -17,7 +17,7 @@ import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { isWrapped, moistureOutside, notCovered, notRepairable, verdictOf } from './verdict.js';
+import { verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
@@ -81,10 +81,11 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   const answer: Record<string, unknown> = {
     found: printed(found, strength, pressedFromOutside(job, found)),
     line,
-    seal: job.seal === undefined ? 'none' : seal,
+    // No seal is put on where nothing leaks that anybody has measured.
+    seal: seal ?? 'none',
   };
   const cures = {
-    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
+    putty: job.seal === undefined || seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
     filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
     laminate: cureOf(job, job.laminate.cure),
   };
