@@ -39,7 +39,7 @@ export interface Comparison {
   /** Words and answers of yes or no that were. */
   readonly words: number;
   readonly listed: number;
-  /** Each leaf that the second route has otherwise, or not at all. */
+  /** Each leaf that the two have otherwise, or that one of them has alone. */
   readonly different: readonly string[];
   /** The largest relative difference of the numbers that agree. */
   readonly largest: number;
@@ -49,32 +49,27 @@ const RELATIVE = 1e-6;
 /** Below this in SI two numbers are one: a thousandth of a micrometre, a nanosecond. */
 const ABSOLUTE = 1e-9;
 
-/** Holds every leaf of an answer of the library to the second route. */
+/** Holds every leaf of either answer to the other one: what one of them alone gives is a difference too. */
 export function compare(answer: Readonly<Record<string, unknown>>, second: unknown): Comparison {
+  const theirs = leavesOf(answer);
   const mine = leavesOf(second);
   const different: string[] = [];
   let compared = 0;
   let words = 0;
   let out = 0;
   let largest = 0;
-  for (const [path, value] of leavesOf(answer)) {
+  for (const path of new Set([...theirs.keys(), ...mine.keys()])) {
     if (listed.some((each) => each.path.test(path))) {
       out += 1;
       continue;
     }
+    const value = theirs.get(path);
     const other = mine.get(path);
-    if (typeof value !== 'number') {
-      words += 1;
-      if (other !== value) different.push(`${path}: ${value}, second route ${other}`);
-      continue;
-    }
-    compared += 1;
-    if (typeof other !== 'number') {
-      different.push(`${path}: ${value}, second route ${other}`);
-      continue;
-    }
-    const size = Math.max(Math.abs(value), Math.abs(other));
-    const apart = Math.abs(other - value);
+    if (typeof value === 'number' || typeof other === 'number') compared += 1;
+    else words += 1;
+    if (value === other) continue;
+    const apart = typeof value === 'number' && typeof other === 'number' ? Math.abs(other - value) : Number.NaN;
+    const size = Math.max(Math.abs(Number(value)), Math.abs(Number(other)));
     if (!(apart <= Math.max(ABSOLUTE, RELATIVE * size))) different.push(`${path}: ${value}, second route ${other}`);
     else if (apart > ABSOLUTE) largest = Math.max(largest, apart / size);
   }

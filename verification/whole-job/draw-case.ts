@@ -1,25 +1,16 @@
-/** Seeded random numbers in [0, 1): mulberry32. */
-function randomNumbers(seed: number): () => number {
-  let state = seed | 0;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
+import { drawFeatures } from './draw-features.js';
+import { drawFrom, figure, randomNumbers } from './random.js';
 
 type Drawn = Record<string, unknown>;
 
 /** Draws the document of a case: any of the kinds, methods, forms and rule sets, mostly in the usual spans. */
 export function drawCase(seed: number): Drawn {
-  const random = randomNumbers(Math.imul(seed, 0x9e3779b1));
-  const chance = (share: number): boolean => random() < share;
-  const one = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T;
-  const between = (low: number, high: number): number => low + (high - low) * random();
-  const figure = (value: number, digits = 4): number => Number(value.toPrecision(digits));
-  const as = (low: number, high: number, unit: string, digits = 4): string =>
-    `${figure(between(low, high), digits)} ${unit}`;
+  return drawFeatures(drawPlain(seed), seed);
+}
+
+/** A case on straight pipe, with a loss or a round hole, by the rule sets as they stand. */
+function drawPlain(seed: number): Drawn {
+  const { chance, one, between, as } = drawFrom(randomNumbers(Math.imul(seed, 0x9e3779b1)));
 
   const diameter = figure(
     one(60.3, 88.9, 114.3, 168.3, 219.1, 323.9, 508, 610) * (chance(0.2) ? between(0.9, 1.1) : 1),

@@ -39,16 +39,13 @@ export interface Strains {
   readonly axial: number;
 }
 
-/** Allowable strains at a temperature: default, times temperature and fatigue, less the mismatch with the steel (2.6). */
-export function allowableStrains(
-  job: Job,
-  leaking: boolean,
-  at: number = job.service.designTemperature,
-): Strains | undefined {
+/** Allowable strains in service, or on the day of the test at its temperature: default, times temperature and fatigue, less the mismatch with the steel (2.6). */
+export function allowableStrains(job: Job, leaking: boolean, onTheDayAt?: number): Strains | undefined {
   const limit = temperatureLimit(job, leaking);
   if (limit === undefined) return undefined;
   const { laminate, site, service, pipe } = job;
   const installed = site.pipeTemperature;
+  const at = onTheDayAt ?? service.designTemperature;
   const factor = temperatureFactor(limit - Math.max(at, installed));
   const cycles = cyclesOf(job);
   const days = [
@@ -56,7 +53,8 @@ export function allowableStrains(
     ...(site.history ?? []).map(({ temperature }) => temperature),
     ...(site.forecast ?? []).map(({ pipeTemperature }) => pipeTemperature),
   ];
-  const lowest = at === service.designTemperature ? (service.lowestTemperature ?? at) : at;
+  // The cold of service comes after the day of the test.
+  const lowest = onTheDayAt ?? service.lowestTemperature ?? at;
   // It sets at any hour of the work, and meets any temperature of service and of those hours afterwards.
   const swing = Math.max(
     Math.max(at, lowest, ...days) - Math.min(...days),

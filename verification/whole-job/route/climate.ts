@@ -234,8 +234,10 @@ export function siteOf(
     steelNeeded: highest + 273.15 + MARGIN + error,
     humidityAtSteel: atSteelOf(settlingPointOf(atGate.air - 273.15, atGate.humidity), atGate.steel - 273.15),
     isFrost: highest < 0,
-    holdTime: known ? { known: true, time: hold } : { known: false, atLeast: hold },
-    ...(earliestStart === undefined ? {} : { earliestStart }),
+    holdTime: known
+      ? { known: true, time: hold }
+      : { known: false, ...(schedule === undefined ? {} : { atLeast: hold }) },
+    ...(earliestStart === undefined || schedule === undefined ? {} : { earliestStart }),
     requiredGrade,
     requiredProfile,
     surfaceFrom: qualified !== undefined ? 'qualification' : job.repair.class === 1 && throughWall ? 'leak' : 'class',

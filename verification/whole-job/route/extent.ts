@@ -1,3 +1,4 @@
+import { insideOverOutside } from './fitting.js';
 import type { Unbonded } from './leak.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
@@ -12,6 +13,8 @@ export interface Extent {
   readonly taper: number;
   readonly defectLength: number;
   readonly totalLength: number;
+  /** Along the inside of a bend; every other length is along its outside. */
+  readonly insideLength?: number;
 }
 
 /** Overlap, taper and whole length (2.12). */
@@ -35,10 +38,14 @@ export function extentOf(job: Job, found: Found, where: Unbonded | undefined, la
   const longest = candidates.reduce((a, b) => (b.value > a.value ? b : a));
   const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0, where?.length ?? 0);
   const taper = TAPER * laid;
+  // On a bend the whole length has to lie along the inside, where it is shortest.
+  const length = defectLength + 2 * longest.value + 2 * taper;
+  const shorter = insideOverOutside(job, found.outsideDiameter);
   return {
     overlap: { candidates, governing: longest.criterion, value: longest.value },
     taper,
     defectLength,
-    totalLength: defectLength + 2 * longest.value + 2 * taper,
+    totalLength: length / (shorter ?? 1),
+    ...(shorter === undefined ? {} : { insideLength: length }),
   };
 }

@@ -1,5 +1,8 @@
 import { allowableStrains, askerOf, cyclesOf, type Strains, temperatureLimit } from './allowable-strain.js';
+import { energyFromTests, testsSuffice } from './energy-from-tests.js';
 import { extentOf } from './extent.js';
+import { wrappedDiameterOf } from './filler.js';
+import { fittingFactor, onFitting } from './fitting.js';
 import { type Joints, jointsOf } from './joints.js';
 import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
 import { besidePressure } from './loads-of-case.js';
@@ -41,17 +44,19 @@ export interface LaminateFigures {
     readonly diameter: number;
     readonly length: number;
   };
+  readonly fittingFactor?: number;
   readonly resistance: { readonly candidates: readonly Row[]; readonly governing: string; readonly value: number };
 }
 
 /** Why there is no laminate. */
-export type NoLaminate = { readonly none: 'missing' | 'not repairable' | 'not covered'; readonly because: string };
+export interface NoLaminate {
+  readonly none: 'missing' | 'not repairable' | 'not covered';
+  readonly because: string;
+  /** Where it is known how thick it would be. */
+  readonly laidThickness?: number;
+}
 
 const E_STEEL = 207e9;
-
-function wrappedDiameter({ filler }: Job, diameter: number): number {
-  return diameter + 2 * Math.max(filler?.thickness ?? 0, filler?.thicknessOverDefect ?? 0);
-}
 
 /** Long-term strength at the design temperature: between two series by a straight line, never above the hotter. */
 function longTermStrengthAt(
@@ -84,7 +89,7 @@ function loadsOf(job: Job, found: Found, strains: Strains): Loads | undefined {
   return {
     pressure: job.service.designPressure,
     diameter: found.outsideDiameter,
-    wrapped: wrappedDiameter(job, found.outsideDiameter),
+    wrapped: wrappedDiameterOf(job, found.outsideDiameter),
     beside: besidePressure(job, found.outsideDiameter),
     hoopModulus: moduli.hoop,
     axialModulus: moduli.axial,
@@ -134,20 +139,33 @@ function criteriaOf(
   return sharing(load, metal, readings);
 }
 
+/** Of the bond to prepared pipe: as stated, or by the tests of the maker. */
+function energyOnPipe({
+  energyReleaseRate,
+  holeTests,
+  shearModulus: shear,
+  ...ply
+}: Job['laminate']): number | undefined {
+  if (energyReleaseRate !== undefined || holeTests === undefined) return energyReleaseRate;
+  if (shear === undefined || !testsSuffice(holeTests)) return undefined;
+  const { hoopModulus, axialModulus, poissonRatio: poisson } = ply;
+  return energyFromTests({ hoopModulus, axialModulus, poisson, shear }, holeTests);
+}
+
 /** The energy release rate that counts, and whether it holds the worst place of the rim; undefined where none is given. */
 export function energyOver(
   { laminate, filler }: Job,
   where: Unbonded,
 ): { readonly energy: number; readonly holdsRim: boolean; readonly onPipe: boolean } | undefined {
-  const plain = laminate.energyReleaseRate;
+  const plain = energyOnPipe(laminate);
   if (filler?.underWholeWrap === true) {
     const energy = filler.qualifiedOverFiller?.energyReleaseRate;
-    return energy === undefined ? undefined : { energy, holdsRim: where.under === 'hole', onPipe: false };
+    return energy === undefined ? undefined : { energy, holdsRim: where.under !== 'seal', onPipe: false };
   }
   // Found over a seal it counts for a footprint at most as large; beyond that, and for a ring, only where it is the lower one.
   const sealed = where.under === 'seal' ? laminate.energyReleaseRateOverSeal : undefined;
   const fits = sealed !== undefined && !where.ring && where.diameter <= sealed.footprint;
-  const holdsRim = where.under === 'hole' || fits;
+  const holdsRim = where.under !== 'seal' || fits;
   if (sealed !== undefined && (fits || sealed.energyReleaseRate < (plain ?? 0))) {
     // Beyond its footprint it says nothing of a rim as large.
     return { energy: sealed.energyReleaseRate, holdsRim, onPipe: true };
@@ -174,7 +192,7 @@ function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean, at?: 
         1,
         Math.sqrt(
           (warm.energyReleaseRate * Math.sqrt(warm.hoopModulus * warm.axialModulus)) /
-            (Math.max(laminate.energyReleaseRate ?? 0, over.energy) *
+            (Math.max(energyOnPipe(laminate) ?? 0, over.energy) *
               Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
         ),
       )
@@ -224,7 +242,17 @@ function criteriaFor(
   where: Unbonded | undefined,
   readings: Readings,
   at?: number,
-): { readonly rows: Criterion[]; readonly load: Loads; readonly metal: Metal; readonly strains: Strains } | NoLaminate {
+):
+  | {
+      readonly rows: readonly Criterion[];
+      readonly load: Loads;
+      readonly metal: Metal;
+      readonly strains: Strains;
+      readonly factor: number;
+    }
+  | NoLaminate {
+  const factor = fittingFactor(job, found.outsideDiameter);
+  if (factor === undefined) return { none: 'missing', because: 'radius of the bend' };
   const leaking = found.throughWall;
   const strains = allowableStrains(job, leaking, at);
   if (strains === undefined) return { none: 'missing', because: 'temperature limit' };
@@ -245,15 +273,16 @@ function criteriaFor(
     const t = leakThickness(bond, where, found.outsideDiameter, load.pressure);
     if (t === undefined) return { none: 'not repairable', because: 'no thickness holds the leak' };
     rows.push({
-      criterion: 'leak through the hole',
+      criterion: where.under === 'slot' ? 'leak through the slot' : 'leak through the hole',
       thickness: t,
       resists: (laid) => leakResistance(bond, where, found.outsideDiameter, laid),
     });
     // d <= sqrt(6 D t) with t the smaller of wall and laminate: plies help as long as the wall allows it.
-    const size = (found.designHole as number) ** 2 / (6 * found.outsideDiameter);
+    const { designHole = Number.POSITIVE_INFINITY } = found;
+    const size = designHole ** 2 / (6 * found.outsideDiameter);
     if (size <= found.wall) rows.push({ criterion: 'size of the hole', thickness: size, resists: () => Number.NaN });
   }
-  return { rows, load, metal, strains };
+  return { rows: rows.map((row) => onFitting(row, factor)), load, metal, strains, factor };
 }
 
 /** What the laid laminate resists on the day of the test: today's pipe, at the temperature of the steel. */
@@ -286,7 +315,7 @@ export function laminateOf(
   const method = job.repair.method ?? 'substrate ignored';
   const criteria = criteriaFor(job, found, strength, where, readings);
   if ('none' in criteria) return criteria;
-  const { rows, load, metal, strains } = criteria;
+  const { rows, load, metal, strains, factor } = criteria;
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   // Nobody winds a wrap without end.
   if (!(governing.thickness < Number.POSITIVE_INFINITY)) return { none: 'not repairable', because: 'no thickness' };
@@ -316,7 +345,9 @@ export function laminateOf(
     rows.some(
       ({ criterion, resists }) => ROUND_THE_PIPE.has(criterion) && !criterion.includes('soil') && resists(carrying) < 1,
     );
-  if (readings.shearAtJoints === 'library' && halted) return { none: 'not repairable', because: 'shear at the joints' };
+  if (readings.shearAtJoints === 'library' && halted) {
+    return { none: 'not repairable', because: 'shear at the joints', laidThickness: laid };
+  }
   const resistances = rows
     .map(({ criterion, resists }) => ({ criterion, value: resists(ROUND_THE_PIPE.has(criterion) ? laid : carrying) }))
     .filter(({ value }) => Number.isFinite(value));
@@ -325,24 +356,7 @@ export function laminateOf(
     value: Number.POSITIVE_INFINITY,
   });
 
-  const alternatives: Row[] = [];
-  for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
-    if (other === method) continue;
-    const lines = criteriaOf(job, other, load, metal, leaking, readings);
-    if (lines === undefined) continue;
-    const all = [...lines, ...(leaking ? ignored(load) : []), ...fromOutside(load)];
-    alternatives.push({ criterion: other, value: Math.max(...all.map((each) => each.thickness)) });
-  }
-  alternatives.push({
-    criterion: 'hoop line of substrate ignored, with relief by the end load',
-    value: ignoredWithRelief(load),
-  });
-  if (!leaking && metal.livePressure > 0) {
-    alternatives.push({
-      criterion: 'hoop line of substrate yielded, with credit for pressure during application',
-      value: yieldedWithCredit(load, metal),
-    });
-  }
+  const alternatives = job.fitting === undefined ? alternativesOf(job, load, metal, leaking, readings) : [];
   return {
     method,
     hoopStrain: strains.hoop,
@@ -369,5 +383,32 @@ export function laminateOf(
           },
         }),
     resistance: { candidates: resistances, governing: least.criterion, value: least.value },
+    ...(job.fitting === undefined ? {} : { fittingFactor: factor }),
   };
+}
+
+/** What the other methods would ask for, and two lines that no design takes. */
+function alternativesOf(job: Job, load: Loads, metal: Metal, leaking: boolean, readings: Readings): Row[] {
+  const alternatives: Row[] = [];
+  for (const other of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
+    if (other === (job.repair.method ?? 'substrate ignored')) continue;
+    const lines = criteriaOf(job, other, load, metal, leaking, readings);
+    if (lines === undefined) continue;
+    const all = [...lines, ...(leaking ? ignored(load) : []), ...fromOutside(load)];
+    const thickest = Math.max(...all.map((each) => each.thickness));
+    if (thickest < Number.POSITIVE_INFINITY) alternatives.push({ criterion: other, value: thickest });
+  }
+  alternatives.push({
+    criterion: 'hoop line of substrate ignored, with relief by the end load',
+    value: ignoredWithRelief(load),
+  });
+  // Credit only while the remaining wall bears that pressure without yielding.
+  const bears = (2 * metal.yieldStrength * metal.wall) / load.diameter;
+  if (!leaking && metal.livePressure > 0 && metal.livePressure <= bears) {
+    alternatives.push({
+      criterion: 'hoop line of substrate yielded, with credit for pressure during application',
+      value: yieldedWithCredit(load, metal),
+    });
+  }
+  return alternatives;
 }

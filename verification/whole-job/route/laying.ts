@@ -155,7 +155,9 @@ export function layingOf(
       : { ...sheetPasses(job, wrap, extent, wrapped, bands), passes: [] };
   const total = wrap.form === 'tape' ? wrap.tapeLength : wrap.sheetLength;
   const laidLength = shape.laid.reduce((sum, each) => sum + each.tapeLength, 0);
-  const count = wrap.form === 'tape' ? upTo(laidLength / job.wrap.rollLength) : shape.laid.length;
+  const listed = upTo(laidLength / job.wrap.rollLength);
+  // Beyond what is listed the rolls that are brought stand for those that are laid.
+  const count = wrap.form === 'sheet' ? shape.laid.length : listed > MOST_LAID_OUT ? wrap.rolls : listed;
   // Nobody follows a longer list.
   const rolls =
     wrap.form === 'tape' && count > MOST_LAID_OUT

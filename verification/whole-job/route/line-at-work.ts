@@ -1,7 +1,8 @@
 import { besidePressure, pullOf } from './loads-of-case.js';
-import type { Found } from './pipe-as-found.js';
+import { type Found, leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { assessmentFactor, foliasModified, remainingStrength } from './remaining-strength.js';
+import { shareBesideCut } from './slot.js';
 
 export interface Line {
   readonly state: string;
@@ -54,16 +55,14 @@ function byTheWall(job: Job, found: Found): Line {
   if (stated === undefined) return { state, pressure };
   const factor = Math.max(stated, LEAST_FACTOR);
   const { outsideDiameter: D, wallToday } = found;
-  const { axialLength: length, circumferentialWidth: width, kind } = job.defect;
-  if (kind === 'through-wall hole') {
+  const { axialLength: length, circumferentialWidth: width } = job.defect;
+  if (leaksNow(job)) {
     const m = foliasModified((length * length) / (D * wallToday));
     const leak = (2 * 1.1 * job.pipe.material.yieldStrength * wallToday) / (D * m * factor);
     // Along the pipe the width of the loss is cut through, and the sound wall beside it carries (net section, with its bending).
-    const half = Math.min(width / D, Math.PI);
-    const share = 1 - half / Math.PI - (2 / Math.PI) * Math.asin(Math.sin(half) / 2);
     // A push bends the cut side too: it counts as a pull.
     const pull = besidePressure(job, D).force / (Math.PI * D * found.wall);
-    const stress = (1.1 * job.pipe.material.yieldStrength * share) / factor - pull;
+    const stress = (1.1 * job.pipe.material.yieldStrength * shareBesideCut(width, D)) / factor - pull;
     const along = Math.max(0, (stress * 4 * found.wall) / D);
     return along < leak
       ? { state, pressure, highestPressure: along, limitedBy: 'metal beside the hole, along the pipe' }
@@ -77,17 +76,12 @@ function byTheWall(job: Job, found: Found): Line {
     width,
     force: pullOf(job, D),
   };
-  // The method that the case names, where it can answer; else the lowest of all.
-  const all = remainingStrength(job, thinned, factor, undefined, 1 / factor);
   const named = job.assessment?.method;
-  // A method that the case names and a wall that no method reaches: nothing judges what people would stand beside.
-  // The profile is that of the end of life: today's wall is judged without one.
-  const asksForProfile = named === 'effective area' || named === 'API 579-1 Level 2';
-  if (named !== undefined && !asksForProfile && all.safePressure === 0) return { state, pressure };
-  const strength =
-    named !== undefined && all.methods.some(({ criterion }) => criterion === named)
-      ? remainingStrength(job, thinned, factor, named, 1 / factor)
-      : all;
+  // The profile is that of the end of life: today's wall is judged without one, by all that need none.
+  const asked = named === 'effective area' || named === 'API 579-1 Level 2' ? undefined : named;
+  const strength = remainingStrength(job, thinned, factor, asked, 1 / factor);
+  // A method that the case names and a wall that it does not reach: nothing judges what people would stand beside.
+  if (asked !== undefined && !strength.methods.some(({ criterion }) => criterion === asked)) return { state, pressure };
   const { recentPressure } = job.service;
   const recent =
     recentPressure === undefined || isOld(recentPressure.date, job.date) || strength.failurePressure === undefined

@@ -1,5 +1,6 @@
 import type { Job } from './read-job.js';
 import { LEAST_HOLE } from './rules.js';
+import type { Opening } from './slot.js';
 
 /** The pipe today and at the end of the life of the repair (pipe-and-defect.md, 1.6). */
 export interface Found {
@@ -16,6 +17,8 @@ export interface Found {
   readonly holeAtEndOfLife?: number;
   readonly designHole?: number;
   readonly holeToday?: number;
+  readonly slotAtEndOfLife?: Opening;
+  readonly designSlot?: Opening;
 }
 
 /** Wall lost per time: as stated, or the larger of the long-term and the short-term rate. */
@@ -39,8 +42,7 @@ export function pipeAsFound(job: Job): Found {
   const spread = 2 * (defect.growth?.length ?? 0) * repair.life;
   const lengthAtEndOfLife = defect.axialLength + spread;
   const widthAtEndOfLife = Math.min(defect.circumferentialWidth + spread, Math.PI * outsideDiameter);
-  const isHole = defect.kind === 'through-wall hole';
-  const throughWall = isHole || wallAtEndOfLife < 1e-3;
+  const throughWall = leaksNow(job) || wallAtEndOfLife < 1e-3;
   const hoopStressSound = (service.designPressure * outsideDiameter) / (2 * wall);
   const common = {
     outsideDiameter,
@@ -56,6 +58,8 @@ export function pipeAsFound(job: Job): Found {
   if (!throughWall) {
     return { ...common, hoopStressThinned: (service.designPressure * outsideDiameter) / (2 * wallAtEndOfLife) };
   }
+  if (defect.kind === 'through-wall slot') return { ...common, ...slotOf(job, common, spread) };
+  const isHole = defect.kind === 'through-wall hole';
   // The circle that encloses the whole defect.
   const whole = Math.hypot(lengthAtEndOfLife, defect.circumferentialWidth + spread);
   const grown = isHole ? (defect.holeDiameter as number) + spread : 0;
@@ -67,4 +71,39 @@ export function pipeAsFound(job: Job): Found {
     designHole: Math.max(LEAST_HOLE, holeAtEndOfLife),
     ...(isHole ? { holeToday: defect.holeDiameter as number } : {}),
   };
+}
+
+/** The opening of a slot: grown at each end, the whole defect where its wall is used up, and no way less than the least hole. */
+function slotOf(
+  { defect, assessment }: Job,
+  { wallAtEndOfLife, lengthAtEndOfLife, widthAtEndOfLife }: Found,
+  spread: number,
+): Partial<Found> {
+  const { slot } = defect;
+  // Without a factor nobody knows whether the metal beside it holds, and nothing is built on it.
+  const factor = assessment?.safetyFactor ?? assessment?.designFactor;
+  if (slot === undefined) return {};
+  const holeToday = Math.hypot(slot.axialLength, slot.circumferentialWidth);
+  if (factor === undefined) return { holeToday };
+  const opening =
+    wallAtEndOfLife < 1e-3
+      ? { axialLength: lengthAtEndOfLife, circumferentialWidth: widthAtEndOfLife }
+      : {
+          axialLength: slot.axialLength + spread,
+          circumferentialWidth: Math.min(slot.circumferentialWidth + spread, widthAtEndOfLife),
+        };
+  return {
+    slotAtEndOfLife: opening,
+    designSlot: {
+      axialLength: Math.max(LEAST_HOLE, opening.axialLength),
+      circumferentialWidth: Math.max(LEAST_HOLE, opening.circumferentialWidth),
+    },
+    holeAtEndOfLife: Math.hypot(opening.axialLength, opening.circumferentialWidth),
+    holeToday,
+  };
+}
+
+/** A hole or a slot: the pipe leaks as it is. */
+export function leaksNow({ defect }: Job): boolean {
+  return defect.kind === 'through-wall hole' || defect.kind === 'through-wall slot';
 }

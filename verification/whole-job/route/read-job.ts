@@ -1,3 +1,4 @@
+import type { HoleTest } from './energy-from-tests.js';
 import { readQuantity } from './read-quantity.js';
 
 /** What the second route takes from the document of a case, every quantity in SI. What is `none` is not there. */
@@ -43,6 +44,7 @@ export interface Job {
     readonly nearestAttachment?: number;
     readonly holeDiameter?: number;
     readonly holeAtEndOfLife?: number | undefined;
+    readonly slot?: { readonly axialLength: number; readonly circumferentialWidth: number };
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
     readonly growth?: {
       readonly depth:
@@ -66,7 +68,7 @@ export interface Job {
     readonly freeSpan?: number;
     readonly cycles?: { readonly number: number; readonly lowestPressure: number; readonly highestPressure: number };
   };
-  readonly fitting?: { readonly kind: string };
+  readonly fitting?: { readonly kind: string; readonly bendRadius?: number };
   readonly assessment?: {
     readonly method?: string;
     readonly flowStress?: string;
@@ -147,6 +149,7 @@ interface Laminate {
   readonly lowestTemperature?: number;
   readonly resists?: Resists;
   readonly energyReleaseRate?: number;
+  readonly holeTests?: readonly HoleTest[];
   readonly energyReleaseRateOverSeal?: { readonly energyReleaseRate: number; readonly footprint: number };
   readonly atDesignTemperature?: {
     readonly energyReleaseRate: number;

@@ -1,3 +1,4 @@
+import { edgeFactor } from './edge.js';
 /** What a plate that is bonded all round a circle is made of, in the directions round the pipe and along it. */
 export interface Plate {
   readonly hoopModulus: number;
@@ -28,4 +29,20 @@ export function worstOverMean({ hoopModulus: Ec, axialModulus: Ea, poisson, shea
   const level = (d11 - h) / (d11 - 2 * h + d22);
   const places = [0, 1, ...(level > 0 && level < 1 ? [level] : [])];
   return (Math.max(...places.map(across)) * ofHole) / plate ** 2;
+}
+
+/** K of the round hole (2.8 a): bending, half space, shear; the edge of the half space at 1 as the tests of holes are read. */
+export function kOfHole(
+  { hoopModulus: Ec, axialModulus: Ea, poisson, shear }: Plate,
+  d: number,
+  t: number,
+  edge = 1,
+): number {
+  const plate = (1 - (poisson ** 2 * Ea) / Ec) / Math.sqrt(Ec * Ea);
+  return plate * ((3 * d ** 4) / (512 * t ** 3) + (edge * d) / Math.PI) + (3 * d * d) / (64 * shear * t);
+}
+
+/** Of the half space where the rim crosses the stiffest way. */
+export function edgeOfRim({ hoopModulus: Ec, axialModulus: Ea, poisson, shear }: Plate): number {
+  return edgeFactor(Math.max(Ec, Ea) / (1 - (poisson ** 2 * Ea) / Ec), shear);
 }

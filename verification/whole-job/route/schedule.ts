@@ -1,6 +1,7 @@
 import type { Cure } from './cure.js';
 import { steelOverHours } from './cure.js';
 import { MIXING_TIME, type Mix } from './mix.js';
+import { leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 
 /** Prepared steel is good for so long. */
@@ -50,7 +51,7 @@ export function scheduleOf(
   filler: Mix | undefined,
   wrapTime: number | undefined,
 ): Schedule {
-  const leaks = job.seal !== undefined && job.defect.kind === 'through-wall hole';
+  const leaks = job.seal !== undefined && leaksNow(job);
   const hours = (steelOverHours(job) ?? []).reduce((sum, { duration }) => sum + duration, 0);
   const waits =
     (cure: Cure): Step['takes'] =>

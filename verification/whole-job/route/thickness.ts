@@ -110,8 +110,11 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
   // What the pipe may still take after the pressure that was there, and by the note no more than the laminate may strain.
   const hoopLeft = s - (metal.livePressure * Dw) / (2 * metal.wall);
   const spare = readings.liveStrain === 'note' ? Math.min(hoopLeft, E * load.hoopStrain) : hoopLeft;
+  // A pipe that the pressure at work takes to its allowable stress has nothing left to share, whatever is laid on it.
   const live = (pressure: number): number =>
-    ((E * (round(pressure) - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus;
+    spare > 0
+      ? ((E * (round(pressure) - metal.livePressure) * Dw) / 2 / spare - E * metal.wall) / load.hoopModulus
+      : Number.POSITIVE_INFINITY;
   rows.push(of('hoop stress of the pipe, with pressure during application', live, load.pressure));
   const pipeWall = (safe * D) / (2 * s);
   const atWork = Math.max(

@@ -1,15 +1,18 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
+import { testsSuffice } from './energy-from-tests.js';
 import type { Extent } from './extent.js';
+import { bendTooTight, fittingNotCovered } from './fitting.js';
 import { energyOver, type LaminateFigures, type NoLaminate } from './laminate.js';
 import { unbonded } from './leak.js';
 import type { SealFigures } from './leak-seal.js';
 import type { Line } from './line-at-work.js';
-import type { Found } from './pipe-as-found.js';
+import { type Found, leaksNow } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
 import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, LONGEST_LIFE, THIN_LAMINATE } from './rules.js';
 import type { Schedule } from './schedule.js';
+import { metalFails } from './slot.js';
 import { leadAngle } from './tape-moduli.js';
 import type { Sheet, Tape } from './wrap.js';
 
@@ -44,8 +47,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
   const say = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
-  say(defect.kind !== 'metal loss' && defect.kind !== 'through-wall hole', 'kind of defect');
-  say(job.fitting !== undefined, 'fitting');
+  say(defect.kind !== 'metal loss' && !leaksNow(job), 'kind of defect');
+  say(fittingNotCovered(job), 'fitting');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
   say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
@@ -59,14 +62,17 @@ export function notCovered(job: Job, parts: Parts): string[] {
     say(Math.max(service.designTemperature, job.site.pipeTemperature) > hottest, 'long-term tests');
   }
   say(
-    strainsStand(job, found) && wrap.form === 'tape' && leadAngle(job, found.outsideDiameter) > Math.PI / 12,
+    strainsStand(job, found) &&
+      !leaksUnheld(job) &&
+      wrap.form === 'tape' &&
+      leadAngle(job, found.outsideDiameter) > Math.PI / 12,
     'steep tape',
   );
   say(filler?.underWholeWrap === true && filler.qualifiedOverFiller === undefined, 'filler under the wrap');
   const { seal } = job;
   const pressure = line.pressure ?? 0;
-  if (defect.kind === 'through-wall hole' && pressure > 0 && seal !== undefined) {
-    const hole = defect.holeDiameter as number;
+  if (found.holeToday !== undefined && pressure > 0 && seal !== undefined) {
+    const hole = found.holeToday;
     say(service.phase !== 'liquid' || service.hazards.length > 0, 'by hand: contents');
     say(Math.max(job.site.pipeTemperature, 0) > 333.15, 'by hand: hot');
     say(pressure > 7e5, 'by hand: pressure');
@@ -81,10 +87,12 @@ export function notCovered(job: Job, parts: Parts): string[] {
     !found.throughWall &&
     (assessment?.designFactor ?? assessment?.safetyFactor) !== undefined
   ) {
-    say(parts.strength === undefined, 'named method');
+    say(parts.strength === undefined && job.fitting?.kind !== 'bend', 'named method');
   }
+  const tests = laminate.holeTests;
+  say(found.throughWall && tests !== undefined && !testsSuffice(tests), 'tests of holes');
   if (found.throughWall && found.designHole !== undefined) {
-    if (reached && !('none' in parts.laminate)) {
+    if (reached && parts.laminate.laidThickness !== undefined) {
       const thin = Math.min(found.wall, parts.laminate.laidThickness);
       say(found.designHole > Math.sqrt(6 * found.outsideDiameter * thin) * (1 + 1e-9), 'large hole');
     }
@@ -155,7 +163,10 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(sealFailsBefore(job, parts), 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
-  else say(judged && isThick(parts.laminate, found), 'thick laminate');
+  say(judged && isThick(parts.laminate, found), 'thick laminate');
+  const { laidThickness } = parts.laminate;
+  say(laidThickness !== undefined && bendTooTight(job, found.outsideDiameter, laidThickness), 'tight bend');
+  say(isWrapped(job, parts) && openAtItsEdges(job), 'tape that hardly laps');
   const available = repair.availableOverlap;
   if (judged && available !== undefined && parts.extent !== undefined) {
     say(
@@ -171,6 +182,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
     say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
   }
   say(judged && parts.onTheDay === 0, 'loads beside the pressure on the day of the test');
+  for (const fails of metalFails(job, found)) say(true, `metal beside the slot ${fails}`);
   say(soundPipeYields(job, found), 'sound pipe yields');
   const allowed = METHODS_NEED_METAL.has(repair.method ?? '') ? job.pipe.material.allowableStress : undefined;
   say(allowed !== undefined && stressOfSoundPipe(job, found) > allowed, 'sound pipe above its allowable stress shares');
@@ -182,6 +194,14 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const open = 'none' in parts.laminate ? parts.laminate.none === 'missing' : laminate.lapShearStrength === undefined;
   say(!open && parts.mixing.some((time) => 0.8 * time <= 300), 'no time to place');
   return out;
+}
+
+/** By so much turns lap at least where no other layer of the pass lies over their edges. */
+const LEAST_LAP = 0.025;
+
+function openAtItsEdges({ wrap }: Job): boolean {
+  if (wrap.form === 'sheet') return false;
+  return wrap.overlap < 0.5 - 1e-9 && wrap.overlap * wrap.width < LEAST_LAP;
 }
 
 /** Gas or what is hazardous under pressure, and nobody has written down how to work on it. */
@@ -223,8 +243,8 @@ function sealFailsBefore(job: Job, { seal }: Parts): boolean {
   return off && (job.line.state !== 'static head' || seal.forceOnPad > MOST_ON_PUTTY);
 }
 
-function isThick(laminate: LaminateFigures, found: Found): boolean {
-  return laminate.laidThickness >= found.outsideDiameter / THIN_LAMINATE;
+function isThick({ laidThickness = 0 }: LaminateFigures | NoLaminate, found: Found): boolean {
+  return laidThickness >= found.outsideDiameter / THIN_LAMINATE;
 }
 
 /** The laminate is designed only where its limits, the class and the sound pipe allow it, and something holds a live leak. */
@@ -235,8 +255,8 @@ function reachesLaminate(job: Job, found: Found): boolean {
 }
 
 /** The pipe leaks, people stand beside it, and nothing says how the leak is held: then nothing is worked out on it. */
-function leaksUnheld({ line, defect, seal }: Job): boolean {
-  return defect.kind === 'through-wall hole' && (line.pressure ?? 0) > 0 && seal === undefined;
+function leaksUnheld(job: Job): boolean {
+  return leaksNow(job) && (job.line.pressure ?? 0) > 0 && job.seal === undefined;
 }
 
 /** Strains are allowed where the limits are known and kept. */
@@ -295,6 +315,7 @@ function missing(job: Job, parts: Parts): string[] {
     if (when) out.push(what);
   };
   ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
+  ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
   const cracking = service.cracking;
   ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
@@ -323,6 +344,8 @@ function missing(job: Job, parts: Parts): string[] {
     ask(Math.min(...steel) < laminate.transitionCuredAt, 'colder cure than the sample');
   }
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
+  ask(defect.kind === 'through-wall slot' && factor === undefined, 'factor for the metal beside the slot');
+  ask(defect.kind === 'through-wall slot' && defect.slot === undefined, 'extents of the slot');
   const pressure = line.pressure ?? 0;
   ask(pressure > 0 && parts.line.highestPressure === undefined, 'what the wall carries at work');
   if (repair.method === 'substrate sharing load' && !found.throughWall) {
@@ -335,13 +358,14 @@ function missing(job: Job, parts: Parts): string[] {
       'long-term strength',
     );
   }
-  const leaks = defect.kind === 'through-wall hole';
+  const leaks = leaksNow(job);
   if (found.throughWall) {
     ask(!resistsContents(job, laminate.resists), 'laminate resists');
     const where = unbonded(job, found);
     // Without a rim it is asked for by itself.
     const energy = where === undefined ? laminate.energyReleaseRate : energyOver(job, where)?.energy;
-    ask(energy === undefined && filler?.underWholeWrap !== true, 'energy release rate');
+    const tested = laminate.holeTests !== undefined;
+    ask(energy === undefined && !tested && filler?.underWholeWrap !== true, 'energy release rate');
   }
   if (leaks && seal !== undefined) {
     ask(!resistsContents(job, seal.putty.resists), 'putty resists');

@@ -11,18 +11,20 @@ import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
 import { besidePressure, pullOf } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { isOpen, withoutOpenParts } from './open-parts.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
 import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
-import { isWrapped, moistureOutside, notCovered, notRepairable, verdictOf } from './verdict.js';
+import { verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
 
 /** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
 function strengthOf(job: Job, found: Found): Strength | undefined {
   const factor = assessmentFactor(job);
-  if (found.throughWall || factor === undefined) return undefined;
+  // The methods hold for straight pipe.
+  if (found.throughWall || factor === undefined || job.fitting?.kind === 'bend') return undefined;
   const { defect } = job;
   const named = job.assessment?.method;
   const thinned = {
@@ -54,9 +56,22 @@ function pressedFromOutside(job: Job, found: Found): Record<string, number> {
   return outside > 0 ? { outsidePressure: outside, soilPressure: soil } : {};
 }
 
+/** What an answer says of the pipe as found. */
+function printed(found: Found, strength: Strength | undefined, outside: Record<string, number>): unknown {
+  const { wall: _, holeToday: __, ...said } = found;
+  if (strength === undefined) return { ...said, ...outside };
+  const { failurePressure: ___, ...saidOfStrength } = strength;
+  return { ...said, ...outside, strength: saidOfStrength };
+}
+
 /** The whole design by the second route, in the places of the answer of the library. */
-export function wholeJob(document: unknown, readings: Readings = byNote): Record<string, unknown> {
-  const job = readJob(document);
+export function wholeJob(document: unknown, readings: Readings = byNote): Readonly<Record<string, unknown>> {
+  const answer = everyPart(readJob(document), readings);
+  return withoutOpenParts(answer, answer['because'] as readonly string[]);
+}
+
+/** Every part that can be worked out, whatever stands against it, with the verdict and what it rests on. */
+function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   const found = pipeAsFound(job);
   const strength = strengthOf(job, found);
   const seal = leakSeal(job, found);
@@ -64,12 +79,13 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
   const where = unbonded(job, found);
   const laminate = laminateOf(job, found, strength, where, readings);
   const answer: Record<string, unknown> = {
-    found: { ...found, strength, ...pressedFromOutside(job, found) },
+    found: printed(found, strength, pressedFromOutside(job, found)),
     line,
-    seal: job.seal === undefined ? 'none' : seal,
+    // No seal is put on where nothing leaks that anybody has measured.
+    seal: seal ?? 'none',
   };
   const cures = {
-    putty: job.seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
+    putty: job.seal === undefined || seal === undefined ? undefined : cureOf(job, job.seal.putty.cure),
     filler: job.filler === undefined ? undefined : cureOf(job, job.filler.cure),
     laminate: cureOf(job, job.laminate.cure),
   };
@@ -122,38 +138,22 @@ export function wholeJob(document: unknown, readings: Readings = byNote): Record
     defect: { ...job.defect, holeAtEndOfLife: undefined },
     repair: { ...job.repair, life: 0 },
   });
+  // A slot is tested as it is; what lies over a hole is rated as at the end of its life.
+  const openToday = today.throughWall ? (where?.under === 'slot' ? unbonded(job, today) : where) : undefined;
   const thin = Math.min(found.wall, laminate.laidThickness);
   const gone = today.throughWall && open > Math.sqrt(6 * found.outsideDiameter * thin);
   const asToday = gone
     ? laminate.resistance.value
-    : resistanceToday(job, today, strengthOf(job, today), today.throughWall ? where : undefined, laminate, readings);
+    : resistanceToday(job, today, strengthOf(job, today), openToday, laminate, readings);
   // Less than a pascal is what the search leaves of a pressure where the other loads alone are too much.
   const onTheDay = asToday < 1 ? 0 : asToday;
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
-  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
   const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length, onTheDay };
-  const untimed = new Set([
-    'life',
-    'no default strain for the life',
-    'steep tape',
-    'colder than qualified',
-    'line at work',
-    'no procedure',
-    'span buckles',
-    'sound pipe yields',
-    'sound pipe above its allowable stress shares',
-    'too cold to cure',
-  ]);
-  const waits = new Set(['putty', 'filler-wait', 'cure']);
-  const timed =
-    ![...notCovered(job, whole), ...notRepairable(job, whole)].some((each) => untimed.has(each)) &&
-    timeline.steps.every(({ id, duration }) => duration.known || !waits.has(id)) &&
-    working.every((time) => 0.8 * time > 300) &&
-    ![job.filler?.cure, job.laminate.cure, job.seal?.putty.cure].some((sheet) => moistureOutside(job, sheet));
-  if (timed && isWrapped(job, { ...base, mixing: working }))
-    answer['site'] = siteOf(job, timeline, readings, found.throughWall);
-  Object.assign(answer, verdictOf(job, { ...whole, schedule: timeline }));
+  const judged = verdictOf(job, { ...whole, schedule: timeline });
+  // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
+  if (!isOpen('timeline', judged.because)) answer['site'] = siteOf(job, timeline, readings, found.throughWall);
+  Object.assign(answer, judged);
   return answer;
 }

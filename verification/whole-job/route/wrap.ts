@@ -1,4 +1,5 @@
 import type { Extent } from './extent.js';
+import { insideOverOutside } from './fitting.js';
 import type { Band } from './joints.js';
 import type { Job } from './read-job.js';
 import { BOND_FACTOR } from './rules.js';
@@ -13,6 +14,7 @@ export interface Tape {
   readonly tapeLength: number;
   readonly rolls: number;
   readonly leftOnLastRoll: number;
+  readonly insideOverlap?: number;
 }
 
 export interface Sheet {
@@ -72,6 +74,7 @@ export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number)
     tapeLength += passOf(wrap.width, wrap.overlap, wrapped + build * (pass + 0.5), overallLength).length;
   }
   const { rolls, left } = rollsFor(tapeLength, wrap.waste ?? TAPE_WASTE, wrap.rollLength);
+  const shorter = insideOverOutside(job, wrapped);
   return {
     form: 'tape',
     layersPerPass,
@@ -82,6 +85,7 @@ export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number)
     tapeLength,
     rolls,
     leftOnLastRoll: left,
+    ...(shorter === undefined ? {} : { insideOverlap: 1 - shorter * (1 - wrap.overlap) }),
   };
 }
 

@@ -1,0 +1,46 @@
+import { wrappedDiameterOf } from './filler.js';
+import type { Job } from './read-job.js';
+import type { Criterion } from './thickness.js';
+
+const FLAT_BEND = 1.2;
+const FLANGE = 1.1;
+const METHODS_ON_METAL = new Set(['substrate sharing load', 'substrate yielded']);
+
+/** How much thicker than on straight pipe (2.9): a bend never below the hoop load of its inside; undefined where nobody knows. */
+export function fittingFactor({ fitting }: Job, diameter: number): number | undefined {
+  if (fitting === undefined) return 1;
+  if (fitting.kind === 'flange') return FLANGE;
+  if (fitting.kind !== 'bend' || fitting.bendRadius === undefined) return undefined;
+  const tightness = fitting.bendRadius / diameter;
+  return Math.max(FLAT_BEND, (tightness - 0.25) / (tightness - 0.5));
+}
+
+/** A criterion of straight pipe as it holds on a fitting. */
+export function onFitting({ criterion, thickness, resists }: Criterion, factor: number): Criterion {
+  return { criterion, thickness: thickness * factor, resists: (laid) => resists(laid / factor) };
+}
+
+/** What a fitting is not designed with. */
+export function fittingNotCovered({ fitting, wrap, seal, line, loads, defect, repair }: Job): boolean {
+  if (fitting === undefined) return false;
+  if (METHODS_ON_METAL.has(repair.method ?? '')) return true;
+  if (fitting.kind === 'flange') return false;
+  const flattens = [loads.bendingMoment, loads.torsion, loads.shearForce, loads.soil].some(
+    (load) => load !== undefined,
+  );
+  const onlyStraight = wrap.form === 'sheet' || seal !== undefined || line.pressure !== undefined || flattens;
+  return fitting.kind !== 'bend' || onlyStraight || defect.kind === 'through-wall slot';
+}
+
+/** A bend whose inside filler and laminate would close: the turns of tape fold over each other. */
+export function bendTooTight(job: Job, diameter: number, laid: number): boolean {
+  const { fitting } = job;
+  if (fitting?.bendRadius === undefined) return false;
+  return fitting.bendRadius <= wrappedDiameterOf(job, diameter) / 2 + laid;
+}
+
+/** Inside of a bend over its outside, of a tube of a diameter; undefined on straight pipe. */
+export function insideOverOutside({ fitting }: Job, diameter: number): number | undefined {
+  const radius = fitting?.bendRadius;
+  return radius === undefined ? undefined : (radius - diameter / 2) / (radius + diameter / 2);
+}
