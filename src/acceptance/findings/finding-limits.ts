@@ -31,8 +31,10 @@ export interface FindingLimit {
   /** Measures that must be taken of a finding, each with its greatest value; `radius` has a least. */
   readonly greatest: {
     readonly width?: Length;
-    /** `wrinkle`: the formula of that name. `resin-rich layer`: no deeper than it is thick. `pit`: that, and a length. */
-    readonly height?: Length | 'wrinkle' | 'resin-rich layer' | 'pit';
+    /** `wrinkle`: the formula of that name. */
+    readonly height?: Length | 'wrinkle';
+    /** No deeper than the resin-rich layer is thick, whatever the height may be beside. */
+    readonly withinResinRichLayer?: true;
     /** None at an end and none over a leak. */
     readonly area?: Area;
   };
@@ -50,8 +52,7 @@ const AGREED = "cut out and lay anew there, with the owner's agreement";
 
 const LEAST_RADIUS = 0.005 as Length;
 const WIDEST = 0.01 as Length;
-/** Also of a pit, which stays in the resin-rich layer besides. */
-export const HIGHEST = 0.0025 as Length;
+const HIGHEST = 0.0025 as Length;
 const LARGEST = 0.0025 as Area;
 
 const radius: Amount = { name: 'radius', kind: 'length', value: LEAST_RADIUS, toward: 'up' };
@@ -87,7 +88,7 @@ export const findingLimits: readonly FindingLimit[] = [
     feature: 'pit',
     where: 'resin-rich surface',
     limit: { text: 'at most {0} wide and {1} deep, and no deeper than the resin-rich layer', amounts: [width, height] },
-    greatest: { width: WIDEST, height: 'pit' },
+    greatest: { width: WIDEST, height: HIGHEST, withinResinRichLayer: true },
     beyond: 'repair the repair',
     remedy: 'abrade and fill with resin',
     clause: CLAUSE,
@@ -120,7 +121,7 @@ export const findingLimits: readonly FindingLimit[] = [
     feature: 'pinhole',
     where: 'resin-rich surface',
     limit: { text: 'no deeper than the resin-rich layer' },
-    greatest: { height: 'resin-rich layer' },
+    greatest: { withinResinRichLayer: true },
     beyond: 'repair the repair',
     remedy: 'abrade and fill with resin',
     clause: CLAUSE,
@@ -130,7 +131,7 @@ export const findingLimits: readonly FindingLimit[] = [
     feature: 'crack',
     where: 'resin-rich surface',
     limit: { text: 'none into the laminate' },
-    greatest: { height: 'resin-rich layer' },
+    greatest: { withinResinRichLayer: true },
     beyond: 'reject',
     remedy: 'remove the repair: the laminate is cracked',
     clause: CLAUSE,

@@ -1,13 +1,7 @@
 import { nonNegative, oneOf, positive, refuse } from '../../formula/index.js';
 import { type Area, exactly, type Length, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { type AcceptanceReason, type AcceptanceVerdict, worstVerdict } from '../verdict.js';
-import {
-  type FindingFeature,
-  type FindingLimit,
-  type FindingMeasure,
-  findingLimits,
-  HIGHEST,
-} from './finding-limits.js';
+import { type FindingFeature, type FindingLimit, type FindingMeasure, findingLimits } from './finding-limits.js';
 import { wrinkleLimit } from './wrinkle-limit.js';
 
 /** Something that an inspector saw, or heard at the tap test. */
@@ -61,14 +55,15 @@ export function judgeFindings(input: FindingsInput): FindingsJudgement {
 }
 
 function judged(finding: Finding, limit: FindingLimit, input: FindingsInput, path: string): AcceptanceReason[] {
-  const { width, height, area } = limit.greatest;
+  const { width, area } = limit.greatest;
   const reasons: AcceptanceReason[] = [];
   const above = (measure: FindingMeasure, greatest: number): void => {
     const value = measured(finding, measure, path);
     if (!withinLimit(value, greatest)) reasons.push(broken(limit, measure, value, greatest));
   };
   if (width !== undefined) above('width', width);
-  if (height !== undefined) above('height', heightLimit(height, input, finding.feature));
+  const heights = heightLimits(limit, input);
+  if (heights.length > 0) above('height', Math.min(...heights));
   if (area !== undefined) {
     const atEnd = finding.atEnd ?? missing(`${path}.atEnd`, `a ${finding.feature} is judged by where it lies`);
     above('area', atEnd || input.throughWall ? 0 : area);
@@ -86,15 +81,14 @@ function withinLimit(value: number, greatest: number): boolean {
   return value <= greatest * (1 + 1e-9);
 }
 
-function heightLimit(
-  height: NonNullable<FindingLimit['greatest']['height']>,
-  input: FindingsInput,
-  feature: string,
-): number {
-  if (height === 'wrinkle') return wrinkleLimit({ laminateThickness: input.laminateThickness });
-  if (typeof height === 'number') return height;
-  const layer = input.resinRichThickness ?? missing('resinRichThickness', `a ${feature} is judged by it`);
-  return height === 'pit' ? Math.min(layer, HIGHEST) : layer;
+function heightLimits({ feature, greatest }: FindingLimit, input: FindingsInput): number[] {
+  const { height, withinResinRichLayer } = greatest;
+  const limits: number[] = [];
+  if (height === 'wrinkle') limits.push(wrinkleLimit({ laminateThickness: input.laminateThickness }));
+  else if (height !== undefined) limits.push(height);
+  if (withinResinRichLayer === true)
+    limits.push(input.resinRichThickness ?? missing('resinRichThickness', `a ${feature} is judged by it`));
+  return limits;
 }
 
 function measured(finding: Finding, measure: FindingMeasure, path: string): number {
