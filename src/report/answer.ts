@@ -49,7 +49,16 @@ function strengthBasis({ method, safetyFactor }: StrengthOutcome, show: Show): s
 function lineRows({ line }: RepairDesign, show: Show, options: ChosenOptions): Row[] {
   if (line === undefined) return [];
   const { state, pressure, highestPressure, limitedBy } = line;
-  if (highestPressure === undefined) return [['Line during the work', state]];
+  if (highestPressure === undefined)
+    return pressure === 0
+      ? [['Line during the work', state]]
+      : [
+          [
+            'Line during the work',
+            show('gauge pressure', 'pressure', pressure),
+            `${state}; how much it may carry is not known: its leak seal is not worked out`,
+          ],
+        ];
   const limit = roundedDown('highest pressure', 'gauge pressure', highestPressure);
   const most =
     limitedBy === 'pressure that the leak seal is tightened for'

@@ -3,6 +3,7 @@ import { isCalculationError } from '../../src/formula/index.js';
 import { decodeCase, isCaseError } from '../../src/json/index.js';
 import { gauge, length } from '../../src/quantity/index.js';
 import { designRepair, type RepairCase, type RepairDesign } from '../../src/repair/index.js';
+import { calculationSheet } from '../../src/report/index.js';
 import { exampleDocument } from '../json/examples.js';
 import { present } from './by-use.js';
 import { atWork, partWall, sealed } from './example-case.js';
@@ -15,8 +16,8 @@ const refusalOf = ({ reasons }: RepairDesign) => reasons.find(({ text }) => text
 /** By the metal: the line is as strong as it has to be for that, and no seal holds less. */
 const limitOf = ({ seal: _, ...bare }: RepairCase) => {
   const service = { ...bare.service, designPressure: gauge.MPa(100) };
-  const { highestPressure, limitedBy } = present(designRepair({ ...bare, service }).line);
-  return { limit: (highestPressure ?? Number.NaN) / 1e6, limitedBy };
+  const { limit } = present(refusalOf(designRepair({ ...bare, service, line: atWork(gauge.MPa(99)) })));
+  return { limit: present(limit).value / 1e6, limitedBy: present(limit).name.replace('limit by the ', '') };
 };
 const missingOf = (repairCase: RepairCase) => designRepair(repairCase).missing.map(({ field }) => field);
 
@@ -98,6 +99,15 @@ describe('a leak under pressure', () => {
     const { seal: _, ...live } = leak(60, 3.1, 0.1);
     expect(designRepair(live).verdict).toBe('needs input');
     expect(missingOf(live)).toEqual(['seal']);
+    // What the metal bears is no pressure at which people may stand before an open hole.
+    const design = designRepair(live);
+    expect(design.line).toEqual({
+      state: 'under pressure',
+      pressure: live.line.state === 'under pressure' ? live.line.pressure : 0,
+    });
+    expect(calculationSheet(design)).toMatch(
+      /how much it may carry is\s+not known: its leak seal is not worked\s+out/u,
+    );
     const hostile = { ...live, line: { ...live.line, writtenProcedure: 'none' } as RepairCase['line'] };
     const gas = { ...hostile, service: { ...live.service, phase: 'gas', hazards: ['flammable', 'toxic'] } } as const;
     expect(designRepair(gas).verdict).toBe('not repairable');

@@ -29,7 +29,7 @@ export interface LineDesign {
   readonly state: LineAtWork['state'];
   /** 0 where the line is empty. */
   readonly pressure: GaugePressure;
-  /** Absent where the line is empty: nothing then rests on its wall. */
+  /** Absent where the line is empty, and nothing rests on its wall; and where the seal that has to hold it is not worked out. */
   readonly highestPressure?: GaugePressure;
   readonly limitedBy?: LineLimit;
 }

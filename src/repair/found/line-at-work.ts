@@ -33,6 +33,8 @@ export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesig
       limit: roundedDown(`limit by the ${ofPipe.limitedBy}`, 'gauge pressure', ofPipe.highestPressure),
     });
   }
+  // The metal might bear more; what stands between the contents and the crew is the seal.
+  if (seal === undefined) return { state: atWork.state, pressure: atWork.pressure };
   const { highestPressure, limitedBy } = withinSeal(work, ofPipe, atWork.pressure, seal);
   return { state: atWork.state, pressure: atWork.pressure, highestPressure, limitedBy };
 }
@@ -57,9 +59,9 @@ function withinSeal(
   { recorder }: Workbook,
   ofPipe: PressureLimit,
   tightenedFor: GaugePressure,
-  seal: LineNeeds['seal'],
+  seal: SealDesign | 'none',
 ): PressureLimit {
-  if (seal === undefined || seal === 'none') return ofPipe;
+  if (seal === 'none') return ofPipe;
   const { highestPressure, limitedBy } = ofPipe;
   if (tightenedFor > highestPressure || tightenedFor > seal.highestPressure)
     return highestPressure <= seal.highestPressure

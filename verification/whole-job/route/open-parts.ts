@@ -4,6 +4,9 @@ const LAYING = ['wrap', ...BATCHES];
 const LAMINATE = ['laminate', 'extent', 'acceptance', ...LAYING];
 const ALL = ['found', 'line', 'seal', 'site', ...CURES, ...LAMINATE];
 
+/** Nobody knows what may stand behind a seal that is not worked out. */
+const SEAL = ['seal', 'line.highestPressure', 'line.limitedBy'];
+
 /** What a reason leaves open: nobody works out what rests on something that does not stand. */
 const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not covered: kind of defect': ALL,
@@ -12,7 +15,7 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not covered: brittle laminate': LAMINATE,
   'not covered: steep tape': LAMINATE,
   'not covered: life': LAMINATE,
-  'not covered: pad round more than half the pipe': ['seal', ...CURES, ...LAMINATE],
+  'not covered: pad round more than half the pipe': [...SEAL, ...CURES, ...LAMINATE],
   'not covered: moisture cure': [...CURES, ...BATCHES],
   'not repairable: too hot': LAMINATE,
   'not repairable: sound pipe yields': LAYING,
@@ -34,7 +37,7 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'needs input: radius of the bend': LAMINATE,
   'needs input: extents of the slot': LAMINATE,
   'needs input: strain to failure': LAMINATE,
-  'needs input: seal': ['seal', ...CURES, ...LAMINATE],
+  'needs input: seal': [...SEAL, ...CURES, ...LAMINATE],
   'needs input: what the wall carries at work': ['line'],
   'needs input: history': ['timeline'],
 };
