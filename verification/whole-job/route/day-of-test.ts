@@ -20,7 +20,8 @@ export function resistanceOnTheDay(
   const { designHole: open = 0 } = pipeAsFound({ ...sameDay, defect: { ...job.defect, holeAtEndOfLife: undefined } });
   const largest = Math.sqrt(6 * found.outsideDiameter * Math.min(found.wall, laminate.laidThickness));
   // Too large an opening for the formula of a round hole, or tests that tell no energy: rated as at the end of the life.
-  if (today.throughWall && (open > largest || !testsSuffice(job.laminate))) return laminate.resistance.value;
+  const untold = job.filler?.underWholeWrap !== true && !testsSuffice(job.laminate);
+  if (today.throughWall && (open > largest || untold)) return laminate.resistance.value;
   // A slot is tested as it is; what lies over a hole is rated as at the end of its life.
   const openToday = today.throughWall ? (where?.under === 'slot' ? unbonded(job, today) : where) : undefined;
   const resists = resistanceToday(job, today, strengthOf(job, today), openToday, laminate, readings);
