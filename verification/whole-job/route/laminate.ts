@@ -140,15 +140,11 @@ function criteriaOf(
 }
 
 /** Of the bond to prepared pipe: as stated, or by the tests of the maker. */
-function energyOnPipe({
-  energyReleaseRate,
-  holeTests,
-  shearModulus: shear,
-  ...ply
-}: Job['laminate']): number | undefined {
+function energyOnPipe(laminate: Job['laminate']): number | undefined {
+  const { energyReleaseRate, holeTests, shearModulus: shear, hoopModulus, axialModulus } = laminate;
   if (energyReleaseRate !== undefined || holeTests === undefined) return energyReleaseRate;
-  if (shear === undefined || !testsSuffice(holeTests)) return undefined;
-  const { hoopModulus, axialModulus, poissonRatio: poisson } = ply;
+  if (shear === undefined || !testsSuffice(laminate)) return undefined;
+  const poisson = laminate.poissonRatio;
   return energyFromTests({ hoopModulus, axialModulus, poisson, shear }, holeTests);
 }
 

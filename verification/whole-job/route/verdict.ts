@@ -89,8 +89,8 @@ export function notCovered(job: Job, parts: Parts): string[] {
   ) {
     say(parts.strength === undefined && job.fitting?.kind !== 'bend', 'named method');
   }
-  const tests = laminate.holeTests;
-  say(found.throughWall && tests !== undefined && !testsSuffice(tests), 'tests of holes');
+  const asksTests = reached && moduli && found.throughWall && filler?.underWholeWrap !== true;
+  say(asksTests && !testsSuffice(laminate), 'tests of holes');
   if (found.throughWall && found.designHole !== undefined) {
     if (reached && parts.laminate.laidThickness !== undefined) {
       const thin = Math.min(found.wall, parts.laminate.laidThickness);

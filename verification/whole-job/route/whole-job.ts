@@ -1,54 +1,25 @@
 import { acceptanceOf } from './acceptance.js';
 import { siteOf } from './climate.js';
 import { type Cure, cureOf } from './cure.js';
-import { grownProfile } from './effective-area.js';
+import { resistanceOnTheDay } from './day-of-test.js';
 import { extentOf } from './extent.js';
 import { bandsOf } from './joints.js';
-import { laminateOf, resistanceToday } from './laminate.js';
+import { laminateOf } from './laminate.js';
 import { layingOf } from './laying.js';
 import { unbonded } from './leak.js';
 import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
-import { besidePressure, pullOf } from './loads-of-case.js';
+import { besidePressure } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
 import { isOpen, withoutOpenParts } from './open-parts.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
 import { type Job, readJob } from './read-job.js';
-import { assessmentFactor, remainingStrength, type Strength } from './remaining-strength.js';
+import type { Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
+import { strengthOf } from './strength-found.js';
 import { verdictOf } from './verdict.js';
 import { finalLapOf, sheetOf, tapeOf } from './wrap.js';
-
-/** Remaining strength by the method that the case names, or by all; nothing where it cannot be judged. */
-function strengthOf(job: Job, found: Found): Strength | undefined {
-  const factor = assessmentFactor(job);
-  // The methods hold for straight pipe.
-  if (found.throughWall || factor === undefined || job.fitting?.kind === 'bend') return undefined;
-  const { defect } = job;
-  const named = job.assessment?.method;
-  const thinned = {
-    diameter: found.outsideDiameter,
-    wall: found.wall,
-    depth: found.depthAtEndOfLife,
-    length: found.lengthAtEndOfLife,
-    width: found.widthAtEndOfLife,
-    force: pullOf(job, found.outsideDiameter),
-    ...(defect.profile === undefined
-      ? {}
-      : {
-          profile: grownProfile(
-            defect.profile,
-            found.wall,
-            found.depthAtEndOfLife - (found.wall - defect.remainingWall),
-            (found.lengthAtEndOfLife - defect.axialLength) / 2,
-          ),
-        }),
-  };
-  const strength = remainingStrength(job, thinned, factor, named);
-  const answers = named === undefined || strength.methods.some(({ criterion }) => criterion === named);
-  return answers ? strength : undefined;
-}
 
 /** What presses on the pipe from outside, where anything does. */
 function pressedFromOutside(job: Job, found: Found): Record<string, number> {
@@ -130,23 +101,7 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   };
   const rolls = layingOf(job, wrap, extent, laminate.wrappedDiameter, laminateResin, cures.laminate, bands);
   answer['rolls'] = rolls;
-  const today = pipeAsFound({ ...job, repair: { ...job.repair, life: 0 } });
-  // An opening too large today for the formula of a round hole is tested as at the end of the life; what a wall that counts
-  // as gone may open to at the end of its life says nothing of today.
-  const { designHole: open = 0 } = pipeAsFound({
-    ...job,
-    defect: { ...job.defect, holeAtEndOfLife: undefined },
-    repair: { ...job.repair, life: 0 },
-  });
-  // A slot is tested as it is; what lies over a hole is rated as at the end of its life.
-  const openToday = today.throughWall ? (where?.under === 'slot' ? unbonded(job, today) : where) : undefined;
-  const thin = Math.min(found.wall, laminate.laidThickness);
-  const gone = today.throughWall && open > Math.sqrt(6 * found.outsideDiameter * thin);
-  const asToday = gone
-    ? laminate.resistance.value
-    : resistanceToday(job, today, strengthOf(job, today), openToday, laminate, readings);
-  // Less than a pascal is what the search leaves of a pressure where the other loads alone are too much.
-  const onTheDay = asToday < 1 ? 0 : asToday;
+  const onTheDay = resistanceOnTheDay(job, found, where, laminate, readings);
   answer['acceptance'] = acceptanceOf(job, found, laminate, extent, onTheDay);
   const timeline = scheduleOf(job, cures, filler, rolls?.wrapTime);
   answer['timeline'] = timeline;
