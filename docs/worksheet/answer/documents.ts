@@ -7,6 +7,9 @@ import { element } from '../dom.js';
 import type { Outcome } from './outcome.js';
 import { layOnPaper } from './paper.js';
 
+/** Level of the first heading in a panel. */
+const PANEL_LEVEL = 3;
+
 type Answered = Extract<Outcome, { sort: 'answered' }>;
 
 /** The sheet of a case as the page that the library writes. */
@@ -30,12 +33,12 @@ export function designFile({ design, decoded: { typed, lookUps } }: Answered, un
 }
 
 export function showSheet(host: HTMLElement, answered: Answered, units: UnitSystem): void {
-  layOnPaper(host, sheetPage(answered, units));
+  layOnPaper(host, sheetPage(answered, units), PANEL_LEVEL);
 }
 
 /** The plan, with its hours: what is entered in it moves what follows, as on its own page. */
 export function showPlan(host: HTMLElement, answered: Answered, units: UnitSystem): void {
-  const root = layOnPaper(host, planPage(answered, units));
+  const root = layOnPaper(host, planPage(answered, units), PANEL_LEVEL);
   if (root.getElementById('plan') !== null) runPlanPage(root as unknown as PlanDocument, () => localStorage);
 }
 

@@ -77,7 +77,7 @@ function withoutAnswer(outcome: Exclude<Outcome, { sort: 'answered' }>, elsewher
         ...drawRefusals(outcome.refusals),
         ...(elsewhere.length === 0
           ? []
-          : [element('h4', {}, 'Not on this form'), list(elsewhere.map(({ text }) => text))]),
+          : [element('h3', {}, 'Not on this form'), list(elsewhere.map(({ text }) => text))]),
       ];
   }
 }

@@ -91,7 +91,7 @@ function drawFormula(): void {
   const { mathml, text } = typesetEquation(formula);
   byId('equation').replaceChildren(mathBox(mathml, text));
   drawInputs();
-  layOnPaper(byId('card'), formulaSheet(formula, { format: 'html', units: system }));
+  layOnPaper(byId('card'), formulaSheet(formula, { format: 'html', units: system }), 4);
   compute();
 }
 
