@@ -87,6 +87,8 @@ function brief(outcome: Outcome, units: UnitSystem): void {
   const [text, style] = briefly(outcome, units);
   byId('brief').className = `brief ${style}`;
   byId('brief-text').textContent = text;
+  // Read out when it is another one, and never while somebody types.
+  if (byId('announced').textContent !== text) byId('announced').textContent = text;
 }
 
 function briefly(outcome: Outcome, units: UnitSystem): readonly [text: string, style: string] {

@@ -111,7 +111,6 @@ function drawInputs(): void {
 /** From the first key on the old result is gone. */
 function later(): void {
   byId('result').replaceChildren(element('p', {}, 'Computing anew'));
-  byId('result-brief').textContent = '';
   clearTimeout(waiting);
   waiting = setTimeout(compute, PAUSE);
 }
@@ -125,7 +124,8 @@ function compute(): void {
   const calculation = calculationOf(formula, given, claimed, { system, kinds });
   placeRefusals(byId('formula-form'), calculation.sort === 'refused' ? calculation.refusals : []);
   byId('result').replaceChildren(...drawResult(formula, calculation));
-  byId('result-brief').textContent = brief(calculation);
+  const said = brief(calculation);
+  if (byId('result-brief').textContent !== said) byId('result-brief').textContent = said;
   told({ formula: formula.id, given, claimed });
 }
 
