@@ -2,6 +2,7 @@ import { echoes, encodeDesign } from '../../../src/json/index.js';
 import type { UnitSystem } from '../../../src/quantity/index.js';
 import { planWork } from '../../../src/repair/index.js';
 import { calculationSheet, planHtml, repairDrawing, repairDrawings } from '../../../src/report/index.js';
+import type { PlanWindow } from '../../../src/report/page/plan-cards.js';
 import { type PlanDocument, runPlanPage } from '../../../src/report/page/run-plan-page.js';
 import { element } from '../dom.js';
 import type { Outcome } from './outcome.js';
@@ -39,7 +40,18 @@ export function showSheet(host: HTMLElement, answered: Answered, units: UnitSyst
 /** The plan, with its hours: what is entered in it moves what follows, as on its own page. */
 export function showPlan(host: HTMLElement, answered: Answered, units: UnitSystem): void {
   const root = layOnPaper(host, planPage(answered, units), PANEL_LEVEL);
-  if (root.getElementById('plan') !== null) runPlanPage(root as unknown as PlanDocument, () => localStorage);
+  if (root.getElementById('plan') !== null)
+    runPlanPage(root as unknown as PlanDocument, () => localStorage, planWindow());
+}
+
+/** The window as the plan asks of it; of several plans shown one after the other the last is opened for print. */
+function planWindow(): PlanWindow {
+  return {
+    isNarrow: matchMedia('(max-width: 40rem)').matches,
+    beforePrint: (call) => {
+      window.onbeforeprint = call;
+    },
+  };
 }
 
 export function showDrawings(host: HTMLElement, { design }: Answered, units: UnitSystem): void {
