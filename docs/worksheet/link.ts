@@ -4,7 +4,12 @@
  * door as any other.
  */
 
-const PREFIX = '#case=1.';
+/** What a link may hold: a whole case, or the numbers of one formula. */
+export type Linked = 'case' | 'formula';
+
+function prefixOf(linked: Linked): string {
+  return `#${linked}=1.`;
+}
 
 /** Characters that a link may have, and that its case may have as text. */
 const LONGEST_LINK = 100_000;
@@ -14,32 +19,33 @@ export type LinkReading =
   | { readonly ok: true; readonly text: string }
   | { readonly ok: false; readonly problem: string };
 
-/** Whether a fragment says that it holds a case. */
-export function isCaseLink(fragment: string): boolean {
-  return fragment.startsWith('#case=');
+/** What a fragment says that it holds; nothing where it is no link of this page. */
+export function linkedBy(fragment: string): Linked | undefined {
+  return fragment.startsWith('#case=') ? 'case' : fragment.startsWith('#formula=') ? 'formula' : undefined;
 }
 
 /** The fragment that holds a text; nothing where it would be too long for a link. */
-export async function linkOf(text: string): Promise<string | undefined> {
+export async function linkOf(linked: Linked, text: string): Promise<string | undefined> {
   if (text.length > LONGEST_CASE) return undefined;
   const packed = await drained(new Blob([text]).stream().pipeThrough(new CompressionStream('gzip')), LONGEST_LINK);
   if (packed === undefined) return undefined;
-  const fragment = `${PREFIX}${base64UrlOf(packed)}`;
+  const fragment = `${prefixOf(linked)}${base64UrlOf(packed)}`;
   return fragment.length > LONGEST_LINK ? undefined : fragment;
 }
 
 /** The text that a fragment holds. It takes time in proportion to its length, and never more room than a case may have. */
-export async function readLink(fragment: string): Promise<LinkReading> {
-  if (!fragment.startsWith(PREFIX)) return refused('it was not made by this version of the page');
+export async function readLink(linked: Linked, fragment: string): Promise<LinkReading> {
+  const prefix = prefixOf(linked);
+  if (!fragment.startsWith(prefix)) return refused('it was not made by this version of the page');
   if (fragment.length > LONGEST_LINK) return refused(`it is longer than ${LONGEST_LINK} characters`);
-  const packed = bytesOf(fragment.slice(PREFIX.length));
+  const packed = bytesOf(fragment.slice(prefix.length));
   if (packed === undefined) return refused('it holds characters that no such link has');
   try {
     const unpacked = await drained(
       new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip')),
       LONGEST_CASE,
     );
-    if (unpacked === undefined) return refused(`its case is longer than ${LONGEST_CASE} bytes`);
+    if (unpacked === undefined) return refused(`it holds more than ${LONGEST_CASE} bytes`);
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(unpacked) };
   } catch {
     return refused('it is cut short, or a letter of it was changed on the way');
@@ -49,7 +55,7 @@ export async function readLink(fragment: string): Promise<LinkReading> {
 function refused(why: string): LinkReading {
   return {
     ok: false,
-    problem: `The case in this link cannot be read: ${why}. Ask for the link again, or for the case as a file.`,
+    problem: `What this link holds cannot be read: ${why}. Ask for the link again, or for the case as a file.`,
   };
 }
 

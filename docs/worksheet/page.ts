@@ -10,7 +10,8 @@ import { placeRefusals } from './case/place-refusals.js';
 import { put } from './case/places.js';
 import { byId, options } from './dom.js';
 import { examples } from './examples.js';
-import { isCaseLink, linkOf, readLink } from './link.js';
+import { type FormulaState, openFormula, watchFormulas } from './formulas/formula-page.js';
+import { linkedBy, linkOf, readLink } from './link.js';
 import { type TabName, watchTabs } from './tabs.js';
 
 /** How long nothing is typed before the case is designed. */
@@ -91,7 +92,7 @@ function say(box: HTMLElement, message: string | undefined): void {
 /** The case stands in the address, so that a reload keeps it and a copy of the address shares it. */
 async function writeAddress(isNew: boolean): Promise<void> {
   const written = held;
-  const fragment = outcome.sort === 'empty' ? '' : await linkOf(JSON.stringify(written));
+  const fragment = outcome.sort === 'empty' ? '' : await linkOf('case', JSON.stringify(written));
   if (written !== held) return;
   const address = `${location.href.split('#')[0]}${fragment ?? ''}`;
   if (isNew) history.pushState(null, '', address);
@@ -102,10 +103,34 @@ async function writeAddress(isNew: boolean): Promise<void> {
 
 async function readAddress(): Promise<void> {
   if (location.hash === '') return replace({});
-  if (!isCaseLink(location.hash)) return;
-  const reading = await readLink(location.hash);
-  if (reading.ok) take(reading.text);
-  else refuse(reading.problem);
+  const linked = linkedBy(location.hash);
+  if (linked === undefined) return;
+  const reading = await readLink(linked, location.hash);
+  if (linked === 'formula' && reading.ok && tookFormula(reading.text)) return view('formula');
+  view('case');
+  if (!reading.ok) refuse(reading.problem);
+  else if (linked === 'case') take(reading.text);
+  else refuse('What this link holds cannot be read: it names no formula of this page.');
+}
+
+/** Whether a text names a formula and what was entered for it. */
+function tookFormula(text: string): boolean {
+  try {
+    const state = parseJson(text) as Partial<FormulaState> | null;
+    const { formula = '', given = {}, claimed = '' } = state ?? {};
+    if (typeof formula !== 'string' || typeof claimed !== 'string') return false;
+    return openFormula({ formula, given: { ...given }, claimed });
+  } catch {
+    return false;
+  }
+}
+
+/** Shows the case or the calculator. */
+function view(name: 'case' | 'formula'): void {
+  for (const each of ['case', 'formula'] as const) {
+    byId(`${each}-view`).hidden = each !== name;
+    byId(`view-${each}`).setAttribute('aria-pressed', String(each === name));
+  }
 }
 
 /** Another case in place of this one: the way back brings this one again. */
@@ -184,5 +209,14 @@ for (const way of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
     target.scrollIntoView();
     target.focus();
   });
+byId('view-case').addEventListener('click', () => {
+  view('case');
+  void writeAddress(false);
+});
+byId('view-formula').addEventListener('click', () => view('formula'));
+watchFormulas(async (state) => {
+  const fragment = await linkOf('formula', JSON.stringify(state));
+  if (fragment !== undefined) history.replaceState(null, '', fragment);
+});
 addEventListener('popstate', () => void readAddress());
 void readAddress();

@@ -2,10 +2,14 @@ import { echoes, encodeDesign } from '../../../src/json/index.js';
 import type { UnitSystem } from '../../../src/quantity/index.js';
 import { planWork } from '../../../src/repair/index.js';
 import { calculationSheet, planHtml, repairDrawing, repairDrawings } from '../../../src/report/index.js';
+import type { PlanWindow } from '../../../src/report/page/plan-cards.js';
 import { type PlanDocument, runPlanPage } from '../../../src/report/page/run-plan-page.js';
 import { element } from '../dom.js';
 import type { Outcome } from './outcome.js';
 import { layOnPaper } from './paper.js';
+
+/** Level of the first heading in a panel. */
+const PANEL_LEVEL = 3;
 
 type Answered = Extract<Outcome, { sort: 'answered' }>;
 
@@ -30,15 +34,24 @@ export function designFile({ design, decoded: { typed, lookUps } }: Answered, un
 }
 
 export function showSheet(host: HTMLElement, answered: Answered, units: UnitSystem): void {
-  layOnPaper(host, sheetPage(answered, units));
+  layOnPaper(host, sheetPage(answered, units), PANEL_LEVEL);
 }
 
 /** The plan, with its hours: what is entered in it moves what follows, as on its own page. */
 export function showPlan(host: HTMLElement, answered: Answered, units: UnitSystem): void {
-  const root = layOnPaper(host, planPage(answered, units));
-  if (root.getElementById('plan') === null) return;
-  // The steps of a narrow page are folded; here they stand open, since the page round them scrolls.
-  runPlanPage(root as unknown as PlanDocument, () => localStorage, { isNarrow: false, beforePrint: () => undefined });
+  const root = layOnPaper(host, planPage(answered, units), PANEL_LEVEL);
+  if (root.getElementById('plan') !== null)
+    runPlanPage(root as unknown as PlanDocument, () => localStorage, planWindow());
+}
+
+/** The window as the plan asks of it; of several plans shown one after the other the last is opened for print. */
+function planWindow(): PlanWindow {
+  return {
+    isNarrow: matchMedia('(max-width: 40rem)').matches,
+    beforePrint: (call) => {
+      window.onbeforeprint = call;
+    },
+  };
 }
 
 export function showDrawings(host: HTMLElement, { design }: Answered, units: UnitSystem): void {

@@ -17,7 +17,7 @@ export function drawAnswer(card: AnswerCard): HTMLElement[] {
     ...titled('Why not', reasons),
     ...titled('What is missing', asked),
     ...titled(`Warnings (${warnings.length})`, warnings, 'No warning.', 'warnings'),
-    ...(numbers.length === 0 ? [] : [element('h4', {}, 'Numbers'), numbersTable(numbers)]),
+    ...(numbers.length === 0 ? [] : [element('h3', {}, 'Numbers'), numbersTable(numbers)]),
     ...titled(`Assumed (${assumed.length})`, assumed, 'Nothing: the case gave every value.'),
     element('p', {}, recalled),
     ...titled(`Cautions (${cautions.length})`, cautions, 'None.', 'cautions'),
@@ -27,7 +27,7 @@ export function drawAnswer(card: AnswerCard): HTMLElement[] {
 function titled(title: string, items: readonly (Node | string)[], otherwise?: string, style?: string): HTMLElement[] {
   if (items.length === 0 && otherwise === undefined) return [];
   const body = items.length === 0 ? element('p', {}, otherwise) : list(items);
-  return [element('div', { class: style }, element('h4', {}, title), body)];
+  return [element('div', { class: style }, element('h3', {}, title), body)];
 }
 
 function numbersTable(rows: AnswerCard['numbers']): HTMLElement {

@@ -21,7 +21,7 @@ export function outcomeOf(document: unknown): Outcome {
     const decoded = decodeCase(document);
     return { sort: 'answered', design: designRepair(decoded.case, { record: true }), decoded };
   } catch (error) {
-    if (isCaseError(error)) return { sort: 'refused', refusals: error.issues.map(refusalOf) };
+    if (isCaseError(error)) return { sort: 'refused', refusals: error.issues.map((issue) => refusalOf(issue)) };
     if (isCalculationError(error)) {
       const { parameter: path, message } = error;
       return { sort: 'refused', refusals: [{ path, label: labelOf(path), text: message, isUnfilled: false }] };

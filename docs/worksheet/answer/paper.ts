@@ -1,23 +1,27 @@
 import { element } from '../dom.js';
 
-/** Levels that a heading of a page goes down when the page stands inside this one. */
-const DEEPER = 3;
-
 /**
  * A page that the library wrote, as a sheet of paper inside this one: its own style reaches nothing outside, and this page's
  * style nothing inside. Its scripts do not run.
  */
-export function layOnPaper(host: HTMLElement, html: string): ShadowRoot {
+export function layOnPaper(host: HTMLElement, html: string, topLevel: number): ShadowRoot {
   const page = new DOMParser().parseFromString(html, 'text/html');
   const root = host.shadowRoot ?? host.attachShadow({ mode: 'open' });
   const style = [...page.querySelectorAll('style')].map(({ textContent }) => textContent).join('\n');
   const body = element('div', { class: 'paper-body' });
   const main = page.querySelector('main') ?? page.body;
   body.append(...main.childNodes);
-  for (const heading of body.querySelectorAll('h1, h2, h3, h4'))
-    heading.setAttribute('aria-level', String(Math.min(6, Number(heading.tagName.slice(1)) + DEEPER)));
+  placeHeadings([...body.querySelectorAll('h1, h2, h3, h4, h5, h6')], topLevel);
   root.replaceChildren(element('style', {}, onPaper(style)), body);
   return root;
+}
+
+/** Headings keep their look and take their place under those of this page: the highest of them is of the level given. */
+function placeHeadings(headings: readonly Element[], topLevel: number): void {
+  const levelOf = (heading: Element): number => Number(heading.tagName.slice(1));
+  const highest = Math.min(...headings.map(levelOf));
+  for (const heading of headings)
+    heading.setAttribute('aria-level', String(Math.min(6, levelOf(heading) - highest + topLevel)));
 }
 
 /** The style of a page for one that stands in another: what it says of the whole page it says of the paper. */

@@ -77,7 +77,7 @@ function withoutAnswer(outcome: Exclude<Outcome, { sort: 'answered' }>, elsewher
         ...drawRefusals(outcome.refusals),
         ...(elsewhere.length === 0
           ? []
-          : [element('h4', {}, 'Not on this form'), list(elsewhere.map(({ text }) => text))]),
+          : [element('h3', {}, 'Not on this form'), list(elsewhere.map(({ text }) => text))]),
       ];
   }
 }
@@ -87,6 +87,8 @@ function brief(outcome: Outcome, units: UnitSystem): void {
   const [text, style] = briefly(outcome, units);
   byId('brief').className = `brief ${style}`;
   byId('brief-text').textContent = text;
+  // Read out when it is another one, and never while somebody types.
+  if (byId('announced').textContent !== text) byId('announced').textContent = text;
 }
 
 function briefly(outcome: Outcome, units: UnitSystem): readonly [text: string, style: string] {

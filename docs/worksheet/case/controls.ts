@@ -1,6 +1,6 @@
 import { documentWordsAt } from '../../../src/json/document-table.js';
 import { exampleOf } from '../../../src/json/expected.js';
-import { units } from '../../../src/quantity/index.js';
+import { exampleOf as exampleOfKind, preferredUnit, readQuantity, units } from '../../../src/quantity/index.js';
 import type { AmountField, BlockField, Field, Fields, ListField } from '../../../src/repair/case/table-field.js';
 import { boxesOf } from './amount-text.js';
 import type { ChoiceControl, Control, Must, RowsControl, TicksControl } from './control.js';
@@ -70,10 +70,14 @@ function amountControl(field: AmountField, value: unknown, leaf: LeafWords): Con
   const { kind } = field;
   if (kind === 'number' || kind === 'count') throw new Error('a plain number has no unit');
   const { number, unit } = boxesOf(kind, asText(value));
-  const shown = unit === '' ? boxesOf(kind, leaf.example).unit : unit;
+  // The example of a field that takes several shapes may be one of another shape.
+  const own = readQuantity(kind, leaf.example).ok;
+  const shown = unit !== '' ? unit : own ? boxesOf(kind, leaf.example).unit : preferredUnit(kind, '', { system: 'si' });
+  const example = own ? leaf.example : exampleOfKind(kind).replaceAll('"', '');
   return {
     sort: 'amount',
     ...leaf,
+    example,
     kind,
     number,
     unit,

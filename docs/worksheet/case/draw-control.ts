@@ -1,6 +1,6 @@
 import { element, options } from '../dom.js';
 import type { Control, GroupControl, Must, RowsControl, TicksControl, WaysControl } from './control.js';
-import { drawLeaf, fieldId, leafBoxes } from './draw-leaf.js';
+import { drawLeaf, fieldId, hint, leafBoxes } from './draw-leaf.js';
 import { writtenTicks } from './written.js';
 
 /** Tells the page that a place of the case holds something else, and whether other fields belong on the form now. */
@@ -73,7 +73,11 @@ function drawValueWays(control: WaysControl, change: Change): HTMLElement {
     { class: 'field', 'data-path': path },
     element('label', { for: id }, label, mark(must)),
     element('div', { class: 'boxes' }, wayBox(control, id, change), ...boxes),
-    element('p', { class: 'says', id: fieldId(path, 'says') }, says),
+    element(
+      'p',
+      { class: 'says', id: fieldId(path, 'says') },
+      leaf !== undefined && 'usual' in leaf ? hint(leaf) : `${says}.`,
+    ),
     refusalSlot(path),
   );
 }
@@ -81,7 +85,7 @@ function drawValueWays(control: WaysControl, change: Change): HTMLElement {
 function wayBox({ path, ways, chosen }: WaysControl, id: string, change: Change): HTMLElement {
   const box = element(
     'select',
-    { id, 'aria-describedby': `${fieldId(path, 'says')} ${fieldId(path, 'refusal')}` },
+    { id, class: 'way-box', 'aria-describedby': `${fieldId(path, 'says')} ${fieldId(path, 'refusal')}` },
     ...options(
       chosen === '' ? 'choose' : undefined,
       ways.map(({ name }) => name),
@@ -141,7 +145,7 @@ function fieldset(path: string, label: string, must: Must, says: string, inside:
     'fieldset',
     { class: 'group', 'data-path': path },
     element('legend', {}, label, mark(must)),
-    element('p', { class: 'says', id: fieldId(path, 'says') }, says),
+    element('p', { class: 'says', id: fieldId(path, 'says') }, says === '' ? '' : `${says}.`),
     refusalSlot(path),
     ...inside,
   );
@@ -156,7 +160,7 @@ const marks: Readonly<Record<Must, string>> = {
   required: '',
   'for numbers': 'needed for numbers',
   'to sign': 'needed to sign',
-  optional: 'may be left out',
+  optional: 'optional',
 };
 
 /** Beside the label of what is not asked of every case. */

@@ -24,7 +24,8 @@ export function drawLeaf(control: LeafControl, change: Change): HTMLElement {
   );
 }
 
-function hint(control: LeafControl): string {
+/** What a field is, where it usually lies, and an example. */
+export function hint(control: LeafControl): string {
   const { says, example } = control;
   const usual = control.sort === 'choice' || control.usual === '' ? '' : ` Usually ${control.usual}.`;
   const such = control.sort === 'choice' || example === '' ? '' : ` Such as ${example}.`;

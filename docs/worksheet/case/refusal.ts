@@ -13,8 +13,7 @@ export interface Refusal {
 }
 
 /** An issue of the door, as it stands beside its field. */
-export function refusalOf({ path, value, expected, example, message }: CaseIssue): Refusal {
-  const label = labelOf(path);
+export function refusalOf({ path, value, expected, example, message }: CaseIssue, label = labelOf(path)): Refusal {
   const unfilled = isUnfilled(value) && !/ is left out; /u.test(message);
   if (unfilled) return { path, label, text: `Give ${wanted(expected)}${such(example)}.`, isUnfilled: true };
   const said = path !== '' && message.startsWith(path) ? `${label}${message.slice(path.length)}` : message;

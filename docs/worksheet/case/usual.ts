@@ -19,5 +19,6 @@ function inUnit(kind: Kind, value: number, symbol: string): number {
 }
 
 function rounded(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  const short = Number(value.toPrecision(3));
+  return short !== 0 && Math.abs(short) < 1e-3 ? short.toExponential() : String(short);
 }
