@@ -58,6 +58,10 @@ export const groups: readonly Group[] = [
     says: 'Why it computes what it computes, and what it does not do.',
     pages: {
       'docs/how-it-designs.md': 'How a repair is designed',
+      'docs/why/thinned-pipe.md': 'Why the thinned pipe is judged first',
+      'docs/why/thickness.md': 'Why the laminate is as thick as it is',
+      'docs/why/leak-and-bond.md': 'Why a leak has criteria of its own',
+      'docs/why/cure-and-weather.md': 'Why wait and weather are computed',
       'docs/verification.md': 'How the numbers were verified',
     },
   },

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { figures } from '../../docs/figures.js';
 import { run } from '../cli/run.js';
 import { exampleFiles, fencesOf, quotes, wordsOf } from './examples.js';
 
@@ -35,6 +36,10 @@ describe.each(pages.filter((page) => page.endsWith('.md')))('docs/%s', (page) =>
         expect(quotes(answer, text), `${text}\nis not in\n${answer}`).toBe(true);
     }
   });
+});
+
+test('the figures are those that the formulas give: npm run figures', () => {
+  for (const [name, svg] of figures()) expect(readFileSync(`docs/why/figures/${name}`, 'utf8'), name).toBe(svg);
 });
 
 test('docs/how-to/formula.md shows a file of the library as it is', () => {

@@ -9,7 +9,7 @@ const PAGES = [
   'embedding.md',
   'surveys.md',
   ...['tutorial', 'how-to', 'why'].flatMap((folder) =>
-    readdirSync(`docs/${folder}`).map((file) => `${folder}/${file}`),
+    readdirSync(`docs/${folder}`).flatMap((file) => (file.endsWith('.md') ? [`${folder}/${file}`] : [])),
   ),
 ];
 
