@@ -19,15 +19,28 @@ interface Group {
 
 export const groups: readonly Group[] = [
   {
+    name: 'Tutorials',
+    says: 'Learn it by doing, from start to end.',
+    pages: {
+      'docs/tutorial/first-repair.md': 'From the measured pipe to the signed sheet',
+      'docs/tutorial/check-by-hand.md': 'Check hand calculations',
+    },
+  },
+  {
     name: 'How to',
     says: 'One task, done.',
     pages: {
       'docs/case.md': 'Write a case',
-      'docs/embedding.md': 'Embed the library',
       'docs/surveys.md': 'Read a survey',
       'docs/plan.md': 'Plan the work and check what was built',
       'docs/compare.md': 'Compare the rule sets',
       'docs/doubt.md': 'Ask what a design hangs on',
+      'docs/how-to/page.md': 'Embed a formula in a page',
+      'docs/how-to/service.md': 'Embed it in a service',
+      'docs/how-to/form.md': 'Build a form for a case',
+      'docs/how-to/coefficient.md': 'Override a coefficient',
+      'docs/how-to/formula.md': 'Add a formula',
+      'docs/embedding.md': 'Nine programs for embedders',
     },
   },
   {
@@ -45,6 +58,10 @@ export const groups: readonly Group[] = [
     says: 'Why it computes what it computes, and what it does not do.',
     pages: {
       'docs/how-it-designs.md': 'How a repair is designed',
+      'docs/why/thinned-pipe.md': 'Why the thinned pipe is judged first',
+      'docs/why/thickness.md': 'Why the laminate is as thick as it is',
+      'docs/why/leak-and-bond.md': 'Why a leak has criteria of its own',
+      'docs/why/cure-and-weather.md': 'Why wait and weather are computed',
       'docs/verification.md': 'How the numbers were verified',
     },
   },

@@ -70,7 +70,7 @@ export function writeMarkdown(text: string, targets: Targets): Written {
         return target === undefined ? written : `<a href="${target}">${written}</a>`;
       },
       code({ text: code, lang }) {
-        const tag = lang === undefined || lang === '' ? 'text' : lang;
+        const [tag = 'text'] = (lang ?? '').split(' ').filter((word) => word !== '');
         return `<pre class="${escapedHtml(tag)}" tabindex="0"><code>${escapedHtml(code)}</code></pre>\n`;
       },
       table(token) {

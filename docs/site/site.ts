@@ -56,7 +56,7 @@ export function site(symbols: Symbols, { hasWorksheet = false } = {}): Site {
   const folders = new Map([
     ['docs/examples', 'examples'],
     ['verification/report/figures', 'verification/figures'],
-    ...(existsSync('docs/figures') ? ([['docs/figures', 'figures']] as const) : []),
+    ['docs/why/figures', 'why/figures'],
     ...(hasWorksheet ? ([['build/worksheet.html', 'worksheet.html']] as const) : []),
   ]);
   return { files, folders };
@@ -87,7 +87,7 @@ function targetOf(source: string, href: string): string {
 function placeOfFile(target: string): string | undefined {
   if (pages.some((page) => page.source === target)) return placeOf(target);
   if (target === 'docs/examples') return 'examples/index.html';
-  if (/^docs\/(?:examples|figures)\//u.test(target)) return target.replace('docs/', '');
+  if (/^docs\/(?:examples|why\/figures)\//u.test(target)) return target.replace('docs/', '');
   if (target.startsWith('verification/report/figures/')) return target.replace('report/', '');
   return copied[target];
 }

@@ -1,11 +1,17 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { transformSync } from 'esbuild';
 import ts from 'typescript';
 import { describe, expect, it, test } from 'vitest';
 import { run } from '../cli/run.js';
 
-const PAGES = ['embedding.md', 'surveys.md'];
+const PAGES = [
+  'embedding.md',
+  'surveys.md',
+  ...['tutorial', 'how-to', 'why'].flatMap((folder) =>
+    readdirSync(`docs/${folder}`).flatMap((file) => (file.endsWith('.md') ? [`${folder}/${file}`] : [])),
+  ),
+];
 
 interface Snippet {
   readonly page: string;
@@ -30,7 +36,7 @@ const snippetsOf = (pages: readonly string[]) =>
 const snippets = snippetsOf(PAGES);
 const compiled = [...snippets, ...snippetsOf(COMPILED)];
 
-describe('the programs on the pages for embedders', () => {
+describe('the programs on the pages', () => {
   it('compile in strict mode, each as a file of its own', () => {
     const names = compiled.map((_, index) => `snippet-${index}.ts`);
     const options: ts.CompilerOptions = {
