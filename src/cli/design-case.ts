@@ -1,5 +1,6 @@
 import { parseCase } from '../json/decode-case.js';
 import { encodeDesign } from '../json/encode-design.js';
+import { parseRuleSet } from '../json/rule-set.js';
 import { echoes } from '../json/typed.js';
 import { designRepair, type Verdict } from '../repair/index.js';
 import { repairDrawing } from '../report/drawing/index.js';
@@ -27,12 +28,17 @@ export interface CaseArguments extends PlanArguments {
   readonly digits: number | undefined;
   /** Refuses a value outside its usual span. */
   readonly strict: boolean;
+  /** Text of a rule set of the user's own. */
+  readonly rules?: string | undefined;
 }
 
 /** Designs the case in a text. @throws CaseError, CalculationError */
-export function designCase(text: string, { units, digits, strict, ...asked }: CaseArguments): DesignedCase {
+export function designCase(text: string, { units, digits, strict, rules, ...asked }: CaseArguments): DesignedCase {
   const { case: repairCase, typed, lookUps } = parseCase(text);
-  const design = designRepair(repairCase, { record: true });
+  const design = designRepair(repairCase, {
+    record: true,
+    ...(rules === undefined ? {} : { rules: parseRuleSet(rules) }),
+  });
   if (strict) refuseSlips(design, typed, { units, digits });
   const shown = { units, digits, typed: echoes(typed) };
   const forms: Readonly<Record<Form, () => string>> = {

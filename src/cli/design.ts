@@ -3,6 +3,7 @@ import { exitCode } from './exit-code.js';
 import { designEndings, folderForms, formOf } from './forms.js';
 import type { Io } from './io.js';
 import { oneCase } from './one-case.js';
+import { readInput } from './read-input.js';
 import { mayWrite, save } from './save.js';
 import { UsageError } from './usage-error.js';
 
@@ -12,7 +13,7 @@ const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];
 export async function design(args: readonly string[], io: Io): Promise<number> {
   const line = readArguments(args, {
     formats: FORMATS,
-    own: ['out', 'start', 'actual'],
+    own: ['out', 'start', 'actual', 'rules'],
     flags: ['full', 'force'],
     strict: true,
   });
@@ -21,6 +22,7 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
   const form = out === undefined ? undefined : await formAt(out, io);
   refuseUseless(line, out !== undefined && form === undefined);
   const text = await oneCase('design', positionals, io);
+  const rules = own['rules'] === undefined ? undefined : await readInput(own['rules'], io);
   const [input = ''] = positionals;
   const asked = out === undefined ? [] : pathsOf(out, form);
   await mayWrite(
@@ -29,7 +31,7 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
     io,
   );
   const { designCase } = await import('./design-case.js');
-  const designed = designCase(text, { units, digits, strict, start: own['start'], actual: own['actual'] });
+  const designed = designCase(text, { units, digits, strict, rules, start: own['start'], actual: own['actual'] });
   // Of a design that was not made a folder holds what there is; a drawing that is asked for alone is refused.
   const isMade = designed.verdict === 'designed';
   const paths = isMade || form !== undefined ? asked : asked.filter((each) => each.form !== 'drawing');

@@ -38,6 +38,7 @@ The file - is standard input. Any verdict but "designed" ends with exit code 1; 
   --format plan        print the plan of the work; plan-html prints it as one page
   --start HH:MM        the plan from that hour; --start best looks for the best hour of the forecast
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
+  --rules FILE         design by a rule set of your own, in place of the one that the case names
   --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,
   plan: `hoopwright plan CASE.json [options]

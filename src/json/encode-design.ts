@@ -2,6 +2,7 @@ import type { RecordedEntry } from '../formula/index.js';
 import type { Amount, Kind, KindOf } from '../quantity/index.js';
 import { formulaById } from '../registry/index.js';
 import type { DesignParts, RepairDesign } from '../repair/design/design.js';
+import { type EndOfLife, endOfLife } from '../repair/end-of-life.js';
 import { type AmountOptions, type Declared, encodeDeclared, encodeQuantity, encodeResults } from './encode-amount.js';
 import { encodeCase } from './encode-case.js';
 import type { LookUp } from './look-up.js';
@@ -15,7 +16,7 @@ export interface DesignEncoding extends AmountOptions {
 
 /**
  * Writes a design as plain JSON. Each quantity becomes `{ value, unit, kind }`; the case becomes the document that it came
- * from, so that it can be designed again.
+ * from, so that it can be designed again. Of a repair that was designed the end of its life stands beside it.
  */
 export function encodeDesign(design: RepairDesign, options: DesignEncoding = {}): Record<string, unknown> {
   const { case: repairCase, record, ...rest } = design;
@@ -28,6 +29,7 @@ export function encodeDesign(design: RepairDesign, options: DesignEncoding = {})
     missing,
     case: encodeCase({ case: repairCase, typed, lookUps }),
     ...others,
+    ...(design.verdict === 'designed' ? { endOfLife: encodeMembers(endOfLife(design), endOfLifeKinds, options) } : {}),
     ...(record === undefined ? {} : { record: record.map((entry) => encodeEntry(entry, options)) }),
   };
 }
@@ -191,6 +193,13 @@ const designKinds: KindsOf<DesignParts> = {
       distance: 'length',
     },
   },
+};
+
+const endOfLifeKinds: KindsOf<EndOfLife> = {
+  life: 'time',
+  wallLasts: { time: 'time', until: 'length' },
+  inspectWithin: 'time',
+  inspections: { after: 'time', leastWall: 'length' },
 };
 
 type Kinds = Kind | { readonly [name: string]: Kinds };

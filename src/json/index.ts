@@ -17,4 +17,5 @@ export { decodeFormulaInput, type FormulaInput } from './formula-input.js';
 export type { LookUp, LookUpField } from './look-up.js';
 export { nearMiss } from './near-miss.js';
 export { parseRows } from './rows.js';
+export { parseRuleSet, writeRuleSet } from './rule-set.js';
 export { echo, echoes, isAmbiguous, type Typed, type TypedMap } from './typed.js';

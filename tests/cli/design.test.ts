@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { writeRuleSet } from '../../src/json/index.js';
+import { iso24817 } from '../../src/rules/index.js';
 import { exampleDocument, exampleText } from '../json/examples.js';
 import { run } from './run.js';
 
@@ -32,6 +34,34 @@ describe('design', () => {
     expect(out).toContain('580 psi (gauge pressure)');
     expect(out).toContain('35 ksi (stress)');
     expect(out).not.toContain('6.625 in (length)');
+  });
+
+  test('by a rule set of the user names it on the sheet and designs by it', async () => {
+    const { minimum, ...overlap } = iso24817.overlap;
+    const own = writeRuleSet({
+      ...iso24817,
+      heading: 'house rules of the plant',
+      overlap: { ...overlap, minimum: { ...minimum, value: 0.4 as never } },
+    });
+    const { code, out, err } = await run(['design', 'leak.json', '--full', '--rules', 'own.json'], {
+      ...files,
+      'own.json': own,
+    });
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('house rules of the plant');
+    const json = await run(['design', 'leak.json', '--format', 'json', '--rules', 'own.json'], {
+      ...files,
+      'own.json': own,
+    });
+    expect(JSON.parse(json.out)).toMatchObject({
+      extent: { overlap: { governing: 'minimum' } },
+      endOfLife: { inspections: expect.any(Array), wallLasts: { known: expect.any(Boolean) } },
+    });
+    const torn = await run(['design', 'leak.json', '--rules', 'own.json'], {
+      ...files,
+      'own.json': own.replace('"clause"', '"claus"'),
+    });
+    expect([torn.code, torn.out]).toEqual([2, '']);
   });
 
   test('prints the reasons of a refused case and ends with 1', async () => {

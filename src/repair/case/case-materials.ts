@@ -39,10 +39,14 @@ export interface LaminateSystem {
   readonly qualifiedPlies?: number | undefined;
   /** Short-term strain to failure round the pipe. */
   readonly strainToFailure?: Strain | undefined;
+  /** Long-term strains of the qualification: where they are lower than the defaults of the rule set they count. */
+  readonly qualifiedStrains?: { readonly hoop: Strain; readonly axial: Strain } | undefined;
   readonly hoopExpansion?: ThermalExpansion | undefined;
   readonly axialExpansion?: ThermalExpansion | undefined;
   /** One of the two fixes the highest design temperature. */
   readonly glassTransition?: Temperature | undefined;
+  /** The same of a sample that has taken up water as in service: it softens earlier. */
+  readonly wetGlassTransition?: Temperature | undefined;
   readonly heatDistortion?: Temperature | undefined;
   /** Temperature at which the sample of those two was cured: a colder cure leaves a lower one. */
   readonly transitionCuredAt?: Temperature | undefined;

@@ -136,6 +136,11 @@ function inLaminate(laminate: LaminateSystem, note: Note): void {
   }
   if (energyReleaseRate !== undefined && holeTests !== undefined)
     note({ path: 'laminate.holeTests', must: line('be given, or the energy release rate: one of the two, not both') });
+  const { glassTransition: dry, wetGlassTransition: wet } = laminate;
+  if (dry !== undefined && wet !== undefined && wet > dry) {
+    const glass = ['that of a dry sample', 'temperature', dry, 'laminate.glassTransition'] as const;
+    atMost(note, 'laminate.wetGlassTransition', glass, ', since water softens a resin');
+  }
   inCure(cure, 'laminate.cure', note);
 }
 

@@ -78,9 +78,18 @@ export const laminate = {
     below: 0.2,
     usual: [0.0015, 0.06],
   },
+  qualifiedStrains: {
+    kind: 'block',
+    optional: true,
+    fields: {
+      hoop: { kind: 'strain', above: 0, usual: [5e-4, 0.01] },
+      axial: { kind: 'strain', above: 0, usual: [2e-4, 0.01] },
+    },
+  },
   hoopExpansion: { kind: 'thermal expansion', optional: true, needed: 'for numbers', usual: [-3e-6, 80e-6] },
   axialExpansion: { kind: 'thermal expansion', optional: true, needed: 'for numbers', usual: [-3e-6, 80e-6] },
   glassTransition: { kind: 'temperature', optional: true, needed: 'for numbers', above: 0, usual: [313.15, 523.15] },
+  wetGlassTransition: { kind: 'temperature', optional: true, above: 0, usual: [303.15, 523.15] },
   heatDistortion: { kind: 'temperature', optional: true, above: 0, usual: [313.15, 523.15] },
   transitionCuredAt: { kind: 'temperature', optional: true, needed: 'to sign', above: 0, usual: [273.15, 423.15] },
   fibre: { kind: 'choice', optional: true, needed: 'to sign', words: ['glass', 'carbon'] },

@@ -33,6 +33,17 @@ export const materialWords = {
   'laminate.strainToFailure': ['Strain to failure', 'Short-term strain to failure round the pipe', '1.6 %'],
   'laminate.hoopExpansion': ['Hoop expansion', 'Thermal expansion round the pipe', '12e-6 1/K'],
   'laminate.axialExpansion': ['Axial expansion', 'Thermal expansion along the pipe', '20e-6 1/K'],
+  'laminate.wetGlassTransition': [
+    'Glass transition, wet',
+    'Glass transition temperature of a sample that has taken up water as in service; the lower of the two fixes the limit',
+    '85 degC',
+  ],
+  'laminate.qualifiedStrains': [
+    'Qualified strains',
+    'Long-term strains of the qualification; the lower of these and of the defaults of the rule set count',
+  ],
+  'laminate.qualifiedStrains.hoop': ['Qualified, round the pipe', 'Long-term strain round the pipe', '0.25 %'],
+  'laminate.qualifiedStrains.axial': ['Qualified, along the pipe', 'Long-term strain along the pipe', '0.15 %'],
   'laminate.glassTransition': [
     'Glass transition',
     'Glass transition temperature; it or the heat distortion temperature fixes the highest design temperature',

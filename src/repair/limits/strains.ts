@@ -1,4 +1,4 @@
-import { heading, step } from '../../formula/index.js';
+import { decide, heading, step } from '../../formula/index.js';
 import {
   allowableStrain,
   type DefaultStrains,
@@ -106,7 +106,22 @@ function defaultsOf(work: Workbook, failureStrain: Strain): DefaultStrains | und
     input.warmAxialModulus = warm.axialModulus;
   }
   if (defaultStrainsNearStep(input)) warnOfStep(work);
-  return attempt(work, 'default strains', () => step(work.recorder, 'laminate/default-strains', defaultStrains, input));
+  const defaults = attempt(work, 'default strains', () =>
+    step(work.recorder, 'laminate/default-strains', defaultStrains, input),
+  );
+  return defaults === undefined ? undefined : noMoreThanQualified(work, defaults);
+}
+
+/** The defaults are for systems of which nothing better is known: a test that shows less counts, one that shows more does not. */
+function noMoreThanQualified(work: Workbook, { hoop, axial }: DefaultStrains): DefaultStrains {
+  const { qualifiedStrains: qualified } = work.case.laminate;
+  if (qualified === undefined) return { hoop, axial };
+  decide(
+    work.recorder,
+    'the lower of default and qualified strain, round the pipe and along it',
+    'the qualification may show less than the rule set allows without it; more of it earns no credit here',
+  );
+  return { hoop: Math.min(hoop, qualified.hoop) as Strain, axial: Math.min(axial, qualified.axial) as Strain };
 }
 
 function warnOfStep(work: Workbook): void {

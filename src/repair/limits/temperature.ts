@@ -1,4 +1,4 @@
-import { step } from '../../formula/index.js';
+import { decide, step } from '../../formula/index.js';
 import { upperTemperatureLimit } from '../../laminate/index.js';
 import { exactly, roundedDown, type Temperature } from '../../quantity/index.js';
 import type { RuleSet } from '../../rules/index.js';
@@ -24,28 +24,31 @@ export function hottestOf({ service, site }: RepairCase): Temperature {
   return Math.max(service.designTemperature, site.pipeTemperature) as Temperature;
 }
 
-/** Below the glass transition and the heat distortion temperature, whichever of the two gives less. */
+/** Below the glass transition, dry and wet, and the heat distortion temperature, whichever gives least. */
 function upperLimit(work: Workbook, leaking: boolean): Temperature | undefined {
-  const { glassTransition, heatDistortion } = work.case.laminate;
-  const margins = work.rules.temperatureMargin;
-  const byGlass =
-    glassTransition === undefined
-      ? undefined
-      : limitFrom(work, glassTransition, 'glass transition', margins.glassTransition, leaking);
-  const byHeat =
-    heatDistortion === undefined
-      ? undefined
-      : limitFrom(work, heatDistortion, 'heat distortion', margins.heatDeflection, leaking);
-  if (byGlass !== undefined && byHeat !== undefined) return Math.min(byGlass, byHeat) as Temperature;
-  return (
-    byGlass ??
-    byHeat ??
-    need(
-      work,
-      'laminate.glassTransition',
-      'the highest design temperature is a margin below the glass transition (or the heat distortion) temperature of the laminate as it is cured on site',
-      'the maker of the repair system: qualification report',
-    )
+  const { glassTransition, wetGlassTransition, heatDistortion } = work.case.laminate;
+  const { glassTransition: glass, heatDeflection } = work.rules.temperatureMargin;
+  const limits: Temperature[] = [];
+  for (const [transition, name, margins] of [
+    [glassTransition, 'glass transition', glass],
+    [wetGlassTransition, 'wet glass transition', glass],
+    [heatDistortion, 'heat distortion', heatDeflection],
+  ] as const)
+    if (transition !== undefined) limits.push(limitFrom(work, transition, name, margins, leaking));
+  if (limits.length > 0) {
+    if (wetGlassTransition === undefined)
+      decide(
+        work.recorder,
+        'the transition counts as it is stated',
+        'the case gives none of a wet sample, which softens earlier: ask the maker where the laminate stays wet',
+      );
+    return Math.min(...limits) as Temperature;
+  }
+  return need(
+    work,
+    'laminate.glassTransition',
+    'the highest design temperature is a margin below the glass transition (or the heat distortion) temperature of the laminate as it is cured on site',
+    'the maker of the repair system: qualification report',
   );
 }
 

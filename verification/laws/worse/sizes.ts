@@ -210,6 +210,21 @@ export const bySize: readonly Worsening[] = [
     },
   },
   {
+    name: 'a lower wet transition',
+    of: (base, factor) => {
+      const { glassTransition: dry, wetGlassTransition: wet = dry } = base.laminate;
+      if (wet === undefined) return undefined;
+      return change(base, 'laminate', { wetGlassTransition: (wet - 15 * (factor - 1)) as never });
+    },
+  },
+  {
+    name: 'lower qualified strains',
+    of: (base, factor) => {
+      const { hoop = 0.0035, axial = 0.0025 } = base.laminate.qualifiedStrains ?? {};
+      return change(base, 'laminate', { qualifiedStrains: { hoop: hoop / factor, axial: axial / factor } as never });
+    },
+  },
+  {
     name: 'a softer laminate',
     // Warm and cold alike: a laminate that only softens less in the heat is no worse one.
     of: (base, factor) => {
