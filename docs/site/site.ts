@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { formulaById } from '../../src/registry/index.js';
 import { escapedHtml } from '../../src/report/html-text.js';

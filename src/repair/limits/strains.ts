@@ -113,15 +113,20 @@ function defaultsOf(work: Workbook, failureStrain: Strain): DefaultStrains | und
 }
 
 /** The defaults are for systems of which nothing better is known: a test that shows less counts, one that shows more does not. */
-function noMoreThanQualified(work: Workbook, { hoop, axial }: DefaultStrains): DefaultStrains {
+function noMoreThanQualified(work: Workbook, defaults: DefaultStrains): DefaultStrains {
+  const { hoop, axial, lifeColumn } = defaults;
   const { qualifiedStrains: qualified } = work.case.laminate;
-  if (qualified === undefined) return { hoop, axial };
+  if (qualified === undefined) return defaults;
   decide(
     work.recorder,
     'the lower of default and qualified strain, round the pipe and along it',
     'the qualification may show less than the rule set allows without it; more of it earns no credit here',
   );
-  return { hoop: Math.min(hoop, qualified.hoop) as Strain, axial: Math.min(axial, qualified.axial) as Strain };
+  return {
+    hoop: Math.min(hoop, qualified.hoop) as Strain,
+    axial: Math.min(axial, qualified.axial) as Strain,
+    lifeColumn,
+  };
 }
 
 function warnOfStep(work: Workbook): void {
