@@ -23,6 +23,10 @@ export const listed: readonly Listed[] = [
   { path: /^because\[/u, because: 'why the second route comes to its verdict, in words of its own' },
   { path: /^cautions\[/u, because: 'the same sentences with every design' },
   {
+    path: /^endOfLife\.(measure|comesOff)\[/u,
+    because: 'sentences on what is looked at, whose numbers are compared elsewhere',
+  },
+  {
     path: /\.(needs|because|change|limit)\.text$|\.because$|\.instead$/u,
     because: 'sentences for people; what they say is compared as verdict, as number or as yes and no',
   },

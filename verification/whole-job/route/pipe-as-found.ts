@@ -22,7 +22,7 @@ export interface Found {
 }
 
 /** Wall lost per time: as stated, or the larger of the long-term and the short-term rate. */
-function wallLossRate({ defect, pipe }: Job): number {
+export function wallLossRate({ defect, pipe }: Job): number {
   const depth = defect.growth?.depth;
   if (depth === undefined || typeof depth === 'number') return depth ?? 0;
   // The reading of today may be off: what it may be less is lost too.

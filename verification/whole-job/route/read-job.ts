@@ -82,6 +82,7 @@ export interface Job {
     readonly loading?: 'rare' | 'continuous';
     readonly leakFactorByFormula?: boolean;
     readonly availableOverlap?: number;
+    readonly inspectionInterval?: number;
   };
   readonly laminate: Laminate;
   readonly wrap: Wrap;

@@ -2,6 +2,7 @@ import { acceptanceOf } from './acceptance.js';
 import { siteOf } from './climate.js';
 import { type Cure, cureOf } from './cure.js';
 import { resistanceOnTheDay } from './day-of-test.js';
+import { endOfLifeOf } from './end-of-life.js';
 import { extentOf } from './extent.js';
 import { bandsOf } from './joints.js';
 import { laminateOf } from './laminate.js';
@@ -110,5 +111,6 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
   if (!isOpen('timeline', judged.because)) answer['site'] = siteOf(job, timeline, readings, found.throughWall);
   Object.assign(answer, judged);
+  if (judged.verdict === 'designed') answer['endOfLife'] = endOfLifeOf(job, found);
   return answer;
 }
