@@ -160,6 +160,7 @@ export const contradictions: readonly Hazard[] = [
     would: 'Strains would come out of an elastic law that gives energy away, or bands without a lap.',
     guards: [
       'case/contradictions.ts: note laminate.poissonRatio',
+      'case/contradictions.ts: atMost laminate.wetGlassTransition',
       'case/contradictions.ts: atLeast wrap.width',
       'case/contradictions.ts: atLeast filler.thicknessOverDefect',
       'case/contradictions.ts: note be less: so little fabric',
@@ -167,6 +168,7 @@ export const contradictions: readonly Hazard[] = [
     ],
     tests: by(
       'a laminate that gives energy when strained',
+      'a laminate that softens later for being wet',
       'a sheet narrower than its laps',
       'filler that is thinner over the defect',
       'a ply that its fabric cannot fill',

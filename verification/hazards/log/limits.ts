@@ -70,8 +70,6 @@ export const limits: readonly Hazard[] = [
     guards: [
       'limits/temperature.ts: reasons the design temperature is above the upper temperature limit of t',
       'limits/temperature.ts: need laminate.glassTransition',
-      'limits/temperature.ts: if byGlass !== undefined',
-      'limits/temperature.ts: if byHeat !== undefined',
     ],
     tests: ofHeat(
       'above what the laminate keeps',

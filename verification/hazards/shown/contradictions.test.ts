@@ -182,6 +182,12 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     'laminate.poissonRatio',
   ],
   [
+    'a laminate that softens later for being wet',
+    loss,
+    { 'laminate.glassTransition': '110 degC', 'laminate.wetGlassTransition': '120 degC' },
+    'laminate.wetGlassTransition',
+  ],
+  [
     'a sheet narrower than its laps',
     loss,
     { wrap: { form: 'sheet', width: '40 mm', rollLength: '20 m' } },
