@@ -1,3 +1,4 @@
+import { frozen } from '../numeric/frozen.js';
 import type { Kind, KindOf } from '../quantity/index.js';
 import type { Evidence } from './evidence.js';
 import type { SourceKey } from './sources.js';
@@ -162,7 +163,10 @@ type MayBeLeftOut<T> = unknown extends T
 // biome-ignore lint/suspicious/noExplicitAny: the registry mixes formulas of every input; only `any` is assignable both ways.
 export type AnyFormula = Formula<any, any>;
 
-/** Marks a declaration; call it with literals and named functions only, so that bundlers can drop it. */
+/**
+ * Marks a declaration, and closes it: one part of a program could change it for all others. Call it with literals and named
+ * functions only, so that bundlers can drop it.
+ */
 export function formula<I, O>(declaration: Formula<I, O>): Formula<I, O> {
-  return declaration;
+  return frozen(declaration) as Formula<I, O>;
 }

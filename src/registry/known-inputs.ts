@@ -7,7 +7,7 @@ export function withKnownInputs(formula: AnyFormula): AnyFormula {
     return formula.compute(input);
   };
   Object.defineProperty(compute, 'name', { value: formula.compute.name });
-  return { ...formula, compute };
+  return Object.freeze({ ...formula, compute });
 }
 
 function refuseInput(formula: AnyFormula, parameter: string, input: object): never {

@@ -6,6 +6,10 @@ export const budgets = {
   columns: 1.2,
   /** A whole design against its own formula calls. */
   design: 2,
+  /** The weakest stretch of a long profile, and the best start over a long forecast [ms]. */
+  long: { profile: 50, bestStart: 300 },
+  /** `hoopwright survey` against a loop that a person wrote on the same parser. */
+  survey: 2,
   /** Minified and gzipped [kB of 1000 bytes]. */
   size: { root: 75, designRepair: 55, formula: 1 },
   /** `import` of an entry against a start of Node that does nothing. */

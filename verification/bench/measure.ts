@@ -4,6 +4,9 @@ import type { Times } from './fresh-process.js';
 const measurements: Readonly<Record<string, (name: string) => Promise<Times>>> = {
   survey: async (name) => (await import('./surveys.js')).surveyTimes(name),
   design: async (name) => (await import('./designs.js')).designTimes(name),
+  'by hand': async (name) => (await import('./by-hand.js')).byHandTimes(name),
+  long: async (name) => (await import('./long-inputs.js')).longTimes(name),
+  'survey by hand': async (name) => (await import('./survey-by-hand.js')).surveyByHand(name),
   peers: async (name) => (await import('./peers.js')).peerTimes(name),
 };
 

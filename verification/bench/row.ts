@@ -2,7 +2,7 @@
 export interface Row {
   readonly what: string;
   readonly measured: number;
-  readonly unit: 'x' | 'ns' | 'kB' | 'packages';
+  readonly unit: 'x' | 'ns' | 'ms' | 'kB' | 'packages';
   /** The most that it may be, in the same unit; left out where none was ever set. */
   readonly budget?: number;
   /** What the number is made of. */

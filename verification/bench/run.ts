@@ -1,9 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { byHandRows } from './by-hand.js';
 import { coldStartRows } from './cold-starts.js';
 import { designRows } from './designs.js';
+import { longRows } from './long-inputs.js';
 import { peerRows } from './peers.js';
 import { held, type Row, table } from './row.js';
 import { sizeRows } from './sizes.js';
+import { surveyFileRows } from './survey-file.js';
 import { surveyRows } from './surveys.js';
 
 /**
@@ -12,6 +15,9 @@ import { surveyRows } from './surveys.js';
  */
 const parts: Readonly<Record<string, (say: (what: string) => void) => Row[] | Promise<Row[]>>> = {
   surveys: surveyRows,
+  'formulas by hand': byHandRows,
+  'long inputs': longRows,
+  'a survey as a file': surveyFileRows,
   peers: peerRows,
   designs: designRows,
   'cold starts': coldStartRows,

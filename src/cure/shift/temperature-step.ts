@@ -19,10 +19,12 @@ export function checkSteps(steps: readonly TemperatureStep[]): void {
       constraint: 'must hold at least one step of { duration, temperature }',
     });
   }
-  steps.forEach(({ duration, temperature }, index) => {
-    nonNegative(duration, `steps[${index}].duration`, 's');
-    positive(temperature, `steps[${index}].temperature`, 'K');
-  });
+  for (let i = 0; i < steps.length; i++) {
+    const { duration, temperature } = steps[i] as TemperatureStep;
+    // Names are made only for a step that is refused: this runs for every hour of a long history.
+    if (!(Number.isFinite(duration) && duration >= 0)) nonNegative(duration, `steps[${i}].duration`, 's');
+    if (!(Number.isFinite(temperature) && temperature > 0)) positive(temperature, `steps[${i}].temperature`, 'K');
+  }
 }
 
 /** The lowest and the highest temperature of a history. */

@@ -168,18 +168,17 @@ function checkForecast(forecast: readonly WeatherHour[]): void {
       constraint: 'must hold at least the reading of now',
     });
   }
-  forecast.forEach(({ time }, index) => {
-    nonNegative(time, `forecast[${index}].time`, 's');
-    const before = forecast[index - 1]?.time;
-    if (before !== undefined && !(time > before)) {
-      refuse({
-        code: 'invalid-input',
-        parameter: `forecast[${index}].time`,
-        value: time,
-        unit: 's',
-        constraint: 'must be later than that of the hour in front of it, {limit}',
-        limit: before,
-      });
-    }
-  });
+  let before = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < forecast.length; i++) {
+    const { time } = forecast[i] as WeatherHour;
+    // Names are made only for an hour that is refused: this runs for every hour of a long forecast.
+    if (!(Number.isFinite(time) && time >= 0 && time > before)) refuseHour(time, before, `forecast[${i}].time`);
+    before = time;
+  }
+}
+
+function refuseHour(value: number, limit: number, parameter: string): never {
+  nonNegative(value, parameter, 's');
+  const constraint = 'must be later than that of the hour in front of it, {limit}';
+  return refuse({ code: 'invalid-input', parameter, value, unit: 's', constraint, limit });
 }
