@@ -67,13 +67,14 @@ describe('a cut along the pipe', () => {
   secondRoute(
     'pipe/circumferential-extent-limit',
     'physics',
-    'the width whose lost end load is the lost hoop load, never wider',
+    'the width whose lost end load uses up as much of its joints as the lost hoop load does of its own',
     () => {
-      // With unlike joints the balance says 2 s E_C/E_L, the inverse of the rule as it is printed: the lesser counts.
-      for (const [longitudinal, round] of [
+      for (const [ofSeams, ofGirths] of [
         [1, 1],
         [0.7, 0.7],
         [1, 0.7],
+        [0.85, 0.6],
+        [0.7, 1],
       ] as const)
         for (const [s, D] of [
           [0.05, 0.1683],
@@ -81,13 +82,15 @@ describe('a cut along the pipe', () => {
         ] as const) {
           const hoop = pullOnHalf(D) / 2;
           const along = pushOnEnd(D) / (Math.PI * D);
-          const width = rootOf((c) => (c * along) / round - (s * hoop) / longitudinal, 0, 10 * s);
+          const width = rootOf((c) => (c * along) / ofGirths - (s * hoop) / ofSeams, 0, 10 * s);
           const found = circumferentialExtentLimit({
             defectLength: length.m(s),
-            longitudinalJointFactor: longitudinal,
-            circumferentialJointFactor: round,
+            longitudinalJointFactor: ofSeams,
+            circumferentialJointFactor: ofGirths,
           });
-          meets(found, width, 1e-8);
+          // Where the girth welds are the better ones the balance allows more than the rule does in print, which stands.
+          if (ofGirths <= ofSeams) meets(found, width, 1e-8);
+          else expect(found).toBeLessThan(width);
         }
     },
   );

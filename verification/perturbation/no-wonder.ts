@@ -52,9 +52,6 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
   { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
-  ...reasonFor('held by finite elements of a layer alike in no two directions, from one side', {
-    'laminate/soft-edge-factor': ['2'],
-  }),
   ...reasonFor(
     'how a number is written: what is computed does not hang on it, and the tests of the sheet hold it',
     { format: ['4', '1e6', '1e-3', '10', '1', '15'] },
@@ -64,16 +61,9 @@ export const noWonders: readonly NoWonder[] = [
   ...reasonFor(springs, {
     'laminate/lap-shear-peak': ['2'],
     'laminate/lap-shear-stress': ['2'],
-    'laminate/tapered-end-shear': ['1', '2'],
   }),
-  ...reasonFor(march, { 'laminate/tapered-end-shear': ['12', '100'] }),
+  ...reasonFor(march, { 'laminate/tapered-end-shear': ['1', '2', '12', '100'] }),
   ...reasonFor(print, { 'mechanics/square-plate-deflection': ['0.00126', '1', '12'], 'wrapped-layers': ['1', '2'] }),
-  {
-    of: 'laminate/wrap-end-shear',
-    constant: '2',
-    sort: 'coefficient',
-    because: 'a wrap is many shear-lag lengths long, where tanh is 1: that of a short one is not derived',
-  },
   {
     of: 'laminate/first-ply-failure',
     constant: '1',
