@@ -269,6 +269,20 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'no source gives one figure; that of the damaged pipe, and people stand beside the seal',
   },
+  deepestProfile: {
+    name: 'deepest profile that blasting leaves',
+    kind: 'length',
+    value: 0.5e-3 as Length,
+    tag: 'chosen',
+    because: 'several times what any coating asks for',
+  },
+  leastPadMargin: {
+    name: 'least margin of a pad beyond the hole that can close it',
+    kind: 'length',
+    value: 0.01 as Length,
+    tag: 'chosen',
+    because: 'less than that the putty is squeezed out of; the trade takes 25 mm',
+  },
   leastSafetyFactor: {
     name: 'safety factor on the failure pressure that is taken unasked',
     kind: 'number',

@@ -5,9 +5,11 @@ import {
   defectLengthAtEndOfLife,
   flowStressMultiple,
   flowStressOffset,
+  hoopStress,
   modifiedB31g,
   safePressure,
 } from '../pipe/index.js';
+import { LEAST_WALL } from '../pipe/remaining-strength/least-wall-pressure.js';
 import type { GaugePressure, Length, Time } from '../quantity/index.js';
 import type { ScreenedRow, ScreeningOptions, SurveyRow } from './survey-row.js';
 import { unusualValues } from './unusual.js';
@@ -70,10 +72,13 @@ export function screened(row: SurveyRow, options: ScreeningOptions): ScreenedRow
 const STRICT = 'a value outside its usual span is refused where a survey is held strictly';
 
 function judged(row: SurveyRow, options: ScreeningOptions): ScreenedRow {
-  const { defectDepth, defectLength, wallThickness, designPressure, depthRate, lengthRate } = row;
+  const { outsideDiameter, wallThickness, yieldStrength, designPressure } = row;
+  const { defectDepth, defectLength, depthRate, lengthRate } = row;
   const { life } = options;
   positive(designPressure, 'designPressure', 'Pa');
   positive(wallThickness, 'wallThickness', 'm');
+  if (hoopStress({ pressure: designPressure, outsideDiameter, wallThickness }) > yieldStrength)
+    return { status: 'refused', because: YIELDS };
   const depthAtEndOfLife = defectDepthAtEndOfLife({ defectDepth, rate: depthRate, life });
   const lengthAtEndOfLife = defectLengthAtEndOfLife({ defectLength, rate: lengthRate, life });
   const grown = { depthAtEndOfLife, lengthAtEndOfLife };
@@ -91,12 +96,15 @@ function judged(row: SurveyRow, options: ScreeningOptions): ScreenedRow {
 /** Of the wall, to which both methods go. */
 const DEEPEST = 0.8;
 
-const TODAY = 'the loss is deeper than 0.8 of the wall, beyond what the methods reach: repair or replace';
-const AT_END = 'by the end of life the loss is deeper than 0.8 of the wall, beyond what the methods reach';
+const YIELDS = 'the sound pipe itself is above its yield strength at the design pressure: one of the two is wrong';
+const TODAY =
+  'the loss is deeper than 0.8 of the wall or leaves less than 1.3 mm, beyond what the methods reach: repair or replace';
+const AT_END =
+  'by the end of life the loss is deeper than 0.8 of the wall or leaves less than 1.3 mm, beyond what the methods reach';
 
 /** A loss through the whole wall is one too: a leak is never a row that is merely refused. */
 function isTooDeep(depth: Length, { wallThickness }: SurveyRow): boolean {
-  return depth > DEEPEST * wallThickness;
+  return depth > DEEPEST * wallThickness || wallThickness - depth < LEAST_WALL;
 }
 
 interface Pressures {

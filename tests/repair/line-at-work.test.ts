@@ -17,7 +17,7 @@ const refusalOf = ({ reasons }: RepairDesign) => reasons.find(({ text }) => text
 const limitOf = ({ seal: _, ...bare }: RepairCase) => {
   const service = { ...bare.service, designPressure: gauge.MPa(100) };
   const { limit } = present(refusalOf(designRepair({ ...bare, service, line: atWork(gauge.MPa(99)) })));
-  return { limit: present(limit).value / 1e6, limitedBy: present(limit).name.replace('limit by the ', '') };
+  return { limit: present(limit).value / 1e6, limitedBy: present(limit).name.replace('by the ', '') };
 };
 const missingOf = (repairCase: RepairCase) => designRepair(repairCase).missing.map(({ field }) => field);
 

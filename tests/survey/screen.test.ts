@@ -74,6 +74,15 @@ describe('a row of a survey', () => {
     const at = (share: number) =>
       screenRow({ ...ROW, defectDepth: length.mm(9.53 * share) }, { ...OPTIONS, life: time.s(1) });
     expect(at(0.7999).status).not.toBe('too deep');
+    const thin = {
+      ...ROW,
+      outsideDiameter: length.mm(60.3),
+      wallThickness: length.mm(3.91),
+      designPressure: gauge.bar(5),
+    };
+    const left = (mm: number) =>
+      screenRow({ ...thin, defectDepth: length.mm(3.91 - mm) }, { ...OPTIONS, life: time.s(1) });
+    expect([left(1.31).status, left(1.29).status]).toEqual(['sound', 'too deep']);
     for (const share of [0.8001, 1, 1.2]) expect(at(share)).toMatchObject({ status: 'too deep', timeLeft: 0 });
     expect(at(0.8001)).not.toHaveProperty('safePressure');
     const loss = { ...ROW, flowStress: stress.MPa(400), defectDepth: length.mm(9.53 * 0.8001) };
@@ -93,6 +102,10 @@ describe('a row of a survey', () => {
         status: 'refused',
         because: expect.stringContaining('0 or above'),
       });
+    expect(screenRow({ ...ROW, designPressure: gauge.bar(212) }, { ...OPTIONS, safetyFactor: 1 })).toMatchObject({
+      status: 'refused',
+      because: expect.stringContaining('above its yield strength'),
+    });
     expect(() => screenRow(ROW, { ...OPTIONS, safetyFactor: 0.9 })).toThrow(/safetyFactor is 0.9/);
   });
 });
@@ -116,7 +129,7 @@ describe('a row with a value outside its usual span', () => {
   });
 
   it('keeps a worse status, and is told of in columns', () => {
-    const soft = { ...ROW, yieldStrength: stress.MPa(52) };
+    const soft = { ...ROW, yieldStrength: stress.MPa(52), designPressure: gauge.bar(28) };
     expect(screenRow(soft, OPTIONS).status).toBe('repair');
     const yieldStrength = Float64Array.from([359e6, 52e6]);
     const found = screenSurvey({ ...ROW, yieldStrength }, OPTIONS);

@@ -40,6 +40,8 @@ export const practiceList: readonly PracticeRow[] = [
   ['leastProfile', '60 um', 'practice', 'Rz >= 60 um'],
   ['thermometerError', '0.5 K', 'practice', '0.5 K in the band of the dew point'],
   ['leastSealFactor', '1.25', 'chosen', 'as the damaged pipe'],
+  ['deepestProfile', '0.5 mm', 'chosen', none],
+  ['leastPadMargin', '10 mm', 'chosen', 'the trade takes 25 mm'],
   ['leastSafetyFactor', '1.25', 'chosen', '1.25 is the recalled least of B31G-2009'],
   ['wallReadingsApart', '0.1 mm', 'chosen', none],
   ['steepestTape', '15 deg', 'chosen', none],

@@ -14,7 +14,7 @@ export interface LeastWallPressureInput {
 }
 
 /** The least wall that counts as one (API 579-1, pipe). */
-const LEAST_WALL = 1.3e-3 as Length;
+export const LEAST_WALL = 1.3e-3 as Length;
 
 /**
  * Safe pressure of a pipe as thin all round as it is at its thinnest: what is left where a loss is too deep for every method.

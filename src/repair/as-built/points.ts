@@ -84,6 +84,11 @@ export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuil
   if (salts.some((reading) => reading > limit))
     against.push(line('one place has more salts than {0}', roundedDown('salts', 'areal weight', limit)));
   if (against.length > 0) return { ...profile, verdict: 'does not meet', ...joinLines(against, '; ') };
+  if (!reaches(practice.deepestProfile.value, steel.profile))
+    return notShown(
+      'steel',
+      'the profile is deeper than any blasting leaves it, as a slip of a unit is: measure again',
+    );
   if (read === undefined) return notShown('steel', 'nobody recorded the soluble salts on the prepared steel');
   return { ...profile, text: 'grade, profile, salts, cleanness and freshness as required' };
 }

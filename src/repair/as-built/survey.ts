@@ -6,8 +6,10 @@ import { notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
 /** Preparation uncovers what corrosion hid: the wall that was left is the one that the repair stands on. */
-export function wallPoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint {
+export function wallPoint({ case: { defect, pipe } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint {
   if (survey === undefined) return notShown('wall', 'nobody measured the wall after the steel was prepared');
+  if (!reaches(pipe.wallThickness, survey.leastWall))
+    return notShown('wall', 'the reading is more than the wall that the pipe was made with: measure again');
   // Both readings may be off by as much, so that one is held to the other as it was read.
   return reaching('wall', { name: 'wall', kind: 'length', value: survey.leastWall }, defect.remainingWall);
 }

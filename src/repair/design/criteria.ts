@@ -36,6 +36,7 @@ export const lineLimits = [
   'safe pressure of the thinned wall',
   'recent pressure',
   'metal round the hole',
+  'safe pressure of a neighbouring loss',
   'metal beside the hole, along the pipe',
   'design pressure',
   'leak seal',

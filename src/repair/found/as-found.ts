@@ -17,6 +17,7 @@ import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
 import { warnOfJoined } from './joined-defect.js';
+import { checkNeighboursBear } from './neighbour-strength.js';
 import { circleRound, leaksToday } from './opening.js';
 import { outsideLoadOf } from './outside-load.js';
 import { checkPipeFromOutside } from './pipe-from-outside.js';
@@ -61,6 +62,7 @@ export function assessPipe(work: Workbook): AsFound | Open {
     found.soilPressure = outside.soilPressure;
   }
   checkFreeSpan(work, found);
+  checkNeighboursBear(work, found, growth);
   checkVentedGas(work, found);
   if (found.throughWall) {
     checkRupture(work, found);

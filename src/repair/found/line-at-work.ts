@@ -8,6 +8,7 @@ import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
+import { limitBeside } from './neighbour-strength.js';
 import { leaksToday } from './opening.js';
 import type { PressureLimit } from './wall-today.js';
 
@@ -25,12 +26,15 @@ export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesig
   checkContents(work, atWork);
   const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
-  const ofPipe = withinDesign(work, limit);
+  const beside = limitBeside(work, found);
+  if (beside === open) return open;
+  const least = beside !== undefined && beside.highestPressure < limit.highestPressure ? beside : limit;
+  const ofPipe = withinDesign(work, least);
   if (atWork.pressure > ofPipe.highestPressure) {
     work.reasons.push({
       text: 'the damaged pipe may not be worked on at this pressure: lower it to the limit, or empty the line',
       found: exactly('pressure while work goes on', 'gauge pressure', atWork.pressure),
-      limit: roundedDown(`limit by the ${ofPipe.limitedBy}`, 'gauge pressure', ofPipe.highestPressure),
+      limit: roundedDown(`by the ${ofPipe.limitedBy}`, 'gauge pressure', ofPipe.highestPressure),
     });
   }
   // The metal might bear more; what stands between the contents and the crew is the seal.

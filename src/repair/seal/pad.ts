@@ -2,6 +2,7 @@ import { step } from '../../formula/index.js';
 import { reaches } from '../../numeric/index.js';
 import type { Angle, Area, Length } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import {
   bandsOverPad,
   bandsOverPadLiesBeside,
@@ -42,10 +43,18 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
         roundedUp('pad beyond the hole', 'length', sealPractice.padMargin),
       ),
     );
+  const least = { holeDiameter, multiple: 1, multipleOf, margin: practice.leastPadMargin.value };
+  const landing = step(recorder, 'seal/pad-size', padSize, least, 'least pad that closes the hole');
+  if (!reaches(pad.diameter, landing.diameter))
+    work.reasons.push({
+      text: 'the pad of the leak seal lies on too little steel beside the hole to close it: take a larger pad',
+      found: exactly('pad', 'length', pad.diameter),
+      limit: roundedUp('least pad', 'length', landing.diameter),
+    });
   const half = { padDiameter: pad.diameter, outsideDiameter: found.outsideDiameter };
   if (padHalfAngleBelowPractice(half)) {
-    const least = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
-    warnCrew(work, 'seal', line('The pipe is smaller than banded seals are used on ({0}).', least));
+    const smallest = exactly('least pipe', 'length', sealPractice.leastPipeDiameter);
+    warnCrew(work, 'seal', line('The pipe is smaller than banded seals are used on ({0}).', smallest));
   }
   const { across } = seal.sheet;
   if (across !== undefined && !reaches(across, pad.diameter))

@@ -32,6 +32,7 @@ export const asBuilt: readonly Hazard[] = [
     guards: [
       'as-built/survey.ts: notShown nobody measured the wall after the steel was prepared',
       'as-built/survey.ts: reaching wall',
+      'as-built/survey.ts: notShown the reading is more than the wall that the pipe was made with: m',
       'as-built/survey.ts: notShown nobody measured the hole after the steel was prepared',
       'as-built/survey.ts: holePoint: does not meet',
       'as-built/survey.ts: if !isKnown',
@@ -40,6 +41,7 @@ export const asBuilt: readonly Hazard[] = [
     tests: survey(
       'of a wall that nobody measured',
       'of a wall that is thinner',
+      'of a wall that no such pipe has',
       'of a hole that nobody measured',
       'of a hole that has opened',
       'of a hole that the design knows nothing of',
@@ -74,12 +76,14 @@ export const asBuilt: readonly Hazard[] = [
     guards: [
       'as-built/points.ts: notShown the prepared steel was not recorded',
       'as-built/points.ts: reaching steel',
+      'as-built/points.ts: notShown the profile is deeper than any blasting leaves it, as a slip of',
       'as-built/points.ts: steelPoint: does not meet',
       'as-built/points.ts: notShown nobody recorded the soluble salts on the prepared steel',
     ],
     tests: steel(
       'that nobody recorded',
       'of a profile that is too low',
+      'of a profile that no blasting leaves',
       'that rusts again',
       'whose salts nobody measured',
       'with no reading of its salts',

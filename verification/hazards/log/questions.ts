@@ -98,6 +98,7 @@ export const questions: readonly Hazard[] = [
       'asked/neighbours.ts: need defect.neighbours',
       'found/joined-defect.ts: warn Neighbouring losses act as one with the defect: the repair is de',
       'wrap/neighbours.ts: notCovered a neighbouring loss that does not act with the defect lies under',
+      'found/neighbour-strength.ts: reasons a neighbouring loss that this repair does not cover does not bea',
       'wrap/neighbours.ts: warnOwner A neighbouring loss lies {0} along the pipe beside the defect, a',
     ],
     tests: [
@@ -106,6 +107,7 @@ export const questions: readonly Hazard[] = [
         'of a neighbouring loss that lies apart and under the laminate',
         'of a neighbouring loss that lies clear of the laminate',
         'of a neighbouring loss that acts with the defect',
+        'of a neighbouring loss that does not bear the design pressure',
       ),
     ],
   },

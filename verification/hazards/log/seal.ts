@@ -69,6 +69,12 @@ export const leakSeal: readonly Hazard[] = [
     tests: leak('under a sheet that does not cover its pad'),
   },
   {
+    could: 'The pad hardly reaches beyond the hole.',
+    would: 'It would close nothing: the leak would blow it out in the face of who tightens the band.',
+    guards: ['seal/pad.ts: reasons the pad of the leak seal lies on too little steel beside the hol'],
+    tests: seal('with a pad that lies on no steel'),
+  },
+  {
     could: 'A factor of the seal leaves next to nothing.',
     would: 'A small slip in what was measured, and band, sheet or pipe would fail.',
     guards: ['seal/factors.ts: warnCrew number'],

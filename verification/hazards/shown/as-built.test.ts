@@ -52,6 +52,7 @@ describe('the survey after the steel was prepared', () => {
     verdict: 'does not meet',
     short: 0.1e-3,
   });
+  held('of a wall that no such pipe has', 'wall', { with: { 'survey.leastWall': length.m(1) }, verdict: 'not shown' });
   held('of a hole that the design knows nothing of', 'hole', {
     of: quietLoss,
     with: { 'survey.hole': length.mm(2) },
@@ -89,6 +90,10 @@ describe('the steel', () => {
     with: { 'steel.profile': length.um(50) },
     verdict: 'does not meet',
     short: 10e-6,
+  });
+  held('of a profile that no blasting leaves', 'steel', {
+    with: { 'steel.profile': length.m(1) },
+    verdict: 'not shown',
   });
   held('that rusts again', 'steel', { with: { 'steel.hasRustBloom': true }, verdict: 'does not meet' });
   held('whose salts nobody measured', 'steel', { with: { 'steel.salts': undefined }, verdict: 'not shown' });

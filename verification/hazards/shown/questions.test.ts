@@ -188,6 +188,12 @@ describe('an answer', () => {
     says: /needs a case of its own/,
     step: 'return',
   });
+  show('of a neighbouring loss that does not bear the design pressure', {
+    from: quietLoss,
+    with: { 'defect.neighbours': [{ ...beside, gapAlong: '2 m', axialLength: '400 mm', remainingWall: '1.4 mm' }] },
+    verdict: 'not repairable',
+    says: /does not bear the design pressure until the end of its life/,
+  });
   show('of a neighbouring loss that acts with the defect', {
     from: quietLoss,
     with: { 'defect.neighbours': [beside] },

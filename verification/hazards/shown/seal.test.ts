@@ -153,6 +153,13 @@ describe('a seal', () => {
     says: /backing sheet is thinner or thicker/,
     step: 'seal',
   });
+  // 4 mm and 10 mm on each side.
+  show('with a pad that lies on no steel', {
+    from: leak,
+    with: { 'seal.pad.margin': '9 mm', 'seal.pad.multiple': 1 },
+    verdict: 'not repairable',
+    limit: 0.024,
+  });
   show('with a pad smaller than usual', {
     from: leak,
     with: { 'seal.pad.margin': '20 mm' },

@@ -39,7 +39,7 @@ const STIFFEST_GLASS = 45e9;
 const METHODS_NEED_METAL = new Set(['substrate sharing load', 'substrate yielded']);
 
 /** Everything that this version does not design for. */
-export function notCovered(job: Job, parts: Parts): string[] {
+function notCovered(job: Job, parts: Parts): string[] {
   const { defect, filler, laminate, assessment, repair, service, line, wrap } = job;
   const { found } = parts;
   const reached = reachesLaminate(job, found);
@@ -117,7 +117,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
   return out;
 }
 
-export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
+function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {
   if (sheet === undefined || sheet.mechanism !== 'moisture') return false;
   const job = { site } as Job;
   const steel = [site.pipeTemperature, ...(steelOverHours(job) ?? []).map(({ temperature }) => temperature)];
@@ -142,7 +142,7 @@ export function moistureOutside({ site }: Job, sheet: CureSheet | undefined): bo
 }
 
 /** Everything for which the pipe cannot be repaired this way. */
-export function notRepairable(job: Job, parts: Parts): string[] {
+function notRepairable(job: Job, parts: Parts): string[] {
   const { repair, service, laminate, line, acceptance } = job;
   const { found } = parts;
   const out: string[] = [];
@@ -219,7 +219,7 @@ function spanBuckles({ loads, pipe }: Job, { outsideDiameter: D, wallAtEndOfLife
 }
 
 /** The wrap is laid out only where nothing stands against its laminate, its bond, its class, the line and the seal. */
-export function isWrapped(job: Job, parts: Parts): boolean {
+function isWrapped(job: Job, parts: Parts): boolean {
   const { found, laminate } = parts;
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;

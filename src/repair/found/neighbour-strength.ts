@@ -1,0 +1,100 @@
+import { step } from '../../formula/index.js';
+import {
+  defectLengthAtEndOfLife,
+  defectWidthAtEndOfLife,
+  metalLossDepth,
+  wallAtEndOfLife,
+  wallLessReadingError,
+} from '../../pipe/index.js';
+import { exactly, type GaugePressure, type Length, roundedDown } from '../../quantity/index.js';
+import type { NeighbouringLoss } from '../case/case.js';
+import type { AsFound } from '../design/design.js';
+import { type Open, open } from '../job/stage.js';
+import type { Workbook } from '../job/workbook.js';
+import type { GrowthRates } from './growth.js';
+import { strengthWith } from './strength.js';
+import { factorAtWork, type PressureLimit } from './wall-today.js';
+
+/** A metal loss with the wall that it leaves. */
+interface Loss {
+  readonly remainingWall: Length;
+  readonly axialLength: Length;
+  readonly circumferentialWidth: Length;
+}
+
+/** The losses that do not act with the defect, and that this repair does not cover. */
+function apart({ case: { defect } }: Workbook): readonly NeighbouringLoss[] {
+  return defect.neighbours === undefined || defect.neighbours === 'none' ? [] : defect.neighbours;
+}
+
+/** The crew stands beside a neighbour too: the lowest of their safe pressures today, where there are any. */
+export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Open | undefined {
+  let limit: PressureLimit | undefined;
+  for (const neighbour of apart(work)) {
+    const factor = factorAtWork(work);
+    if (factor === undefined) return open;
+    const highestPressure = safePressureOf(work, found, wallOf(work, neighbour), factor);
+    if (limit === undefined || highestPressure < limit.highestPressure)
+      limit = { highestPressure, limitedBy: 'safe pressure of a neighbouring loss' };
+  }
+  return limit;
+}
+
+/** Test and service put the whole design pressure on a neighbour: it bears it until the end of the life, or is repaired first. */
+export function checkNeighboursBear(work: Workbook, found: AsFound, growth: GrowthRates): void {
+  const { designPressure } = work.case.service;
+  for (const neighbour of apart(work)) {
+    const factor = factorAtWork(work);
+    if (factor === undefined) return;
+    const pressure = safePressureOf(work, found, grown(work, wallOf(work, neighbour), growth, found), factor);
+    if (pressure >= designPressure) continue;
+    work.reasons.push({
+      text: 'a neighbouring loss that this repair does not cover does not bear the design pressure until the end of its life: repair it first, by a case of its own, and leave it out here, or state one defect that holds both',
+      found: roundedDown('safe pressure of the neighbouring loss', 'gauge pressure', pressure),
+      limit: exactly('design pressure', 'gauge pressure', designPressure),
+    });
+  }
+}
+
+/** By the lowest of the methods; nothing where none of them reaches it. */
+function safePressureOf(work: Workbook, { outsideDiameter }: AsFound, loss: Loss, safetyFactor: number): GaugePressure {
+  const { remainingWall } = loss;
+  if (remainingWall === 0) return 0 as GaugePressure;
+  const walls = { wallThickness: work.case.pipe.wallThickness, remainingWall };
+  const judged = {
+    outsideDiameter,
+    depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls, 'neighbouring loss'),
+    length: loss.axialLength,
+    width: loss.circumferentialWidth,
+    profile: undefined,
+  };
+  const factors = { designFactor: undefined, safetyFactor };
+  const { result } = strengthWith(work, 'remaining strength of a neighbouring loss', judged, factors, undefined);
+  return result?.safePressure ?? (0 as GaugePressure);
+}
+
+function wallOf({ recorder, case: { defect } }: Workbook, neighbour: NeighbouringLoss): Loss {
+  const { remainingWall: wallReading, axialLength, circumferentialWidth } = neighbour;
+  const { readingError } = defect;
+  if (readingError === 'none') return neighbour;
+  const reading = { wallReading, readingError };
+  const remainingWall = step(recorder, 'pipe/wall-less-reading-error', wallLessReadingError, reading, 'neighbour');
+  return { remainingWall, axialLength, circumferentialWidth };
+}
+
+function grown(work: Workbook, loss: Loss, growth: GrowthRates, { outsideDiameter }: AsFound): Loss {
+  const { recorder, case: repairCase } = work;
+  const { life } = repairCase.repair;
+  const what = 'neighbouring loss';
+  const wall = { presentWall: loss.remainingWall, rate: growth.depth, life };
+  const along = { defectLength: loss.axialLength, rate: growth.length, life };
+  const round = { defectWidth: loss.circumferentialWidth, rate: growth.length, life, outsideDiameter };
+  return {
+    remainingWall:
+      loss.remainingWall === 0
+        ? loss.remainingWall
+        : step(recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, wall, what),
+    axialLength: step(recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, along, what),
+    circumferentialWidth: step(recorder, 'pipe/defect-width-at-end-of-life', defectWidthAtEndOfLife, round, what),
+  };
+}
