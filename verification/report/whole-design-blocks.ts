@@ -85,7 +85,7 @@ function secondRouteBlocks(found: WholeJobSummary): Block[] {
       ' repeats it.',
     ),
     paragraph(
-      `What this is worth: it was written from the notes, but rules of the job that no note holds were fitted to the answers of the library, so that agreement there shows consistency and not truth. Where note and library read a rule in two ways the run follows the library: ${found.openReadings}. Slots, bends and numbers that a reader confirms are not part of it yet.`,
+      `What this is worth: it was written from the notes, but rules of the job that no note holds were fitted to the answers of the library, so that agreement there shows consistency and not truth. Where note and library read a rule in two ways the run follows the library: ${found.openReadings}. What is chosen over a slot (the root that turns, the modulus through the thickness, the ring that overshoots) it takes from the equations that this report prints. Either answer is held to the other: what one of them alone gives is a difference. Numbers that a reader confirms are not part of it yet.`,
     ),
     table(
       ['designs that were made', 'cases'],

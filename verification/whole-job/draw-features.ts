@@ -13,7 +13,6 @@ export function drawFeatures(document: Drawn, seed: number): Drawn {
     [0.14, withSlot],
     [0.16, onFitting],
     [0.14, withTestsOfHoles],
-    [0.12, withConfirmed],
     [0.06, withLittleLap],
   ];
   return features.reduce((drawn, [share, put]) => (draw.chance(share) ? put(drawn, draw) : drawn), document);
@@ -94,9 +93,4 @@ function withLittleLap(document: Drawn, { between }: Draw): Drawn {
   return wrap['form'] === 'tape'
     ? { ...document, wrap: { ...wrap, overlap: `${figure(between(3, 49), 2)} %` } }
     : document;
-}
-
-/** Numbers of the rule sets as a reader of the document might have them. */
-function withConfirmed(document: Drawn, _draw: Draw): Drawn {
-  return document;
 }

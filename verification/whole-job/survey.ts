@@ -24,7 +24,7 @@ export interface Survey {
   readonly largest: number;
   readonly listed: number;
   readonly different: readonly string[];
-  /** By method, form and rule set: how many of the designs that were made. */
+  /** By method, form, rule set, fitting and where the energy is from: how many of the designs that were made. */
   readonly designed: Readonly<Record<string, number>>;
 }
 
@@ -70,6 +70,9 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
         count(designed, design.case.defect.kind);
         count(designed, design.case.wrap.form);
         count(designed, design.case.repair.method ?? 'method left out');
+        const { fitting, laminate } = design.case;
+        if (fitting !== 'none') count(designed, fitting.kind);
+        if (laminate.holeTests !== undefined) count(designed, 'tests of holes');
       }
     } catch (error) {
       if (!isCaseError(error) && !isCalculationError(error)) throw error;

@@ -107,9 +107,9 @@ export function sharing(load: Loads, metal: Metal, readings: Readings): Criterio
     of('hoop stress of the pipe, load shared', hoop, load.pressure),
     of('axial stress of the pipe, load shared', axial, load.pressure),
   ];
-  // What the pipe may still take after the pressure that was there, and by the note no more than the laminate may strain.
-  const hoopLeft = s - (metal.livePressure * Dw) / (2 * metal.wall);
-  const spare = readings.liveStrain === 'note' ? Math.min(hoopLeft, E * load.hoopStrain) : hoopLeft;
+  // What the pipe may still take after the pressure that was there (2.3). The strain of the laminate is held by the line above
+  // and by the one in both directions, each with the whole pressure.
+  const spare = s - (metal.livePressure * Dw) / (2 * metal.wall);
   // A pipe that the pressure at work takes to its allowable stress has nothing left to share, whatever is laid on it.
   const live = (pressure: number): number =>
     spare > 0

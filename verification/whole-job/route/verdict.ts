@@ -224,6 +224,7 @@ function isWrapped(job: Job, parts: Parts): boolean {
   if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
   if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
   if ((job.line.pressure ?? 0) > (parts.line.highestPressure ?? Number.POSITIVE_INFINITY)) return false;
+  if (metalFails(job, found).length > 0) return false;
   return !spanBuckles(job, found) && !hasNoProcedure(job) && !sealFailsBefore(job, parts);
 }
 
