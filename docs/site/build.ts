@@ -14,6 +14,9 @@ import { site } from './site.js';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const out = join(root, 'build/docs');
 
+/** So many exported symbols and fields had no doc comment when they were last counted; one more ends the build. */
+const WORDLESS = 840;
+
 const started = Date.now();
 rmSync(out, { recursive: true, force: true });
 const symbols = await writeSymbols(join(out, 'api'));
@@ -35,7 +38,9 @@ const dead = deadLinks(
 );
 for (const link of dead) console.error(`Dead link: ${link}`);
 for (const problem of symbols.problems) console.error(problem);
-const faults = dead.length + symbols.problems.length;
+// The count only ever falls; at none this becomes a list of problems.
+if (symbols.wordless.length > WORDLESS) for (const name of symbols.wordless) console.error(`Without words: ${name}`);
+const faults = dead.length + symbols.problems.length + Math.max(0, symbols.wordless.length - WORDLESS);
 if (faults > 0) process.exitCode = 1;
 else
   console.log(

@@ -49,6 +49,7 @@ export const groups: readonly Group[] = [
     pages: {
       'docs/command-line.md': 'The command line',
       'docs/quantities.md': 'Quantities and kinds',
+      'docs/errors.md': 'Refusals, and what to do',
       'docs/tables.md': 'Tables of sizes and grades',
       'docs/hazards.md': 'Hazard log',
     },

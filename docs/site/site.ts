@@ -10,6 +10,7 @@ import { frontPage } from './front.js';
 import { writeMarkdown } from './markdown.js';
 import { searchEntries } from './search/index.js';
 import { siteScript } from './search/script.js';
+import { unitsPage } from './units.js';
 
 /** The whole site but the pages of typedoc, as texts by their places, and the folders that are copied beside them. */
 export interface Site {
@@ -22,6 +23,7 @@ const MADE = {
   Reference: [
     { place: 'formulas/index.html', label: 'Formulas' },
     { place: 'api/index.html', label: 'Types and functions' },
+    { place: 'units.html', label: 'Units' },
     { place: 'examples/index.html', label: 'Example cases' },
   ],
 } as const;
@@ -43,6 +45,7 @@ export function site(symbols: Symbols, { hasWorksheet = false } = {}): Site {
   for (const { page, title, html } of written) add(placeOf(page.source), title, html);
   for (const { place, title, body } of formulaPages(symbols.placeOf)) add(place, title, body);
   add('examples/index.html', 'Example cases', examplesPage());
+  add('units.html', 'Units', unitsPage());
   add('index.html', 'hoopwright', frontPage(lists, hasWorksheet));
   add('search.html', 'Search', SEARCH, ['search-index.js']);
   const entries = searchEntries(

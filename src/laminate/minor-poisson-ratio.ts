@@ -32,6 +32,7 @@ export function minorPoissonRatio(input: MinorPoissonRatioInput): number {
 export const minorPoissonRatioFormula = /* @__PURE__ */ formula<MinorPoissonRatioInput, number>({
   id: 'laminate/minor-poisson-ratio',
   title: "Poisson's ratio, axial to hoop",
+  search: ['lateral contraction', 'nu 21'],
   compute: minorPoissonRatio,
   equation: { expression: 'nu_ca * (E_a / E_c)' },
   inputs: {

@@ -42,6 +42,7 @@ export function offAxisModulus(input: OffAxisModulusInput): Modulus {
 export const offAxisModulusFormula = /* @__PURE__ */ formula<OffAxisModulusInput, Modulus>({
   id: 'laminate/off-axis-modulus',
   title: 'Modulus of a ply off its axis',
+  search: ['fibre angle', 'helix angle'],
   compute: offAxisModulus,
   equation: {
     where: [

@@ -45,6 +45,7 @@ export function arrheniusRate(input: ArrheniusRateInput): RateConstant {
 export const arrheniusRateFormula = /* @__PURE__ */ formula<ArrheniusRateInput, RateConstant>({
   id: 'mechanics/arrhenius-rate',
   title: 'Arrhenius rate constant',
+  search: ['reaction rate', 'activation energy', 'temperature dependence'],
   compute: arrheniusRate,
   equation: { expression: 'A * exp(-E / (R * T))' },
   inputs: {

@@ -50,6 +50,7 @@ function beyondNumbers(T: number): never {
 export const arrheniusShiftFormula = /* @__PURE__ */ formula<ArrheniusShiftInput, Ratio>({
   id: 'mechanics/arrhenius-shift',
   title: 'Arrhenius shift factor',
+  search: ['acceleration factor', 'time temperature shift', 'activation energy'],
   compute: arrheniusShift,
   equation: { expression: 'exp(E / R * (1 / T_ref - 1 / T))' },
   inputs: {

@@ -41,6 +41,7 @@ export function squarePlateDeflection(input: SquarePlateDeflectionInput): Length
 export const squarePlateDeflectionFormula = /* @__PURE__ */ formula<SquarePlateDeflectionInput, Length>({
   id: 'mechanics/square-plate-deflection',
   title: 'Deflection of a clamped square plate',
+  search: ['flat plate', 'patch deflection'],
   compute: squarePlateDeflection,
   equation: { expression: '0.00126 * p * a^4 * 12 * (1 - nu^2) / (E * t^3)' },
   inputs: {

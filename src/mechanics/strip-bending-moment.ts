@@ -40,6 +40,7 @@ export function stripBendingMoment(input: StripBendingMomentInput): Moment {
 export const stripBendingMomentFormula = /* @__PURE__ */ formula<StripBendingMomentInput, Moment>({
   id: 'mechanics/strip-bending-moment',
   title: 'Moment that bends a strip to a radius',
+  search: ['bend a strip', 'springback'],
   compute: stripBendingMoment,
   equation: { expression: 'E * w * t^3 / (6 * (1 - nu^2) * (2 * R + t))' },
   inputs: {

@@ -30,6 +30,7 @@ export function stripBendingStrain(input: StripBendingStrainInput): Strain {
 export const stripBendingStrainFormula = /* @__PURE__ */ formula<StripBendingStrainInput, Strain>({
   id: 'mechanics/strip-bending-strain',
   title: 'Strain of a strip bent on a radius',
+  search: ['minimum bend radius', 'bend a sheet'],
   compute: stripBendingStrain,
   equation: { expression: 't / (2 * R + t)' },
   inputs: {

@@ -34,6 +34,7 @@ export function stripBendingStress(input: StripBendingStressInput): Stress {
 export const stripBendingStressFormula = /* @__PURE__ */ formula<StripBendingStressInput, Stress>({
   id: 'mechanics/strip-bending-stress',
   title: 'Elastic stress of a strip bent on a radius',
+  search: ['minimum bend radius', 'bend a sheet'],
   compute: stripBendingStress,
   equation: { expression: 'E * t / (2 * R + t)' },
   inputs: {

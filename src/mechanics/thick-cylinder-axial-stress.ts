@@ -49,6 +49,7 @@ export function thickCylinderAxialStress(input: ThickCylinderAxialStressInput): 
 export const thickCylinderAxialStressFormula = /* @__PURE__ */ formula<ThickCylinderAxialStressInput, Stress>({
   id: 'mechanics/thick-cylinder-axial-stress',
   title: 'Axial stress in a thick cylinder',
+  search: ['lame', 'thick wall'],
   compute: thickCylinderAxialStress,
   equation: {
     where: [{ symbol: 'A', kind: 'stress', expression: '(P_i * r_i^2 - P_o * r_o^2) / ((r_o - r_i) * (r_o + r_i))' }],

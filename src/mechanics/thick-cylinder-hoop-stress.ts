@@ -41,6 +41,7 @@ export function thickCylinderHoopStress(input: ThickCylinderHoopStressInput): St
 export const thickCylinderHoopStressFormula = /* @__PURE__ */ formula<ThickCylinderHoopStressInput, Stress>({
   id: 'mechanics/thick-cylinder-hoop-stress',
   title: 'Hoop stress in a thick cylinder',
+  search: ['lame', 'thick wall', 'circumferential stress'],
   compute: thickCylinderHoopStress,
   equation: {
     expression: '(P_i * r_i^2 * (r_o^2 + r^2) - P_o * r_o^2 * (r_i^2 + r^2)) / (r^2 * (r_o - r_i) * (r_o + r_i))',

@@ -41,6 +41,7 @@ export function thickCylinderRadialStress(input: ThickCylinderRadialStressInput)
 export const thickCylinderRadialStressFormula = /* @__PURE__ */ formula<ThickCylinderRadialStressInput, Stress>({
   id: 'mechanics/thick-cylinder-radial-stress',
   title: 'Radial stress in a thick cylinder',
+  search: ['lame', 'thick wall'],
   compute: thickCylinderRadialStress,
   equation: {
     expression:

@@ -60,6 +60,7 @@ export function twoLayerInterfacePressure(input: TwoLayerInterfacePressureInput)
 export const twoLayerInterfacePressureFormula = /* @__PURE__ */ formula<TwoLayerInterfacePressureInput, GaugePressure>({
   id: 'mechanics/two-layer-interface-pressure',
   title: 'Pressure between two cylinders, one round the other',
+  search: ['shrink fit', 'interface pressure', 'sleeve'],
   compute: twoLayerInterfacePressure,
   equation: {
     where: [

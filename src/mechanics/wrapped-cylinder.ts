@@ -140,6 +140,7 @@ function workLeft(input: WrappedCylinderInput): number {
 export const wrappedCylinderFormula = /* @__PURE__ */ formula<WrappedCylinderInput, WrappedCylinder>({
   id: 'mechanics/wrapped-cylinder',
   title: 'Pipe in a wrap, thick walls beside thin ones',
+  search: ['sleeve', 'shrink fit', 'lame'],
   compute: wrappedCylinder,
   equation: {
     algorithm:

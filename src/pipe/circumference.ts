@@ -25,6 +25,7 @@ export function circumference(input: CircumferenceInput): Length {
 export const circumferenceFormula = /* @__PURE__ */ formula<CircumferenceInput, Length>({
   id: 'pipe/circumference',
   title: 'Circumference of a pipe',
+  search: ['tape measure', 'pi tape', 'girth'],
   compute: circumference,
   equation: { expression: 'pi * D' },
   inputs: {

@@ -28,6 +28,7 @@ export function insideDiameter(input: InsideDiameterInput): Length {
 export const insideDiameterFormula = /* @__PURE__ */ formula<InsideDiameterInput, Length>({
   id: 'pipe/inside-diameter',
   title: 'Inside diameter',
+  search: ['bore'],
   compute: insideDiameter,
   equation: { expression: 'D - 2 * t' },
   inputs: {

@@ -34,6 +34,7 @@ export const outsideDiameterFromCircumferenceFormula = /* @__PURE__ */ formula<
 >({
   id: 'pipe/outside-diameter-from-circumference',
   title: 'Outside diameter from a measured circumference',
+  search: ['tape measure', 'pi tape', 'girth'],
   compute: outsideDiameterFromCircumference,
   equation: { expression: 'C / pi - h' },
   inputs: {

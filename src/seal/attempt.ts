@@ -56,6 +56,7 @@ function answered(value: boolean, parameter: string): void {
 export const attemptFormula = /* @__PURE__ */ formula<AttemptInput, SealAttempt>({
   id: 'seal/attempt',
   title: 'Whether the seal may be attempted',
+  search: ['leak sealing', 'stop the leak', 'plug'],
   compute: attempt,
   equation: {
     branches: [

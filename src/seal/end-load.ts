@@ -34,6 +34,7 @@ export function endLoad(input: EndLoadInput): Force {
 export const endLoadFormula = /* @__PURE__ */ formula<EndLoadInput, Force>({
   id: 'seal/end-load',
   title: 'End load that the seal does not carry',
+  search: ['end cap', 'thrust', 'pull-out'],
   compute: endLoad,
   equation: {
     where: [{ symbol: 'F_t', kind: 'force', expression: 'max(F, 0 * F)' }],

@@ -54,6 +54,7 @@ export function highestPressure(input: HighestPressureInput): HighestSealPressur
 export const highestPressureFormula = /* @__PURE__ */ formula<HighestPressureInput, HighestSealPressure>({
   id: 'seal/highest-pressure',
   title: 'Highest line pressure for attempting the seal',
+  search: ['how much pressure to seal against', 'leak'],
   compute: highestPressure,
   equation: { expression: 'min(p_1, p_2, p_3, p_4, p_5)' },
   inputs: {

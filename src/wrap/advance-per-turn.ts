@@ -30,6 +30,7 @@ export function advancePerTurn(input: AdvancePerTurnInput): Length {
 export const advancePerTurnFormula = /* @__PURE__ */ formula<AdvancePerTurnInput, Length>({
   id: 'wrap/advance-per-turn',
   title: 'Advance of a helical tape in one turn',
+  search: ['pitch', 'spiral'],
   compute: advancePerTurn,
   equation: {
     expression: 'w * (1 - o) / sqrt(1 - s^2)',

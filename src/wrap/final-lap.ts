@@ -32,6 +32,7 @@ export function finalLap(input: FinalLapInput): Length {
 export const finalLapFormula = /* @__PURE__ */ formula<FinalLapInput, Length>({
   id: 'wrap/final-lap',
   title: 'Final lap of a sheet',
+  search: ['overlap', 'seam'],
   compute: finalLap,
   equation: { expression: 'max(l_0, k * t)' },
   inputs: {

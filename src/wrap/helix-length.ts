@@ -32,6 +32,7 @@ export function helixLength(input: HelixLengthInput): Length {
 export const helixLengthFormula = /* @__PURE__ */ formula<HelixLengthInput, Length>({
   id: 'wrap/helix-length',
   title: 'Length of a helix',
+  search: ['spiral', 'tape length'],
   compute: helixLength,
   equation: { expression: 'n * sqrt(C^2 + p^2)' },
   inputs: {

@@ -36,6 +36,7 @@ export function leadAngleSteep(input: LeadAngleInput): boolean {
 export const leadAngleFormula = /* @__PURE__ */ formula<LeadAngleInput, Angle>({
   id: 'wrap/lead-angle',
   title: 'Lead angle of a helical tape',
+  search: ['spiral angle', 'helix angle', 'pitch'],
   compute: leadAngle,
   equation: { expression: 'asin(s)', where: [{ symbol: 's', kind: 'number', expression: 'w * (1 - o) / (pi * D)' }] },
   inputs: {

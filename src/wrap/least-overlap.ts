@@ -24,6 +24,7 @@ export function leastOverlap(input: LeastOverlapInput): Ratio {
 export const leastOverlapFormula = /* @__PURE__ */ formula<LeastOverlapInput, Ratio>({
   id: 'wrap/least-overlap',
   title: 'Least overlap for a layer count',
+  search: ['50 percent overlap', 'half lap'],
   compute: leastOverlap,
   equation: { expression: '1 - 1 / n' },
   inputs: {

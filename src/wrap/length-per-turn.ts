@@ -30,6 +30,7 @@ export function lengthPerTurn(input: LengthPerTurnInput): Length {
 export const lengthPerTurnFormula = /* @__PURE__ */ formula<LengthPerTurnInput, Length>({
   id: 'wrap/length-per-turn',
   title: 'Tape laid in one turn',
+  search: ['spiral'],
   compute: lengthPerTurn,
   equation: {
     expression: 'pi * D / sqrt(1 - s^2)',

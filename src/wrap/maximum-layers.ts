@@ -27,6 +27,7 @@ export function maximumLayers(input: MaximumLayersInput): number {
 export const maximumLayersFormula = /* @__PURE__ */ formula<MaximumLayersInput, number>({
   id: 'wrap/maximum-layers',
   title: 'Greatest number of layers in one pass',
+  search: ['overlap', 'how many layers'],
   compute: maximumLayers,
   equation: {
     expression: 'ceil(n_m - 1e-9 * n_m)',

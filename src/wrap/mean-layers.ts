@@ -26,6 +26,7 @@ export function meanLayers(input: MeanLayersInput): number {
 export const meanLayersFormula = /* @__PURE__ */ formula<MeanLayersInput, number>({
   id: 'wrap/mean-layers',
   title: 'Mean layers in one pass',
+  search: ['overlap', 'how many layers'],
   compute: meanLayers,
   equation: { expression: '1 / (1 - o)' },
   inputs: {

@@ -38,6 +38,7 @@ export function minimumLayersWithoutMargin(input: MinimumLayersInput): boolean {
 export const minimumLayersFormula = /* @__PURE__ */ formula<MinimumLayersInput, number>({
   id: 'wrap/minimum-layers',
   title: 'Least number of layers in one pass',
+  search: ['overlap', 'half lap', 'how many layers'],
   compute: minimumLayers,
   equation: {
     expression: 'floor(n_m + 1e-9 * n_m)',

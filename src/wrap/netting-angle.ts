@@ -25,6 +25,7 @@ export function nettingAngle(input: NettingAngleInput): Angle {
 export const nettingAngleFormula = /* @__PURE__ */ formula<NettingAngleInput, Angle>({
   id: 'wrap/netting-angle',
   title: 'Netting angle',
+  search: ['54.7 degrees', 'filament winding'],
   compute: nettingAngle,
   equation: { expression: 'atan(sqrt(q))' },
   inputs: {

@@ -43,6 +43,7 @@ export function passesSavedBySlightlyMoreOverlap(input: PassesInput): boolean {
 export const passesFormula = /* @__PURE__ */ formula<PassesInput, number>({
   id: 'wrap/passes',
   title: 'Passes of tape',
+  search: ['how many wraps', 'layers'],
   compute: passes,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',

@@ -43,6 +43,7 @@ export function rolls(input: RollsInput): Rolls {
 export const rollsFormula = /* @__PURE__ */ formula<RollsInput, Rolls>({
   id: 'wrap/rolls',
   title: 'Rolls to order',
+  search: ['how many rolls', 'material takeoff', 'tape order'],
   compute: rolls,
   equation: {
     expression: 'ceil(q - 1e-9 * max(1, q))',

@@ -35,6 +35,7 @@ export function sheetLength(input: SheetLengthInput): Length {
 export const sheetLengthFormula = /* @__PURE__ */ formula<SheetLengthInput, Length>({
   id: 'wrap/sheet-length',
   title: 'Length of a sheet wound in plies',
+  search: ['wet lay-up', 'cloth length'],
   compute: sheetLength,
   equation: { expression: 'pi * n * (D_0 + n * t)' },
   inputs: {

@@ -70,6 +70,7 @@ export function sheetPlan(input: SheetPlanInput): SheetPlan {
 export const sheetPlanFormula = /* @__PURE__ */ formula<SheetPlanInput, SheetPlan>({
   id: 'wrap/sheet-plan',
   title: 'Plan of a sheet wrap',
+  search: ['wet lay-up', 'cloth', 'fabric'],
   compute: sheetPlan,
   equation: {
     expression: 'N * (pi * n * (D_0 + n * t) + l_f)',

@@ -29,6 +29,7 @@ export function tapeArea(input: TapeAreaInput): Area {
 export const tapeAreaFormula = /* @__PURE__ */ formula<TapeAreaInput, Area>({
   id: 'wrap/tape-area',
   title: 'Area of a length of tape',
+  search: ['material takeoff', 'square metres'],
   compute: tapeArea,
   equation: { expression: 'w * L' },
   inputs: {

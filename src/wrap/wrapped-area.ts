@@ -29,6 +29,7 @@ export function wrappedArea(input: WrappedAreaInput): Area {
 export const wrappedAreaFormula = /* @__PURE__ */ formula<WrappedAreaInput, Area>({
   id: 'wrap/wrapped-area',
   title: 'Outside surface of a pipe',
+  search: ['surface area', 'blast area', 'paint area'],
   compute: wrappedArea,
   equation: { expression: 'pi * D * L' },
   inputs: {

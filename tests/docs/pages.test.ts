@@ -8,6 +8,7 @@ import { run } from '../cli/run.js';
 const PAGES = [
   'embedding.md',
   'surveys.md',
+  'errors.md',
   ...['tutorial', 'how-to', 'why'].flatMap((folder) =>
     readdirSync(`docs/${folder}`).flatMap((file) => (file.endsWith('.md') ? [`${folder}/${file}`] : [])),
   ),

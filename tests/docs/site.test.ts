@@ -78,7 +78,7 @@ describe('the examples of the formulas', () => {
 describe('the search of the site', () => {
   const script = files.get('search-index.js') ?? '';
   const entries = JSON.parse(script.slice(script.indexOf('['), script.lastIndexOf(']') + 1));
-  const first = (words: string, most = 3) =>
+  const first = (words: string, most = 10) =>
     search(entries, words)
       .slice(0, most)
       .map(({ place }) => place);
@@ -87,8 +87,23 @@ describe('the search of the site', () => {
     ['barlow', 'pipe/hoop-stress'],
     ['dew point', 'site/dew-point'],
     ['pot life', 'cure/pot-life'],
+    ['leak clamp', 'seal/leak-force'],
+    ['maop', 'pipe/safe-pressure'],
+    ['wall loss', 'pipe/wall-loss-rate'],
+    ['hydrotest', 'acceptance/test-pressure'],
+    ['bolt torque', 'seal/fastener-torque'],
+    ['how many rolls', 'wrap/rolls'],
+    ['wet bulb', 'site/vapour-pressure-from-wet-bulb'],
+    ['volkersen', 'laminate/lap-shear-peak'],
+    ['glass transition', 'cure/di-benedetto'],
+    ['bresle', 'site/soluble-salts'],
+    ['mix ratio', 'resin/batch-split'],
   ])('answers "%s"', (words, id) => {
     expect(first(words)).toContain(formulaPlace(id));
+  });
+
+  it('knows most formulas by words that their titles do not hold', () => {
+    expect(formulas.filter(({ search: terms = [] }) => terms.length > 0).length).toBeGreaterThan(formulas.length * 0.7);
   });
 
   it('finds nothing for what is not there', () => {

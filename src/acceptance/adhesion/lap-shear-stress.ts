@@ -33,6 +33,7 @@ export function lapShearStress(input: LapShearStressInput): Stress {
 export const lapShearStressFormula = /* @__PURE__ */ formula<LapShearStressInput, Stress>({
   id: 'acceptance/lap-shear-stress',
   title: 'Lap shear stress at break',
+  search: ['bond test', 'adhesive test'],
   compute: lapShearStress,
   equation: { expression: 'F / (w * l)' },
   inputs: {

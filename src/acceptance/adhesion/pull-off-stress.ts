@@ -35,6 +35,7 @@ export function pullOffStressSmallDolly(input: PullOffStressInput): boolean {
 export const pullOffStressFormula = /* @__PURE__ */ formula<PullOffStressInput, Stress>({
   id: 'acceptance/pull-off-stress',
   title: 'Pull-off stress at break',
+  search: ['adhesion', 'dolly test', 'bond test'],
   compute: pullOffStress,
   equation: { expression: '4 * F / (pi * d^2)' },
   inputs: {

@@ -33,6 +33,7 @@ export function wrinkleLimit(input: WrinkleLimitInput): Length {
 export const wrinkleLimitFormula = /* @__PURE__ */ formula<WrinkleLimitInput, Length>({
   id: 'acceptance/wrinkle-limit',
   title: 'Highest wrinkle',
+  search: ['crease', 'wave', 'defect in the wrap'],
   compute: wrinkleLimit,
   equation: { expression: 'min(h_c, kappa * t)' },
   inputs: {

@@ -50,6 +50,7 @@ function wrongNumber(count: number): never {
 export const barcolShopMeanFormula = /* @__PURE__ */ formula<BarcolShopMeanInput, BarcolShopMean>({
   id: 'acceptance/barcol-shop-mean',
   title: 'Barcol hardness by the shop rule',
+  search: [],
   compute: barcolShopMean,
   equation: { algorithm: 'Put the readings in order, drop the first and the last, and average the rest.' },
   inputs: {

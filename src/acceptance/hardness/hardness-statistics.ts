@@ -36,6 +36,7 @@ export function hardnessStatistics(input: HardnessStatisticsInput): HardnessStat
 export const hardnessStatisticsFormula = /* @__PURE__ */ formula<HardnessStatisticsInput, HardnessStatistics>({
   id: 'acceptance/hardness-statistics',
   title: 'Mean and scatter of hardness readings',
+  search: ['barcol', 'shore', 'standard deviation'],
   compute: hardnessStatistics,
   equation: {
     algorithm: 'Sum of the readings over their number; root of the squared deviations over one less than their number.',

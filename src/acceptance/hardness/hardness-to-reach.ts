@@ -37,6 +37,7 @@ export function hardnessToReach(input: HardnessToReachInput): HardnessToReach {
 export const hardnessToReachFormula = /* @__PURE__ */ formula<HardnessToReachInput, HardnessToReach>({
   id: 'acceptance/hardness-to-reach',
   title: 'Hardness to reach',
+  search: ['barcol', 'shore', 'cured'],
   compute: hardnessToReach,
   equation: { expression: 'r_m * h_q' },
   inputs: {

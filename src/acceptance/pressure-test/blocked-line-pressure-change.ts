@@ -56,6 +56,7 @@ export function blockedLinePressureChangeBeyondOneStep(input: BlockedLinePressur
 export const blockedLinePressureChangeFormula = /* @__PURE__ */ formula<BlockedLinePressureChangeInput, GaugePressure>({
   id: 'acceptance/blocked-line-pressure-change',
   title: 'Change of pressure in a blocked line for a small change of temperature',
+  search: ['thermal expansion', 'trapped liquid'],
   compute: blockedLinePressureChange,
   equation: { expression: '(beta - 2 * (1 + nu) * alpha) * dT / (1 / B + D / t * (1 - nu^2) / E)' },
   inputs: {

@@ -46,6 +46,7 @@ export function blockedLinePressure(input: BlockedLinePressureInput): GaugePress
 export const blockedLinePressureFormula = /* @__PURE__ */ formula<BlockedLinePressureInput, GaugePressure>({
   id: 'acceptance/blocked-line-pressure',
   title: 'Pressure of a blocked water-filled line at another temperature',
+  search: ['thermal expansion', 'liquid full', 'trapped liquid'],
   compute: blockedLinePressure,
   equation: {
     where: [

@@ -34,6 +34,7 @@ export function lineVolume(input: LineVolumeInput): Volume {
 export const lineVolumeFormula = /* @__PURE__ */ formula<LineVolumeInput, Volume>({
   id: 'acceptance/line-volume',
   title: 'Volume of a line',
+  search: ['fill volume', 'hydrotest water'],
   compute: lineVolume,
   equation: { expression: 'pi / 4 * (D - 2 * t)^2 * L' },
   inputs: {

@@ -133,6 +133,7 @@ function edges(temperature: Temperature, error: TemperatureDifference): Temperat
 export const pressureFallFormula = /* @__PURE__ */ formula<PressureFallInput, PressureFall>({
   id: 'acceptance/pressure-fall',
   title: 'Fall of the test pressure: leak or cooling',
+  search: ['hydrotest', 'pressure drop', 'leak test', 'holding pressure'],
   compute: pressureFall,
   equation: {
     algorithm:

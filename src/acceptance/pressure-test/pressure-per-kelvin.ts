@@ -42,6 +42,7 @@ export function pressurePerKelvin(input: PressurePerKelvinInput): GaugePressure 
 export const pressurePerKelvinFormula = /* @__PURE__ */ formula<PressurePerKelvinInput, GaugePressure>({
   id: 'acceptance/pressure-per-kelvin',
   title: 'Change of pressure for one kelvin',
+  search: ['hydrotest', 'psi per degree', 'thermal'],
   compute: pressurePerKelvin,
   equation: { expression: '(P_2 - P_1) / (T_2 - T_1) * dT' },
   inputs: {

@@ -35,6 +35,7 @@ export function testPressureBelowOperation(input: TestPressureInput): boolean {
 export const testPressureFormula = /* @__PURE__ */ formula<TestPressureInput, GaugePressure>({
   id: 'acceptance/test-pressure',
   title: 'Pressure of the system test',
+  search: ['hydrotest', 'leak test', 'pressure test', '1.1 times'],
   compute: testPressure,
   equation: { expression: 'f * P' },
   inputs: {

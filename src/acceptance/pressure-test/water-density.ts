@@ -46,6 +46,7 @@ export function waterDensity(input: WaterDensityInput): Density {
 export const waterDensityFormula = /* @__PURE__ */ formula<WaterDensityInput, Density>({
   id: 'acceptance/water-density',
   title: 'Density of fresh water',
+  search: ['hydrotest'],
   compute: waterDensity,
   equation: {
     where: [{ symbol: 't', kind: 'number', expression: 'T - 273.15' }],

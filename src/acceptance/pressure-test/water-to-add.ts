@@ -43,6 +43,7 @@ export function waterToAdd(input: WaterToAddInput): WaterToAdd {
 export const waterToAddFormula = /* @__PURE__ */ formula<WaterToAddInput, WaterToAdd>({
   id: 'acceptance/water-to-add',
   title: 'Water to reach the test pressure',
+  search: ['hydrotest', 'pumping up', 'compressibility'],
   compute: waterToAdd,
   equation: { expression: 'V * F_wp * F_pp * F_pwt - V' },
   inputs: {

@@ -35,6 +35,7 @@ export function airTestEnergy(input: AirTestEnergyInput): Energy {
 export const airTestEnergyFormula = /* @__PURE__ */ formula<AirTestEnergyInput, Energy>({
   id: 'acceptance/air-test-energy',
   title: 'Stored energy of a test with air or nitrogen',
+  search: ['pneumatic test', 'blast'],
   compute: airTestEnergy,
   equation: { expression: '2.5 * p_t * V * (1 - (p_a / p_t)^0.286)' },
   inputs: {

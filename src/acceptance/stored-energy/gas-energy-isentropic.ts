@@ -50,6 +50,7 @@ function notAboveOne(value: number): never {
 export const gasEnergyIsentropicFormula = /* @__PURE__ */ formula<GasEnergyIsentropicInput, Energy>({
   id: 'acceptance/gas-energy-isentropic',
   title: 'Stored energy of a gas, isentropic',
+  search: ['pneumatic test', 'brode'],
   compute: gasEnergyIsentropic,
   equation: { expression: 'p_1 * V / (k - 1) * (1 - (p_a / p_1)^((k - 1) / k))' },
   inputs: {

@@ -38,6 +38,7 @@ export function gasEnergyIsothermal(input: GasEnergyIsothermalInput): Energy {
 export const gasEnergyIsothermalFormula = /* @__PURE__ */ formula<GasEnergyIsothermalInput, Energy>({
   id: 'acceptance/gas-energy-isothermal',
   title: 'Stored energy of a gas, isothermal',
+  search: ['pneumatic test'],
   compute: gasEnergyIsothermal,
   equation: { expression: 'p_1 * V * (log(p_1 / p_a) - 1 + p_a / p_1)' },
   inputs: {

@@ -53,6 +53,7 @@ export function liquidTestEnergy(input: LiquidTestEnergyInput): LiquidTestEnergy
 export const liquidTestEnergyFormula = /* @__PURE__ */ formula<LiquidTestEnergyInput, LiquidTestEnergy>({
   id: 'acceptance/liquid-test-energy',
   title: 'Stored energy of a test with liquid',
+  search: ['hydrotest'],
   compute: liquidTestEnergy,
   equation: { expression: 'P^2 * V / (2 * B) + P^2 * V * (d / (2 * t * E_s)) * (1.25 - nu)' },
   inputs: {

@@ -63,6 +63,7 @@ export function testDistanceCloserThanRule(input: TestDistanceInput): boolean {
 export const testDistanceFormula = /* @__PURE__ */ formula<TestDistanceInput, Length>({
   id: 'acceptance/test-distance',
   title: 'Distance from a pressure test',
+  search: ['safe distance', 'exclusion zone', 'pneumatic test'],
   compute: testDistance,
   equation: {
     where: [{ symbol: 'R_b', kind: 'length', expression: 'R_s * cbrt(2 * E / (q * m_0))' }],

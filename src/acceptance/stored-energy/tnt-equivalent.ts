@@ -30,6 +30,7 @@ export function tntEquivalent(input: TntEquivalentInput): Mass {
 export const tntEquivalentFormula = /* @__PURE__ */ formula<TntEquivalentInput, Mass>({
   id: 'acceptance/tnt-equivalent',
   title: 'TNT equivalent',
+  search: ['blast', 'stored energy', 'pneumatic test'],
   compute: tntEquivalent,
   equation: { expression: 'E / q' },
   inputs: {

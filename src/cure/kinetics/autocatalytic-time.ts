@@ -40,6 +40,7 @@ export function autocatalyticTime(input: AutocatalyticTimeInput): Time {
 export const autocatalyticTimeFormula = /* @__PURE__ */ formula<AutocatalyticTimeInput, Time>({
   id: 'cure/autocatalytic-time',
   title: 'Time to a degree of cure, autocatalytic',
+  search: ['kamal', 'cure kinetics', 'dsc'],
   compute: autocatalyticTime,
   equation: {
     algorithm: 'Integral of 1/(k a^m (1 - a)^n) over the conversion by adaptive Simpson on the scale of ln(a/(1 - a)).',

@@ -29,6 +29,7 @@ export function degreeOfCureByDsc(input: DegreeOfCureByDscInput): Ratio {
 export const degreeOfCureByDscFormula = /* @__PURE__ */ formula<DegreeOfCureByDscInput, Ratio>({
   id: 'cure/degree-of-cure-by-dsc',
   title: 'Degree of cure from the residual exotherm',
+  search: ['under-cured', 'calorimetry'],
   compute: degreeOfCureByDsc,
   equation: { expression: '1 - dH_res / dH_tot' },
   inputs: {

@@ -72,6 +72,7 @@ function checkProgramme(programme: readonly ProgrammePoint[]): void {
 export const degreeOfCureFormula = /* @__PURE__ */ formula<DegreeOfCureInput, Ratio>({
   id: 'cure/degree-of-cure',
   title: 'Degree of cure over a temperature programme',
+  search: ['cure kinetics', 'dsc', 'conversion'],
   compute: degreeOfCure,
   equation: {
     algorithm:

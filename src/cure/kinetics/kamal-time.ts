@@ -43,6 +43,7 @@ export function kamalTime(input: KamalTimeInput): Time {
 export const kamalTimeFormula = /* @__PURE__ */ formula<KamalTimeInput, Time>({
   id: 'cure/kamal-time',
   title: 'Time to a degree of cure, Kamal-Sourour',
+  search: ['cure kinetics', 'dsc'],
   compute: kamalTime,
   equation: {
     algorithm:

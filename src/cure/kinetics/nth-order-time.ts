@@ -34,6 +34,7 @@ export function nthOrderTime(input: NthOrderTimeInput): Time {
 export const nthOrderTimeFormula = /* @__PURE__ */ formula<NthOrderTimeInput, Time>({
   id: 'cure/nth-order-time',
   title: 'Time to a degree of cure, n-th order',
+  search: ['cure kinetics', 'dsc'],
   compute: nthOrderTime,
   equation: {
     branches: [

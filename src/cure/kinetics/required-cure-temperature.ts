@@ -71,6 +71,7 @@ export const requiredCureTemperatureFormula = /* @__PURE__ */ formula<
 >({
   id: 'cure/required-cure-temperature',
   title: 'Cure temperature that a degree of cure needs',
+  search: ['post cure', 'heat blanket'],
   compute: requiredCureTemperature,
   equation: {
     where: [

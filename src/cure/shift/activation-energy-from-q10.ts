@@ -53,6 +53,7 @@ export function activationEnergyFromQ10(input: ActivationEnergyFromQ10Input): Ac
 export const activationEnergyFromQ10Formula = /* @__PURE__ */ formula<ActivationEnergyFromQ10Input, ActivationEnergy>({
   id: 'cure/activation-energy-from-q10',
   title: 'Activation energy implied by a factor per temperature step',
+  search: ['arrhenius', 'rule of ten degrees'],
   compute: activationEnergyFromQ10,
   equation: { expression: 'R * log(Q) * T * (T + dT) / dT' },
   inputs: {

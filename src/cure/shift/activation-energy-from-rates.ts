@@ -54,6 +54,7 @@ export const activationEnergyFromRatesFormula = /* @__PURE__ */ formula<
 >({
   id: 'cure/activation-energy-from-rates',
   title: 'Activation energy from two rates',
+  search: ['arrhenius'],
   compute: activationEnergyFromRates,
   equation: { expression: 'R * log(k_2 / k_1) / (1 / T_1 - 1 / T_2)' },
   inputs: {

@@ -56,6 +56,7 @@ export const activationEnergyFromTimesFormula = /* @__PURE__ */ formula<
 >({
   id: 'cure/activation-energy-from-times',
   title: 'Activation energy from two times',
+  search: ['arrhenius', 'two cure times'],
   compute: activationEnergyFromTimes,
   equation: { expression: 'R * log(t_1 / t_2) / (1 / T_1 - 1 / T_2)' },
   inputs: {

@@ -32,6 +32,7 @@ export function equivalentAgeEn1992({ steps }: EquivalentAgeEn1992Input): Time {
 export const equivalentAgeEn1992Formula = /* @__PURE__ */ formula<EquivalentAgeEn1992Input, Time>({
   id: 'cure/equivalent-age-en1992',
   title: 'Equivalent age of concrete, a check on the sum',
+  search: ['maturity'],
   compute: equivalentAgeEn1992,
   equation: { algorithm: 'Sum over the steps of duration times exp(13.65 - 4000/(273 + T in degC)).' },
   inputs: {

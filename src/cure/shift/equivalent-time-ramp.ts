@@ -92,6 +92,7 @@ export function equivalentTimeRampHasUncreditedTime(input: EquivalentTimeRampInp
 export const equivalentTimeRampFormula = /* @__PURE__ */ formula<EquivalentTimeRampInput, EquivalentTime>({
   id: 'cure/equivalent-time-ramp',
   title: 'Equivalent cure time over a linear ramp',
+  search: ['maturity', 'heating up'],
   compute: equivalentTimeRamp,
   equation: {
     algorithm:

@@ -75,6 +75,7 @@ export function equivalentTimeSwingHasUncreditedTime(input: EquivalentTimeSwingI
 export const equivalentTimeSwingFormula = /* @__PURE__ */ formula<EquivalentTimeSwingInput, EquivalentTime>({
   id: 'cure/equivalent-time-swing',
   title: 'Equivalent cure time over a daily swing',
+  search: ['maturity', 'day and night'],
   compute: equivalentTimeSwing,
   equation: {
     algorithm:

@@ -69,6 +69,7 @@ export function isoconversionalTimeExtrapolates(input: IsoconversionalTimeInput)
 export const isoconversionalTimeFormula = /* @__PURE__ */ formula<IsoconversionalTimeInput, IsoconversionalTime>({
   id: 'cure/isoconversional-time',
   title: 'Time to a fixed degree of cure from two measured times',
+  search: ['arrhenius', 'two cure times'],
   compute: isoconversionalTime,
   equation: {
     where: [{ symbol: 'E_a', kind: 'activation energy', expression: 'R * log(t_1 / t_2) / (1 / T_1 - 1 / T_2)' }],

@@ -46,6 +46,7 @@ export function q10(input: Q10Input): Ratio {
 export const q10Formula = /* @__PURE__ */ formula<Q10Input, Ratio>({
   id: 'cure/q10',
   title: 'Factor on the rate for a temperature step',
+  search: ['rule of ten degrees', 'doubles every 10 degrees'],
   compute: q10,
   equation: { expression: 'exp(E / R * (1 / T - 1 / (T + dT)))' },
   inputs: {

@@ -62,6 +62,7 @@ export function remainingTimeLeavesTestedSpan(input: RemainingTimeInput): boolea
 export const remainingTimeFormula = /* @__PURE__ */ formula<RemainingTimeInput, Time>({
   id: 'cure/remaining-time',
   title: 'Cure time still to wait',
+  search: ['cure left', 'how long to wait'],
   compute: remainingTime,
   equation: {
     where: [{ symbol: 'a_T', kind: 'ratio', expression: 'exp(E / R * (1 / T_ref - 1 / T))' }],

@@ -63,6 +63,7 @@ export function timeAtTemperatureLeavesTestedSpan(input: TimeAtTemperatureInput)
 export const timeAtTemperatureFormula = /* @__PURE__ */ formula<TimeAtTemperatureInput, Time>({
   id: 'cure/time-at-temperature',
   title: 'Cure time at another temperature',
+  search: ['arrhenius', 'cold weather'],
   compute: timeAtTemperature,
   equation: {
     where: [{ symbol: 'a_T', kind: 'ratio', expression: 'exp(E / R * (1 / T_ref - 1 / T))' }],

@@ -36,6 +36,7 @@ export function conversionFromTransition(input: ConversionFromTransitionInput): 
 export const conversionFromTransitionFormula = /* @__PURE__ */ formula<ConversionFromTransitionInput, Ratio>({
   id: 'cure/conversion-from-transition',
   title: 'Degree of cure from a measured glass transition',
+  search: ['tg', 'dsc', 'under-cured'],
   compute: conversionFromTransition,
   equation: {
     where: [{ symbol: 'y', kind: 'number', expression: '(T_g - T_g0) / (T_g1 - T_g0)' }],

@@ -37,6 +37,7 @@ export function diBenedetto(input: DiBenedettoInput): Temperature {
 export const diBenedettoFormula = /* @__PURE__ */ formula<DiBenedettoInput, Temperature>({
   id: 'cure/di-benedetto',
   title: 'Glass transition of a part-cured resin',
+  search: ['tg', 'vitrification'],
   compute: diBenedetto,
   equation: { expression: 'T_g0 + lambda * a * (T_g1 - T_g0) / (1 - (1 - lambda) * a)' },
   inputs: {

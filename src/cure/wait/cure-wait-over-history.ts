@@ -114,6 +114,7 @@ export function cureWaitOverHistoryHasUncreditedTime({ steps, minimumTemperature
 export const cureWaitOverHistoryFormula = /* @__PURE__ */ formula<CureWaitOverHistoryInput, CureWaitOverHistory>({
   id: 'cure/cure-wait-over-history',
   title: 'Wait for a stage of cure over a temperature history',
+  search: ['cure time', 'cold night', 'maturity', 'back in service'],
   compute: cureWaitOverHistory,
   equation: {
     algorithm:

@@ -101,6 +101,7 @@ export function cureWaitOverSwingHasUncreditedTime(input: CureWaitOverSwingInput
 export const cureWaitOverSwingFormula = /* @__PURE__ */ formula<CureWaitOverSwingInput, CureWaitOverSwing>({
   id: 'cure/cure-wait-over-swing',
   title: 'Wait for a stage of cure over a daily swing',
+  search: ['cure time', 'day and night', 'maturity'],
   compute: cureWaitOverSwing,
   equation: {
     algorithm:

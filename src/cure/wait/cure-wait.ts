@@ -72,6 +72,7 @@ export function cureWaitLeavesTestedSpan(input: CureWaitInput): boolean {
 export const cureWaitFormula = /* @__PURE__ */ formula<CureWaitInput, CureWait>({
   id: 'cure/cure-wait',
   title: 'Wait for a stage of cure at constant temperature',
+  search: ['cure time', 'back in service', 'cold weather'],
   compute: cureWait,
   equation: {
     algorithm:

@@ -68,6 +68,7 @@ function neverCool(limit: number, coolest: number): never {
 export const firstCoolHourFormula = /* @__PURE__ */ formula<FirstCoolHourInput, Time>({
   id: 'cure/first-cool-hour',
   title: 'First hour that is cool enough',
+  search: ['hot weather', 'shade', 'start time'],
   compute: firstCoolHour,
   equation: {
     algorithm: 'Sum the durations of the forecast up to the first stretch in which neither steel nor air is above T.',

@@ -92,6 +92,7 @@ export function overcoatWindowLeavesTestedSpan(input: OvercoatWindowInput): bool
 export const overcoatWindowFormula = /* @__PURE__ */ formula<OvercoatWindowInput, OvercoatWindow>({
   id: 'cure/overcoat-window',
   title: 'Overcoat window at site temperature',
+  search: ['recoat', 'overcoating time', 'intercoat'],
   compute: overcoatWindow,
   equation: {
     algorithm:

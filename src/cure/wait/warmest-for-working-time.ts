@@ -90,6 +90,7 @@ function tooFast(neededTime: number, atMinimum: number): never {
 export const warmestForWorkingTimeFormula = /* @__PURE__ */ formula<WarmestForWorkingTimeInput, WarmestForWorkingTime>({
   id: 'cure/warmest-for-working-time',
   title: 'Warmest that leaves the working time',
+  search: ['hot weather', 'pot life'],
   compute: warmestForWorkingTime,
   equation: {
     algorithm:

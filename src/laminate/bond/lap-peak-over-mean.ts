@@ -45,6 +45,7 @@ export function lapPeakOverMean(input: LapPeakOverMeanInput): number {
 export const lapPeakOverMeanFormula = /* @__PURE__ */ formula<LapPeakOverMeanInput, number>({
   id: 'laminate/lap-peak-over-mean',
   title: 'Largest over mean shear stress in a bond',
+  search: ['volkersen', 'adhesive', 'lap joint', 'stress concentration'],
   compute: lapPeakOverMean,
   equation: {
     where: [{ symbol: 'w', kind: 'number', expression: 'sqrt(G / h * (1 / (E_i * t_i) + 1 / (E_o * t_o))) * l / 2' }],

@@ -67,6 +67,7 @@ export function lapShearPeak(input: LapShearPeakInput): Stress {
 export const lapShearPeakFormula = /* @__PURE__ */ formula<LapShearPeakInput, Stress>({
   id: 'laminate/lap-shear-peak',
   title: 'Largest shear stress in a bond',
+  search: ['volkersen', 'adhesive', 'lap joint'],
   compute: lapShearPeak,
   equation: {
     where: [

@@ -75,6 +75,7 @@ export function lapShearStress(input: LapShearStressInput): Stress {
 export const lapShearStressFormula = /* @__PURE__ */ formula<LapShearStressInput, Stress>({
   id: 'laminate/lap-shear-stress',
   title: 'Shear stress in a bond',
+  search: ['adhesive', 'lap joint', 'bond stress'],
   compute: lapShearStress,
   equation: {
     where: [

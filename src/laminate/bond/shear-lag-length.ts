@@ -38,6 +38,7 @@ export function shearLagLength(input: ShearLagLengthInput): Length {
 export const shearLagLengthFormula = /* @__PURE__ */ formula<ShearLagLengthInput, Length>({
   id: 'laminate/shear-lag-length',
   title: 'Length over which the shear in a bond dies out',
+  search: ['bond length', 'adhesive', 'volkersen'],
   compute: shearLagLength,
   equation: { expression: 'sqrt(h / (G * (1 / (E_i * t_i) + 1 / (E_o * t_o))))' },
   inputs: { innerModulus, innerThickness, outerModulus, outerThickness, bondShearModulus, bondThickness },

@@ -82,6 +82,7 @@ function atMostSteps(over: number): void {
 export const taperedEndShearFormula = /* @__PURE__ */ formula<TaperedEndShearInput, Stress>({
   id: 'laminate/tapered-end-shear',
   title: 'Largest shear stress at the tapered end of a wrap',
+  search: ['chamfer', 'peel', 'debond'],
   compute: taperedEndShear,
   equation: {
     algorithm:

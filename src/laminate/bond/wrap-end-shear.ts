@@ -63,6 +63,7 @@ export function wrapEndShear(input: WrapEndShearInput): Stress {
 export const wrapEndShearFormula = /* @__PURE__ */ formula<WrapEndShearInput, Stress>({
   id: 'laminate/wrap-end-shear',
   title: 'Shear stress at the blunt end of a wrap',
+  search: ['peel', 'debond', 'end of the wrap'],
   compute: wrapEndShear,
   equation: {
     where: [

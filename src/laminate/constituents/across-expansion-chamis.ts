@@ -49,6 +49,7 @@ export function acrossExpansionChamis(input: AcrossExpansionChamisInput): Therma
 export const acrossExpansionChamisFormula = /* @__PURE__ */ formula<AcrossExpansionChamisInput, ThermalExpansion>({
   id: 'laminate/across-expansion-chamis',
   title: 'Expansion across the fibres, Chamis',
+  search: ['thermal expansion', 'cte'],
   compute: acrossExpansionChamis,
   equation: { expression: 'alpha_f2 * sqrt(V_f) + (1 - sqrt(V_f)) * (1 + V_f * nu_m * E_f / E_1) * alpha_m' },
   inputs: {

@@ -49,6 +49,7 @@ export function acrossExpansionSchapery(input: AcrossExpansionSchaperyInput): Th
 export const acrossExpansionSchaperyFormula = /* @__PURE__ */ formula<AcrossExpansionSchaperyInput, ThermalExpansion>({
   id: 'laminate/across-expansion-schapery',
   title: 'Expansion across the fibres, Schapery',
+  search: ['thermal expansion', 'cte'],
   compute: acrossExpansionSchapery,
   equation: {
     where: [{ symbol: 'nu_12', kind: 'number', expression: 'nu_f * V_f + nu_m * (1 - V_f)' }],

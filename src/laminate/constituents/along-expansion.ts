@@ -44,6 +44,7 @@ export function alongExpansion(input: AlongExpansionInput): ThermalExpansion {
 export const alongExpansionFormula = /* @__PURE__ */ formula<AlongExpansionInput, ThermalExpansion>({
   id: 'laminate/along-expansion',
   title: 'Expansion along the fibres',
+  search: ['thermal expansion', 'cte'],
   compute: alongExpansion,
   equation: { expression: '(alpha_f * E_f * V_f + alpha_m * E_m * (1 - V_f)) / (E_f * V_f + E_m * (1 - V_f))' },
   inputs: {

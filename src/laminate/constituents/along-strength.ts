@@ -40,6 +40,7 @@ export function alongStrength(input: AlongStrengthInput): Stress {
 export const alongStrengthFormula = /* @__PURE__ */ formula<AlongStrengthInput, Stress>({
   id: 'laminate/along-strength',
   title: 'Tensile strength along the fibres',
+  search: ['fibre strength'],
   compute: alongStrength,
   equation: { expression: 'S_f * (V_f + (1 - V_f - V_v) * E_m / E_f)' },
   inputs: {

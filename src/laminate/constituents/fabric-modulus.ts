@@ -46,6 +46,7 @@ export function fabricModulus(input: FabricModulusInput): Modulus {
 export const fabricModulusFormula = /* @__PURE__ */ formula<FabricModulusInput, Modulus>({
   id: 'laminate/fabric-modulus',
   title: 'Modulus of a cloth or mat',
+  search: ['woven', 'chopped strand mat'],
   compute: fabricModulus,
   equation: { expression: 'eta_0 * eta_L * E_f * V_f + E_m * (1 - V_f)' },
   inputs: {

@@ -36,6 +36,7 @@ export function halpinTsai(input: HalpinTsaiInput): Modulus {
 export const halpinTsaiFormula = /* @__PURE__ */ formula<HalpinTsaiInput, Modulus>({
   id: 'laminate/halpin-tsai',
   title: 'Modulus across the fibres, Halpin and Tsai',
+  search: ['micromechanics', 'transverse modulus'],
   compute: halpinTsai,
   equation: {
     where: [{ symbol: 'eta', kind: 'number', expression: '(P_f / P_m - 1) / (P_f / P_m + xi)' }],

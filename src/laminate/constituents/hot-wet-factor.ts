@@ -39,6 +39,7 @@ export function hotWetFactor(input: HotWetFactorInput): number {
 export const hotWetFactorFormula = /* @__PURE__ */ formula<HotWetFactorInput, number>({
   id: 'laminate/hot-wet-factor',
   title: 'Matrix property left when hot and wet',
+  search: ['moisture', 'knockdown', 'glass transition'],
   compute: hotWetFactor,
   equation: { expression: 'sqrt((T_gw - T) / (T_gd - T_0))' },
   inputs: {

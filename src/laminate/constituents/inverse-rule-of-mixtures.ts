@@ -33,6 +33,7 @@ export function inverseRuleOfMixtures(input: InverseRuleOfMixturesInput): Modulu
 export const inverseRuleOfMixturesFormula = /* @__PURE__ */ formula<InverseRuleOfMixturesInput, Modulus>({
   id: 'laminate/inverse-rule-of-mixtures',
   title: 'Modulus across the fibres, inverse rule',
+  search: ['micromechanics', 'transverse modulus'],
   compute: inverseRuleOfMixtures,
   equation: { expression: '1 / (V_f / P_f + (1 - V_f) / P_m)' },
   inputs: {

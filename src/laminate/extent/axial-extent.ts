@@ -32,6 +32,7 @@ export function axialExtent(input: AxialExtentInput): Length {
 export const axialExtentFormula = /* @__PURE__ */ formula<AxialExtentInput, Length>({
   id: 'laminate/axial-extent',
   title: 'Length of the laminate',
+  search: ['repair length', 'wrap length', 'how long'],
   compute: axialExtent,
   equation: { expression: '2 * l_over + l_defect + 2 * l_taper' },
   inputs: {

@@ -36,6 +36,7 @@ export function bondForce(input: BondForceInput): Force {
 export const bondForceFormula = /* @__PURE__ */ formula<BondForceInput, Force>({
   id: 'laminate/bond-force',
   title: 'Axial force that the bond carries',
+  search: ['adhesive', 'lap joint', 'pull'],
   compute: bondForce,
   equation: { expression: 'pi * D * l * tau / n' },
   inputs: {

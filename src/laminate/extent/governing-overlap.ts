@@ -46,6 +46,7 @@ export function governingOverlap(input: GoverningOverlapInput): GoverningOverlap
 export const governingOverlapFormula = /* @__PURE__ */ formula<GoverningOverlapInput, GoverningOverlap>({
   id: 'laminate/governing-overlap',
   title: 'Governing overlap',
+  search: ['bond length', 'overlap length', 'how far past the defect'],
   compute: governingOverlap,
   equation: { expression: 'max(l_geo, l_min, l_adh, l_hole)' },
   inputs: {

@@ -40,6 +40,7 @@ export function overlapFromAdhesive(input: OverlapFromAdhesiveInput): Length {
 export const overlapFromAdhesiveFormula = /* @__PURE__ */ formula<OverlapFromAdhesiveInput, Length>({
   id: 'laminate/overlap-from-adhesive',
   title: 'Overlap from the adhesive',
+  search: ['bond length', 'lap shear'],
   compute: overlapFromAdhesive,
   equation: { expression: 'n * E_a * eps_a * t / tau' },
   inputs: {

@@ -37,6 +37,7 @@ export function overlapFromGeometry(input: OverlapFromGeometryInput): Length {
 export const overlapFromGeometryFormula = /* @__PURE__ */ formula<OverlapFromGeometryInput, Length>({
   id: 'laminate/overlap-from-geometry',
   title: 'Overlap from the geometry of the pipe',
+  search: ['bond length', 'transfer length', '2.5 root dt'],
   compute: overlapFromGeometry,
   equation: { expression: 'k * sqrt(D * t / m)' },
   inputs: {

@@ -58,6 +58,7 @@ export function overlapFromHoleBeyondShare(input: OverlapFromHoleInput): boolean
 export const overlapFromHoleFormula = /* @__PURE__ */ formula<OverlapFromHoleInput, Length>({
   id: 'laminate/overlap-from-hole',
   title: 'Overlap round a small hole',
+  search: ['bond length', 'leak'],
   compute: overlapFromHole,
   equation: { expression: 'n * d' },
   inputs: {

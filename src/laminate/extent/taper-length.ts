@@ -42,6 +42,7 @@ export function taperLength(input: TaperLengthInput): Length {
 export const taperLengthFormula = /* @__PURE__ */ formula<TaperLengthInput, Length>({
   id: 'laminate/taper-length',
   title: 'Taper length',
+  search: ['chamfer', 'end taper', 'feather'],
   compute: taperLength,
   equation: { expression: 'r * t' },
   inputs: {

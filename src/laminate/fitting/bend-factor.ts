@@ -40,6 +40,7 @@ export function bendFactor(input: BendFactorInput): number {
 export const bendFactorFormula = /* @__PURE__ */ formula<BendFactorInput, number>({
   id: 'laminate/bend-factor',
   title: 'Hoop load at the inside of a bend',
+  search: ['elbow', 'intrados'],
   compute: bendFactor,
   equation: { expression: '(R - 0.25 * D) / (R - 0.5 * D)' },
   inputs: {

@@ -38,6 +38,7 @@ export function thicknessOnFitting(input: ThicknessOnFittingInput): Length {
 export const thicknessOnFittingFormula = /* @__PURE__ */ formula<ThicknessOnFittingInput, Length>({
   id: 'laminate/thickness-on-fitting',
   title: 'Thickness on a fitting',
+  search: ['elbow', 'tee', 'flange', 'bend'],
   compute: thicknessOnFitting,
   equation: { expression: 't * k_s' },
   inputs: {

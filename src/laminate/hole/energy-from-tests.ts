@@ -135,6 +135,7 @@ function refuseTests(value: number, parameter: string, constraint: string, limit
 export const energyFromTestsFormula = /* @__PURE__ */ formula<EnergyFromTestsInput, EnergyFromTests>({
   id: 'laminate/energy-from-tests',
   title: 'Energy release rate from tests of holes',
+  search: ['blister', 'toughness', 'qualification'],
   compute: energyFromTests,
   equation: {
     algorithm:

@@ -32,6 +32,7 @@ export function holeAtEndOfLife(input: HoleAtEndOfLifeInput): Length {
 export const holeAtEndOfLifeFormula = /* @__PURE__ */ formula<HoleAtEndOfLifeInput, Length>({
   id: 'laminate/hole-at-end-of-life',
   title: 'Hole diameter at the end of life',
+  search: ['leak', 'pinhole', 'growth'],
   compute: holeAtEndOfLife,
   equation: { expression: 'd_0 + 2 * r * L' },
   inputs: {

@@ -54,6 +54,7 @@ export function holePressureCeiling(input: HolePressureCeilingInput): GaugePress
 export const holePressureCeilingFormula = /* @__PURE__ */ formula<HolePressureCeilingInput, GaugePressure>({
   id: 'laminate/hole-pressure-ceiling',
   title: 'Highest pressure any laminate can hold over a round hole',
+  search: ['leak', 'pinhole', 'blister'],
   compute: holePressureCeiling,
   equation: {
     where: [

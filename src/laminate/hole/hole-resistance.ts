@@ -78,6 +78,7 @@ export function holeResistanceBeyondRigidRoot(input: {
 export const holeResistanceFormula = /* @__PURE__ */ formula<HoleResistanceInput, GaugePressure>({
   id: 'laminate/hole-resistance',
   title: 'Pressure held over a round hole',
+  search: ['leak', 'pinhole', 'blister', 'perforation', 'through wall'],
   compute: holeResistance,
   equation: {
     where: [

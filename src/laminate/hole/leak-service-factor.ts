@@ -55,6 +55,7 @@ export function leakServiceFactor(input: LeakServiceFactorInput): number {
 export const leakServiceFactorFormula = /* @__PURE__ */ formula<LeakServiceFactorInput, number>({
   id: 'laminate/leak-service-factor',
   title: 'Service factor of a leak repair',
+  search: ['through wall', 'derating'],
   compute: leakServiceFactor,
   equation: {
     branches: [{ when: 'L <= L_1', expression: 'f_1' }, { expression: 'f_1 * 10^(-k * (L / L_1 - 1))' }],

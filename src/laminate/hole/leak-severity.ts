@@ -30,6 +30,7 @@ export function leakSeverity(input: LeakSeverityInput): LeakSeverity {
 export const leakSeverityFormula = /* @__PURE__ */ formula<LeakSeverityInput, LeakSeverity>({
   id: 'laminate/leak-severity',
   title: 'Leak severity',
+  search: ['pinhole', 'toughness'],
   compute: leakSeverity,
   equation: { expression: 'P * sqrt(d)' },
   inputs: {

@@ -38,6 +38,7 @@ export function leakTemperatureFactor(input: LeakTemperatureFactorInput): number
 export const leakTemperatureFactorFormula = /* @__PURE__ */ formula<LeakTemperatureFactorInput, number>({
   id: 'laminate/leak-temperature-factor',
   title: 'Temperature factor of a leak repair',
+  search: ['derating'],
   compute: leakTemperatureFactor,
   equation: {
     where: [{ symbol: 'r', kind: 'number', expression: 'gamma_d / gamma_0 * (E_d / E_0)' }],

@@ -52,6 +52,7 @@ export function ringResistance(input: RingResistanceInput): GaugePressure {
 export const ringResistanceFormula = /* @__PURE__ */ formula<RingResistanceInput, GaugePressure>({
   id: 'laminate/ring-resistance',
   title: 'Pressure held by a ring that is bonded nowhere round the pipe',
+  search: ['unbonded', 'sleeve'],
   compute: ringResistance,
   equation: { expression: 'f * sqrt(gamma / (b * D^2 / (8 * E_c * t) + pi * W / (4 * E_c)))' },
   inputs: {

@@ -37,6 +37,7 @@ function factor(value: number, parameter: string): void {
 export const serviceFactorFormula = /* @__PURE__ */ formula<ServiceFactorInput, number>({
   id: 'laminate/service-factor',
   title: 'Service factor over a hole',
+  search: ['leak', 'derating'],
   compute: serviceFactor,
   equation: { expression: 'f_leak * f_T * f_c' },
   inputs: {

@@ -33,6 +33,7 @@ export function thicknessForHoleSize(input: ThicknessForHoleSizeInput): Length {
 export const thicknessForHoleSizeFormula = /* @__PURE__ */ formula<ThicknessForHoleSizeInput, Length>({
   id: 'laminate/thickness-for-hole-size',
   title: 'Least thickness for the round-hole equations',
+  search: ['leak', 'pinhole'],
   compute: thicknessForHoleSize,
   equation: { expression: 'd^2 / (c * D)' },
   inputs: {

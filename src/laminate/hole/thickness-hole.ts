@@ -79,6 +79,7 @@ export function thicknessHole(input: ThicknessHoleInput): Length {
 export const thicknessHoleFormula = /* @__PURE__ */ formula<ThicknessHoleInput, Length>({
   id: 'laminate/thickness-hole',
   title: 'Thickness over a round hole',
+  search: ['leak', 'pinhole', 'perforation', 'patch'],
   compute: thicknessHole,
   equation: {
     where: [

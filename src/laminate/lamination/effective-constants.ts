@@ -65,6 +65,7 @@ export function effectiveConstants({ plies: rows, bending }: EffectiveConstantsI
 export const effectiveConstantsFormula = /* @__PURE__ */ formula<EffectiveConstantsInput, EffectiveConstants>({
   id: 'laminate/effective-constants',
   title: 'Moduli of a laminate in its plane',
+  search: ['laminate theory', 'clt'],
   compute: effectiveConstants,
   equation: {
     algorithm:

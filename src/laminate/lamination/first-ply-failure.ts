@@ -111,6 +111,7 @@ function strainUse(state: PlyState, ply: StrongPly): number {
 export const firstPlyFailureFormula = /* @__PURE__ */ formula<FirstPlyFailureInput, FirstPlyFailure>({
   id: 'laminate/first-ply-failure',
   title: 'Load of the first ply to fail',
+  search: ['ply failure', 'laminate strength', 'clt'],
   compute: firstPlyFailure,
   equation: {
     algorithm:

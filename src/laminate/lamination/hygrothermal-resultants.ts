@@ -59,6 +59,7 @@ export const hygrothermalResultantsFormula = /* @__PURE__ */ formula<
 >({
   id: 'laminate/hygrothermal-resultants',
   title: 'Loads of temperature and moisture on a laminate',
+  search: ['residual stress', 'clt'],
   compute: hygrothermalResultants,
   equation: { algorithm: 'sums over the plies of the turned stiffness times the free strain, times t and times t z' },
   inputs: { plies: growingPlies, temperatureChange, moistureChange },

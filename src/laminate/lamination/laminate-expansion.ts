@@ -41,6 +41,7 @@ export function laminateExpansion({ plies }: LaminateExpansionInput): LaminateEx
 export const laminateExpansionFormula = /* @__PURE__ */ formula<LaminateExpansionInput, LaminateExpansion>({
   id: 'laminate/laminate-expansion',
   title: 'Thermal expansion of a laminate',
+  search: ['cte', 'clt'],
   compute: laminateExpansion,
   equation: { algorithm: 'strains of the laminate, held from bending, under the thermal load of one kelvin' },
   inputs: { plies: growingPlies },

@@ -72,6 +72,7 @@ export function laminateStiffness({ plies: rows }: LaminateStiffnessInput): Lami
 export const laminateStiffnessFormula = /* @__PURE__ */ formula<LaminateStiffnessInput, LaminateStiffness>({
   id: 'laminate/laminate-stiffness',
   title: 'Stiffness of a laminate',
+  search: ['abd matrix', 'clt', 'laminate theory'],
   compute: laminateStiffness,
   equation: {
     algorithm:

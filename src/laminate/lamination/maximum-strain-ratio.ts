@@ -58,6 +58,7 @@ export function maximumStrainRatio(input: MaximumStrainRatioInput): number {
 export const maximumStrainRatioFormula = /* @__PURE__ */ formula<MaximumStrainRatioInput, number>({
   id: 'laminate/maximum-strain-ratio',
   title: 'Strength ratio of a ply by its largest strain',
+  search: ['failure criterion'],
   compute: maximumStrainRatio,
   equation: {
     where: [

@@ -46,6 +46,7 @@ export function maximumStressRatio(input: MaximumStressRatioInput): number {
 export const maximumStressRatioFormula = /* @__PURE__ */ formula<MaximumStressRatioInput, number>({
   id: 'laminate/maximum-stress-ratio',
   title: 'Strength ratio of a ply by its largest stress',
+  search: ['failure criterion'],
   compute: maximumStressRatio,
   equation: {
     where: [

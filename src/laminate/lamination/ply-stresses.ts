@@ -55,6 +55,7 @@ export function plyStresses(input: PlyStressesInput): PlyStresses {
 export const plyStressesFormula = /* @__PURE__ */ formula<PlyStressesInput, PlyStresses>({
   id: 'laminate/ply-stresses',
   title: 'Stresses of the plies of a laminate',
+  search: ['clt', 'laminate theory'],
   compute: plyStresses,
   equation: {
     algorithm:

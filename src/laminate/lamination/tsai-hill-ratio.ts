@@ -57,6 +57,7 @@ export function tsaiHillRatio(input: TsaiHillRatioInput): number {
 export const tsaiHillRatioFormula = /* @__PURE__ */ formula<TsaiHillRatioInput, number>({
   id: 'laminate/tsai-hill-ratio',
   title: 'Strength ratio of a ply by Tsai and Hill',
+  search: ['failure criterion'],
   compute: tsaiHillRatio,
   equation: {
     branches: [

@@ -45,6 +45,7 @@ export function tsaiWuRatio(input: TsaiWuRatioInput): number {
 export const tsaiWuRatioFormula = /* @__PURE__ */ formula<TsaiWuRatioInput, number>({
   id: 'laminate/tsai-wu-ratio',
   title: 'Strength ratio of a ply by Tsai and Wu',
+  search: ['failure criterion'],
   compute: tsaiWuRatio,
   equation: {
     where: [

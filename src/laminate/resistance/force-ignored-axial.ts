@@ -45,6 +45,7 @@ export function forceIgnoredAxial(input: ForceIgnoredAxialInput): Force {
 export const forceIgnoredAxialFormula = /* @__PURE__ */ formula<ForceIgnoredAxialInput, Force>({
   id: 'laminate/force-ignored-axial',
   title: 'Axial force held, laminate carries everything',
+  search: ['axial strength', 'end load'],
   compute: forceIgnoredAxial,
   equation: { expression: 'pi * D * E_a * (eps_a * t + P * D * nu_ca / (2 * E_c))' },
   inputs: {

@@ -47,6 +47,7 @@ export function forceSharingAxial(input: ForceSharingAxialInput): Force {
 export const forceSharingAxialFormula = /* @__PURE__ */ formula<ForceSharingAxialInput, Force>({
   id: 'laminate/force-sharing-axial',
   title: 'Axial force held, pipe shares the load',
+  search: ['load sharing', 'end load'],
   compute: forceSharingAxial,
   equation: { expression: 'pi * D * s_a * t_s + pi * D_w * s_a * (E_a / E_s) * t' },
   inputs: {

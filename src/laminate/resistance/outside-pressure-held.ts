@@ -45,6 +45,7 @@ export function outsidePressureHeld(input: OutsidePressureHeldInput): GaugePress
 export const outsidePressureHeldFormula = /* @__PURE__ */ formula<OutsidePressureHeldInput, GaugePressure>({
   id: 'laminate/outside-pressure-held',
   title: 'Pressure held, from outside',
+  search: ['vacuum', 'collapse', 'buckling', 'external pressure'],
   compute: outsidePressureHeld,
   equation: {
     where: [{ symbol: 'nu_2', kind: 'number', expression: 'nu_ca^2 * E_a / E_c' }],

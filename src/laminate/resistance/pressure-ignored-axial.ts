@@ -62,6 +62,7 @@ export function pressureIgnoredAxialHasLimit(
 export const pressureIgnoredAxialFormula = /* @__PURE__ */ formula<PressureIgnoredAxialInput, GaugePressure>({
   id: 'laminate/pressure-ignored-axial',
   title: 'Pressure held, laminate carries everything, axial',
+  search: ['end load', 'axial strength'],
   compute: pressureIgnoredAxial,
   equation: { expression: '(eps_a * t - F / (pi * D * E_a)) / (D * (1 / (4 * E_a) - nu_ca / (2 * E_c)))' },
   inputs: {

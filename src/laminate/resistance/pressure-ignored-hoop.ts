@@ -52,6 +52,7 @@ export function pressureIgnoredHoop(input: PressureIgnoredHoopInput): GaugePress
 export const pressureIgnoredHoopFormula = /* @__PURE__ */ formula<PressureIgnoredHoopInput, GaugePressure>({
   id: 'laminate/pressure-ignored-hoop',
   title: 'Pressure held, laminate carries everything, hoop',
+  search: ['wrap strength', 'burst', 'hoop strength'],
   compute: pressureIgnoredHoop,
   equation: { expression: '2 / D * (eps_c * E_c * t + nu_ca * F / (pi * D))' },
   inputs: {

@@ -61,6 +61,7 @@ export function pressureLongTerm(input: PressureLongTermInput): GaugePressure {
 export const pressureLongTermFormula = /* @__PURE__ */ formula<PressureLongTermInput, GaugePressure>({
   id: 'laminate/pressure-long-term',
   title: 'Pressure held, long-term strength of the laminate',
+  search: ['creep', 'stress rupture'],
   compute: pressureLongTerm,
   equation: { expression: '2 / D * (s * t_s + f_perf * s_lt * t)' },
   inputs: {

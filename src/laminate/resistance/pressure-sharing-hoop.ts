@@ -43,6 +43,7 @@ export function pressureSharingHoop(input: PressureSharingHoopInput): GaugePress
 export const pressureSharingHoopFormula = /* @__PURE__ */ formula<PressureSharingHoopInput, GaugePressure>({
   id: 'laminate/pressure-sharing-hoop',
   title: 'Pressure held, pipe shares the load, hoop',
+  search: ['load sharing', 'reinforcement'],
   compute: pressureSharingHoop,
   equation: { expression: 'P_s + 2 * s / D * (E_c / E_s) * t' },
   inputs: {

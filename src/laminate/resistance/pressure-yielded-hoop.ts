@@ -43,6 +43,7 @@ export function pressureYieldedHoop(input: PressureYieldedHoopInput): GaugePress
 export const pressureYieldedHoopFormula = /* @__PURE__ */ formula<PressureYieldedHoopInput, GaugePressure>({
   id: 'laminate/pressure-yielded-hoop',
   title: 'Pressure held, pipe may yield, hoop',
+  search: ['plastic', 'load sharing'],
   compute: pressureYieldedHoop,
   equation: { expression: '2 / D * (s_h * t_s + eps_c * E_c * t)' },
   inputs: {

@@ -68,6 +68,7 @@ export function slotResistance(input: SlotResistanceInput): GaugePressure {
 export const slotResistanceFormula = /* @__PURE__ */ formula<SlotResistanceInput, GaugePressure>({
   id: 'laminate/slot-resistance',
   title: 'Pressure held over a slot',
+  search: ['crack', 'leak', 'through wall'],
   compute: slotResistance,
   equation: {
     expression: 'f * sqrt(gamma / (m * ((W^4 / (24 * t^3) + pi * h * W / 4) / E_p + 3 * W^2 / (16 * G * t))))',

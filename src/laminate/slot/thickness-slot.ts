@@ -75,6 +75,7 @@ export function thicknessSlot(input: ThicknessSlotInput): Length {
 export const thicknessSlotFormula = /* @__PURE__ */ formula<ThicknessSlotInput, Length>({
   id: 'laminate/thickness-slot',
   title: 'Thickness over a slot',
+  search: ['crack', 'leak'],
   compute: thicknessSlot,
   equation: {
     where: [

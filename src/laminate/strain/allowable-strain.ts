@@ -63,6 +63,7 @@ function factor(value: number, parameter: string): void {
 export const allowableStrainFormula = /* @__PURE__ */ formula<AllowableStrainInput, Strain>({
   id: 'laminate/allowable-strain',
   title: 'Allowable strain of the laminate',
+  search: ['design strain', 'composite strain'],
   compute: allowableStrain,
   equation: { expression: 'f_c * (f_T1 * eps_0 - abs((T_d - T_i) * (alpha_s - alpha)))' },
   inputs: {

@@ -58,6 +58,7 @@ export function cyclicFactorBeyondData(input: CyclicFactorInput): boolean {
 export const cyclicFactorFormula = /* @__PURE__ */ formula<CyclicFactorInput, number>({
   id: 'laminate/cyclic-factor',
   title: 'Factor for repeated loading',
+  search: ['fatigue', 'pressure cycles'],
   compute: cyclicFactor,
   equation: {
     branches: [

@@ -106,6 +106,7 @@ export function defaultStrainsNearStep(input: DefaultStrainsInput): boolean {
 export const defaultStrainsFormula = /* @__PURE__ */ formula<DefaultStrainsInput, DefaultStrains>({
   id: 'laminate/default-strains',
   title: 'Default strains by design life',
+  search: ['allowable strain'],
   compute: defaultStrains,
   equation: {
     algorithm:

@@ -29,6 +29,7 @@ export function farthestTemperature(input: FarthestTemperatureInput): Temperatur
 export const farthestTemperatureFormula = /* @__PURE__ */ formula<FarthestTemperatureInput, Temperature>({
   id: 'laminate/farthest-temperature',
   title: 'Service temperature farthest from that of the installation',
+  search: ['thermal mismatch'],
   compute: farthestTemperature,
   equation: { branches: [{ when: 'abs(T_l - T_i) > abs(T_d - T_i)', expression: 'T_l' }, { expression: 'T_d' }] },
   inputs: {

@@ -49,6 +49,7 @@ export function longTermStrengthAt(input: LongTermStrengthAtInput): Stress {
 export const longTermStrengthAtFormula = /* @__PURE__ */ formula<LongTermStrengthAtInput, Stress>({
   id: 'laminate/long-term-strength-at',
   title: 'Long-term strength at the design temperature',
+  search: ['creep', 'stress rupture'],
   compute: longTermStrengthAt,
   equation: {
     branches: [

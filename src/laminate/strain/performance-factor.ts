@@ -52,6 +52,7 @@ export function performanceFactor(input: PerformanceFactorInput): PerformanceFac
 export const performanceFactorFormula = /* @__PURE__ */ formula<PerformanceFactorInput, PerformanceFactor>({
   id: 'laminate/performance-factor',
   title: 'Factor on the long-term strength',
+  search: ['creep', 'survival test'],
   compute: performanceFactor,
   equation: { algorithm: 'the row of the shortest tabulated life that is not below the design life' },
   inputs: {

@@ -56,6 +56,7 @@ export function temperatureFactor(input: TemperatureFactorInput): number {
 export const temperatureFactorFormula = /* @__PURE__ */ formula<TemperatureFactorInput, number>({
   id: 'laminate/temperature-factor',
   title: 'Temperature factor on the strain',
+  search: ['derating', 'hot line', 'glass transition'],
   compute: temperatureFactor,
   equation: {
     where: [

@@ -40,6 +40,7 @@ export function upperTemperatureLimit(input: UpperTemperatureLimitInput): Temper
 export const upperTemperatureLimitFormula = /* @__PURE__ */ formula<UpperTemperatureLimitInput, Temperature>({
   id: 'laminate/upper-temperature-limit',
   title: 'Upper temperature limit of the laminate',
+  search: ['glass transition', 'tg', 'hdt', 'maximum temperature'],
   compute: upperTemperatureLimit,
   equation: { expression: 'T_g - dT_m' },
   inputs: {

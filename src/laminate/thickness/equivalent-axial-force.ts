@@ -43,6 +43,7 @@ export function equivalentAxialForce(input: EquivalentAxialForceInput): Force {
 export const equivalentAxialForceFormula = /* @__PURE__ */ formula<EquivalentAxialForceInput, Force>({
   id: 'laminate/equivalent-axial-force',
   title: 'Equivalent axial force',
+  search: ['end load', 'bending', 'axial load'],
   compute: equivalentAxialForce,
   equation: {
     expression: 'pi / 4 * P * D^2 + sqrt(F_ax^2 + 4 * F_sh^2) + 4 / D * sqrt(M_ax^2 + M_to^2)',

@@ -41,6 +41,7 @@ export function equivalentPressure(input: EquivalentPressureInput): GaugePressur
 export const equivalentPressureFormula = /* @__PURE__ */ formula<EquivalentPressureInput, GaugePressure>({
   id: 'laminate/equivalent-pressure',
   title: 'Equivalent pressure',
+  search: ['combined load', 'torsion'],
   compute: equivalentPressure,
   equation: {
     where: [{ symbol: 'P_q', kind: 'gauge pressure', expression: '4 * (F_sh + 2 * M_to / D) / (pi * D^2)' }],

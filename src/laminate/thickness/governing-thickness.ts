@@ -40,6 +40,7 @@ export function governingThickness(input: GoverningThicknessInput): GoverningThi
 export const governingThicknessFormula = /* @__PURE__ */ formula<GoverningThicknessInput, GoverningThickness>({
   id: 'laminate/governing-thickness',
   title: 'Governing thickness',
+  search: ['repair thickness', 'how thick', 'wrap thickness'],
   compute: governingThickness,
   equation: { expression: 'max(t_c, t_a, t_l)' },
   inputs: {

@@ -28,6 +28,7 @@ export function laidThickness(input: LaidThicknessInput): Length {
 export const laidThicknessFormula = /* @__PURE__ */ formula<LaidThicknessInput, Length>({
   id: 'laminate/laid-thickness',
   title: 'Thickness of the plies laid',
+  search: ['wrap thickness', 'build up'],
   compute: laidThickness,
   equation: { expression: 'n * t_ply' },
   inputs: {

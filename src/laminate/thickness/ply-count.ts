@@ -41,6 +41,7 @@ export function plyCount(input: PlyCountInput): PlyCount {
 export const plyCountFormula = /* @__PURE__ */ formula<PlyCountInput, PlyCount>({
   id: 'laminate/ply-count',
   title: 'Number of plies',
+  search: ['number of wraps', 'layers', 'how many plies'],
   compute: plyCount,
   equation: {
     where: [{ symbol: 'x', kind: 'number', expression: 't / t_p' }],

@@ -35,6 +35,7 @@ export function ringMomentOfSoil(input: RingMomentOfSoilInput): Force {
 export const ringMomentOfSoilFormula = /* @__PURE__ */ formula<RingMomentOfSoilInput, Force>({
   id: 'laminate/ring-moment-of-soil',
   title: 'Bending of a ring under soil',
+  search: ['buried', 'ovality', 'deflection'],
   compute: ringMomentOfSoil,
   equation: { expression: 'k * q * D^2 * (1 / (6 * pi) + 3 / 32)' },
   inputs: {

@@ -50,6 +50,7 @@ export function stressLeftAtWork(input: StressLeftAtWorkInput): Stress {
 export const stressLeftAtWorkFormula = /* @__PURE__ */ formula<StressLeftAtWorkInput, Stress>({
   id: 'laminate/stress-left-at-work',
   title: 'Stress left for a laminate laid on a pipe under load',
+  search: ['live line', 'wrap under pressure'],
   compute: stressLeftAtWork,
   equation: {
     where: [

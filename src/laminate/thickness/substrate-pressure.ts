@@ -35,6 +35,7 @@ export function substratePressure(input: SubstratePressureInput): GaugePressure 
 export const substratePressureFormula = /* @__PURE__ */ formula<SubstratePressureInput, GaugePressure>({
   id: 'laminate/substrate-pressure',
   title: 'Pressure that the remaining wall holds alone',
+  search: ['remaining strength', 'maop'],
   compute: substratePressure,
   equation: { expression: '2 * s * t_s / D' },
   inputs: {

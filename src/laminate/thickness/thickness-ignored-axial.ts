@@ -48,6 +48,7 @@ export function thicknessIgnoredAxial(input: ThicknessIgnoredAxialInput): Length
 export const thicknessIgnoredAxialFormula = /* @__PURE__ */ formula<ThicknessIgnoredAxialInput, Length>({
   id: 'laminate/thickness-ignored-axial',
   title: 'Thickness, laminate carries everything, axial',
+  search: ['repair thickness', 'end load'],
   compute: thicknessIgnoredAxial,
   equation: {
     where: [

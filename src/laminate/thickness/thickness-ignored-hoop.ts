@@ -46,6 +46,7 @@ export function thicknessIgnoredHoop(input: ThicknessIgnoredHoopInput): Length {
 export const thicknessIgnoredHoopFormula = /* @__PURE__ */ formula<ThicknessIgnoredHoopInput, Length>({
   id: 'laminate/thickness-ignored-hoop',
   title: 'Thickness, laminate carries everything, hoop',
+  search: ['repair thickness', 'wrap thickness', 'overwrap', 'sleeve'],
   compute: thicknessIgnoredHoop,
   equation: {
     branches: [

@@ -69,6 +69,7 @@ export function thicknessLongTermCountsSubstrate(input: ThicknessLongTermInput):
 export const thicknessLongTermFormula = /* @__PURE__ */ formula<ThicknessLongTermInput, Length>({
   id: 'laminate/thickness-long-term',
   title: 'Thickness, long-term strength of the laminate',
+  search: ['repair thickness', 'creep'],
   compute: thicknessLongTerm,
   equation: {
     branches: [

@@ -46,6 +46,7 @@ export function thicknessOutsidePressure(input: ThicknessOutsidePressureInput): 
 export const thicknessOutsidePressureFormula = /* @__PURE__ */ formula<ThicknessOutsidePressureInput, Length>({
   id: 'laminate/thickness-outside-pressure',
   title: 'Thickness, pressure from outside',
+  search: ['vacuum', 'collapse', 'buckling'],
   compute: thicknessOutsidePressure,
   equation: {
     where: [{ symbol: 'nu_2', kind: 'number', expression: 'nu_ca^2 * E_a / E_c' }],

@@ -51,6 +51,7 @@ export function thicknessSharingAxial(input: ThicknessSharingAxialInput): Length
 export const thicknessSharingAxialFormula = /* @__PURE__ */ formula<ThicknessSharingAxialInput, Length>({
   id: 'laminate/thickness-sharing-axial',
   title: 'Thickness, pipe shares the load, axial',
+  search: ['repair thickness', 'load sharing'],
   compute: thicknessSharingAxial,
   equation: {
     where: [{ symbol: 'F_s', kind: 'force', expression: 'pi * D * s_a * t_s' }],

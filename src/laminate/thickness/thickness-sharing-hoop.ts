@@ -46,6 +46,7 @@ export function thicknessSharingHoop(input: ThicknessSharingHoopInput): Length {
 export const thicknessSharingHoopFormula = /* @__PURE__ */ formula<ThicknessSharingHoopInput, Length>({
   id: 'laminate/thickness-sharing-hoop',
   title: 'Thickness, pipe shares the load, hoop',
+  search: ['repair thickness', 'load sharing', 'overwrap'],
   compute: thicknessSharingHoop,
   equation: {
     branches: [{ when: 'P <= P_s', expression: '0 * D' }, { expression: 'D / (2 * s) * (E_s / E_c) * (P - P_s)' }],

@@ -63,6 +63,7 @@ export function thicknessSharingLive(input: ThicknessSharingLiveInput): Length {
 export const thicknessSharingLiveFormula = /* @__PURE__ */ formula<ThicknessSharingLiveInput, Length>({
   id: 'laminate/thickness-sharing-live',
   title: 'Thickness, pipe shares the load, applied under pressure',
+  search: ['wrap under pressure', 'live line'],
   compute: thicknessSharingLive,
   equation: {
     where: [{ symbol: 's_l', kind: 'stress', expression: 's - P_l * D / (2 * t_s)' }],

@@ -47,6 +47,7 @@ export function thicknessYieldedHoop(input: ThicknessYieldedHoopInput): Length {
 export const thicknessYieldedHoopFormula = /* @__PURE__ */ formula<ThicknessYieldedHoopInput, Length>({
   id: 'laminate/thickness-yielded-hoop',
   title: 'Thickness, pipe may yield, hoop',
+  search: ['repair thickness', 'plastic'],
   compute: thicknessYieldedHoop,
   equation: {
     branches: [

@@ -34,6 +34,7 @@ export function circumferentialExtentLimit(input: CircumferentialExtentLimitInpu
 export const circumferentialExtentLimitFormula = /* @__PURE__ */ formula<CircumferentialExtentLimitInput, Length>({
   id: 'pipe/circumferential-extent-limit',
   title: 'Widest metal loss that the hoop check covers',
+  search: ['corrosion width', 'clock position'],
   compute: circumferentialExtentLimit,
   equation: { expression: '2 * s * min(E_L / E_C, E_C / E_L)' },
   inputs: {

@@ -74,6 +74,7 @@ export function quickFoliasApi579(lambda: number): number {
 export const foliasApi579Formula = /* @__PURE__ */ formula<FoliasApi579Input, number>({
   id: 'pipe/folias-api579',
   title: 'Bulging factor of API 579-1 for a cylinder',
+  search: ['m_t'],
   compute: foliasApi579,
   equation: {
     where: [{ symbol: 'l', kind: 'number', expression: 'min(lambda, 20)' }],

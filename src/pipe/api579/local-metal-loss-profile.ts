@@ -97,6 +97,7 @@ export function localMetalLossProfile(input: LocalMetalLossProfileInput): LocalM
 export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLossProfileInput, LocalMetalLossProfile>({
   id: 'pipe/local-metal-loss-profile',
   title: 'Remaining strength factor by API 579-1, Part 5, Level 2',
+  search: ['lta', 'ffs', 'fitness for service', 'rsf', 'corrosion'],
   compute: localMetalLossProfile,
   equation: {
     algorithm:

@@ -70,6 +70,7 @@ export function localMetalLoss(input: LocalMetalLossInput): LocalMetalLoss {
 export const localMetalLossFormula = /* @__PURE__ */ formula<LocalMetalLossInput, LocalMetalLoss>({
   id: 'pipe/local-metal-loss',
   title: 'Remaining strength factor by API 579-1, Part 5, Level 1',
+  search: ['lta', 'ffs', 'fitness for service', 'rsf', 'corrosion'],
   compute: localMetalLoss,
   equation: {
     where: [

@@ -39,6 +39,7 @@ export function b31g1991AllowableDepth(input: B31g1991AllowableDepthInput): Leng
 export const b31g1991AllowableDepthFormula = /* @__PURE__ */ formula<B31g1991AllowableDepthInput, Length>({
   id: 'pipe/b31g-1991-allowable-depth',
   title: 'Allowable depth of B31G-1991',
+  search: ['corrosion', 'metal loss', 'pit depth'],
   compute: b31g1991AllowableDepth,
   equation: {
     where: [{ symbol: 'k', kind: 'number', expression: '1.1 * P / MAOP' }],

@@ -52,6 +52,7 @@ export const b31g1991AllowableLengthFormula = /* @__PURE__ */ formula<
 >({
   id: 'pipe/b31g-1991-allowable-length',
   title: 'Allowable length of B31G-1991',
+  search: ['corrosion', 'metal loss', 'pit length'],
   compute: b31g1991AllowableLength,
   equation: {
     algorithm:

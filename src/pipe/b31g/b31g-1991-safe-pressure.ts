@@ -45,6 +45,7 @@ export function b31g1991SafePressureShallow(input: B31g1991SafePressureInput): b
 export const b31g1991SafePressureFormula = /* @__PURE__ */ formula<B31g1991SafePressureInput, GaugePressure>({
   id: 'pipe/b31g-1991-safe-pressure',
   title: 'Safe pressure of B31G-1991',
+  search: ['corrosion', 'metal loss', 'maop', 'remaining strength'],
   compute: b31g1991SafePressure,
   equation: {
     where: [{ symbol: 'x', kind: 'number', expression: 'd / t' }],

@@ -40,6 +40,7 @@ export function b31gAllowableLengthBelowTables(input: B31gAllowableLengthInput):
 export const b31gAllowableLengthFormula = /* @__PURE__ */ formula<B31gAllowableLengthInput, Length>({
   id: 'pipe/b31g-allowable-length',
   title: 'Allowable length of the B31G tables',
+  search: ['corrosion', 'metal loss'],
   compute: b31gAllowableLength,
   equation: {
     where: [{ symbol: 'x', kind: 'number', expression: 'd / t' }],

@@ -38,6 +38,7 @@ export function foliasB31gBeyondRange(input: FoliasInput): boolean {
 export const foliasB31gFormula = /* @__PURE__ */ formula<FoliasInput, number>({
   id: 'pipe/folias-b31g',
   title: 'Bulging factor of original B31G',
+  search: ['m_t', 'ng-18'],
   compute: foliasB31g,
   equation: { expression: 'sqrt(1 + 0.8 * z)', where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }] },
   inputs: {

@@ -32,6 +32,7 @@ export function modifiedFolias(z: number): number {
 export const foliasModifiedB31gFormula = /* @__PURE__ */ formula<FoliasInput, number>({
   id: 'pipe/folias-modified-b31g',
   title: 'Bulging factor of modified B31G',
+  search: ['m_t', 'ng-18'],
   compute: foliasModifiedB31g,
   equation: {
     where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }],

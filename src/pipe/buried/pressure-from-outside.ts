@@ -39,6 +39,7 @@ export function pressureFromOutside(input: PressureFromOutsideInput): GaugePress
 export const pressureFromOutsideFormula = /* @__PURE__ */ formula<PressureFromOutsideInput, GaugePressure>({
   id: 'pipe/pressure-from-outside',
   title: 'Pressure from outside on an empty pipe',
+  search: ['vacuum', 'external pressure', 'soil', 'groundwater'],
   compute: pressureFromOutside,
   equation: { expression: 'p_e + q + rho_w * g * h_w' },
   inputs: {

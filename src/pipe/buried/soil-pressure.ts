@@ -35,6 +35,7 @@ export function soilPressure(input: SoilPressureInput): GaugePressure {
 export const soilPressureFormula = /* @__PURE__ */ formula<SoilPressureInput, GaugePressure>({
   id: 'pipe/soil-pressure',
   title: 'Pressure of soil and traffic on a buried pipe',
+  search: ['backfill', 'cover', 'overburden', 'road crossing'],
   compute: soilPressure,
   equation: { expression: 'rho * g * H + q_t' },
   inputs: {

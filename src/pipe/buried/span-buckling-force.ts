@@ -43,6 +43,7 @@ export function spanBucklingForce(input: SpanBucklingForceInput): Force {
 export const spanBucklingForceFormula = /* @__PURE__ */ formula<SpanBucklingForceInput, Force>({
   id: 'pipe/span-buckling-force',
   title: 'Push that a free span bears',
+  search: ['column buckling', 'euler'],
   compute: spanBucklingForce,
   equation: {
     where: [

@@ -26,6 +26,7 @@ export function dnvLengthCorrection(input: FoliasInput): number {
 export const dnvLengthCorrectionFormula = /* @__PURE__ */ formula<FoliasInput, number>({
   id: 'pipe/dnv-length-correction',
   title: 'Length correction factor of DNV-RP-F101',
+  search: ['folias', 'bulging'],
   compute: dnvLengthCorrection,
   equation: { expression: 'sqrt(1 + 0.31 * z)', where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }] },
   inputs: {

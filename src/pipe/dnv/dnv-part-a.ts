@@ -62,6 +62,7 @@ function tooDeep(value: number): never {
 export const dnvPartAFormula = /* @__PURE__ */ formula<DnvPartAInput, GaugePressure>({
   id: 'pipe/dnv-part-a',
   title: 'Permissible pressure by DNV-RP-F101, Part A',
+  search: ['corroded pipeline', 'allowable pressure', 'maop'],
   compute: dnvPartA,
   equation: {
     where: [

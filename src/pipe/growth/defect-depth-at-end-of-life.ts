@@ -32,6 +32,7 @@ export function defectDepthAtEndOfLife(input: DefectDepthAtEndOfLifeInput): Leng
 export const defectDepthAtEndOfLifeFormula = /* @__PURE__ */ formula<DefectDepthAtEndOfLifeInput, Length>({
   id: 'pipe/defect-depth-at-end-of-life',
   title: 'Depth of the metal loss at the end of life',
+  search: ['corrosion growth', 'pit depth'],
   compute: defectDepthAtEndOfLife,
   equation: { expression: 'd + r * T' },
   inputs: {

@@ -32,6 +32,7 @@ export function defectLengthAtEndOfLife(input: DefectLengthAtEndOfLifeInput): Le
 export const defectLengthAtEndOfLifeFormula = /* @__PURE__ */ formula<DefectLengthAtEndOfLifeInput, Length>({
   id: 'pipe/defect-length-at-end-of-life',
   title: 'Length of the metal loss at the end of life',
+  search: ['corrosion growth'],
   compute: defectLengthAtEndOfLife,
   equation: { expression: 'L + 2 * r * T' },
   inputs: {

@@ -50,6 +50,7 @@ export function governingWallLossRate(input: GoverningWallLossRateInput): Govern
 export const governingWallLossRateFormula = /* @__PURE__ */ formula<GoverningWallLossRateInput, GoverningWallLossRate>({
   id: 'pipe/governing-wall-loss-rate',
   title: 'Governing rate of wall loss',
+  search: ['corrosion rate', 'mpy', 'long term rate'],
   compute: governingWallLossRate,
   equation: { expression: 'max((t_0 - t) / T_0, (t_p - t) / T_p)' },
   inputs: {

@@ -26,6 +26,7 @@ export function inspectionInterval(input: InspectionIntervalInput): Time {
 export const inspectionIntervalFormula = /* @__PURE__ */ formula<InspectionIntervalInput, Time>({
   id: 'pipe/inspection-interval',
   title: 'Longest time to the next inspection',
+  search: ['reinspection', 'half life', 'ndt'],
   compute: inspectionInterval,
   equation: { expression: 'min(T / 2, T_class)' },
   inputs: {

@@ -63,6 +63,7 @@ export function profileAtEndOfLife(input: ProfileAtEndOfLifeInput): ProfileAtEnd
 export const profileAtEndOfLifeFormula = /* @__PURE__ */ formula<ProfileAtEndOfLifeInput, ProfileAtEndOfLife>({
   id: 'pipe/profile-at-end-of-life',
   title: 'Depth profile of the metal loss at the end of life',
+  search: ['corrosion growth', 'river bottom'],
   compute: profileAtEndOfLife,
   equation: {
     algorithm:

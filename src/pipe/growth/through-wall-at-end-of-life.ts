@@ -29,6 +29,7 @@ export function throughWallAtEndOfLife(input: ThroughWallAtEndOfLifeInput): bool
 export const throughWallAtEndOfLifeFormula = /* @__PURE__ */ formula<ThroughWallAtEndOfLifeInput, boolean>({
   id: 'pipe/through-wall-at-end-of-life',
   title: 'Through-wall at the end of life',
+  search: ['leak', 'perforation', 'pinhole'],
   compute: throughWallAtEndOfLife,
   equation: { expression: 't_eol < t_least' },
   inputs: {

@@ -31,6 +31,7 @@ export function wallAtEndOfLife(input: WallAtEndOfLifeInput): Length {
 export const wallAtEndOfLifeFormula = /* @__PURE__ */ formula<WallAtEndOfLifeInput, Length>({
   id: 'pipe/wall-at-end-of-life',
   title: 'Wall at the end of life',
+  search: ['corrosion growth', 'remaining wall', 'wall loss', 'thinning'],
   compute: wallAtEndOfLife,
   equation: { expression: 'max(t - r * T, 0 * t)' },
   inputs: {

@@ -95,6 +95,7 @@ export function allowablePressure(input: AllowablePressureInput): GaugePressure 
 export const allowablePressureFormula = /* @__PURE__ */ formula<AllowablePressureInput, GaugePressure>({
   id: 'pipe/allowable-pressure',
   title: 'Allowable pressure of a nominal wall',
+  search: ['maop', 'mawp', 'rating', 'working pressure'],
   compute: allowablePressure,
   equation: {
     where: [{ symbol: 't_e', kind: 'length', expression: '(1 - u) * t - c' }],

@@ -66,6 +66,7 @@ export function codeLongitudinalStress(input: CodeLongitudinalStressInput): Stre
 export const codeLongitudinalStressFormula = /* @__PURE__ */ formula<CodeLongitudinalStressInput, Stress>({
   id: 'pipe/code-longitudinal-stress',
   title: 'Longitudinal stress by the code equation',
+  search: ['b31.3', 'end cap'],
   compute: codeLongitudinalStress,
   equation: { expression: 'P / (4 * E) * (D / (t - t_sl) - 4 * Y)' },
   inputs: {

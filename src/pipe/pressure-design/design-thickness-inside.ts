@@ -82,6 +82,7 @@ export function designThicknessInside(input: DesignThicknessInsideInput): Length
 export const designThicknessInsideFormula = /* @__PURE__ */ formula<DesignThicknessInsideInput, Length>({
   id: 'pipe/design-thickness-inside',
   title: 'Pressure design thickness on the inside diameter',
+  search: ['required thickness', 'minimum wall', 'b31.3', 'retirement thickness'],
   compute: designThicknessInside,
   equation: { expression: 'P * (d_i + 2 * c) / (2 * (S * E * W - P * (1 - Y)))' },
   inputs: {

@@ -66,6 +66,7 @@ export function designThicknessOutside(input: DesignThicknessOutsideInput): Leng
 export const designThicknessOutsideFormula = /* @__PURE__ */ formula<DesignThicknessOutsideInput, Length>({
   id: 'pipe/design-thickness-outside',
   title: 'Pressure design thickness on the outside diameter',
+  search: ['required thickness', 'minimum wall', 'b31.3', 'retirement thickness'],
   compute: designThicknessOutside,
   equation: { expression: 'P * D / (2 * (S * E * W + P * Y))' },
   inputs: {

@@ -86,6 +86,7 @@ export function minimumWall(input: MinimumWallInput): MinimumWall {
 export const minimumWallFormula = /* @__PURE__ */ formula<MinimumWallInput, MinimumWall>({
   id: 'pipe/minimum-wall',
   title: 'Minimum wall for a pressure',
+  search: ['required thickness', 't min', 'retirement thickness'],
   compute: minimumWall,
   equation: {
     where: [

@@ -33,6 +33,7 @@ export function orderWall(input: OrderWallInput): Length {
 export const orderWallFormula = /* @__PURE__ */ formula<OrderWallInput, Length>({
   id: 'pipe/order-wall',
   title: 'Nominal wall to order',
+  search: ['mill tolerance', 'corrosion allowance', 'schedule'],
   compute: orderWall,
   equation: { expression: '(t + c) / (1 - u)' },
   inputs: {

@@ -62,6 +62,7 @@ function weakestHalfAngle(eta: number): number {
 export const axialFailureStressFormula = /* @__PURE__ */ formula<AxialFailureStressInput, AxialFailureStress>({
   id: 'pipe/axial-failure-stress',
   title: 'Axial stress at which a metal loss fails over its width',
+  search: ['circumferential corrosion', 'girth'],
   compute: axialFailureStress,
   equation: {
     algorithm:

@@ -44,6 +44,7 @@ export function axialLossPressure(input: AxialLossPressureInput): GaugePressure 
 export const axialLossPressureFormula = /* @__PURE__ */ formula<AxialLossPressureInput, GaugePressure>({
   id: 'pipe/axial-loss-pressure',
   title: 'Pressure that a metal loss carries along the pipe',
+  search: ['end load', 'circumferential corrosion'],
   compute: axialLossPressure,
   equation: {
     where: [

@@ -35,6 +35,7 @@ export function damageSafetyFactor(input: DamageSafetyFactorInput): number {
 export const damageSafetyFactorFormula = /* @__PURE__ */ formula<DamageSafetyFactorInput, number>({
   id: 'pipe/damage-safety-factor',
   title: 'Safety factor of a damaged pipe',
+  search: ['margin', 'dent'],
   compute: damageSafetyFactor,
   equation: { expression: 'max(1 / F, n_s, n_min)' },
   inputs: {

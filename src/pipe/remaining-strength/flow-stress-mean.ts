@@ -31,6 +31,7 @@ export function flowStressMean(input: FlowStressMeanInput): Stress {
 export const flowStressMeanFormula = /* @__PURE__ */ formula<FlowStressMeanInput, Stress>({
   id: 'pipe/flow-stress-mean',
   title: 'Flow stress as the mean of yield and tensile strength',
+  search: ['smys', 'smts'],
   compute: flowStressMean,
   equation: { expression: '(S_y + S_u) / 2' },
   inputs: {

@@ -30,6 +30,7 @@ export function flowStressMultiple(input: FlowStressMultipleInput): Stress {
 export const flowStressMultipleFormula = /* @__PURE__ */ formula<FlowStressMultipleInput, Stress>({
   id: 'pipe/flow-stress-multiple',
   title: 'Flow stress as a multiple of the yield strength',
+  search: ['smys'],
   compute: flowStressMultiple,
   equation: { expression: 'k * S_y' },
   inputs: {

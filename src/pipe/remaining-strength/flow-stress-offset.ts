@@ -42,6 +42,7 @@ export function flowStressOffsetBeyondRange({ yieldStrength, highestYield = X70 
 export const flowStressOffsetFormula = /* @__PURE__ */ formula<FlowStressOffsetInput, Stress>({
   id: 'pipe/flow-stress-offset',
   title: 'Flow stress as yield strength plus 69 MPa',
+  search: ['smys', '10 ksi'],
   compute: flowStressOffset,
   equation: { expression: 'S_y + dS' },
   inputs: {

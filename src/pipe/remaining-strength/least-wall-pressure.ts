@@ -62,6 +62,7 @@ export function leastWallPressureAny(wallThickness: Length, depth: Length): bool
 export const leastWallPressureFormula = /* @__PURE__ */ formula<LeastWallPressureInput, GaugePressure>({
   id: 'pipe/least-wall-pressure',
   title: 'Safe pressure of the least wall all round',
+  search: ['general thinning', 'erosion', 'uniform corrosion', 'maop'],
   compute: leastWallPressure,
   equation: {
     branches: [

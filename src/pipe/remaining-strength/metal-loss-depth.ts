@@ -28,6 +28,7 @@ export function metalLossDepth(input: MetalLossDepthInput): Length {
 export const metalLossDepthFormula = /* @__PURE__ */ formula<MetalLossDepthInput, Length>({
   id: 'pipe/metal-loss-depth',
   title: 'Depth of a metal loss',
+  search: ['wall loss', 'pit', 'corrosion', 'ut reading'],
   compute: metalLossDepth,
   equation: { expression: 't - t_r' },
   inputs: {

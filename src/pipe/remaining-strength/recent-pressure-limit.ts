@@ -38,6 +38,7 @@ export function recentPressureLimit(input: RecentPressureLimitInput): GaugePress
 export const recentPressureLimitFormula = /* @__PURE__ */ formula<RecentPressureLimitInput, GaugePressure>({
   id: 'pipe/recent-pressure-limit',
   title: 'Pressure limit from the pressure carried lately',
+  search: ['80 percent', 'pressure reduction', 'derate'],
   compute: recentPressureLimit,
   equation: { expression: 'min(k * P_recent, P_f / n)' },
   inputs: {

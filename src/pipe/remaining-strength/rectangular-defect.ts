@@ -31,6 +31,7 @@ export function rectangularDefect(input: B31gInput): GaugePressure {
 export const rectangularDefectFormula = /* @__PURE__ */ formula<B31gInput, GaugePressure>({
   id: 'pipe/rectangular-defect',
   title: 'Failure pressure with a loss of even depth',
+  search: ['groove', 'gouge', 'ng-18', 'metal loss'],
   compute: rectangularDefect,
   equation: {
     where: [

@@ -28,6 +28,7 @@ export function remainingWall(input: RemainingWallInput): Length {
 export const remainingWallFormula = /* @__PURE__ */ formula<RemainingWallInput, Length>({
   id: 'pipe/remaining-wall',
   title: 'Wall that a metal loss leaves',
+  search: ['wall loss', 'corrosion', 'thinning', 'ut reading'],
   compute: remainingWall,
   equation: { expression: 't - d' },
   inputs: {

@@ -38,6 +38,7 @@ export function throughWallArcStress(input: ThroughWallArcStressInput): Stress {
 export const throughWallArcStressFormula = /* @__PURE__ */ formula<ThroughWallArcStressInput, Stress>({
   id: 'pipe/through-wall-arc-stress',
   title: 'Axial stress at which a pipe parts at a cut round it',
+  search: ['guillotine', 'circumferential crack', 'sever'],
   compute: throughWallArcStress,
   equation: {
     where: [{ symbol: 'beta', kind: 'number', expression: 'c / D' }],

@@ -27,6 +27,7 @@ export function wallLessReadingError(input: WallLessReadingErrorInput): Length {
 export const wallLessReadingErrorFormula = /* @__PURE__ */ formula<WallLessReadingErrorInput, Length>({
   id: 'pipe/wall-less-reading-error',
   title: 'Least wall that a reading leaves',
+  search: ['ut reading', 'gauge error', 'wall thickness', 'ultrasonic'],
   compute: wallLessReadingError,
   equation: { expression: 'max(t_m - e, 0 * t_m)' },
   inputs: {

@@ -53,6 +53,7 @@ function lengthParameter(M: number): number {
 export const criticalThroughWallLengthFormula = /* @__PURE__ */ formula<CriticalThroughWallLengthInput, Length>({
   id: 'pipe/critical-through-wall-length',
   title: 'Longest through-wall slot that stays a leak',
+  search: ['leak before break', 'rupture', 'tear'],
   compute: criticalThroughWallLength,
   equation: {
     where: [{ symbol: 'M', kind: 'number', expression: '2 * t * S_flow / (P * D)' }],

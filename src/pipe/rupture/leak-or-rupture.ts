@@ -30,6 +30,7 @@ export function leakOrRupture(input: LeakOrRuptureInput): 'leak' | 'rupture' {
 export const leakOrRuptureFormula = /* @__PURE__ */ formula<LeakOrRuptureInput, 'leak' | 'rupture'>({
   id: 'pipe/leak-or-rupture',
   title: 'Leak or rupture of a through-wall slot',
+  search: ['leak before break', 'burst'],
   compute: leakOrRupture,
   equation: { algorithm: 'leak while P D/(2 t) is below S_flow/M of the slot, else rupture' },
   inputs: {

@@ -32,6 +32,7 @@ export function throughWallSlotPressure(input: ThroughWallSlotPressureInput): Ga
 export const throughWallSlotPressureFormula = /* @__PURE__ */ formula<ThroughWallSlotPressureInput, GaugePressure>({
   id: 'pipe/through-wall-slot-pressure',
   title: 'Pressure at which a thinned length that is cut through stays a leak',
+  search: ['leak before break', 'rupture'],
   compute: throughWallSlotPressure,
   equation: {
     where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }],

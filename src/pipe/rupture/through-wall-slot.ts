@@ -37,6 +37,7 @@ export function throughWallSlot(input: ThroughWallSlotInput): Stress {
 export const throughWallSlotFormula = /* @__PURE__ */ formula<ThroughWallSlotInput, Stress>({
   id: 'pipe/through-wall-slot',
   title: 'Hoop stress at which a through-wall slot tears open',
+  search: ['crack', 'rupture', 'folias'],
   compute: throughWallSlot,
   equation: {
     where: [{ symbol: 'z', kind: 'number', expression: 'L^2 / (D * t)' }],

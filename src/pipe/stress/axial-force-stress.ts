@@ -34,6 +34,7 @@ export function axialForceStress(input: AxialForceStressInput): Stress {
 export const axialForceStressFormula = /* @__PURE__ */ formula<AxialForceStressInput, Stress>({
   id: 'pipe/axial-force-stress',
   title: 'Longitudinal stress of an axial force',
+  search: ['pull', 'push', 'tension'],
   compute: axialForceStress,
   equation: { expression: 'R / (pi * t * (D - t))' },
   inputs: {

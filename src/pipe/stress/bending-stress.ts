@@ -36,6 +36,7 @@ export function bendingStress(input: BendingStressInput): Stress {
 export const bendingStressFormula = /* @__PURE__ */ formula<BendingStressInput, Stress>({
   id: 'pipe/bending-stress',
   title: 'Longitudinal stress of a bending moment',
+  search: ['span', 'section modulus'],
   compute: bendingStress,
   equation: {
     where: [

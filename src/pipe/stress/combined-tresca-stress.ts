@@ -41,6 +41,7 @@ export function combinedTrescaStressBeyondPlane(input: CombinedTrescaStressInput
 export const combinedTrescaStressFormula = /* @__PURE__ */ formula<CombinedTrescaStressInput, Stress>({
   id: 'pipe/combined-tresca-stress',
   title: 'Combined stress in the pipe wall, Tresca in the plane',
+  search: ['equivalent stress', 'shear stress theory'],
   compute: combinedTrescaStress,
   equation: { expression: '2 * sqrt(((S_L - S_H) / 2)^2 + S_t^2)' },
   inputs: {

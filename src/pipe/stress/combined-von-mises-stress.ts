@@ -34,6 +34,7 @@ export function combinedVonMisesStress(input: CombinedVonMisesStressInput): Stre
 export const combinedVonMisesStressFormula = /* @__PURE__ */ formula<CombinedVonMisesStressInput, Stress>({
   id: 'pipe/combined-von-mises-stress',
   title: 'Combined stress in the pipe wall, von Mises',
+  search: ['equivalent stress', 'effective stress'],
   compute: combinedVonMisesStress,
   equation: { expression: 'sqrt(S_H^2 - S_H * S_L + S_L^2 + 3 * S_t^2)' },
   inputs: {

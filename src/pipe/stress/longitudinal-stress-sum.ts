@@ -36,6 +36,7 @@ export function longitudinalStressSum(input: LongitudinalStressSumInput): Stress
 export const longitudinalStressSumFormula = /* @__PURE__ */ formula<LongitudinalStressSumInput, Stress>({
   id: 'pipe/longitudinal-stress-sum',
   title: 'Sum of the longitudinal stresses',
+  search: ['axial stress', 'sustained load', 'b31.3'],
   compute: longitudinalStressSum,
   equation: { expression: 'S_P + S_T + S_X + S_B' },
   inputs: {

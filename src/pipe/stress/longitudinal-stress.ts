@@ -35,6 +35,7 @@ export function longitudinalStress(input: LongitudinalStressInput): Stress {
 export const longitudinalStressFormula = /* @__PURE__ */ formula<LongitudinalStressInput, Stress>({
   id: 'pipe/longitudinal-stress',
   title: 'Longitudinal stress of pressure, exact',
+  search: ['axial stress', 'end cap', 'closed ends'],
   compute: longitudinalStress,
   equation: {
     where: [{ symbol: 'd_i', kind: 'length', expression: 'D - 2 * t' }],

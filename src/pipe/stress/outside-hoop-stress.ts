@@ -36,6 +36,7 @@ export function outsideHoopStress(input: OutsideHoopStressInput): Stress {
 export const outsideHoopStressFormula = /* @__PURE__ */ formula<OutsideHoopStressInput, Stress>({
   id: 'pipe/outside-hoop-stress',
   title: 'Hoop stress at the outside of a thick-walled pipe',
+  search: ['lame', 'thick wall'],
   compute: outsideHoopStress,
   equation: {
     where: [{ symbol: 'd_i', kind: 'length', expression: 'D - 2 * t' }],

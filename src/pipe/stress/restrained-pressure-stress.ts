@@ -28,6 +28,7 @@ export function restrainedPressureStress(input: RestrainedPressureStressInput): 
 export const restrainedPressureStressFormula = /* @__PURE__ */ formula<RestrainedPressureStressInput, Stress>({
   id: 'pipe/restrained-pressure-stress',
   title: 'Longitudinal stress of pressure in a restrained line',
+  search: ['buried line', 'axial stress'],
   compute: restrainedPressureStress,
   equation: { expression: 'nu * S_H' },
   inputs: {

@@ -36,6 +36,7 @@ export function restrainedThermalStress(input: RestrainedThermalStressInput): St
 export const restrainedThermalStressFormula = /* @__PURE__ */ formula<RestrainedThermalStressInput, Stress>({
   id: 'pipe/restrained-thermal-stress',
   title: 'Thermal stress of a restrained line',
+  search: ['thermal expansion', 'buried line', 'hot line'],
   compute: restrainedThermalStress,
   equation: { expression: 'E * alpha * (T_1 - T_2)' },
   inputs: {

@@ -40,6 +40,7 @@ export function shearStress(input: ShearStressInput): Stress {
 export const shearStressFormula = /* @__PURE__ */ formula<ShearStressInput, Stress>({
   id: 'pipe/shear-stress',
   title: 'Shear stress of a shear force and a torque',
+  search: ['torsion'],
   compute: shearStress,
   equation: { expression: '2 * (V + 2 * T * D / (D^2 + (D - 2 * t)^2)) / (pi * t * (D - t))' },
   inputs: {

@@ -47,6 +47,7 @@ export function thickWallAxialStress(input: ThickWallAxialStressInput): Stress {
 export const thickWallAxialStressFormula = /* @__PURE__ */ formula<ThickWallAxialStressInput, Stress>({
   id: 'pipe/thick-wall-axial-stress',
   title: 'Axial stress in a thick-walled pipe',
+  search: ['lame'],
   compute: thickWallAxialStress,
   equation: {
     where: [

@@ -38,6 +38,7 @@ export function thickWallRadialStress(input: ThickWallRadialStressInput): Stress
 export const thickWallRadialStressFormula = /* @__PURE__ */ formula<ThickWallRadialStressInput, Stress>({
   id: 'pipe/thick-wall-radial-stress',
   title: 'Radial stress at a radius of a thick-walled pipe',
+  search: ['lame'],
   compute: thickWallRadialStress,
   equation: {
     where: [

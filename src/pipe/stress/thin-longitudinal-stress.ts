@@ -35,6 +35,7 @@ export function thinLongitudinalStress(input: ThinLongitudinalStressInput): Stre
 export const thinLongitudinalStressFormula = /* @__PURE__ */ formula<ThinLongitudinalStressInput, Stress>({
   id: 'pipe/thin-longitudinal-stress',
   title: 'Longitudinal stress of pressure, outside-diameter form',
+  search: ['axial stress', 'end cap'],
   compute: thinLongitudinalStress,
   equation: { expression: 'P * D / (4 * t)' },
   inputs: {

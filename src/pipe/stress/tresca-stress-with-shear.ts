@@ -36,6 +36,7 @@ export function trescaStressWithShear(input: TrescaStressWithShearInput): Stress
 export const trescaStressWithShearFormula = /* @__PURE__ */ formula<TrescaStressWithShearInput, Stress>({
   id: 'pipe/tresca-stress-with-shear',
   title: 'Combined stress in the pipe wall with shear',
+  search: ['maximum shear stress', 'equivalent stress', 'torsion'],
   compute: trescaStressWithShear,
   equation: {
     where: [

@@ -33,6 +33,7 @@ export function trescaStress(input: TrescaStressInput): Stress {
 export const trescaStressFormula = /* @__PURE__ */ formula<TrescaStressInput, Stress>({
   id: 'pipe/tresca-stress',
   title: 'Tresca stress',
+  search: ['maximum shear stress', 'equivalent stress'],
   compute: trescaStress,
   equation: { expression: 'max(s_1, s_2, s_3) - min(s_1, s_2, s_3)' },
   inputs: {

@@ -34,6 +34,7 @@ export function vonMisesStress(input: VonMisesStressInput): Stress {
 export const vonMisesStressFormula = /* @__PURE__ */ formula<VonMisesStressInput, Stress>({
   id: 'pipe/von-mises-stress',
   title: 'Von Mises stress',
+  search: ['equivalent stress', 'effective stress'],
   compute: vonMisesStress,
   equation: { expression: 'sqrt(((s_1 - s_2)^2 + (s_2 - s_3)^2 + (s_3 - s_1)^2) / 2)' },
   inputs: {

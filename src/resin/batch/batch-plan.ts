@@ -68,6 +68,7 @@ function kitTooLarge(value: number, usable: number): never {
 export const batchPlanFormula = /* @__PURE__ */ formula<BatchPlanInput, BatchPlan>({
   id: 'resin/batch-plan',
   title: 'Batches and kits',
+  search: ['mixing', 'how much to mix'],
   compute: batchPlan,
   equation: {
     algorithm:

@@ -39,6 +39,7 @@ export function batchSplit(input: BatchSplitInput): BatchSplit {
 export const batchSplitFormula = /* @__PURE__ */ formula<BatchSplitInput, BatchSplit>({
   id: 'resin/batch-split',
   title: 'Masses of A and B in a batch',
+  search: ['part a', 'part b', 'mix ratio'],
   compute: batchSplit,
   equation: { expression: 'm * P_A / (P_A + P_B)' },
   inputs: {

@@ -32,6 +32,7 @@ export function massWithWaste(input: MassWithWasteInput): Mass {
 export const massWithWasteFormula = /* @__PURE__ */ formula<MassWithWasteInput, Mass>({
   id: 'resin/mass-with-waste',
   title: 'Mass to mix',
+  search: ['how much to mix'],
   compute: massWithWaste,
   equation: { expression: 'rho * V * (1 + omega)' },
   inputs: {

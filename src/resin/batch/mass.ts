@@ -29,6 +29,7 @@ export function mass(input: MassInput): Mass {
 export const massFormula = /* @__PURE__ */ formula<MassInput, Mass>({
   id: 'resin/mass',
   title: 'Mass of a volume',
+  search: ['weight', 'density'],
   compute: mass,
   equation: { expression: 'rho * V' },
   inputs: {

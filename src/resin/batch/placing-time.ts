@@ -34,6 +34,7 @@ export function placingTime(input: PlacingTimeInput): Time {
 export const placingTimeFormula = /* @__PURE__ */ formula<PlacingTimeInput, Time>({
   id: 'resin/placing-time',
   title: 'Time to mix and place',
+  search: ['mixing time', 'how long to place'],
   compute: placingTime,
   equation: { expression: 'N * t_m + m / q' },
   inputs: {

@@ -47,6 +47,7 @@ function noTimeLeft(value: number, workingTime: number): never {
 export const usableMassFormula = /* @__PURE__ */ formula<UsableMassInput, Mass>({
   id: 'resin/usable-mass',
   title: 'Mass usable in the working time',
+  search: ['pot life', 'batch size'],
   compute: usableMass,
   equation: { expression: 'q * (t_w - t_m)' },
   inputs: {

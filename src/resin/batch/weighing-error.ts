@@ -34,6 +34,7 @@ export function weighingErrorTooLarge(input: WeighingErrorInput): boolean {
 export const weighingErrorFormula = /* @__PURE__ */ formula<WeighingErrorInput, Ratio>({
   id: 'resin/weighing-error',
   title: 'Error of weighing a component',
+  search: ['scale', 'balance'],
   compute: weighingError,
   equation: { expression: '2 * delta / m' },
   inputs: {

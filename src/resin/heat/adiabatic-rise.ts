@@ -47,6 +47,7 @@ export function adiabaticRiseCanOverheat(input: AdiabaticRiseInput): boolean {
 export const adiabaticRiseFormula = /* @__PURE__ */ formula<AdiabaticRiseInput, TemperatureDifference>({
   id: 'resin/adiabatic-rise',
   title: 'Adiabatic temperature rise',
+  search: ['exotherm', 'runaway', 'hot pot'],
   compute: adiabaticRise,
   equation: { expression: 'w_r * H / c_p' },
   inputs: {

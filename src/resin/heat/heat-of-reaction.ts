@@ -33,6 +33,7 @@ export function heatOfReaction(input: HeatOfReactionInput): SpecificEnergy {
 export const heatOfReactionFormula = /* @__PURE__ */ formula<HeatOfReactionInput, SpecificEnergy>({
   id: 'resin/heat-of-reaction',
   title: 'Heat of reaction per mass of mix',
+  search: ['exotherm'],
   compute: heatOfReaction,
   equation: { expression: 'h / (E_e + E_h)' },
   inputs: {

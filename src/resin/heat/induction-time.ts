@@ -57,6 +57,7 @@ export function inductionTime(input: InductionTimeInput): Time {
 export const inductionTimeFormula = /* @__PURE__ */ formula<InductionTimeInput, Time>({
   id: 'resin/induction-time',
   title: 'Adiabatic induction time',
+  search: ['exotherm', 'runaway'],
   compute: inductionTime,
   equation: { expression: 'c_p * R * T_0^2 / (H * k_0 * E)' },
   inputs: {

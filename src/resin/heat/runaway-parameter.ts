@@ -81,6 +81,7 @@ export function runawayParameterBeyondCritical(input: RunawayParameterInput): bo
 export const runawayParameterFormula = /* @__PURE__ */ formula<RunawayParameterInput, Ratio>({
   id: 'resin/runaway-parameter',
   title: 'Frank-Kamenetskii parameter',
+  search: ['exotherm', 'thermal explosion'],
   compute: runawayParameter,
   equation: {
     where: [{ symbol: 'delta', kind: 'number', expression: 'H * rho * k_0 * E * r^2 / (lambda * R * T_0^2)' }],

@@ -31,6 +31,7 @@ export function arealResin(input: ArealResinInput): ArealWeight {
 export const arealResinFormula = /* @__PURE__ */ formula<ArealResinInput, ArealWeight>({
   id: 'resin/areal-resin',
   title: 'Resin per area of one ply',
+  search: ['wet out', 'resin uptake'],
   compute: arealResin,
   equation: { expression: 'W_f * (1 - w_f) / w_f' },
   inputs: {

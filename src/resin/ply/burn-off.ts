@@ -60,6 +60,7 @@ export function burnOffVoidsBelowZero(input: BurnOffInput): boolean {
 export const burnOffFormula = /* @__PURE__ */ formula<BurnOffInput, BurnOff>({
   id: 'resin/burn-off',
   title: 'Fractions from a burn-off test',
+  search: ['fibre content', 'glass content', 'ignition loss'],
   compute: burnOff,
   equation: { expression: 'm_1 / m_0 * (rho_c / rho_f)' },
   inputs: {

@@ -34,6 +34,7 @@ export function fibreMassFraction(input: FibreMassFractionInput): Ratio {
 export const fibreMassFractionFormula = /* @__PURE__ */ formula<FibreMassFractionInput, Ratio>({
   id: 'resin/fibre-mass-fraction',
   title: 'Fibre mass fraction from the volume fraction',
+  search: ['glass content'],
   compute: fibreMassFraction,
   equation: { expression: 'V_f * rho_f / (V_f * rho_f + (1 - V_f) * rho_m)' },
   inputs: {

@@ -37,6 +37,7 @@ export function fibreVolumeFraction(input: FibreVolumeFractionInput): Ratio {
 export const fibreVolumeFractionFormula = /* @__PURE__ */ formula<FibreVolumeFractionInput, Ratio>({
   id: 'resin/fibre-volume-fraction',
   title: 'Fibre volume fraction from the mass fraction',
+  search: ['glass content', 'vf'],
   compute: fibreVolumeFraction,
   equation: { expression: '(1 - v) / (1 + rho_f / rho_m * (1 / w_f - 1))' },
   inputs: {

@@ -46,6 +46,7 @@ export function laminateResin(input: LaminateResinInput): Mass {
 export const laminateResinFormula = /* @__PURE__ */ formula<LaminateResinInput, Mass>({
   id: 'resin/laminate-resin',
   title: 'Resin for a wet lay-up',
+  search: ['wet out', 'how much resin'],
   compute: laminateResin,
   equation: { expression: 'A * W_f * (1 - w_f) / w_f * (1 + omega) + m_p' },
   inputs: {

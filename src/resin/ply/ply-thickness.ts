@@ -47,6 +47,7 @@ export function plyThickness(input: PlyThicknessInput): Length {
 export const plyThicknessFormula = /* @__PURE__ */ formula<PlyThicknessInput, Length>({
   id: 'resin/ply-thickness',
   title: 'Ply thickness from the dry fabric',
+  search: ['fabric weight', 'gsm'],
   compute: plyThickness,
   equation: { expression: 'W_f / (1 - v) * (1 / rho_f + (1 / w_f - 1) / rho_m)' },
   inputs: {

@@ -36,6 +36,7 @@ export function prepregThickness(input: PrepregThicknessInput): Length {
 export const prepregThicknessFormula = /* @__PURE__ */ formula<PrepregThicknessInput, Length>({
   id: 'resin/prepreg-thickness',
   title: 'Ply thickness from the total weight',
+  search: ['cured ply thickness'],
   compute: prepregThickness,
   equation: { expression: 'W * (w_f / rho_f + (1 - w_f) / rho_m)' },
   inputs: {

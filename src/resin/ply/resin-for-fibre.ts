@@ -35,6 +35,7 @@ export function resinForFibre(input: ResinForFibreInput): ResinForFibre {
 export const resinForFibreFormula = /* @__PURE__ */ formula<ResinForFibreInput, ResinForFibre>({
   id: 'resin/resin-for-fibre',
   title: 'Resin for a mass of fibre',
+  search: ['wet out', 'how much resin'],
   compute: resinForFibre,
   equation: { expression: 'm_f * (1 - w_f) / w_f' },
   inputs: {

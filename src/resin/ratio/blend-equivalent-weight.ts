@@ -45,6 +45,7 @@ export function blendEquivalentWeight(input: BlendEquivalentWeightInput): MolarM
 export const blendEquivalentWeightFormula = /* @__PURE__ */ formula<BlendEquivalentWeightInput, MolarMass>({
   id: 'resin/blend-equivalent-weight',
   title: 'Equivalent weight of a blend',
+  search: ['eew', 'epoxy'],
   compute: blendEquivalentWeight,
   equation: {
     algorithm:

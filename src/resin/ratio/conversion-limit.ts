@@ -23,6 +23,7 @@ export function conversionLimit(input: ConversionLimitInput): Ratio {
 export const conversionLimitFormula = /* @__PURE__ */ formula<ConversionLimitInput, Ratio>({
   id: 'resin/conversion-limit',
   title: 'Conversion that a wrong mixing ratio allows',
+  search: ['off ratio', 'mix ratio', 'soft spots'],
   compute: conversionLimit,
   equation: { expression: 'min(r, 1 / r)' },
   inputs: {

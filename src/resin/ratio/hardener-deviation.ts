@@ -23,6 +23,7 @@ export function hardenerDeviation(input: MixingRatioErrorInput): Ratio {
 export const hardenerDeviationFormula = /* @__PURE__ */ formula<MixingRatioErrorInput, Ratio>({
   id: 'resin/hardener-deviation',
   title: 'How far the hardener of a batch is off',
+  search: ['off ratio', 'mix ratio'],
   compute: hardenerDeviation,
   equation: { expression: 'm_B * P_A / (m_A * P_B) - 1' },
   inputs: {

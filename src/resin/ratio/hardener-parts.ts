@@ -30,6 +30,7 @@ export function hardenerParts(input: HardenerPartsInput): number {
 export const hardenerPartsFormula = /* @__PURE__ */ formula<HardenerPartsInput, number>({
   id: 'resin/hardener-parts',
   title: 'Parts of hardener for 100 parts of resin',
+  search: ['phr', 'mix ratio', 'amine', 'epoxy'],
   compute: hardenerParts,
   equation: { expression: '100 * E_h / E_e' },
   inputs: {

@@ -27,6 +27,7 @@ export function hydrogenEquivalentWeight(input: HydrogenEquivalentWeightInput): 
 export const hydrogenEquivalentWeightFormula = /* @__PURE__ */ formula<HydrogenEquivalentWeightInput, MolarMass>({
   id: 'resin/hydrogen-equivalent-weight',
   title: 'Active-hydrogen equivalent weight',
+  search: ['ahew', 'amine'],
   compute: hydrogenEquivalentWeight,
   equation: { expression: 'M / n_H' },
   inputs: {

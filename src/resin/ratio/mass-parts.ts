@@ -35,6 +35,7 @@ export function massParts(input: MassPartsInput): number {
 export const massPartsFormula = /* @__PURE__ */ formula<MassPartsInput, number>({
   id: 'resin/mass-parts',
   title: 'Parts of B by mass from parts by volume',
+  search: ['mix ratio', 'by weight'],
   compute: massParts,
   equation: { expression: '100 * P_B * rho_B / (P_A * rho_A)' },
   inputs: {

@@ -40,6 +40,7 @@ export function mixDensity(input: MixDensityInput): Density {
 export const mixDensityFormula = /* @__PURE__ */ formula<MixDensityInput, Density>({
   id: 'resin/mix-density',
   title: 'Density of a mix',
+  search: ['specific gravity', 'filler'],
   compute: mixDensity,
   equation: { algorithm: 'The sum of the masses over the sum of the volumes m / rho of all components.' },
   inputs: {

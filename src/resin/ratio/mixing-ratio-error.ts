@@ -40,6 +40,7 @@ export function mixingRatioErrorTooLarge(input: MixingRatioErrorInput): boolean 
 export const mixingRatioErrorFormula = /* @__PURE__ */ formula<MixingRatioErrorInput, Ratio>({
   id: 'resin/mixing-ratio-error',
   title: 'Mixing ratio as weighed over the stated one',
+  search: ['off ratio', 'weighing'],
   compute: mixingRatioError,
   equation: { expression: 'm_B * P_A / (m_A * P_B)' },
   inputs: {

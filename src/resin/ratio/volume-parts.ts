@@ -34,6 +34,7 @@ export function volumeParts(input: VolumePartsInput): number {
 export const volumePartsFormula = /* @__PURE__ */ formula<VolumePartsInput, number>({
   id: 'resin/volume-parts',
   title: 'Parts of B by volume from parts by mass',
+  search: ['mix ratio'],
   compute: volumeParts,
   equation: { expression: '100 * P_B * rho_A / (P_A * rho_B)' },
   inputs: {

@@ -66,6 +66,7 @@ function thinPatch(value: number, collar: number): never {
 export const collarVolumeFormula = /* @__PURE__ */ formula<CollarVolumeInput, Volume>({
   id: 'resin/collar-volume',
   title: 'Volume of a filler collar',
+  search: ['putty', 'build up'],
   compute: collarVolume,
   equation: { expression: 'pi * t * (D + t) * L + a * b * (t_p - t) + V_d' },
   inputs: {

@@ -33,6 +33,7 @@ export function coverageVolume(input: CoverageVolumeInput): Volume {
 export const coverageVolumeFormula = /* @__PURE__ */ formula<CoverageVolumeInput, Volume>({
   id: 'resin/coverage-volume',
   title: 'Volume from a coverage',
+  search: ['spread rate'],
   compute: coverageVolume,
   equation: { expression: 'A * V_1 / A_1' },
   inputs: {

@@ -37,6 +37,7 @@ export function defectVolume(input: DefectVolumeInput): Volume {
 export const defectVolumeFormula = /* @__PURE__ */ formula<DefectVolumeInput, Volume>({
   id: 'resin/defect-volume',
   title: 'Volume of a metal-loss defect',
+  search: ['putty', 'pit filling', 'filler'],
   compute: defectVolume,
   equation: {
     branches: [{ when: 'shape == "bowl"', expression: 'pi / 6 * (l * b * d)' }, { expression: 'l * b * d' }],

@@ -29,6 +29,7 @@ export function filmVolume(input: FilmVolumeInput): Volume {
 export const filmVolumeFormula = /* @__PURE__ */ formula<FilmVolumeInput, Volume>({
   id: 'resin/film-volume',
   title: 'Volume of a film',
+  search: ['primer', 'coat thickness', 'wet film'],
   compute: filmVolume,
   equation: { expression: 'A * t' },
   inputs: {

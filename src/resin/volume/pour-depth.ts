@@ -29,6 +29,7 @@ export function pourDepth(input: PourDepthInput): Length {
 export const pourDepthFormula = /* @__PURE__ */ formula<PourDepthInput, Length>({
   id: 'resin/pour-depth',
   title: 'Depth of a pour of filler',
+  search: ['lift', 'exotherm'],
   compute: pourDepth,
   equation: { expression: 't_p + d' },
   inputs: {

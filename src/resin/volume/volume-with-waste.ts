@@ -29,6 +29,7 @@ export function volumeWithWaste(input: VolumeWithWasteInput): Volume {
 export const volumeWithWasteFormula = /* @__PURE__ */ formula<VolumeWithWasteInput, Volume>({
   id: 'resin/volume-with-waste',
   title: 'Volume to order',
+  search: ['how much to order'],
   compute: volumeWithWaste,
   equation: { expression: 'V * (1 + omega)' },
   inputs: {

@@ -29,6 +29,7 @@ export function aimedTension(input: AimedTensionInput): Force {
 export const aimedTensionFormula = /* @__PURE__ */ formula<AimedTensionInput, Force>({
   id: 'seal/aimed-tension',
   title: 'Tension to tighten to',
+  search: ['torque', 'clamp'],
   compute: aimedTension,
   equation: { expression: 'T_l / (1 - s)' },
   inputs: {

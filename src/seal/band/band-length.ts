@@ -39,6 +39,7 @@ export function bandLength(input: BandLengthInput): Length {
 export const bandLengthFormula = /* @__PURE__ */ formula<BandLengthInput, Length>({
   id: 'seal/band-length',
   title: 'Length of band to cut',
+  search: ['strap', 'banding', 'clamp'],
   compute: bandLength,
   equation: { expression: 'n * (C + pi * (2 * b + n * t)) + l' },
   inputs: {

@@ -36,6 +36,7 @@ export function bandTension(input: BandTensionInput): Force {
 export const bandTensionFormula = /* @__PURE__ */ formula<BandTensionInput, Force>({
   id: 'seal/band-tension',
   title: 'Band tension that holds a pad',
+  search: ['strap', 'banding', 'leak clamp', 'hose clamp'],
   compute: bandTension,
   equation: { expression: 'f * F / (2 * n * sin(phi))' },
   inputs: {

@@ -38,6 +38,7 @@ export function bandsOverPadLiesBeside({ bands: n, bandWidth: w, padDiameter: d 
 export const bandsOverPadFormula = /* @__PURE__ */ formula<BandsOverPadInput, number>({
   id: 'seal/bands-over-pad',
   title: 'Bands that lie over a pad',
+  search: ['strap', 'banding', 'leak clamp'],
   compute: bandsOverPad,
   equation: { expression: 'min(n, d_p / w)' },
   inputs: {

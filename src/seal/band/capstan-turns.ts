@@ -33,6 +33,7 @@ export function capstanTurns(input: CapstanTurnsInput): number {
 export const capstanTurnsFormula = /* @__PURE__ */ formula<CapstanTurnsInput, number>({
   id: 'seal/capstan-turns',
   title: 'Turns that hold a load by friction',
+  search: ['belt friction', 'euler'],
   compute: capstanTurns,
   equation: { expression: 'log(T_1 / T_2) / (2 * pi * mu)' },
   inputs: {

@@ -33,6 +33,7 @@ export function clampingForce(input: ClampingForceInput): Force {
 export const clampingForceFormula = /* @__PURE__ */ formula<ClampingForceInput, Force>({
   id: 'seal/clamping-force',
   title: 'Force of the bands on a pad',
+  search: ['leak clamp', 'strap', 'banding'],
   compute: clampingForce,
   equation: { expression: '2 * n * T * sin(phi)' },
   inputs: {

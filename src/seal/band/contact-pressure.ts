@@ -32,6 +32,7 @@ export function contactPressure(input: ContactPressureInput): GaugePressure {
 export const contactPressureFormula = /* @__PURE__ */ formula<ContactPressureInput, GaugePressure>({
   id: 'seal/contact-pressure',
   title: 'Contact pressure under a band',
+  search: ['leak clamp', 'strap', 'gasket'],
   compute: contactPressure,
   equation: { expression: '2 * T / (D * w)' },
   inputs: {

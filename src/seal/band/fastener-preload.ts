@@ -34,6 +34,7 @@ export function fastenerPreload(input: FastenerPreloadInput): Force {
 export const fastenerPreloadFormula = /* @__PURE__ */ formula<FastenerPreloadInput, Force>({
   id: 'seal/fastener-preload',
   title: 'Preload of a bolt by its proof strength',
+  search: ['proof load'],
   compute: fastenerPreload,
   equation: { expression: 'c * A_s * S_p' },
   inputs: {

@@ -34,6 +34,7 @@ export function fastenerTension(input: FastenerTensionInput): Force {
 export const fastenerTensionFormula = /* @__PURE__ */ formula<FastenerTensionInput, Force>({
   id: 'seal/fastener-tension',
   title: 'Tension to set at the fastener',
+  search: ['bolt', 'clamp'],
   compute: fastenerTension,
   equation: { expression: 'T_p * exp(mu * beta)' },
   inputs: {

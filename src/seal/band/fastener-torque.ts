@@ -35,6 +35,7 @@ export function fastenerTorque(input: FastenerTorqueInput): Moment {
 export const fastenerTorqueFormula = /* @__PURE__ */ formula<FastenerTorqueInput, Moment>({
   id: 'seal/fastener-torque',
   title: 'Torque for a fastener tension',
+  search: ['bolt torque', 'wrench', 'nut factor', 'k factor'],
   compute: fastenerTorque,
   equation: { expression: 'K * d * T' },
   inputs: {

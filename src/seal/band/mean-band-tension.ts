@@ -32,6 +32,7 @@ export function meanBandTension(input: MeanBandTensionInput): Force {
 export const meanBandTensionFormula = /* @__PURE__ */ formula<MeanBandTensionInput, Force>({
   id: 'seal/mean-band-tension',
   title: 'Mean tension round a band',
+  search: ['belt friction', 'capstan'],
   compute: meanBandTension,
   equation: {
     branches: [{ when: 'mu == 0', expression: 'T_f' }, { expression: 'T_f * (1 - exp(-mu * pi)) / (mu * pi)' }],

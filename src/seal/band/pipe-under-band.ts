@@ -58,6 +58,7 @@ export function pipeUnderBand(input: PipeUnderBandInput): PipeUnderBand {
 export const pipeUnderBandFormula = /* @__PURE__ */ formula<PipeUnderBandInput, PipeUnderBand>({
   id: 'seal/pipe-under-band',
   title: 'Band pressure that the thinned pipe may bear',
+  search: ['crush', 'clamp', 'thin pipe'],
   compute: pipeUnderBand,
   equation: {
     where: [

@@ -36,6 +36,7 @@ export function strapCapacity(input: StrapCapacityInput): Force {
 export const strapCapacityFormula = /* @__PURE__ */ formula<StrapCapacityInput, Force>({
   id: 'seal/strap-capacity',
   title: 'Tension that a strap may bear',
+  search: ['banding', 'breaking load'],
   compute: strapCapacity,
   equation: { expression: 'S * w * t / f' },
   inputs: {

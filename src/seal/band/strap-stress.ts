@@ -32,6 +32,7 @@ export function strapStress(input: StrapStressInput): Stress {
 export const strapStressFormula = /* @__PURE__ */ formula<StrapStressInput, Stress>({
   id: 'seal/strap-stress',
   title: 'Tensile stress of a strap',
+  search: ['banding'],
   compute: strapStress,
   equation: { expression: 'T / (w * t)' },
   inputs: {

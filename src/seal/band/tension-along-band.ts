@@ -35,6 +35,7 @@ export function tensionAlongBand(input: TensionAlongBandInput): Force {
 export const tensionAlongBandFormula = /* @__PURE__ */ formula<TensionAlongBandInput, Force>({
   id: 'seal/tension-along-band',
   title: 'Tension left in a band away from its fastener',
+  search: ['belt friction', 'capstan'],
   compute: tensionAlongBand,
   equation: { expression: 'T_f * exp(-mu * beta)' },
   inputs: {

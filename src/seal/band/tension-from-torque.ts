@@ -46,6 +46,7 @@ export function tensionFromTorque(input: TensionFromTorqueInput): ScatteredTensi
 export const tensionFromTorqueFormula = /* @__PURE__ */ formula<TensionFromTorqueInput, ScatteredTension>({
   id: 'seal/tension-from-torque',
   title: 'Fastener tension from torque, with its scatter',
+  search: ['bolt torque', 'wrench', 'k factor'],
   compute: tensionFromTorque,
   equation: { expression: 'M / (K * d)' },
   inputs: {

@@ -26,6 +26,7 @@ export function criticalPressureRatio(input: CriticalPressureRatioInput): Ratio 
 export const criticalPressureRatioFormula = /* @__PURE__ */ formula<CriticalPressureRatioInput, Ratio>({
   id: 'seal/critical-pressure-ratio',
   title: 'Critical pressure ratio of a gas',
+  search: ['choked flow', 'sonic'],
   compute: criticalPressureRatio,
   equation: { expression: '(2 / (k + 1))^(k / (k - 1))' },
   inputs: {

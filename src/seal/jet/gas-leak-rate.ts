@@ -84,6 +84,7 @@ function unchokedFlow(k: number, r: number): number {
 export const gasLeakRateFormula = /* @__PURE__ */ formula<GasLeakRateInput, GasLeakRate>({
   id: 'seal/gas-leak-rate',
   title: 'Leak rate of a gas',
+  search: ['choked flow', 'orifice'],
   compute: gasLeakRate,
   equation: {
     where: [

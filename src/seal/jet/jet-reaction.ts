@@ -42,6 +42,7 @@ export function jetReaction(input: JetReactionInput): Force {
 export const jetReactionFormula = /* @__PURE__ */ formula<JetReactionInput, Force>({
   id: 'seal/jet-reaction',
   title: 'Reaction of a jet',
+  search: ['thrust', 'leak'],
   compute: jetReaction,
   equation: { expression: '2 * C_d * C_v * A * dp' },
   inputs: {

@@ -31,6 +31,7 @@ export function jetSpeed(input: JetSpeedInput): Speed {
 export const jetSpeedFormula = /* @__PURE__ */ formula<JetSpeedInput, Speed>({
   id: 'seal/jet-speed',
   title: 'Speed of a liquid jet',
+  search: ['torricelli', 'leak', 'orifice'],
   compute: jetSpeed,
   equation: { expression: 'sqrt(2 * dp / rho)' },
   inputs: {

@@ -39,6 +39,7 @@ export function liquidLeakRate(input: LiquidLeakRateInput): VolumeFlow {
 export const liquidLeakRateFormula = /* @__PURE__ */ formula<LiquidLeakRateInput, VolumeFlow>({
   id: 'seal/liquid-leak-rate',
   title: 'Leak rate of a liquid',
+  search: ['orifice', 'torricelli'],
   compute: liquidLeakRate,
   equation: { expression: 'C_d * A * sqrt(2 * dp / rho)' },
   inputs: {

@@ -52,6 +52,7 @@ export function backingPlateDeflectionLarge(input: BackingPlateDeflectionInput):
 export const backingPlateDeflectionFormula = /* @__PURE__ */ formula<BackingPlateDeflectionInput, Length>({
   id: 'seal/backing-plate-deflection',
   title: 'Deflection of a plate over a hole',
+  search: ['patch'],
   compute: backingPlateDeflection,
   equation: {
     where: [

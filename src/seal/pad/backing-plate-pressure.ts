@@ -44,6 +44,7 @@ export function backingPlatePressure(input: BackingPlatePressureInput): GaugePre
 export const backingPlatePressureFormula = /* @__PURE__ */ formula<BackingPlatePressureInput, GaugePressure>({
   id: 'seal/backing-plate-pressure',
   title: 'Pressure that a plate over a hole carries',
+  search: ['patch'],
   compute: backingPlatePressure,
   equation: {
     branches: [

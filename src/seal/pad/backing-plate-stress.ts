@@ -41,6 +41,7 @@ export function backingPlateStress(input: BackingPlateStressInput): Stress {
 export const backingPlateStressFormula = /* @__PURE__ */ formula<BackingPlateStressInput, Stress>({
   id: 'seal/backing-plate-stress',
   title: 'Stress of a plate over a hole',
+  search: ['patch'],
   compute: backingPlateStress,
   equation: {
     branches: [

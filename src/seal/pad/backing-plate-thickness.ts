@@ -41,6 +41,7 @@ export function backingPlateThickness(input: BackingPlateThicknessInput): Length
 export const backingPlateThicknessFormula = /* @__PURE__ */ formula<BackingPlateThicknessInput, Length>({
   id: 'seal/backing-plate-thickness',
   title: 'Thickness of a plate over a hole',
+  search: ['patch', 'leak clamp'],
   compute: backingPlateThickness,
   equation: {
     branches: [

@@ -52,6 +52,7 @@ export function backingSheetOutsidePractice(input: BackingSheetInput): boolean {
 export const backingSheetFormula = /* @__PURE__ */ formula<BackingSheetInput, BackingSheet>({
   id: 'seal/backing-sheet',
   title: 'Backing sheet bent on the pipe',
+  search: ['shim', 'spring back', 'sheet over putty'],
   compute: backingSheet,
   equation: { expression: 'E * t / (D + t)' },
   inputs: {

@@ -42,6 +42,7 @@ export function leakForce(input: LeakForceInput): LeakForce {
 export const leakForceFormula = /* @__PURE__ */ formula<LeakForceInput, LeakForce>({
   id: 'seal/leak-force',
   title: 'Force of a leak on its plug and on its pad',
+  search: ['putty', 'patch', 'leak clamp'],
   compute: leakForce,
   equation: { expression: 'p * A_p' },
   inputs: {

@@ -68,6 +68,7 @@ export function padSizeBelowPractice(input: PadSizeInput): boolean {
 export const padSizeFormula = /* @__PURE__ */ formula<PadSizeInput, PadSize>({
   id: 'seal/pad-size',
   title: 'Diameter of the pad over a hole',
+  search: ['putty', 'patch', 'rubber pad'],
   compute: padSize,
   equation: {
     branches: [

@@ -36,6 +36,7 @@ export function absoluteHumidity(input: AbsoluteHumidityInput): Density {
 export const absoluteHumidityFormula = /* @__PURE__ */ formula<AbsoluteHumidityInput, Density>({
   id: 'site/absolute-humidity',
   title: 'Vapour content of the air',
+  search: ['moisture content'],
   compute: absoluteHumidity,
   equation: {
     where: [{ symbol: 't', kind: 'number', expression: 'T - 273.15' }],

@@ -38,6 +38,7 @@ export function condensationPointIsFrost(input: CondensationPointInput): boolean
 export const condensationPointFormula = /* @__PURE__ */ formula<CondensationPointInput, CondensationPoint>({
   id: 'site/condensation-point',
   title: 'Dew point, or frost point below 0 degC',
+  search: ['sweating'],
   compute: condensationPoint,
   equation: {
     where: [

@@ -57,6 +57,7 @@ export function dewPointBand(input: DewPointBandInput): DewPointBand {
 export const dewPointBandFormula = /* @__PURE__ */ formula<DewPointBandInput, DewPointBand>({
   id: 'site/dew-point-band',
   title: 'Dew point with the band of the instruments',
+  search: ['hygrometer error', 'condensation', 'sweating'],
   compute: dewPointBand,
   equation: {
     algorithm:

@@ -31,6 +31,7 @@ export function frostPoint({ temperature, humidity: RH }: FrostPointInput): Temp
 export const frostPointFormula = /* @__PURE__ */ formula<FrostPointInput, Temperature>({
   id: 'site/frost-point',
   title: 'Frost point',
+  search: ['ice', 'freezing'],
   compute: frostPoint,
   equation: {
     where: [

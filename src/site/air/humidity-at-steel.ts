@@ -37,6 +37,7 @@ export function humidityAtSteelWet({ steelTemperature, dewPoint }: HumidityAtSte
 export const humidityAtSteelFormula = /* @__PURE__ */ formula<HumidityAtSteelInput, Ratio>({
   id: 'site/humidity-at-steel',
   title: 'Relative humidity at the steel',
+  search: ['surface humidity', 'rust bloom'],
   compute: humidityAtSteel,
   equation: {
     where: [

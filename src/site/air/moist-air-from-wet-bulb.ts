@@ -55,6 +55,7 @@ function unusable(wetBulb: number, constraint: string): never {
 export const moistAirFromWetBulbFormula = /* @__PURE__ */ formula<MoistAirFromWetBulbInput, MoistAir>({
   id: 'site/moist-air-from-wet-bulb',
   title: 'State of the air from wet and dry bulb, ASHRAE form',
+  search: ['psychrometer', 'sling', 'wet bulb'],
   compute: moistAirFromWetBulb,
   equation: {
     where: [

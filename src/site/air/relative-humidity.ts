@@ -33,6 +33,7 @@ export function relativeHumidity({ temperature, dewPoint, set = 'sonntag' }: Rel
 export const relativeHumidityFormula = /* @__PURE__ */ formula<RelativeHumidityInput, Ratio>({
   id: 'site/relative-humidity',
   title: 'Relative humidity from the dew point',
+  search: ['rh', 'hygrometer'],
   compute: relativeHumidity,
   equation: {
     where: [

@@ -27,6 +27,7 @@ export function saturationPressure({ temperature, set = 'sonntag' }: SaturationP
 export const saturationPressureFormula = /* @__PURE__ */ formula<SaturationPressureInput, AbsolutePressure>({
   id: 'site/saturation-pressure',
   title: 'Vapour pressure at saturation over water',
+  search: ['magnus'],
   compute: saturationPressure,
   equation: {
     where: [{ symbol: 't', kind: 'number', expression: 'T - 273.15' }],

@@ -62,6 +62,7 @@ export const vapourPressureFromWetBulbFormula = /* @__PURE__ */ formula<
 >({
   id: 'site/vapour-pressure-from-wet-bulb',
   title: 'Vapour pressure from wet and dry bulb',
+  search: ['psychrometer', 'sling', 'wet bulb'],
   compute: vapourPressureFromWetBulb,
   equation: {
     where: [

@@ -31,6 +31,7 @@ export function leastSteelReading(input: LeastSteelReadingInput): Temperature {
 export const leastSteelReadingFormula = /* @__PURE__ */ formula<LeastSteelReadingInput, Temperature>({
   id: 'site/least-steel-reading',
   title: 'Least reading of the steel',
+  search: ['surface temperature', '3 degrees above dew point'],
   compute: leastSteelReading,
   equation: { expression: 'max(T_min, T_0) + e' },
   inputs: {

@@ -98,6 +98,7 @@ function criticalChain(before: readonly (readonly number[])[], ends: readonly nu
 export const scheduleFormula = /* @__PURE__ */ formula<ScheduleInput, Schedule>({
   id: 'site/schedule',
   title: 'Hours of the work',
+  search: ['critical path', 'gantt', 'programme of work'],
   compute: schedule,
   equation: {
     algorithm:

@@ -37,6 +37,7 @@ export function solubleSalts(input: SolubleSaltsInput): ArealWeight {
 export const solubleSaltsFormula = /* @__PURE__ */ formula<SolubleSaltsInput, ArealWeight>({
   id: 'site/soluble-salts',
   title: 'Soluble salts by conductivity',
+  search: ['bresle', 'chlorides', 'salt test'],
   compute: solubleSalts,
   equation: { expression: 'c * V * dg / A' },
   inputs: {

@@ -32,6 +32,7 @@ export function lengthOnBend(input: LengthOnBendInput): Length {
 export const lengthOnBendFormula = /* @__PURE__ */ formula<LengthOnBendInput, Length>({
   id: 'wrap/length-on-bend',
   title: 'Length along a line of a bend',
+  search: ['elbow', 'intrados', 'extrados'],
   compute: lengthOnBend,
   equation: { expression: 'l * r / r_0' },
   inputs: {

@@ -28,6 +28,7 @@ export function jointReach(input: JointReachInput): Length {
 export const jointReachFormula = /* @__PURE__ */ formula<JointReachInput, Length>({
   id: 'wrap/joint-reach',
   title: 'Reach of a joint along the pipe',
+  search: ['seam', 'butt joint'],
   compute: jointReach,
   equation: { expression: 'max(l_0, l_tau)' },
   inputs: {

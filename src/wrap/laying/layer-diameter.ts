@@ -31,6 +31,7 @@ export function layerDiameter(input: LayerDiameterInput): Length {
 export const layerDiameterFormula = /* @__PURE__ */ formula<LayerDiameterInput, Length>({
   id: 'wrap/layer-diameter',
   title: 'Mean diameter of a layer of the wrap',
+  search: ['wrap diameter'],
   compute: layerDiameter,
   equation: { expression: 'D_0 + (2 * k - 1) * t' },
   inputs: {

@@ -45,6 +45,7 @@ export function layingTime(input: LayingTimeInput): Time {
 export const layingTimeFormula = /* @__PURE__ */ formula<LayingTimeInput, Time>({
   id: 'wrap/laying-time',
   title: 'Time to lay tape or sheet',
+  search: ['wrapping speed', 'how long to wrap'],
   compute: layingTime,
   equation: { expression: 'n_s * t_s + n_b * t_m + L / (n * v)' },
   inputs: {

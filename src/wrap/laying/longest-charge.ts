@@ -36,6 +36,7 @@ export function longestCharge(input: LongestChargeInput): Length {
 export const longestChargeFormula = /* @__PURE__ */ formula<LongestChargeInput, Length>({
   id: 'wrap/longest-charge',
   title: 'Longest charge that lies before it gels',
+  search: ['pot life', 'wet out'],
   compute: longestCharge,
   equation: { expression: '(t_w - (t_m + t_s)) * v * n' },
   inputs: {

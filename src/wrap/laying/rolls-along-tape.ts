@@ -82,6 +82,7 @@ function edgeAfter({ from, to, tapeLength, meanDiameter, axialWidth }: Staggered
 export const rollsAlongTapeFormula = /* @__PURE__ */ formula<RollsAlongTapeInput, RollsAlongTape>({
   id: 'wrap/rolls-along-tape',
   title: 'Where the rolls of tape end',
+  search: ['splice', 'roll change'],
   compute: rollsAlongTape,
   equation: {
     algorithm:

@@ -110,6 +110,7 @@ function noRoom(pass: number, length: number, axialWidth: number): never {
 export const staggeredPassesFormula = /* @__PURE__ */ formula<StaggeredPassesInput, StaggeredPasses>({
   id: 'wrap/staggered-passes',
   title: 'Passes of tape to and fro',
+  search: ['spiral', 'helical wrap'],
   compute: staggeredPasses,
   equation: {
     algorithm:
