@@ -9,7 +9,7 @@ import { showComputing, showOutcome, showTab } from './answer/show-outcome.js';
 import { drawForm } from './case/draw-form.js';
 import { placeRefusals } from './case/place-refusals.js';
 import { put } from './case/places.js';
-import { byId, options } from './dom.js';
+import { byId } from './dom.js';
 import { openFormula, watchFormulas } from './formulas/formula-page.js';
 import { type TabName, watchTabs } from './tabs.js';
 import { watchStart } from './watch-start.js';

@@ -1,5 +1,6 @@
 import { findFormulas, typesetEquation } from '../../../src/evaluate/index.js';
 import type { AnyFormula } from '../../../src/formula/index.js';
+import { parseJson } from '../../../src/json/parse-json.js';
 import { type UnitSystem, units as unitTables } from '../../../src/quantity/index.js';
 import { formulaById } from '../../../src/registry/index.js';
 import { formulaSheet } from '../../../src/report/index.js';
