@@ -2,17 +2,17 @@
 import { parseJson } from '../../src/json/parse-json.js';
 import type { UnitSystem } from '../../src/quantity/index.js';
 import { version } from '../../src/repair/index.js';
+import { readAddress, watchWays, writeAddress } from './address.js';
 import { type Outcome, outcomeOf } from './answer/outcome.js';
-import { caseText, saveFile, saves } from './answer/save.js';
+import { caseText, watchSaves } from './answer/save.js';
 import { showComputing, showOutcome, showTab } from './answer/show-outcome.js';
 import { drawForm } from './case/draw-form.js';
 import { placeRefusals } from './case/place-refusals.js';
 import { put } from './case/places.js';
-import { byId, options } from './dom.js';
-import { examples } from './examples.js';
-import { type FormulaState, openFormula, watchFormulas } from './formulas/formula-page.js';
-import { linkedBy, linkOf, readLink } from './link.js';
+import { byId } from './dom.js';
+import { openFormula, watchFormulas } from './formulas/formula-page.js';
 import { type TabName, watchTabs } from './tabs.js';
+import { watchStart } from './watch-start.js';
 
 /** How long nothing is typed before the case is designed. */
 const PAUSE = 200;
@@ -21,6 +21,8 @@ let held: unknown = {};
 let outcome: Outcome = { sort: 'empty' };
 let tab: TabName = 'summary';
 let units: UnitSystem = 'si';
+/** What is computed when the typing pauses, and the clock that waits for it. */
+let pending: (() => void) | undefined;
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
 const form = byId<HTMLFormElement>('form');
@@ -30,7 +32,16 @@ const json = byId<HTMLTextAreaElement>('json');
 function later(compute: () => void): void {
   showComputing();
   clearTimeout(waiting);
-  waiting = setTimeout(compute, PAUSE);
+  pending = compute;
+  waiting = setTimeout(settle, PAUSE);
+}
+
+/** Computes now what still waits: nothing may be printed, saved or shown in other units of an answer that is out of date. */
+function settle(): void {
+  clearTimeout(waiting);
+  const compute = pending;
+  pending = undefined;
+  compute?.();
 }
 
 function redrawForm(): void {
@@ -49,14 +60,29 @@ function design(): void {
   show(outcomeOf(held));
   if (document.activeElement !== json) json.value = caseText(held);
   say(json, undefined);
-  void writeAddress(false);
+  void keepAddress(false);
 }
 
 function show(next: Outcome): void {
   clearTimeout(waiting);
+  pending = undefined;
   outcome = next;
   const elsewhere = placeRefusals(form, next.sort === 'refused' ? next.refusals : []);
-  showOutcome(next, tab, units, elsewhere);
+  shown(() => showOutcome(outcome, tab, units, elsewhere));
+}
+
+/** An answer that cannot be shown in full is not shown at all. */
+function shown(draw: () => void): void {
+  try {
+    draw();
+  } catch (error) {
+    outcome = { sort: 'fault', message: `This page failed to show the answer: ${messageOf(error)}` };
+    showOutcome(outcome, tab, units, []);
+  }
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }
 
 /** Takes a text as the case: a file, a link, or what was typed into the box. */
@@ -64,7 +90,7 @@ function take(text: string): void {
   try {
     replace(parseJson(text));
   } catch (error) {
-    refuse(error instanceof Error ? error.message : String(error));
+    refuse(messageOf(error));
   }
 }
 
@@ -89,40 +115,25 @@ function say(box: HTMLElement, message: string | undefined): void {
   else box.setAttribute('aria-invalid', 'true');
 }
 
-/** The case stands in the address, so that a reload keeps it and a copy of the address shares it. */
-async function writeAddress(isNew: boolean): Promise<void> {
+async function keepAddress(isNew: boolean): Promise<void> {
   const written = held;
-  const fragment = outcome.sort === 'empty' ? '' : await linkOf('case', JSON.stringify(written));
-  if (written !== held) return;
-  const address = `${location.href.split('#')[0]}${fragment ?? ''}`;
-  if (isNew) history.pushState(null, '', address);
-  else history.replaceState(null, '', address);
-  byId<HTMLInputElement>('link').value =
-    fragment === undefined ? 'This case is too long for a link: save it as a file.' : address;
+  const text = outcome.sort === 'empty' ? undefined : JSON.stringify(written);
+  const address = await writeAddress('case', text, isNew, () => written === held);
+  if (written === held)
+    byId<HTMLInputElement>('link').value = address ?? 'This case is too long for a link: save it as a file.';
 }
 
-async function readAddress(): Promise<void> {
-  if (location.hash === '') return replace({});
-  const linked = linkedBy(location.hash);
-  if (linked === undefined) return;
-  const reading = await readLink(linked, location.hash);
-  if (linked === 'formula' && reading.ok && tookFormula(reading.text)) return view('formula');
+/** Opens what the address holds: a case, the numbers of a formula, or an empty form. */
+async function openAddress(): Promise<void> {
+  const addressed = await readAddress();
+  if (addressed.sort === 'elsewhere') return;
+  if (addressed.sort === 'nothing') return replace({});
+  const { linked, reading } = addressed;
+  if (linked === 'formula' && reading.ok && openFormula(reading.text)) return view('formula');
   view('case');
   if (!reading.ok) refuse(reading.problem);
   else if (linked === 'case') take(reading.text);
   else refuse('What this link holds cannot be read: it names no formula of this page.');
-}
-
-/** Whether a text names a formula and what was entered for it. */
-function tookFormula(text: string): boolean {
-  try {
-    const state = parseJson(text) as Partial<FormulaState> | null;
-    const { formula = '', given = {}, claimed = '' } = state ?? {};
-    if (typeof formula !== 'string' || typeof claimed !== 'string') return false;
-    return openFormula({ formula, given: { ...given }, claimed });
-  } catch {
-    return false;
-  }
 }
 
 /** Shows the case or the calculator. */
@@ -135,9 +146,10 @@ function view(name: 'case' | 'formula'): void {
 
 /** Another case in place of this one: the way back brings this one again. */
 async function start(document: unknown): Promise<void> {
+  showComputing();
   held = document;
   outcome = outcomeOf(held);
-  await writeAddress(true);
+  await keepAddress(true);
   replace(document);
 }
 
@@ -146,7 +158,7 @@ json.addEventListener('input', () =>
     try {
       replace(parseJson(json.value));
     } catch (error) {
-      const message = error instanceof Error ? error.message : String(error);
+      const message = messageOf(error);
       refuse(message);
       say(json, message);
     }
@@ -154,51 +166,31 @@ json.addEventListener('input', () =>
 );
 form.addEventListener('submit', (event) => event.preventDefault());
 
-const example = byId<HTMLSelectElement>('example');
-example.append(
-  ...options(
-    undefined,
-    examples.map(({ title }) => title),
-    '',
-  ),
-);
-byId('take-example').addEventListener('click', () => {
-  const chosen = examples.find(({ title }) => title === example.value);
-  if (chosen !== undefined) void start(structuredClone(chosen));
-});
-byId('clear').addEventListener('click', () => void start({}));
-byId<HTMLInputElement>('file').addEventListener('change', async ({ target }) => {
-  const file = (target as HTMLInputElement).files?.[0];
-  if (file !== undefined) take(await file.text());
-});
-
+watchStart((document) => void start(document), take);
 byId<HTMLSelectElement>('units').addEventListener('change', ({ target }) => {
+  settle();
   units = (target as HTMLSelectElement).value as UnitSystem;
   show(outcome);
 });
-byId('print').addEventListener('click', () => print());
+byId('print').addEventListener('click', () => {
+  settle();
+  print();
+});
 byId('copy').addEventListener('click', async () => {
   const link = byId<HTMLInputElement>('link');
   link.select();
   await navigator.clipboard?.writeText(link.value).catch(() => undefined);
 });
-const save = byId<HTMLSelectElement>('save');
-save.append(
-  ...options(
-    undefined,
-    saves.map(({ words }) => words),
-    '',
-  ),
-);
-byId('take-save').addEventListener('click', () => {
-  const chosen = saves.find(({ words }) => words === save.value);
-  const text = chosen?.text(held, outcome, units);
-  if (chosen !== undefined && text !== undefined) saveFile(chosen, text);
+watchSaves((text) => {
+  settle();
+  return text(held, outcome, units);
 });
 
 watchTabs((chosen) => {
+  settle();
   tab = chosen;
-  if (outcome.sort === 'answered') showTab(outcome, tab, units);
+  const answered = outcome;
+  if (answered.sort === 'answered') shown(() => showTab(answered, tab, units));
 });
 byId('version').textContent = `hoopwright ${version}`;
 // The address holds the case: a way to a place on the page must not write over it.
@@ -211,12 +203,10 @@ for (const way of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
   });
 byId('view-case').addEventListener('click', () => {
   view('case');
-  void writeAddress(false);
+  void keepAddress(false);
 });
 byId('view-formula').addEventListener('click', () => view('formula'));
-watchFormulas(async (state) => {
-  const fragment = await linkOf('formula', JSON.stringify(state));
-  if (fragment !== undefined) history.replaceState(null, '', fragment);
-});
-addEventListener('popstate', () => void readAddress());
-void readAddress();
+watchFormulas((state) => void writeAddress('formula', JSON.stringify(state)));
+watchWays();
+addEventListener('popstate', () => void openAddress());
+void openAddress();

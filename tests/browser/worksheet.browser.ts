@@ -140,6 +140,24 @@ describe('a refusal', () => {
     expect(sheet.complaints).toEqual([]);
   });
 
+  it('is never passed over by choosing other units while the page computes', async () => {
+    sheet = await openWorksheet(browser, html);
+    const { page } = sheet;
+    await page.click('#take-example');
+    await verdictOf(page, /^Designed/u);
+    const brief: string = await page.evaluate(`(() => {
+      const enter = (id, value, event) => {
+        const box = document.getElementById(id);
+        box.value = value;
+        box.dispatchEvent(new Event(event, { bubbles: true }));
+      };
+      enter('defect.remainingWall/box', '9', 'input');
+      enter('units', 'us', 'change');
+      return document.getElementById('brief-text').textContent;
+    })()`);
+    expect(brief).toBe('No answer: 1 field to mend');
+  });
+
   it('of a number without a unit is said where a bare number would pass for a fraction', async () => {
     sheet = await openWorksheet(browser, html);
     await sheet.page.click('#take-example');

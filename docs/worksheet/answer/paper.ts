@@ -12,6 +12,7 @@ export function layOnPaper(host: HTMLElement, html: string, topLevel: number): S
   const main = page.querySelector('main') ?? page.body;
   body.append(...main.childNodes);
   placeHeadings([...body.querySelectorAll('h1, h2, h3, h4, h5, h6')], topLevel);
+  nameSymbols(body);
   root.replaceChildren(element('style', {}, onPaper(style)), body);
   return root;
 }
@@ -22,6 +23,15 @@ function placeHeadings(headings: readonly Element[], topLevel: number): void {
   const highest = Math.min(...headings.map(levelOf));
   for (const heading of headings)
     heading.setAttribute('aria-level', String(Math.min(6, levelOf(heading) - highest + topLevel)));
+}
+
+/** The head of a row that is a symbol alone is read out by it: mathematics alone counts as no name everywhere. */
+function nameSymbols(body: Element): void {
+  for (const head of body.querySelectorAll('th:has(math)')) {
+    const symbol = head.textContent.trim();
+    if (symbol !== '' && head.querySelector('math')?.textContent.trim() === symbol)
+      head.setAttribute('aria-label', symbol);
+  }
 }
 
 /** The style of a page for one that stands in another: what it says of the whole page it says of the paper. */

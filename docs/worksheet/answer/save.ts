@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../../src/quantity/index.js';
-import { element } from '../dom.js';
+import { byId, element, options } from '../dom.js';
 import { designFile, drawingFile, planPage, sheetPage } from './documents.js';
 import type { Outcome } from './outcome.js';
 
@@ -19,7 +19,7 @@ const ofAnswer = (write: (answered: Answered, units: UnitSystem) => string | und
 };
 
 /** What can be saved: the case at any time, the rest as long as there is an answer. */
-export const saves: readonly Saved[] = [
+const saves: readonly Saved[] = [
   { words: 'the case', name: 'case.json', type: 'application/json', text: (document) => caseText(document) },
   { words: 'the calculation sheet', name: 'sheet.html', type: 'text/html', text: ofAnswer(sheetPage) },
   { words: 'the plan of the work', name: 'plan.html', type: 'text/html', text: ofAnswer(planPage) },
@@ -32,8 +32,21 @@ export function caseText(document: unknown): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
+/** The box of what can be saved; `write` gives its text as of now. */
+export function watchSaves(write: (text: Saved['text']) => string | undefined): void {
+  const box = byId<HTMLSelectElement>('save');
+  const all = saves.map(({ words }) => words);
+  box.append(...options(undefined, all, ''));
+  byId('take-save').addEventListener('click', () => {
+    const chosen = saves.find(({ words }) => words === box.value);
+    const text = chosen === undefined ? undefined : write(chosen.text);
+    byId('save-says').textContent = text === undefined ? 'There is no such file as long as there is no answer.' : '';
+    if (chosen !== undefined && text !== undefined) saveFile(chosen, text);
+  });
+}
+
 /** Hands a text to the browser as a file. */
-export function saveFile({ name, type }: Saved, text: string): void {
+function saveFile({ name, type }: Saved, text: string): void {
   const url = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
   element('a', { href: url, download: name }).click();
   setTimeout(() => URL.revokeObjectURL(url), 60_000);

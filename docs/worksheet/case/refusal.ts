@@ -15,7 +15,7 @@ export interface Refusal {
 /** An issue of the door, as it stands beside its field. */
 export function refusalOf({ path, value, expected, example, message }: CaseIssue, label = labelOf(path)): Refusal {
   const unfilled = isUnfilled(value) && !/ is left out; /u.test(message);
-  if (unfilled) return { path, label, text: `Give ${wanted(expected)}${such(example)}.`, isUnfilled: true };
+  if (unfilled) return { path, label, text: `${wanted(expected)}${such(example)}.`, isUnfilled: true };
   const said = path !== '' && message.startsWith(path) ? `${label}${message.slice(path.length)}` : message;
   return { path, label, text: said.replace(/([^.?!])$/u, '$1.'), isUnfilled: false };
 }
@@ -30,7 +30,8 @@ export function labelOf(path: string): string {
 }
 
 function wanted(expected: string): string {
-  return expected.replaceAll(' as text with a unit', '');
+  if (expected.startsWith('an object')) return `Still to fill in${expected.endsWith('or "none"') ? ', or none' : ''}`;
+  return `Give ${expected.replaceAll(' as text with a unit', '').replaceAll('one line of text that is not empty', 'one line of text')}`;
 }
 
 function such(example: unknown): string {

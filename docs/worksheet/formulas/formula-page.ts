@@ -1,5 +1,6 @@
 import { findFormulas, typesetEquation } from '../../../src/evaluate/index.js';
 import type { AnyFormula } from '../../../src/formula/index.js';
+import { parseJson } from '../../../src/json/parse-json.js';
 import { type UnitSystem, units as unitTables } from '../../../src/quantity/index.js';
 import { formulaById } from '../../../src/registry/index.js';
 import { formulaSheet } from '../../../src/report/index.js';
@@ -13,7 +14,7 @@ import { drawResult, mathBox } from './draw-result.js';
 import { type Given, inputControls, isKind } from './inputs.js';
 
 /** What a link to a calculation holds. */
-export interface FormulaState {
+interface FormulaState {
   readonly formula: string;
   readonly given: Given;
   readonly claimed: string;
@@ -42,12 +43,16 @@ export function watchFormulas(tell: (state: FormulaState) => void): void {
   drawFound();
 }
 
-/** Shows a calculation that a link holds. */
-export function openFormula(state: FormulaState): boolean {
-  const found = formulaById(state.formula);
-  if (found === undefined) return false;
-  choose(found, state.given, state.claimed);
-  return true;
+/** Shows the calculation that the text of a link holds; false where it names no formula. */
+export function openFormula(text: string): boolean {
+  try {
+    const { formula: id, given: entered = {}, claimed = '' } = parseJson(text) as Partial<FormulaState>;
+    const found = typeof id === 'string' && typeof claimed === 'string' ? formulaById(id) : undefined;
+    if (found !== undefined) choose(found, { ...entered }, claimed);
+    return found !== undefined;
+  } catch {
+    return false;
+  }
 }
 
 function drawFound(): void {
