@@ -1,5 +1,6 @@
 import type { Block, EquationLine } from './document.js';
 import { escapedHtml } from './html-text.js';
+import { sizeStep } from './math-width.js';
 import { equationMath, symbolMath } from './mathml.js';
 import { pagePolicy } from './page-policy.js';
 import { sheetStyle } from './sheet-style.js';
@@ -114,7 +115,7 @@ function equation(left: string, lines: readonly EquationLine[]): string {
     const written = side === undefined ? `<mtext>${escapedHtml(words)}</mtext>` : side;
     const beside = note === undefined ? '' : `<span class="note">${text(note)}</span>`;
     const own = index === 0 ? symbolMath(left) : `<mphantom>${symbolMath(left)}</mphantom>`;
-    return `<div class="line">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
+    return `<div class="line size-${sizeStep(words)}">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
   });
   return `<div class="equation">${body.join('')}</div>`;
 }
