@@ -42,7 +42,7 @@ figure svg{width:100%;height:auto}
 @page{size:A4;margin:14mm 12mm 13mm 15mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
 ${compact('@media (max-width:40em)')}
 @media print{body{font:7.8pt/1.2 "Times New Roman","Liberation Serif","DejaVu Serif Condensed",Georgia,serif}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}.hoopwright-sheet{max-width:none;padding:0}
-.equation{overflow:visible;margin:.1em 0 .1em .5em;display:flex;flex-wrap:wrap;align-items:center;column-gap:.5em}.line{padding:.03em 0;gap:.1em .6em;flex-wrap:wrap;max-width:100%}.line mphantom{display:none}math{font-size:1em}
+.step{margin:.45em 0 0;line-height:1.25}.step h4,.step p,.step .equation,.step .line,.step ul,.step li{display:inline;padding:0;margin:0}.step h4::after,.step p::after,.step li::after,.step .equation::after{content:" "}.step li::after{content:"; "}.equation{overflow:visible}.line mphantom{display:none}math{font-size:1em}.line .note{padding:0 .3em}
 .size-2{font-size:.86em}.size-3{font-size:.72em}.size-4{font-size:.6em}.equation:has(.size-5){column-span:all}
 .figures{display:block;columns:2;column-gap:5mm}figure{max-width:none}figure svg{max-height:62mm}
 .answer,.calculation,.evidence,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:6mm;font-size:.93em}.the-case-as-given{columns:4;column-gap:4mm;font-size:.87em}.the-case-as-given .rows th{min-width:0}.the-case-as-given td,.the-case-as-given th{padding-right:.4em}
