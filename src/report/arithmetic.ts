@@ -4,7 +4,7 @@ import type { CoherentUnits } from './coherent.js';
 import type { Scope } from './equation.js';
 import { evaluate, type Value } from './evaluate.js';
 import type { Expression } from './expression.js';
-import { withoutNoise } from './noise.js';
+import { withoutNoise, withoutZeros } from './noise.js';
 import { formatGiven, halfUnit, rounds } from './number.js';
 import type { Problem, Term } from './problem.js';
 import { type Substitute, substitute, type Times } from './substitute.js';
@@ -168,7 +168,11 @@ export function arithmetic(problem: Problem, digits: number, tied = false, times
     printed.get(symbol) ?? (equation.sort === 'residual' && symbol === result.symbol ? shown : undefined);
   const write = (expression: typeof equation.main) => ({
     symbols: substitute(withoutNoise(expression), undefined, times),
-    numbers: substitute(withoutNoise(expression), lookup, times),
+    numbers: substitute(
+      withoutZeros(withoutNoise(expression), (symbol) => Number(lookup(symbol)?.text) === 0),
+      lookup,
+      times,
+    ),
   });
   const sides = equation.sort === 'residual' ? sidesOf(problem, readBack(problem, printed), text, digits) : [];
   const [low, high] = sides.map(

@@ -1,5 +1,6 @@
 import type { Block, EquationLine } from './document.js';
 import { escapedHtml } from './html-text.js';
+import { sizeStep } from './math-width.js';
 import { equationMath, symbolMath } from './mathml.js';
 import { pagePolicy } from './page-policy.js';
 import { sheetStyle } from './sheet-style.js';
@@ -12,15 +13,29 @@ export function toHtmlFragment(blocks: readonly Block[]): string {
 
 /** Each part of a sheet, from one head of the first level to the next, is a section of its own. */
 function parts(blocks: readonly Block[]): string[] {
-  const sections: { name: string; html: string[] }[] = [{ name: 'front', html: [] }];
+  const sections: { name: string; blocks: Block[] }[] = [{ name: 'front', blocks: [] }];
   for (const block of blocks) {
     if (block.sort === 'heading' && block.level === 1)
-      sections.push({ name: block.text.toLowerCase().replaceAll(/[^a-z]+/gu, '-'), html: [] });
-    sections.at(-1)?.html.push(blockHtml(block));
+      sections.push({ name: block.text.toLowerCase().replaceAll(/[^a-z]+/gu, '-'), blocks: [] });
+    sections.at(-1)?.blocks.push(block);
   }
-  return sections.map(
-    ({ name, html }) => `<section class="${name}">\n${html.filter((each) => each !== '').join('\n')}\n</section>`,
-  );
+  return sections.map(({ name, blocks: own }) => `<section class="${name}">\n${withSteps(own).join('\n')}\n</section>`);
+}
+
+/** The blocks of a part; a step, from its head to the next head, is a division of its own. */
+function withSteps(blocks: readonly Block[]): string[] {
+  const html: string[] = [];
+  let isStep = false;
+  for (const block of blocks) {
+    if (block.sort === 'heading') {
+      if (isStep) html.push('</div>');
+      isStep = block.level === 3;
+      if (isStep) html.push('<div class="step">');
+    }
+    html.push(blockHtml(block));
+  }
+  if (isStep) html.push('</div>');
+  return html.filter((each) => each !== '');
 }
 
 /** Blocks as one whole page that needs nothing else: on a screen of any width, and on A4. */
@@ -114,7 +129,7 @@ function equation(left: string, lines: readonly EquationLine[]): string {
     const written = side === undefined ? `<mtext>${escapedHtml(words)}</mtext>` : side;
     const beside = note === undefined ? '' : `<span class="note">${text(note)}</span>`;
     const own = index === 0 ? symbolMath(left) : `<mphantom>${symbolMath(left)}</mphantom>`;
-    return `<div class="line">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
+    return `<div class="line size-${sizeStep(words)}">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
   });
   return `<div class="equation">${body.join('')}</div>`;
 }

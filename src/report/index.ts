@@ -1,6 +1,9 @@
 export { comparisonSheet } from './compared.js';
 export { intervalSheet, sensitivitySheet } from './doubt.js';
 export { type RepairDrawings, repairDrawing, repairDrawings } from './drawing/index.js';
+export { sensitivityBars } from './drawing/sensitivity-bars.js';
+export { surveyBands } from './drawing/survey-bands.js';
+export { type SurveyPoint, surveyAgainstLimit } from './drawing/survey-limit.js';
 export { type FirstPageOptions, firstPage } from './first-page.js';
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';

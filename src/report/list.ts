@@ -11,12 +11,15 @@ const BEGINNING = 8;
 const END = 4;
 
 /** Characters of a line of the sheet that a table may take, and between two of its columns. */
-const LINE = 70;
+const LINE = 92;
 const GAP = 2;
+
+/** What a list is called and what its columns are. */
+export type ListDeclaration = Pick<OutputDeclaration, 'columns' | 'name'>;
 
 /** A profile or a history as a table, each column in one unit. */
 export function listBlocks(
-  { columns, name }: Pick<OutputDeclaration, 'columns' | 'name'>,
+  { columns, name }: ListDeclaration,
   rows: readonly unknown[],
   options: ChosenOptions,
 ): Block[] {

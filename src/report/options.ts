@@ -10,12 +10,32 @@ export interface SheetOptions {
   readonly digits?: number | undefined;
 }
 
+/** Where on a sheet something was printed first, by what it is. */
+export interface PrintedBefore {
+  /** The step that printed it; the first time, it is this one, and nothing is returned. */
+  first(what: string, number: string): string | undefined;
+}
+
+/** A sheet that has printed nothing yet. */
+export function nothingPrinted(): PrintedBefore {
+  const steps = new Map<string, string>();
+  return {
+    first: (what, number) => {
+      const before = steps.get(what);
+      if (before === undefined) steps.set(what, number);
+      return before;
+    },
+  };
+}
+
 /** How one step is written. */
 export interface StepOptions extends SheetOptions {
   /** The inputs as the user typed them, by name: the first substituted line then shows these very numbers and units. */
   readonly typed?: Readonly<Record<string, { readonly text: string }>> | undefined;
   /** Number of the step on its sheet. */
   readonly number?: string | undefined;
+  /** What the sheet has printed before this step, and in which step: it is named there and not printed again. */
+  readonly printed?: PrintedBefore | undefined;
 }
 
 /** Options with their defaults filled in. */

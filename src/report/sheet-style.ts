@@ -39,11 +39,14 @@ figure svg{width:100%;height:auto}
 .verdict{font-size:1.1rem;font-weight:700}
 .signatures{width:100%;border:1px solid #161616;margin:.8rem 0;break-inside:avoid}
 .signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}.signatures tbody th{width:16%}.signatures td{width:28%}
-@page{size:A4;margin:19mm 16mm 17mm 20mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
+@page{size:A4;margin:14mm 12mm 13mm 15mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
 ${compact('@media (max-width:40em)')}
-@media print{.answer{break-before:page}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}body{font-size:8.4pt;line-height:1.22}.hoopwright-sheet{max-width:none;padding:0}.equation{overflow:visible;margin:.1em 0 .1em .6em}.figures{display:block;columns:2;column-gap:5mm}
-.answer,.calculation,.evidence,.the-case-as-given,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:7mm;font-size:7pt}
-.answer .rows{width:100%}.answer th,.answer td{padding-right:.4em}.answer .rows td:nth-child(2){white-space:nowrap}h2{column-span:all;font-size:1.25em;margin:.7em 0 .3em}h3{font-size:1.15em;margin:.6em 0 .2em}h4{font-size:1.06em;margin:.55em 0 0}p,table,ul{margin:.12em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
+@media print{body{font:7.8pt/1.2 "Times New Roman","Liberation Serif","DejaVu Serif Condensed",Georgia,serif}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}.hoopwright-sheet{max-width:none;padding:0}
+.step{margin:.45em 0 0;line-height:1.25}.step h4,.step p,.step .equation,.step .line,.step ul,.step li{display:inline;padding:0;margin:0}.step h4::after,.step p::after,.step li::after,.step .equation::after{content:" "}.step li::after{content:"; "}.equation{overflow:visible}.line mphantom{display:none}math{font-size:1em}.line .note{padding:0 .3em}
+.size-2{font-size:.86em}.size-3{font-size:.72em}.size-4{font-size:.6em}.equation:has(.size-5){column-span:all}
+.figures{display:block;columns:2;column-gap:5mm}figure{max-width:none}figure svg{max-height:62mm}
+.answer,.calculation,.evidence,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:6mm;font-size:.93em}.the-case-as-given{columns:4;column-gap:4mm;font-size:.87em}.the-case-as-given .rows th{min-width:0}.the-case-as-given td,.the-case-as-given th{padding-right:.4em}
+.answer .rows{width:100%}.answer th,.answer td{padding-right:.4em}.answer .rows td:nth-child(2){white-space:nowrap}h2{column-span:all;font-size:1.25em;margin:.6em 0 .2em}h3{font-size:1.12em;margin:.5em 0 .1em}h4{font-size:1.03em;margin:.4em 0 0}p,table,ul{margin:.08em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
 ${compact('@media print')}
 `.trim();
 }

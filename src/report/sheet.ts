@@ -9,7 +9,7 @@ import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
 import { frontBlocks } from './front.js';
 import { lineOnSheet } from './line-text.js';
-import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
+import { type ChosenOptions, chosen, nothingPrinted, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { declarationOf, stepBlocks } from './step.js';
 import { warningOnSheet } from './warning.js';
@@ -57,6 +57,7 @@ function listOr(title: string, items: readonly string[], otherwise: string): Blo
 function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions): Block[] {
   let part = 0;
   let step = 0;
+  const printed = nothingPrinted();
   return record.flatMap((entry): Block[] => {
     if (entry.sort === 'heading') {
       part += 1;
@@ -76,7 +77,7 @@ function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions):
       ];
     }
     step += 1;
-    return stepBlocks(entry, { ...options, number: `${part}.${step}` });
+    return stepBlocks(entry, { ...options, number: `${part}.${step}`, printed });
   });
 }
 
@@ -129,7 +130,7 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
 }
 
 /**
- * The calculation sheet of a design as text of at most 78 columns, as Markdown, as one HTML page (MathML, no script, no
+ * The calculation sheet of a design as text of at most 100 columns, as Markdown, as one HTML page (MathML, no script, no
  * network) or as an article for a page of one's own: an engineer's calculation that can be
  * followed on paper, every number with unit, symbol, source and evidence tag. The same design gives the same text.
  *

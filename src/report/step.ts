@@ -5,7 +5,7 @@ import { arithmetic } from './arithmetic.js';
 import { cite } from './citation.js';
 import type { Block } from './document.js';
 import { parseExpression } from './expression.js';
-import { listBlocks } from './list.js';
+import { type ListDeclaration, listBlocks } from './list.js';
 import { type ChosenOptions, chosen, type StepOptions } from './options.js';
 import { type GivenInput, type GivenOutput, givenInputs, givenOutputs, problemOf } from './problem.js';
 import { shownValue } from './shown-value.js';
@@ -44,7 +44,10 @@ export function backingRows({ evidence, sources }: AnyFormula): string[][] {
   return [['Evidence', evidenceText(evidence)], ...cited];
 }
 
-/** A recorded step as blocks: what it is for, the symbols, the equation three times over, the result, what stands behind it. */
+/**
+ * A recorded step as blocks: what it is for, the symbols, the equation three times over, the result, what stands behind it. A
+ * formula that the sheet uses again has its names, its method and what stands behind it at its first step.
+ */
 export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block[] {
   const all = { ...options, ...chosen(options) };
   const formula = declarationOf(step);
@@ -53,6 +56,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
   const winner = problem === undefined ? winnerOf(formula, step, all.units) : undefined;
   const inputs = givenInputs(formula, step.input);
   const [main, ...others] = givenOutputs(formula, step.result);
+  const before = options.number === undefined ? undefined : options.printed?.first(formula.id, options.number);
   const blocks: Block[] = [
     {
       sort: 'heading',
@@ -62,12 +66,16 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
     },
   ];
   if (step.purpose !== undefined) blocks.push({ sort: 'paragraph', text: sentence(step.purpose) });
-  blocks.push({ sort: 'rows', code: true, rows: inputs.map((input) => inputRow(input, written, all)) });
+  blocks.push({
+    sort: 'rows',
+    code: true,
+    rows: inputs.map((input) => inputRow(input, written, all, before !== undefined)),
+  });
   for (const { declaration, value } of inputs)
-    if (Array.isArray(value)) blocks.push(...listBlocks(declaration, value, all));
+    if (Array.isArray(value)) blocks.push(...listOnce(declaration, value, all));
   if (main !== undefined && written !== undefined) blocks.push(...equationBlocks(written, inputs, main, all));
   else if (main !== undefined) {
-    blocks.push(...wordedBlocks(formula, main, winner?.isMain !== true, all));
+    blocks.push(...wordedBlocks(formula, main, winner?.isMain !== true, before, all));
     if (winner?.isMain === true) blocks.push(...winnerBlocks(winner, inputs, all));
   }
   if (others.length > 0) {
@@ -82,7 +90,7 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
     });
   }
   for (const { declaration, value } of others)
-    if (Array.isArray(value)) blocks.push(...listBlocks(declaration, value, all));
+    if (Array.isArray(value)) blocks.push(...listOnce(declaration, value, all));
   if (winner?.isMain === false) blocks.push(...winnerBlocks(winner, inputs, all));
   const notes = formula.limits.filter(({ sort, beyond }) => sort === 'note' && beyond?.(step.input) === true);
   blocks.push({
@@ -92,17 +100,37 @@ export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block
         'Beyond',
         source === undefined ? limit : `${limit} [${cite(source)}]`,
       ]),
-      ...backingRows(formula),
+      ...(before === undefined ? backingRows(formula) : [['As in', `step ${before}: names, evidence and source`]]),
       ['Formula', formula.id],
     ],
   });
   return blocks;
 }
 
+/** A list that the sheet has printed in an earlier step is named there. */
+function listOnce(
+  declaration: ListDeclaration,
+  rows: readonly unknown[],
+  options: ChosenOptions & StepOptions,
+): Block[] {
+  const { number, printed } = options;
+  const what = JSON.stringify([declaration.columns ?? null, rows]);
+  const before = number === undefined ? undefined : printed?.first(what, number);
+  if (before === undefined || before === number) return listBlocks(declaration, rows, options);
+  return [{ sort: 'paragraph', text: `${sentence(declaration.name).slice(0, -1)}: as in step ${before}.` }];
+}
+
 /** A result that no single equation gives: the method in words, then the result. */
-function wordedBlocks(formula: AnyFormula, main: GivenOutput, withResult: boolean, options: ChosenOptions): Block[] {
+function wordedBlocks(
+  formula: AnyFormula,
+  main: GivenOutput,
+  withResult: boolean,
+  before: string | undefined,
+  options: ChosenOptions,
+): Block[] {
   const { symbol, kind, name } = main.declaration;
-  const method = 'algorithm' in formula.equation ? formula.equation.algorithm : undefined;
+  const isWorded = 'algorithm' in formula.equation && before === undefined;
+  const method = isWorded ? formula.equation.algorithm : undefined;
   const result = shownValue(kind, main.name, main.value, options, true, name);
   return [
     ...(method === undefined

@@ -1,8 +1,8 @@
 import type { Block, EquationLine } from './document.js';
 import { TIE } from './substitute.js';
 
-/** The widest line of a text sheet: what fits on paper, in a mail and in a terminal. */
-export const WIDTH = 78;
+/** The widest line of a text sheet: what a terminal and a sheet of paper hold. */
+export const WIDTH = 100;
 
 /** How far what belongs to a step stands in from its title. */
 const INDENT = 4;

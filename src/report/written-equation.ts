@@ -17,11 +17,12 @@ function unitOnly(shown: string): string {
   return shown.replace(/^\S+\s*/u, '');
 }
 
-/** A row of the symbol list: the value as typed or wanted, then as it enters the arithmetic when that differs. */
+/** A row of the symbol list: the value as typed or wanted, then as it enters the arithmetic when that differs; its name unless an earlier step gave it. */
 export function inputRow(
   { name, declaration, value, byDefault }: GivenInput,
   written: Arithmetic | undefined,
   options: ChosenOptions & StepOptions,
+  isNamed = false,
 ): string[] {
   const shown =
     options.typed?.[name]?.text ?? shownValue(declaration.kind, name, value, options, false, declaration.name);
@@ -30,7 +31,8 @@ export function inputRow(
   // In the unit in which it is read the number that enters the arithmetic says it all, unless the other is the user's own.
   const alike = options.typed?.[name] === undefined && unitOnly(shown) === unitOnly(entered);
   const chain = entered === shown || alike ? entered : `${shown} = ${entered}`;
-  return [declaration.symbol, `= ${chain}`, byDefault ? `${declaration.name} (default)` : declaration.name];
+  const words = isNamed ? '' : declaration.name;
+  return [declaration.symbol, `= ${chain}`, byDefault ? `${words} (default)`.trim() : words];
 }
 
 /** The numbers as typed: what stands in the first substituted line when that is not what enters the arithmetic. */
@@ -103,7 +105,7 @@ export function equationBlocks(
     return [
       { text: symbols },
       ...asTyped(symbols),
-      ...(bare || numbers === symbols ? [] : [{ text: numbers, note }]),
+      ...(bare || numbers === symbols || numbers === '0' ? [] : [{ text: numbers, note }]),
       { text: text(result) },
     ];
   };

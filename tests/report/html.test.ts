@@ -52,7 +52,7 @@ describe('page one of the sheet', () => {
 
   it('has verdict, drawings, warnings, what is recalled and who signs', () => {
     expect(front).toContain('Verdict: designed');
-    expect(front.split('<figure>').length - 1).toBe(3);
+    expect(front.split('<figure>').length - 1).toBe(4);
     expect(front).toContain('An overlap of 50.00 % is exactly what 2 layers need');
     expect(front).toMatch(/\d+ of \d+ rule values are written down from memory/);
     for (const word of ['Prepared', 'Checked', 'Approved']) expect(front).toContain(`>${word}</th>`);

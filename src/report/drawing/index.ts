@@ -1,6 +1,7 @@
 import type { RepairDesign } from '../../repair/design/design.js';
 import { chosen, type SheetOptions } from '../options.js';
 import { crossSection } from './cross-section.js';
+import { cureCurve } from './cure-curve.js';
 import { elevation } from './elevation.js';
 import { DRAWING_WIDTH } from './svg.js';
 import { timelineDrawing } from './timeline.js';
@@ -10,6 +11,8 @@ export interface RepairDrawings {
   readonly elevation?: string | undefined;
   readonly crossSection?: string | undefined;
   readonly timeline?: string | undefined;
+  /** Only where the temperature of the steel is foreseen over the hours. */
+  readonly cure?: string | undefined;
 }
 
 /** Every drawing of a design as SVG; what the design did not get as far as has none. */
@@ -19,6 +22,7 @@ export function repairDrawings(design: RepairDesign, options: Omit<SheetOptions,
     elevation: elevation(design, all),
     crossSection: crossSection(design, all),
     timeline: timelineDrawing(design, all),
+    cure: cureCurve(design, all),
   };
 }
 

@@ -1,0 +1,49 @@
+import { type Expression, parseExpression } from './expression.js';
+import { TIE } from './substitute.js';
+
+/** Characters that a column of the printed page holds at full size. */
+const COLUMN = 62;
+
+/** A number with its unit. */
+const AMOUNT = new RegExp(`-?[\\d.]+(?:e[+-]?\\d+)?(?:${TIE}[\\w/]+)+`, 'gu');
+
+/**
+ * How much smaller a line of an equation is set on paper so that it stays in its column: 1 at full size, 2, 3 and 4 smaller;
+ * 5 is longer than any column and takes the width of the page.
+ */
+export function sizeStep(text: string): 1 | 2 | 3 | 4 | 5 {
+  const share = widthOf(text) / COLUMN;
+  if (share <= 1) return 1;
+  if (share <= 1.18) return 2;
+  if (share <= 1.4) return 3;
+  return share <= 1.7 ? 4 : 5;
+}
+
+function widthOf(text: string): number {
+  try {
+    return width(parseExpression(text.replaceAll(AMOUNT, (amount) => 'x'.repeat(amount.length))));
+  } catch {
+    // A result with its unit is no expression.
+    return text.length;
+  }
+}
+
+/** About how many characters wide an expression is set: a fraction is as wide as its wider part. */
+function width(part: Expression): number {
+  switch (part.sort) {
+    case 'number':
+    case 'word':
+      return part.text.length;
+    case 'name':
+      return part.name.length;
+    case 'unary':
+      return width(part.operand) + 1;
+    case 'call':
+      return part.args.reduce((sum, arg) => sum + width(arg) + 1, part.name.length + 1);
+    case 'binary': {
+      const [left, right] = [width(part.left), width(part.right)];
+      if (part.operator === '/') return Math.max(left, right) + 1;
+      return part.operator === '^' ? left + right * 0.7 : left + right + 3;
+    }
+  }
+}
