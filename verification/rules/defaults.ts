@@ -34,7 +34,7 @@ export const defaultsList: readonly DefaultRow[] = [
   [
     'edgeFactor',
     '1',
-    'laminate/slot-pressure-ceiling laminate/slot-resistance laminate/thickness-slot',
+    'laminate/hole-pressure-ceiling laminate/hole-resistance laminate/slot-pressure-ceiling laminate/slot-resistance laminate/thickness-hole laminate/thickness-slot',
     'alike in all directions',
   ],
   ['bondedShare', '0', 'laminate/wide-slot-resistance', 'a rigid pipe: the safe bound'],

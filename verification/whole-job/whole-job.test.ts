@@ -88,7 +88,6 @@ describe('a reading on which note and library disagree', () => {
   // A mend of the library, or of the note, turns its row red: then the reading goes.
   const seeds: Readonly<Record<keyof Readings, number>> = {
     biaxialAtWork: 67,
-    unknownHours: 17,
     shearAtJoints: 256,
   };
 

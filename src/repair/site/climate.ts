@@ -28,9 +28,9 @@ export interface Climate {
 }
 
 /** Readings that the dew-point equation does not reach are no reason to drop the design: they are read again. */
-export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration, openCure: string | undefined): Climate {
+export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration, openHours: string | undefined): Climate {
   try {
-    return readClimate(work, gate, holdTime, openCure);
+    return readClimate(work, gate, holdTime, openHours);
   } catch (error) {
     if (!isCalculationError(error)) throw error;
     const because = refusalLine('the climate cannot be judged', error);
@@ -43,7 +43,7 @@ function readClimate(
   { recorder, case: repairCase }: Workbook,
   gateAt: Time,
   holdTime: Duration,
-  openCure: string | undefined,
+  openHours: string | undefined,
 ): Climate {
   const { site } = repairCase;
   const hours = hoursFrom(site, gateAt);
@@ -77,7 +77,7 @@ function readClimate(
   });
   const reasons = gate.reasons.map(asSiteReason);
   if (!hasForecast) reasons.push(noForecast(holdTime));
-  if (openCure !== undefined) reasons.push(cureBeyondForecast(openCure));
+  if (openHours !== undefined) reasons.push(cureBeyondForecast(openHours));
   const read = {
     dewPoint: dew,
     highestDewPoint: margin.highestPoint,
@@ -87,7 +87,7 @@ function readClimate(
     isFrost: margin.isFrost,
   };
   const { earliestStart } = gate;
-  const knowsStart = earliestStart !== undefined && openCure === undefined;
+  const knowsStart = earliestStart !== undefined && openHours === undefined;
   return { reasons, read: knowsStart ? { ...read, earliestStart } : read };
 }
 
@@ -106,7 +106,9 @@ function cureBeyondForecast(because: string): SiteReason {
     check: 'forecast to the end of the cure',
     decision: 'wait',
     because: { text: `how long the climate has to hold is not known: ${because}` },
-    change: { text: 'a forecast that reaches further, warmer steel, or what the design still lacks' },
+    change: {
+      text: 'a forecast that reaches further, warmer steel, the speed of the crew, or what the design still lacks',
+    },
   };
 }
 

@@ -6,7 +6,7 @@ import type { AsFound } from '../design/design.js';
 import type { SiteDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Duration } from '../timeline/duration.js';
-import { endOf, type Timeline } from '../timeline/timeline.js';
+import { endOf, type Timeline, type TimelineStep } from '../timeline/timeline.js';
 import { judgeClimate } from './climate.js';
 import { decisionOf } from './reason.js';
 import { requiredSurface, steelReasons } from './surface.js';
@@ -21,7 +21,7 @@ export function judgeSite(work: Workbook, { found, timeline, late = 0 as Time }:
   const gate = fromFirstStart(late, timeline === undefined ? (0 as Time) : endOf(timeline, 'gate'));
   const required = requiredSurface(work.case, found.throughWall);
   const steelAgainst = steelReasons(work.case.site, required);
-  const climate = judgeClimate(work, gate, holdTime, openCureOf(timeline));
+  const climate = judgeClimate(work, gate, holdTime, openHoursOf(timeline));
   const [weather, steel] = [decisionOf(climate.reasons), decisionOf(steelAgainst)];
   return {
     decision: hardest([weather, steel]),
@@ -53,26 +53,27 @@ function holdTimeOf({ recorder }: Workbook, hours: Timeline | undefined): Durati
   // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
   const to = Math.max(from, endOf(hours, 'cure')) as Time;
   const time = step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
-  const because = openCureOf(hours) ?? openWorkOf(hours);
+  const because = openHoursOf(hours) ?? openCheckOf(hours);
   return because === undefined ? { known: true, time } : { known: false, because, atLeast: time };
 }
 
 const UNTIMED = 'the hours of the work are not worked out';
 
-/** Why the end of a cure is not known: then no forecast is known to be long enough. */
-function openCureOf(hours: Timeline | undefined): string | undefined {
+/** Why the end of a cure, or of the work before it, is not known: then no forecast is known to be long enough. */
+function openHoursOf(hours: Timeline | undefined): string | undefined {
   if (hours === undefined) return UNTIMED;
   for (const { takes, duration } of hours.steps) if ('cure' in takes && !duration.known) return duration.because;
-  return undefined;
+  return openOf(hours, ({ sort }) => sort !== 'hold point');
 }
 
-/** Why the time of the work between gate and cure is not known: the plan adds it, and the crew reads again there. */
-function openWorkOf({ steps }: Timeline): string | undefined {
-  let isAfterGate = false;
-  for (const { id, duration } of steps) {
-    if (isAfterGate && !duration.known) return `the time of "${id}": ${duration.because}`;
-    if (id === 'gate') isAfterGate = true;
-    if (id === 'cure') return undefined;
-  }
-  return undefined;
+/** Why the time of a check between gate and cure is not known: the plan adds it, and the crew reads the climate again there. */
+function openCheckOf(hours: Timeline): string | undefined {
+  return openOf(hours, ({ sort }) => sort === 'hold point');
+}
+
+function openOf({ steps }: Timeline, counts: (step: TimelineStep) => boolean): string | undefined {
+  const from = steps.findIndex(({ id }) => id === 'gate') + 1;
+  const to = steps.findIndex(({ id }) => id === 'cure');
+  const step = steps.slice(from, to).find((each) => counts(each) && !each.duration.known);
+  return step === undefined || step.duration.known ? undefined : `the time of "${step.id}": ${step.duration.because}`;
 }

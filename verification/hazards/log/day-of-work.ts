@@ -12,7 +12,7 @@ export const dayOfWork: readonly Hazard[] = [
     would: 'Dew or cold would reach the laminate before it has cured.',
     guards: [
       'site/climate.ts: reasons noForecast(',
-      'site/climate.ts: reasons cureBeyondForecast(openCure)',
+      'site/climate.ts: reasons cureBeyondForecast(openHours)',
       'plan/alerts.ts: alerts The weather says WAIT; the forecast first lets the gate open {0}',
     ],
     tests: [

@@ -1,5 +1,4 @@
 import { thermometerError } from './cure.js';
-import type { Readings } from './open-readings.js';
 import type { CureSheet, Job } from './read-job.js';
 import { type Schedule, stepOf } from './schedule.js';
 
@@ -89,12 +88,7 @@ function gravest(decisions: readonly Decision[]): Decision {
   return decisions.includes('stop') ? 'stop' : decisions.includes('wait') ? 'wait' : 'go';
 }
 
-export function siteOf(
-  job: Job,
-  schedule: Schedule | undefined,
-  readings: Readings,
-  throughWall: boolean,
-): Record<string, unknown> {
+export function siteOf(job: Job, schedule: Schedule | undefined, throughWall: boolean): Record<string, unknown> {
   const { site } = job;
   const error = thermometerError(job);
   const humidityError = site.instruments?.humidityError ?? HUMIDITY_ERROR;
@@ -102,8 +96,10 @@ export function siteOf(
   // Without a timeline the readings of the day alone are judged.
   const gate = schedule === undefined ? 0 : stepOf(schedule, 'gate').startsAt;
   const cured = schedule === undefined ? 0 : stepOf(schedule, 'cure').endsAt;
-  const between = ['filler', 'filler-wait', 'surface-again', 'wrap', 'cure'];
+  // At the surface again the climate is read anew: what that check takes is no hour of the cure that nobody looked at.
+  const between = ['filler', 'filler-wait', 'wrap', 'cure'];
   const known = schedule?.steps.every(({ id, duration }) => !between.includes(id) || duration.known);
+  const checked = schedule?.steps.every(({ id, duration }) => id !== 'surface-again' || duration.known);
   const hold = cured - gate;
 
   // The reading stands for the first step of the forecast until that step ends; each later step from its beginning.
@@ -200,9 +196,9 @@ export function siteOf(
   if (site.forecast === undefined) {
     weather.push({ check: 'forecast', decision: 'wait', ...(schedule === undefined ? {} : { limit: hold }) });
   }
-  const unknown = schedule === undefined || (readings.unknownHours === 'note' && !known);
+  const unknown = schedule === undefined || !known;
   if (unknown) weather.push({ check: 'forecast to the end of the cure', decision: 'wait' });
-  else if (first !== undefined && begins < gate + hold) {
+  if (schedule !== undefined && first !== undefined && begins < gate + hold) {
     weather.push({ check: 'forecast long enough', decision: 'wait', found: begins - 1 - gate, limit: hold });
   }
   const steel: Row[] = [];
@@ -234,10 +230,11 @@ export function siteOf(
     steelNeeded: highest + 273.15 + MARGIN + error,
     humidityAtSteel: atSteelOf(settlingPointOf(atGate.air - 273.15, atGate.humidity), atGate.steel - 273.15),
     isFrost: highest < 0,
-    holdTime: known
-      ? { known: true, time: hold }
-      : { known: false, ...(schedule === undefined ? {} : { atLeast: hold }) },
-    ...(earliestStart === undefined || schedule === undefined ? {} : { earliestStart }),
+    holdTime:
+      known && checked
+        ? { known: true, time: hold }
+        : { known: false, ...(schedule === undefined ? {} : { atLeast: hold }) },
+    ...(earliestStart === undefined || schedule === undefined || !known ? {} : { earliestStart }),
     requiredGrade,
     requiredProfile,
     surfaceFrom: qualified !== undefined ? 'qualification' : job.repair.class === 1 && throughWall ? 'leak' : 'class',

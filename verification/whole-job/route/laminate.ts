@@ -1,10 +1,11 @@
 import { allowableStrains, askerOf, cyclesOf, type Strains, temperatureLimit } from './allowable-strain.js';
+import type { Bond } from './bond.js';
 import { energyFromTests, testsSuffice } from './energy-from-tests.js';
 import { extentOf } from './extent.js';
 import { wrappedDiameterOf } from './filler.js';
 import { fittingFactor, onFitting } from './fitting.js';
 import { type Joints, jointsOf } from './joints.js';
-import { type Bond, leakResistance, leakThickness, type Unbonded } from './leak.js';
+import { leakResistance, leakThickness, type Unbonded } from './leak.js';
 import { besidePressure } from './loads-of-case.js';
 import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';

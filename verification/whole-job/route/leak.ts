@@ -1,10 +1,12 @@
+import type { Bond } from './bond.js';
 import { padOf } from './leak-seal.js';
+import type { Opening } from './opening.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { edgeOfRim, kOfHole } from './rim.js';
 import { rootOfIncreasing } from './root.js';
 import { LEAST_HOLE } from './rules.js';
-import { type Opening, slotResistance } from './slot.js';
+import { slotResistance } from './slot.js';
 
 /** Where the laminate over a leak is bonded to nothing. */
 export interface Unbonded {
@@ -13,18 +15,6 @@ export interface Unbonded {
   readonly length: number;
   readonly ring: boolean;
   readonly opening?: Opening;
-}
-
-/** What the bond over it is made of. */
-export interface Bond {
-  readonly energy: number;
-  /** What of it the plate over a seal may release by the mean of its rim, since the worst place of the rim releases more. */
-  readonly energyOfPlate: number;
-  readonly factor: number;
-  readonly hoopModulus: number;
-  readonly axialModulus: number;
-  readonly poisson: number;
-  readonly shear: number;
 }
 
 /** The circle round the hole, the pad, the sheet and the collar; bands that stay make a ring. */

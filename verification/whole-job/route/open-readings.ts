@@ -9,11 +9,6 @@ export interface Readings {
    */
   readonly biaxialAtWork: 'note' | 'library';
   /**
-   * Hours of the work that nobody has stated: the weather waits for them, or goes by those that are known. The note is on the safe
-   * side: what cannot be known is no hour less (3.2: no dew by the end of the cure, whenever that is).
-   */
-  readonly unknownHours: 'note' | 'library';
-  /**
    * Sheet in bands under shear: every turn carries round the pipe, or those that go through along it alone. By the note the line
    * along the pipe holds shear and torsion (F_eq) with the plies that go through. The library refuses more: on the safe side.
    */
@@ -22,11 +17,9 @@ export interface Readings {
 
 export const byNote: Readings = {
   biaxialAtWork: 'note',
-  unknownHours: 'note',
   shearAtJoints: 'note',
 };
 export const byLibrary: Readings = {
   biaxialAtWork: 'library',
-  unknownHours: 'library',
   shearAtJoints: 'library',
 };

@@ -1,6 +1,6 @@
+import type { Opening } from './opening.js';
 import type { Job } from './read-job.js';
 import { LEAST_HOLE } from './rules.js';
-import type { Opening } from './slot.js';
 
 /** The pipe today and at the end of the life of the repair (pipe-and-defect.md, 1.6). */
 export interface Found {

@@ -1,15 +1,10 @@
+import type { Bond } from './bond.js';
 import { edgeFactor } from './edge.js';
-import type { Bond } from './leak.js';
 import { besidePressure } from './loads-of-case.js';
+import type { Opening } from './opening.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { assessmentFactor, foliasModified } from './remaining-strength.js';
-
-/** The rectangle that encloses an opening. */
-export interface Opening {
-  readonly axialLength: number;
-  readonly circumferentialWidth: number;
-}
 
 /** Over that of a clamped root, since a root turns: by finite elements (CHANGELOG; 2.8 of the note gives 1.13 squared). */
 const TURNING_ROOT = 1.4;

@@ -231,9 +231,13 @@ function isWrapped(job: Job, parts: Parts): boolean {
 /** Newton on the pad that putty alone is trusted with (CHANGELOG, practice.mostOnPutty). */
 const MOST_ON_PUTTY = 150;
 
+/** Steel that the pad lies on all round the hole (CHANGELOG, practice.leastPadMargin). */
+const LEAST_MARGIN = 0.01;
+
 /** A seal that does not hold: too much pressure, a sheet that lets the putty out, bands taken off a line that pushes. */
-function sealFailsBefore(job: Job, { seal }: Parts): boolean {
+function sealFailsBefore(job: Job, { seal, found }: Parts): boolean {
   if (seal === undefined || job.seal === undefined) return false;
+  if (seal.padDiameter < ((found.holeToday ?? 0) + 2 * LEAST_MARGIN) * (1 - 1e-12)) return true;
   const pressure = job.line.pressure ?? 0;
   const { across } = job.seal.sheet;
   if (pressure > seal.highestPressure) return true;

@@ -72,7 +72,7 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   const working = [cures.filler, cures.laminate].flatMap((cure, index) =>
     cure === undefined || (index === 0 ? job.filler : job.resin) === undefined ? [] : [cure.workingTime],
   );
-  answer['site'] = siteOf(job, undefined, readings, found.throughWall);
+  answer['site'] = siteOf(job, undefined, found.throughWall);
   Object.assign(answer, verdictOf(job, { ...base, mixing: working }));
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
@@ -109,7 +109,7 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   const whole = { ...base, mixing: working, extent, wrap, wrapLength, bandsLaid: bands.length, onTheDay };
   const judged = verdictOf(job, { ...whole, schedule: timeline });
   // What stands against the wrap leaves its hours open: then the site is judged by the readings of the day.
-  if (!isOpen('timeline', judged.because)) answer['site'] = siteOf(job, timeline, readings, found.throughWall);
+  if (!isOpen('timeline', judged.because)) answer['site'] = siteOf(job, timeline, found.throughWall);
   Object.assign(answer, judged);
   if (judged.verdict === 'designed') answer['endOfLife'] = endOfLifeOf(job, found);
   return answer;
