@@ -12,24 +12,33 @@ export interface HardnessRecord extends HardnessGateInput {
 export interface InspectionRecord {
   /** What was seen and heard; an empty list says that all was inspected and nothing was found. */
   readonly findings: readonly Finding[];
+  /** Thickness of the resin-rich surface, as measured. */
   readonly resinRichThickness?: Length | undefined;
+  /** How the bond was inspected. */
   readonly bondMethods: readonly ('tap test' | 'ultrasonic' | 'thermography' | 'other')[];
 }
 
 export interface DimensionsRecord {
+  /** What the design asks for. */
   readonly requiredThickness: Length;
   /** The lesser of the overlaps at both ends, on prepared surface. */
   readonly leastOverlap: Length;
+  /** What the design asks for. */
   readonly requiredOverlap: Length;
 }
 
 export interface PressureTestRecord {
+  /** What the design asks for. */
   readonly requiredPressure: GaugePressure;
   /** Lowest pressure during the hold. */
   readonly lowestPressure: GaugePressure;
+  /** How long the design asks for it to be held. */
   readonly requiredHold: Time;
+  /** How long it was held. */
   readonly hold: Time;
+  /** Whether anything leaked, and where. */
   readonly leak: 'none' | 'at the repair' | 'elsewhere';
+  /** What the fall of the pressure was put down to. */
   readonly fall: 'none' | PressureFallVerdict;
 }
 
@@ -37,15 +46,23 @@ export interface PressureTestRecord {
 export interface AcceptanceRecord {
   /** Least measured thickness of the laminate. */
   readonly laminateThickness: Length;
+  /** Whether the repair lies over a hole. */
   readonly throughWall: boolean;
+  /** Readings of hardness; nothing where nobody read it. */
   readonly hardness?: HardnessRecord | undefined;
+  /** What was seen and heard at the laminate. */
   readonly inspection?: InspectionRecord | undefined;
+  /** Thickness and overlap as measured. */
   readonly dimensions?: DimensionsRecord | undefined;
+  /** The test, or the word that none is asked for. */
   readonly pressureTest?: PressureTestRecord | 'not required' | undefined;
 }
 
 export interface AcceptanceDecision {
+  /** The gravest verdict of all hold points. */
   readonly verdict: AcceptanceVerdict;
+  /** Each hold point with its own verdict. */
   readonly holdPoints: readonly { readonly holdPoint: HoldPoint; readonly verdict: AcceptanceVerdict }[];
+  /** Why it is not accepted as it is. */
   readonly reasons: readonly AcceptanceReason[];
 }

@@ -8,10 +8,15 @@ export type HoldPoint = 'hardness' | 'surface' | 'bond' | 'dimensions' | 'pressu
 
 /** Why a repair is not accepted as it stands: what was found, the limit, and what is to be done. */
 export interface AcceptanceReason extends Line {
+  /** Hold point that it belongs to. */
   readonly holdPoint: HoldPoint;
+  /** What it asks for. */
   readonly verdict: Exclude<AcceptanceVerdict, 'accept'>;
+  /** What was measured. */
   readonly found?: Amount;
+  /** What it is held to. */
   readonly limit?: Amount;
+  /** Clause of the limit. */
   readonly clause?: string;
 }
 

@@ -14,27 +14,41 @@ import { type Outcome, type OutcomeName, outcomesOf } from './outcome.js';
 
 /** A number of one set beside that of the other; absent where a set has none at its place. */
 export interface ComparedNumber {
+  /** Path of the number in the rule set. */
   readonly path: string;
+  /** Kind of quantity that it is. */
   readonly kind: Coefficient['shape']['kind'];
+  /** In SI, by the first rule set; nothing where it has none. */
   readonly first: number | undefined;
+  /** In SI, by the second rule set. */
   readonly second: number | undefined;
 }
 
 /** A group of rules in which the sets differ, and what each design of the first set comes to with it from the second. */
 export interface GroupSwap {
+  /** Group of rules that was exchanged. */
   readonly group: string;
+  /** Where the group stands in either set. */
   readonly clauses: readonly [first: string, second: string];
+  /** The numbers of the group that differ. */
   readonly numbers: readonly ComparedNumber[];
+  /** Verdict with this group of the other set. */
   readonly verdict: RepairDesign['verdict'];
+  /** Outcomes with this group of the other set. */
   readonly outcomes: readonly Outcome[];
 }
 
 /** One outcome by both sets, and which groups of rules make the difference. */
 export interface ComparedOutcome {
+  /** What is compared. */
   readonly name: OutcomeName | 'verdict';
+  /** Kind of quantity, or the word that it is one. */
   readonly kind: Outcome['kind'] | 'word';
+  /** By the first rule set, in SI. */
   readonly first: number | string | undefined;
+  /** By the second rule set, in SI. */
   readonly second: number | string | undefined;
+  /** The criterion that governs by either set. */
   readonly governing: readonly [first: string | undefined, second: string | undefined];
   /** Groups that move it alone, each with what the first design comes to with that group from the second set. */
   readonly movedBy: readonly { readonly group: string; readonly to: number | string | undefined }[];
@@ -43,9 +57,13 @@ export interface ComparedOutcome {
 }
 
 export interface ComparedBases {
+  /** The two rule sets, that of the case first. */
   readonly bases: readonly [first: Basis, second: Basis];
+  /** The design by either. */
   readonly designs: readonly [first: RepairDesign, second: RepairDesign];
+  /** Each outcome by either, with the rules that move it. */
   readonly outcomes: readonly ComparedOutcome[];
+  /** The design with one group of rules exchanged at a time. */
   readonly groups: readonly GroupSwap[];
   /** Numbers that the case confirms count for its own set alone: they were read in that document. */
   readonly confirmedFor: Basis | 'neither';

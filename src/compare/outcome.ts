@@ -4,8 +4,11 @@ import { leastOf } from '../repair/timeline/duration.js';
 
 /** What a design comes to, as one name and one value; absent where the design did not get so far. */
 export interface Outcome {
+  /** What it is. */
   readonly name: OutcomeName;
+  /** Kind of quantity, or a count. */
   readonly kind: Kind | 'count';
+  /** In SI; nothing where the design did not get as far. */
   readonly value: number | undefined;
   /** The criterion that governs it, where several could. */
   readonly governing?: string | undefined;

@@ -11,9 +11,11 @@ import {
 
 /** What became of a case that differs a little from the one in hand: its outcomes, or why there are none. */
 export interface Answer {
+  /** Verdict of the design, or that the case was refused. */
   readonly verdict: Verdict | 'refused';
   /** The sentence of the refusal, or the first reason, where the case is not designed. */
   readonly because?: string | undefined;
+  /** Its outcomes. */
   readonly outcomes: readonly Outcome[];
 }
 

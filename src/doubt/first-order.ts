@@ -4,6 +4,7 @@ import { normalBelow } from '../numeric/index.js';
 export interface DesignPoint {
   /** Distance of the limit state from the middle, in standard deviations; below 0 where the middle itself falls short. */
   readonly index: number;
+  /** Chance to fall short, by the distance of the point. */
   readonly probability: number;
   /** In standard normal numbers. */
   readonly point: readonly number[];

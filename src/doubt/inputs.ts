@@ -10,6 +10,7 @@ import type { RepairCase } from '../repair/index.js';
 export interface NumericInput {
   /** `pipe.wallThickness`, `defect.profile[3].depth`. */
   readonly path: string;
+  /** Kind of quantity, a plain number or a count. */
   readonly kind: Kind | 'number' | 'count';
   /** In the coherent SI unit. */
   readonly value: number;

@@ -15,12 +15,19 @@ export type Corner = Readonly<Record<string, number>>;
 
 /** An outcome over all corners that were designed, and the corners that make its ends. */
 export interface OutcomeInterval {
+  /** What it is. */
   readonly name: OutcomeName;
+  /** Kind of quantity, or a count. */
   readonly kind: Outcome['kind'];
+  /** With the case as it is, in SI. */
   readonly nominal: number | undefined;
+  /** Least over all corners, in SI. */
   readonly least: number;
+  /** Most over all corners, in SI. */
   readonly most: number;
+  /** The corners at which they stand. */
   readonly at: { readonly least: Corner; readonly most: Corner };
+  /** The criterion that governs at each. */
   readonly governing: {
     readonly nominal: string | undefined;
     readonly least: string | undefined;
@@ -30,16 +37,22 @@ export interface OutcomeInterval {
 
 /** A corner that came to no design, and why. */
 export interface CornerWithoutDesign {
+  /** The corner: which fields stand at which end. */
   readonly corner: Corner;
+  /** What became of the case there. */
   readonly verdict: Exclude<Verdict, 'designed'> | 'refused';
+  /** Why, in a sentence. */
   readonly because: string;
 }
 
 export interface DesignInterval {
+  /** The design of the case as it is. */
   readonly nominal: Answer;
+  /** The fields that were moved, each with its ends in SI. */
   readonly inputs: readonly (NumericInput & { readonly least: number; readonly most: number })[];
   /** Every corner; the nominal case besides. */
   readonly corners: number;
+  /** What the tolerances leave of each outcome. */
   readonly outcomes: readonly OutcomeInterval[];
   /** While one corner has no design, the ends say nothing of it: the interval is open on that side. */
   readonly without: readonly CornerWithoutDesign[];

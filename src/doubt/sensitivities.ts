@@ -14,14 +14,19 @@ export interface Steps extends DesignOptions {
 
 /** An outcome with one input moved either way. */
 export interface Moved {
+  /** What moved. */
   readonly name: OutcomeName;
+  /** Kind of quantity, or a count. */
   readonly kind: Outcome['kind'];
+  /** With the case as it is, in SI. */
   readonly at: number;
   /** With the input below and above; absent where that case comes to no such number. */
   readonly below: number | undefined;
+  /** With the field moved up, in SI. */
   readonly above: number | undefined;
   /** The larger change of the two, relative to the outcome, with its sign as the input grows. */
   readonly change: number;
+  /** The criterion that governs at each. */
   readonly governing: {
     readonly at: string | undefined;
     readonly below: string | undefined;
@@ -33,17 +38,24 @@ export interface Moved {
 
 /** What one input moves. */
 export interface Sensitivity extends NumericInput {
+  /** How far the field was moved, in SI. */
   readonly step: number;
+  /** Verdict with the field moved down and up. */
   readonly verdicts: { readonly below: Answer['verdict']; readonly above: Answer['verdict'] };
   /** Why a side is not designed. */
   readonly because: { readonly below?: string | undefined; readonly above?: string | undefined };
+  /** What each outcome did. */
   readonly moves: readonly Moved[];
 }
 
 export interface Sensitivities {
+  /** The design of the case as it is. */
   readonly at: Answer;
+  /** Share of its value by which a field was moved. */
   readonly share: number;
+  /** Kelvins by which a temperature was moved. */
   readonly temperature: number;
+  /** Each field that was moved. */
   readonly inputs: readonly Sensitivity[];
   /** Inputs that are nought, of which a share moves nothing. */
   readonly atNought: readonly NumericInput[];

@@ -9,6 +9,7 @@ import { type Draw, type Simulation, simulate } from './simulate.js';
 export interface Spread {
   /** The inputs say nothing of each other: nothing else is computed here, and whoever asks has to say so. */
   readonly dependence: 'none';
+  /** Distribution of each field by its path; none for one that is known. */
   readonly inputs: Readonly<Record<string, Distribution | 'none'>>;
 }
 
@@ -28,12 +29,15 @@ export type CriterionPoint = { readonly criterion: string } & (
 );
 
 export interface Shortfall {
+  /** Plies as laid: they are not changed. */
   readonly plies: number;
   /** What the plies resist and are asked for in the case as stated. */
   readonly stated: { readonly resistance: number; readonly pressure: number; readonly governing: string };
   /** Every number of the case, with its distribution or `none`. */
   readonly inputs: readonly (NumericInput & { readonly distribution: Distribution | 'none' })[];
+  /** The chance by drawing cases. */
   readonly simulation: Simulation;
+  /** The chance by the first-order method, line by line. */
   readonly firstOrder: {
     readonly lines: readonly CriterionPoint[];
     /** Of the nearest of them; absent where none was found. */

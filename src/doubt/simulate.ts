@@ -8,13 +8,17 @@ export interface Draw {
 }
 
 export interface Simulation {
+  /** Cases drawn. */
   readonly samples: number;
+  /** Seed that they were drawn with: the same seed draws the same cases. */
   readonly seed: number;
   /** Draws that fell short, those included of which the library could not tell. */
   readonly short: number;
   /** Draws of which it could not tell, and the first reason. */
   readonly refused: number;
+  /** Why there is no number. */
   readonly because?: string | undefined;
+  /** Share of the cases that fall short. */
   readonly probability: number;
   /** By Clopper and Pearson. */
   readonly interval: { readonly level: number; readonly least: number; readonly most: number };

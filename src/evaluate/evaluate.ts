@@ -13,11 +13,15 @@ import { type Line, type Typeset, typesetLines } from './typeset.js';
 
 /** One formula evaluated. */
 export interface Evaluated {
+  /** Id of the formula. */
   readonly formula: string;
+  /** Title of the formula. */
   readonly title: string;
   /** The main result in its unit; `result` and `results` hold it too. */
   readonly value: unknown;
+  /** Unit of the main result; empty for a plain number. */
   readonly unit: string;
+  /** Kind of the main result. */
   readonly kind: string;
   /** Every output by its name; a single one is called `result`. */
   readonly results: Readonly<Record<string, EncodedAmount>>;

@@ -8,8 +8,11 @@ import { lineTex, wordsTex } from './line-tex.js';
 
 /** An equation for people: as text, as MathML for a page, as LaTeX for a document. */
 export interface Typeset {
+  /** In the grammar of the declarations. */
   readonly text: string;
+  /** A whole `math` element. */
   readonly mathml: string;
+  /** Without the signs that begin and end display mathematics. */
   readonly latex: string;
 }
 

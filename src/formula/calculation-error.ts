@@ -9,9 +9,11 @@ export type CalculationErrorCode = 'invalid-input' | 'outside-validity' | 'no-so
 
 /** What a refusal says: the parameter, its value, the constraint it breaks, and the source of the constraint. */
 export interface Refusal {
+  /** What sort of refusal it is. */
   readonly code: CalculationErrorCode;
   /** Name of the input in the function's argument. */
   readonly parameter: string;
+  /** The value that was refused. */
   readonly value: unknown;
   /** Unit of `value`; empty for plain numbers. */
   readonly unit: string;
@@ -19,14 +21,18 @@ export interface Refusal {
   readonly constraint: string;
   /** In the unit of `value`, where the constraint names it. */
   readonly limit?: number;
+  /** Who sets the constraint. */
   readonly source?: string;
 }
 
 /** The only error that the calculations of this library throw. */
 export class CalculationError extends Error implements Refusal {
+  /** Tells the class across copies of this library. */
   override readonly name = 'CalculationError';
+  /** What sort of refusal it is. */
   readonly code: CalculationErrorCode;
   readonly parameter: string;
+  /** The value that was refused. */
   readonly value: unknown;
   readonly unit: string;
   /** As a sentence in SI: the limit stands in it. */

@@ -23,6 +23,7 @@ export type DeclaredKind<T> = T extends boolean
 export interface InputDeclaration<T = unknown> {
   /** Symbol in the expression and on the sheet; Greek letters by name: `sigma_h`, `nu_ca`. */
   readonly symbol: string;
+  /** What it is: a kind of quantity, a number, a count, a choice, a flag or a list. */
   readonly kind: DeclaredKind<T>;
   /** What it is, in a few words. */
   readonly name: string;
@@ -41,8 +42,11 @@ export interface InputDeclaration<T = unknown> {
 }
 
 export interface OutputDeclaration<T = unknown> {
+  /** Symbol in the expression and on the sheet. */
   readonly symbol: string;
+  /** What it is: a kind of quantity, a number, a count, a choice, a flag or a list. */
   readonly kind: DeclaredKind<T>;
+  /** What it is, in a few words. */
   readonly name: string;
   /** The columns of a list, as `name: kind`. */
   readonly columns?: Readonly<Record<string, ColumnKind>>;
@@ -50,15 +54,21 @@ export interface OutputDeclaration<T = unknown> {
 
 /** A quantity that the equation defines on its way, evaluated before the equation itself. */
 export interface Definition {
+  /** Symbol by which the equation calls it. */
   readonly symbol: string;
+  /** Kind of quantity, or a plain number. */
   readonly kind: Kind | 'number';
+  /** What it is defined as. */
   readonly expression: string;
 }
 
 /** One branch of a piecewise equation; the last branch has no `when`. */
 export interface Branch {
+  /** Condition under which the branch is taken. */
   readonly when?: string;
+  /** The equation of the branch. */
   readonly expression: string;
+  /** What is defined for this branch alone. */
   readonly where?: readonly Definition[];
 }
 
@@ -113,6 +123,7 @@ export interface RowSums {
 }
 
 export interface SourceReference {
+  /** Key of the document in `sources`. */
   readonly key: SourceKey;
   /** Clause, page, table or equation. */
   readonly locator: string;
@@ -120,9 +131,13 @@ export interface SourceReference {
 
 /** A limit of validity. A `stop` throws `outside-validity`; a `note` is a warning that `beyond` decides. */
 export interface Limit<I> {
+  /** Whether it throws or warns. */
   readonly sort: 'stop' | 'note';
+  /** The limit in a sentence. */
   readonly text: string;
+  /** Whether an input lies beyond it. */
   readonly beyond?: (input: I) => boolean;
+  /** Who sets it. */
   readonly source?: SourceReference;
 }
 
@@ -134,16 +149,21 @@ export interface Formula<I = never, O = unknown> {
   readonly title: string;
   /** Words of the trade that its id, title and inputs do not hold: `barlow`. */
   readonly search?: readonly string[];
+  /** The function itself. */
   readonly compute: (input: I) => O;
+  /** The equation as text, or its algorithm in words. */
   readonly equation: Equation;
+  /** Each input by the name of its field. */
   readonly inputs: { readonly [K in keyof I]-?: InputDeclaration<NonNullable<I[K]>> & MayBeLeftOut<I[K]> };
   /** The result; for a function that returns a record, one declaration for each member, the main one first. */
   readonly output: O extends number | string | boolean
     ? OutputDeclaration<O>
     : { readonly [K in keyof O]: OutputDeclaration<O[K]> };
+  /** Where the formula comes from. */
   readonly sources: readonly SourceReference[];
   /** Evidence for the form, and for each coefficient that is not part of the form, by its name. */
   readonly evidence: { readonly form: Evidence } & Readonly<Record<string, Evidence>>;
+  /** Where it ends. */
   readonly limits: readonly Limit<I>[];
   /**
    * Why scaling the base units does not scale the result: for the few empirical formulas that are tied to a unit.

@@ -11,8 +11,11 @@ export type SourceTag = 'published' | 'secondary' | 'recalled' | 'practice' | 'c
 
 /** What stands behind a form or a coefficient. `derived` names another route that reproduces it; it never replaces the tag. */
 export interface Evidence {
+  /** Whether the source was seen. */
   readonly tag: SourceTag;
+  /** The other route that reproduces it. */
   readonly derived?: string;
+  /** What else there is to know. */
   readonly note?: string;
 }
 

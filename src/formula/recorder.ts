@@ -2,10 +2,13 @@ import type { Line } from '../quantity/index.js';
 
 /** A formula call that was recorded: which formula, what it was given, what it returned, and what it was for. */
 export interface RecordedStep {
+  /** Tells it from the other entries. */
   readonly sort: 'step';
   /** Id of the formula: `pipe/hoop-stress`. */
   readonly formula: string;
+  /** What the formula was given, in SI. */
   readonly input: Readonly<Record<string, unknown>>;
+  /** What it gave, in SI. */
   readonly result: unknown;
   /** What this call was for, when the title of the formula does not say it. */
   readonly purpose?: string;
@@ -13,14 +16,19 @@ export interface RecordedStep {
 
 /** A decision between formulas. */
 export interface RecordedDecision {
+  /** Tells it from the other entries. */
   readonly sort: 'decision';
+  /** What was decided. */
   readonly what: Line;
+  /** Why. */
   readonly because: Line;
 }
 
 /** The start of a part of the design: "Pipe as found". */
 export interface RecordedHeading {
+  /** Tells it from the other entries. */
   readonly sort: 'heading';
+  /** The heading. */
   readonly title: string;
 }
 
@@ -29,6 +37,7 @@ export type RecordedEntry = RecordedStep | RecordedDecision | RecordedHeading;
 
 /** Collects what a design did, in order. Only the report turns it into text. */
 export interface Recorder {
+  /** Everything recorded so far, in order. */
   readonly entries: RecordedEntry[];
 }
 

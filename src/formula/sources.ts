@@ -3,13 +3,19 @@ import type { SourceTag } from './evidence.js';
 
 /** A document that formulas and coefficients come from. */
 export interface Source {
+  /** Persons as surname and initials, or a body. */
   readonly author: string;
+  /** Title of the document. */
   readonly title: string;
+  /** Year of the edition that was used. */
   readonly year: number;
+  /** Edition, where it is named. */
   readonly edition?: string;
+  /** Digital object identifier. */
   readonly doi?: string;
   /** How the document was reached while this library was written. */
   readonly reached: Extract<SourceTag, 'published' | 'secondary' | 'recalled'>;
+  /** What else a reader should know of it. */
   readonly note?: string;
 }
 

@@ -16,7 +16,9 @@ export interface CaseIssue {
 
 /** What is wrong with a case, or with the arguments of a formula, as text: every issue at once, each a sentence. */
 export class CaseError extends Error {
+  /** Tells the class across copies of this library. */
   override readonly name = 'CaseError';
+  /** Every fault of the document. */
   readonly issues: readonly CaseIssue[];
 
   constructor(issues: readonly CaseIssue[]) {

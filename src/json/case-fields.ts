@@ -17,6 +17,7 @@ export interface CaseField {
   readonly says: string;
   /** What it takes, in words. */
   readonly expected: string;
+  /** A value that passes. */
   readonly example: unknown;
 }
 

@@ -8,6 +8,7 @@ import type { TypedMap } from './typed.js';
 
 /** A case with what its document said beside it. */
 export interface DecodedCase {
+  /** The case, quantities in SI. */
   readonly case: RepairCase;
   /** Every quantity as it was typed, with the kind that its field gave it. */
   readonly typed: TypedMap;

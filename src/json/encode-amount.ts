@@ -12,8 +12,11 @@ import { isKind } from '../quantity/units/index.js';
 
 /** A quantity, a plain number, a count or a word as JSON. The unit of what has none is empty. */
 export interface EncodedAmount {
+  /** In the unit beside it. */
   readonly value: unknown;
+  /** Empty for a plain number, a count or a word. */
   readonly unit: string;
+  /** Kind of quantity, or what else it is. */
   readonly kind: string;
 }
 

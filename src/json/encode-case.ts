@@ -8,8 +8,11 @@ import type { TypedMap } from './typed.js';
 
 /** What encoding needs: the case, and what `decodeCase` said beside it, where the case came from a document. */
 export interface CaseToEncode {
+  /** The case. */
   readonly case: RepairCase;
+  /** Texts as they were typed, so that units come back. */
   readonly typed?: TypedMap | undefined;
+  /** Rows of tables that the document named. */
   readonly lookUps?: readonly LookUp[] | undefined;
 }
 

@@ -10,7 +10,9 @@ import type { TypedMap } from './typed.js';
 
 /** How a design is written out, and what its case said beside its numbers. */
 export interface DesignEncoding extends AmountOptions {
+  /** Texts as they were typed, for the case inside. */
   readonly typed?: TypedMap | undefined;
+  /** Rows of tables that the document named. */
   readonly lookUps?: readonly LookUp[] | undefined;
 }
 

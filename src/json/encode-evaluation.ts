@@ -20,7 +20,9 @@ export interface EncodedInput extends EncodedAmount {
 
 /** One formula evaluated, as JSON. */
 export interface Evaluation {
+  /** Id of the formula. */
   readonly formula: string;
+  /** Each input by name. */
   readonly inputs: Readonly<Record<string, EncodedInput>>;
   /** The main output. */
   readonly result: EncodedAmount;

@@ -22,7 +22,9 @@ export interface LookUp {
 
 /** One field of a look-up: where it stands, and what stands there. */
 export interface LookUpField {
+  /** Path in the document. */
   readonly path: string;
+  /** What stands there. */
   readonly value: unknown;
 }
 

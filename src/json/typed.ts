@@ -2,8 +2,11 @@ import { type Kind, unitOf } from '../quantity/index.js';
 
 /** A quantity as it was typed: its text, the unit that was read from it, and the kind that its field gave it. */
 export interface Typed {
+  /** As it was typed. */
   readonly text: string;
+  /** The unit in it. */
   readonly unit: string;
+  /** The kind that its field asks for. */
   readonly kind: Kind;
 }
 

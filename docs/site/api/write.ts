@@ -32,7 +32,7 @@ export async function writeSymbols(folder: string): Promise<Symbols> {
     else log(message, level);
   };
   const project = await app.convert();
-  if (project === undefined) throw new Error('typedoc could not read the source');
+  if (project === undefined) throw new Error(`typedoc could not read the source:\n${problems.join('\n')}`);
   app.validate(project);
   let places = new Map<string, Entry>();
   // The addresses are known while typedoc writes, no longer afterwards.

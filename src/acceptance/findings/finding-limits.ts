@@ -24,7 +24,9 @@ export type FindingFeature =
 export type FindingMeasure = 'width' | 'height' | 'area' | 'radius';
 
 export interface FindingLimit {
+  /** What is looked for. */
   readonly feature: FindingFeature;
+  /** Where it is looked for. */
   readonly where: 'before wrapping' | 'resin-rich surface' | 'laminate' | 'bond line';
   /** What passes, in words with its numbers. */
   readonly limit: Line;
@@ -38,12 +40,15 @@ export interface FindingLimit {
     /** None at an end and none over a leak. */
     readonly area?: Area;
   };
+  /** Least radius that is allowed. */
   readonly leastRadius?: Length;
   /** What becomes of a repair that breaks the limit. */
   readonly beyond: Exclude<AcceptanceVerdict, 'accept'>;
   /** What is to be done. */
   readonly remedy: string;
+  /** Clause that the limit comes from. */
   readonly clause: string;
+  /** How well that clause is known. */
   readonly evidence: Evidence;
 }
 

@@ -6,18 +6,24 @@ import { wrinkleLimit } from './wrinkle-limit.js';
 
 /** Something that an inspector saw, or heard at the tap test. */
 export interface Finding {
+  /** What was found. */
   readonly feature: FindingFeature;
+  /** Its width. */
   readonly width?: Length | undefined;
   /** Height above, or depth below, the surface. */
   readonly height?: Length | undefined;
+  /** Its area. */
   readonly area?: Area | undefined;
+  /** Its radius. */
   readonly radius?: Length | undefined;
   /** Delamination: whether it reaches into the overlap at an end. */
   readonly atEnd?: boolean | undefined;
 }
 
 export interface FindingsInput {
+  /** What was found on the repair, one a row. */
   readonly findings: readonly Finding[];
+  /** Thickness of the laminate [m]; some limits go by it. */
   readonly laminateThickness: Length;
   /** Thickness of the resin-rich layer at the surface; needed to judge a crack, a pit or a pinhole. */
   readonly resinRichThickness?: Length | undefined;
@@ -26,7 +32,9 @@ export interface FindingsInput {
 }
 
 export interface FindingsJudgement {
+  /** The gravest verdict of all findings. */
   readonly verdict: AcceptanceVerdict;
+  /** Each finding that is not accepted, with its limit. */
   readonly reasons: readonly AcceptanceReason[];
 }
 

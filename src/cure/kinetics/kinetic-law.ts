@@ -34,10 +34,15 @@ export type KineticSetName =
 
 /** A published set of constants, with where it comes from and what speaks against it. */
 export interface KineticSet {
+  /** Name by which it is asked for. */
   readonly name: KineticSetName;
+  /** Rate law with its constants. */
   readonly law: KineticLaw;
+  /** Where the constants were printed. */
   readonly source: SourceKey;
+  /** How that source was reached. */
   readonly tag: SourceTag;
+  /** What speaks against using it. */
   readonly doubt?: string;
 }
 

@@ -6,7 +6,9 @@ import type { KineticLaw } from './kinetic-law.js';
 
 /** A corner of a temperature programme; between two corners the temperature runs straight. */
 export interface ProgrammePoint {
+  /** From the start of the programme [s]. */
   readonly time: Time;
+  /** Temperature at that time [K]. */
   readonly temperature: Temperature;
 }
 

@@ -12,7 +12,9 @@ import { gasConstant } from '../declared-inputs.js';
 
 /** A rate measured at a temperature. */
 export interface MeasuredRate {
+  /** At which it was measured [K]. */
   readonly temperature: Temperature;
+  /** Rate constant there [1/s]. */
   readonly rate: RateConstant;
 }
 

@@ -2,11 +2,13 @@ import type { SourceTag } from '../../formula/index.js';
 
 /** A stage of cure that lets the next step begin, and what permits that. Time alone never does. */
 export interface CureStage {
+  /** Stage of the cure. */
   readonly stage: 'no print' | 'overcoat' | 'handling' | 'full cure';
   /** What the clock says. */
   readonly time: string;
   /** What has to be seen before the hold point is released. */
   readonly releasedBy: string;
+  /** How well its share is known. */
   readonly tag: SourceTag;
 }
 

@@ -3,8 +3,11 @@ import type { Temperature, Time } from '../../quantity/index.js';
 
 /** A stretch of a forecast: how long, and the temperatures of steel and air over it. */
 export interface ForecastTemperatures {
+  /** How long the stretch lasts [s]. */
   readonly duration: Time;
+  /** Temperature of the steel [K]. */
   readonly pipeTemperature: Temperature;
+  /** Temperature of the air [K]. */
   readonly airTemperature: Temperature;
 }
 

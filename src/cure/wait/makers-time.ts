@@ -3,8 +3,11 @@ import type { Ratio, Temperature, Time } from '../../quantity/index.js';
 
 /** A time from the maker's sheet, with the climate in which it was measured. */
 export interface MakersRow {
+  /** At which the maker tested [K]. */
   readonly temperature: Temperature;
+  /** Relative humidity at the test. */
   readonly humidity: Ratio;
+  /** The maker's time there [s]. */
   readonly time: Time;
 }
 

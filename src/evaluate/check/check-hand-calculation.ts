@@ -10,12 +10,15 @@ import { inputSlips, resultSlips } from './slips.js';
 
 /** What became of a claim. */
 export interface HandCheck {
+  /** Id of the formula. */
   readonly formula: string;
+  /** The claim as it was written. */
   readonly claimed: string;
   /** What the formula gives, in the unit of the claim and two digits further. */
   readonly computed: string;
   /** Significant digits of the claim: it is held to no more. */
   readonly digits: number;
+  /** Whether the claim is right to its own digits. */
   readonly agrees: boolean;
   /** Slips that give the claim to its last digit, the common ones first; none where it agrees. */
   readonly slips: readonly string[];

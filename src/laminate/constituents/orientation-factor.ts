@@ -3,7 +3,9 @@ import type { Angle } from '../../quantity/index.js';
 
 /** Fibres of one direction, and their share of all. */
 export interface FibreDirection {
+  /** From the direction of the load [rad]. */
   readonly angle: Angle;
+  /** Share of the fibres that run so. */
   readonly share: number;
 }
 

@@ -6,10 +6,13 @@ import { freeStrain, reducedOf, type Three, times, turnedOf } from './turning.js
 
 /** A ply that grows with temperature and with the moisture that it takes up. */
 export interface GrowingPly extends Ply {
+  /** Thermal expansion along the fibres [1/K]. */
   readonly alongExpansion: ThermalExpansion;
+  /** Thermal expansion across the fibres [1/K]. */
   readonly acrossExpansion: ThermalExpansion;
   /** Strain for each part of moisture by mass. */
   readonly alongSwelling: number;
+  /** Strain across the fibres for each part of moisture by mass. */
   readonly acrossSwelling: number;
 }
 

@@ -5,13 +5,21 @@ import { reducedOf, strainInPly, type Three } from './turning.js';
 
 /** Stresses and strains of one face of a ply, in its own axes. */
 export interface PlyState {
+  /** Number of the ply, the lowest first. */
   readonly ply: number;
+  /** Which face of it. */
   readonly face: 'lower' | 'upper';
+  /** Along the fibres [Pa]. */
   readonly alongStress: Stress;
+  /** Across the fibres [Pa]. */
   readonly acrossStress: Stress;
+  /** Shear in the plane of the ply [Pa]. */
   readonly shearStress: Stress;
+  /** Along the fibres. */
   readonly alongStrain: Strain;
+  /** Across the fibres. */
   readonly acrossStrain: Strain;
+  /** Shear strain in the plane of the ply. */
   readonly shearStrain: Strain;
 }
 

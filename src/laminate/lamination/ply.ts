@@ -12,6 +12,7 @@ export interface PlyConstants {
 
 /** A ply of a laminate: the first of a list lies lowest, at z = -h/2. */
 export interface Ply extends PlyConstants {
+  /** Thickness of the ply [m]. */
   readonly thickness: Length;
   /** From the x axis to the fibres. */
   readonly angle: Angle;

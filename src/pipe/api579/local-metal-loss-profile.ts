@@ -12,7 +12,9 @@ import { foliasApi579, quickFoliasApi579 } from './folias-api579.js';
 
 /** One point of a critical thickness profile: the thinnest wall on the ring of the pipe at this position. */
 export interface WallPoint {
+  /** Along the pipe [m]. */
   readonly position: Length;
+  /** Wall left there [m]. */
   readonly wall: Length;
 }
 

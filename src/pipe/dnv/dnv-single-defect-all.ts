@@ -3,7 +3,9 @@ import type { Stress } from '../../quantity/index.js';
 import { checkSurvey, type MetalLossSurvey, refuseRow } from '../remaining-strength/metal-loss-survey.js';
 
 export interface DnvSurvey extends MetalLossSurvey {
+  /** Specified minimum tensile strength [Pa]. */
   readonly tensileStrength: Stress;
+  /** Factor of the edition; 1 where it is left out. */
   readonly editionFactor?: number;
 }
 

@@ -52,7 +52,7 @@ export function codeHoopStress(input: CodeHoopStressInput): Stress {
 export const codeHoopStressFormula = /* @__PURE__ */ formula<CodeHoopStressInput, Stress>({
   id: 'pipe/code-hoop-stress',
   title: 'Hoop stress by the code equation',
-  search: ['barlow', 'b31.3', 'joint factor'],
+  search: ['b31.3', 'joint factor'],
   compute: codeHoopStress,
   equation: { expression: 'P / (2 * E) * (D / t - 2 * Y)' },
   inputs: {

@@ -52,7 +52,7 @@ export function gasDesignPressure(input: GasDesignPressureInput): GaugePressure 
 export const gasDesignPressureFormula = /* @__PURE__ */ formula<GasDesignPressureInput, GaugePressure>({
   id: 'pipe/gas-design-pressure',
   title: 'Design pressure of a gas pipeline',
-  search: ['maop', 'location class', 'design factor', 'barlow'],
+  search: ['maop', 'location class', 'design factor'],
   compute: gasDesignPressure,
   equation: { expression: '2 * S * t / D * F * E * T * k' },
   inputs: {

@@ -42,7 +42,7 @@ export function liquidDesignPressure(input: LiquidDesignPressureInput): GaugePre
 export const liquidDesignPressureFormula = /* @__PURE__ */ formula<LiquidDesignPressureInput, GaugePressure>({
   id: 'pipe/liquid-design-pressure',
   title: 'Design pressure of a liquid pipeline',
-  search: ['mop', 'maop', 'design factor', 'barlow'],
+  search: ['mop', 'maop', 'design factor'],
   compute: liquidDesignPressure,
   equation: { expression: '2 * S * t / D * E * F' },
   inputs: {

@@ -2,12 +2,17 @@ import { atMost, nonNegative, positive, refuse, within } from '../../formula/ind
 import type { Length, Stress } from '../../quantity/index.js';
 
 export interface MawpAllInput {
+  /** Outside diameter [m]. */
   readonly outsideDiameter: Length;
   /** Wall thickness t of each reading [m]: measured wall less loss still to come and mechanical allowance. */
   readonly wallThickness: Float64Array;
+  /** Thickness for loads beside the pressure [m]. */
   readonly supplementalThickness?: Length | undefined;
+  /** Allowable stress of the code [Pa]. */
   readonly allowableStress: Stress;
+  /** Quality factor of the weld joint. */
   readonly jointFactor: number;
+  /** Coefficient Y of the code. */
   readonly temperatureCoefficient?: number | undefined;
 }
 

@@ -4,7 +4,9 @@ import { checkDepth } from './part-wall-defect.js';
 
 /** One point of a river-bottom profile: the deepest loss on the ring of the pipe at this position. */
 export interface DepthPoint {
+  /** Along the pipe [m]. */
   readonly position: Length;
+  /** Metal lost there [m]. */
   readonly depth: Length;
 }
 

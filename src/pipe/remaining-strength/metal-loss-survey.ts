@@ -4,14 +4,19 @@ import { checkDepth, checkPipeWall } from './part-wall-defect.js';
 
 /** The metal losses of one pipe, row by row in SI, as an inspection run lists them. */
 export interface MetalLossSurvey {
+  /** Outside diameter [m]. */
   readonly outsideDiameter: Length;
+  /** Nominal wall [m]. */
   readonly wallThickness: Length;
+  /** Depth of each loss [m]. */
   readonly depth: Float64Array;
+  /** Length of each loss along the pipe [m]. */
   readonly length: Float64Array;
 }
 
 /** A survey for the methods on a flow stress. */
 export interface FlowStressSurvey extends MetalLossSurvey {
+  /** Flow stress of the steel [Pa]. */
   readonly flowStress: Stress;
 }
 

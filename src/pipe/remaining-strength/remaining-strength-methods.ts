@@ -30,7 +30,9 @@ export const flowStressChoices = ['1.1 SMYS', 'SMYS + 69 MPa', '(SMYS + SMTS) / 
 export type FlowStressChoice = (typeof flowStressChoices)[number];
 
 export interface RemainingStrengthInput extends PartWallDefect {
+  /** Specified minimum yield strength [Pa]. */
   readonly yieldStrength: Stress;
+  /** Specified minimum tensile strength [Pa]. */
   readonly tensileStrength?: Stress | undefined;
   /** MAOP or MAWP of the sound pipe; no safe pressure is above it. */
   readonly maximumPressure: GaugePressure;
@@ -38,9 +40,11 @@ export interface RemainingStrengthInput extends PartWallDefect {
   readonly defectWidth?: Length | undefined;
   /** Tension along the pipe beside that of the pressure; none where it is left out. */
   readonly axialForce?: Force | undefined;
+  /** Bending moment on the pipe [N m]. */
   readonly bendingMoment?: Moment | undefined;
   /** Depths along the pipe, over the whole defect and down to `defectDepth`: opens the methods that search a profile. */
   readonly profile?: readonly DepthPoint[] | undefined;
+  /** To the nearest structural discontinuity [m]. */
   readonly distanceToDiscontinuity?: Length | undefined;
   /** The method to be used; by default the lowest of those inside their limits. */
   readonly method?: RemainingStrengthMethod | undefined;
@@ -48,22 +52,31 @@ export interface RemainingStrengthInput extends PartWallDefect {
   readonly flowStress?: FlowStressChoice | undefined;
   /** By default the larger of 1/designFactor and 1.25. */
   readonly safetyFactor?: number | undefined;
+  /** Design factor of the pipeline code. */
   readonly designFactor?: number | undefined;
 }
 
 /** A method inside its limits. The API 579-1 methods reduce the working pressure and know no failure pressure. */
 export interface MethodInside {
+  /** The method. */
   readonly method: RemainingStrengthCriterion;
+  /** It covers this loss. */
   readonly inside: true;
+  /** Pressure at which the pipe fails by it [Pa]. */
   readonly failurePressure?: GaugePressure;
+  /** That pressure over the safety factor [Pa]. */
   readonly safePressure: GaugePressure;
+  /** What it says beside the number. */
   readonly notes: readonly string[];
 }
 
 /** A method that cannot be used here, and why. */
 export interface MethodOutside {
+  /** The method. */
   readonly method: RemainingStrengthCriterion;
+  /** It does not cover this loss. */
   readonly inside: false;
+  /** Why not, in a sentence. */
   readonly because: string;
 }
 

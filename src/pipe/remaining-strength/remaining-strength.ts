@@ -22,14 +22,18 @@ import { checkSafetyFactor } from './safe-pressure.js';
 export interface RemainingStrength {
   /** What `safePressure` comes from. */
   readonly method: RemainingStrengthCriterion;
+  /** Safe pressure of the method that governs [Pa]. */
   readonly safePressure: GaugePressure;
   /**
    * The least that is predicted by what counts, or by any method where the named one predicts none; none for a loss so deep
    * that no method counts unasked.
    */
   readonly failurePressure?: GaugePressure;
+  /** Factor on the failure pressure. */
   readonly safetyFactor: number;
+  /** Flow stress that was taken. */
   readonly flowStress: FlowStressChoice;
+  /** What the methods say beside their numbers. */
   readonly notes: readonly string[];
   /** Every method, in the order of `remainingStrengthCriteria`; the last only where the loss is too deep for them. */
   readonly methods: readonly MethodResult[];

@@ -35,7 +35,7 @@ export function boreHoopStress(input: BoreHoopStressInput): Stress {
 export const boreHoopStressFormula = /* @__PURE__ */ formula<BoreHoopStressInput, Stress>({
   id: 'pipe/bore-hoop-stress',
   title: 'Hoop stress at the bore of a thick-walled pipe',
-  search: ['lame', 'barlow', 'thick wall'],
+  search: ['lame', 'thick wall'],
   compute: boreHoopStress,
   equation: {
     where: [{ symbol: 'd_i', kind: 'length', expression: 'D - 2 * t' }],

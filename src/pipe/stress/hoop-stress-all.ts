@@ -2,7 +2,9 @@ import { nonNegative, positive, refuse } from '../../formula/index.js';
 import type { GaugePressure, Length } from '../../quantity/index.js';
 
 export interface HoopStressAllInput {
+  /** Internal pressure [Pa]. */
   readonly pressure: GaugePressure;
+  /** Outside diameter [m]. */
   readonly outsideDiameter: Length;
   /** Wall thickness t of each reading [m]. */
   readonly wallThickness: Float64Array;

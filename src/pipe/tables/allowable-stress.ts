@@ -124,8 +124,11 @@ export const allowableStressRows: readonly string[] = /* @__PURE__ */ frozen([..
 
 /** An allowable stress, and the strengths that its row lists. */
 export interface AllowableStress extends TableValue<Stress> {
+  /** Row of the table, by its specification. */
   readonly row: string;
+  /** Specified minimum yield strength [Pa]. */
   readonly yieldStrength: Stress;
+  /** Specified minimum tensile strength [Pa]. */
   readonly tensileStrength: Stress;
 }
 

@@ -6,13 +6,17 @@ import { type Stress, stress } from '../../quantity/index.js';
 export type GradeEdition = '43rd and earlier' | '44th and later';
 
 export interface LinePipeGrade {
+  /** Grade by its name. */
   readonly grade: string;
+  /** Edition whose strengths these are. */
   readonly edition: GradeEdition;
   /** Specified minimum yield strength. */
   readonly yieldStrength: Stress;
   /** Specified minimum tensile strength. */
   readonly tensileStrength: Stress;
+  /** How the table was reached. */
   readonly tag: 'secondary';
+  /** Where the row stands. */
   readonly source: SourceReference;
 }
 

@@ -5,8 +5,11 @@ import { rowsOf, sourceOf } from './pipe-size.js';
 
 /** A standard size beside a measured diameter. */
 export interface SizeCandidate {
+  /** Standard of the size. */
   readonly standard: PipeStandard;
+  /** Nominal size in inches. */
   readonly nps: string;
+  /** Nominal diameter in millimetres. */
   readonly dn: number;
   /** Outside diameter of the standard size. */
   readonly outsideDiameter: Length;
@@ -19,6 +22,7 @@ export interface SizeCandidate {
 export interface NearestPipeSize extends SizeCandidate {
   /** The second nearest size: where it is nearly as near, measure again. */
   readonly next: SizeCandidate;
+  /** Where the table stands. */
   readonly source: ReturnType<typeof sourceOf>;
 }
 

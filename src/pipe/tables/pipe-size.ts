@@ -20,10 +20,15 @@ export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: 
 };
 
 export interface PipeSize {
+  /** Standard of the size. */
   readonly standard: PipeStandard;
+  /** Nominal size in inches. */
   readonly nps: string;
+  /** Nominal diameter in millimetres. */
   readonly dn: number;
+  /** Schedule by its name. */
   readonly schedule: string;
+  /** Outside diameter [m]. */
   readonly outsideDiameter: Length;
   /** Nominal wall: the mill may deliver less by its under-tolerance. */
   readonly wallThickness: Length;
