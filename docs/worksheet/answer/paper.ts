@@ -34,9 +34,12 @@ function nameSymbols(body: Element): void {
   }
 }
 
+/** A sheet has hundreds of equations: those out of sight are set when they come into it. */
+const UNSEEN_LATER = '@media screen{.equation{content-visibility:auto;contain-intrinsic-size:auto 7rem}}';
+
 /** The style of a page for one that stands in another: what it says of the whole page it says of the paper. */
 function onPaper(style: string): string {
-  return `:host{display:block;color-scheme:light;overflow-wrap:anywhere}${style
+  return `:host{display:block;color-scheme:light;overflow-wrap:anywhere}${UNSEEN_LATER}${style
     .replaceAll(/@page\s*\{[^{}]*(?:\{[^{}]*\}[^{}]*)*\}/gu, '')
     .replaceAll(/(?<![\w.#-])(?:body|:root)\{/gu, ':host{')
     .replaceAll(/(?<![\w.#-])main\{/gu, '.paper-body{')}`;
