@@ -25,12 +25,14 @@ function placeHeadings(headings: readonly Element[], topLevel: number): void {
     heading.setAttribute('aria-level', String(Math.min(6, levelOf(heading) - highest + topLevel)));
 }
 
-/** The head of a row that is a symbol alone is read out by it: mathematics alone counts as no name everywhere. */
+/** The head of a row that is a symbol alone is read out by it in letters: mathematics alone counts as no text everywhere. */
 function nameSymbols(body: Element): void {
   for (const head of body.querySelectorAll('th:has(math)')) {
+    const math = head.querySelector('math');
     const symbol = head.textContent.trim();
-    if (symbol !== '' && head.querySelector('math')?.textContent.trim() === symbol)
-      head.setAttribute('aria-label', symbol);
+    if (math === null || symbol === '' || math.textContent.trim() !== symbol) continue;
+    math.setAttribute('aria-hidden', 'true');
+    head.append(element('span', { class: 'symbol-name' }, symbol));
   }
 }
 
@@ -39,7 +41,7 @@ const UNSEEN_LATER = '@media screen{.equation{content-visibility:auto;contain-in
 
 /** The style of a page for one that stands in another: what it says of the whole page it says of the paper. */
 function onPaper(style: string): string {
-  return `:host{display:block;color-scheme:light;overflow-wrap:anywhere}${UNSEEN_LATER}${style
+  return `:host{display:block;color-scheme:light;overflow-wrap:anywhere}.symbol-name{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}${UNSEEN_LATER}${style
     .replaceAll(/@page\s*\{[^{}]*(?:\{[^{}]*\}[^{}]*)*\}/gu, '')
     .replaceAll(/(?<![\w.#-])(?:body|:root)\{/gu, ':host{')
     .replaceAll(/(?<![\w.#-])main\{/gu, '.paper-body{')}`;
