@@ -13,6 +13,9 @@ export function layOnPaper(host: HTMLElement, html: string, topLevel: number): S
   body.append(...main.childNodes);
   placeHeadings([...body.querySelectorAll('h1, h2, h3, h4, h5, h6')], topLevel);
   nameSymbols(body);
+  // A row without a word of its own goes on with that above it: its head names nothing.
+  for (const head of body.querySelectorAll('th'))
+    if (head.textContent.trim() === '') head.setAttribute('role', 'presentation');
   root.replaceChildren(element('style', {}, onPaper(style)), body);
   return root;
 }
