@@ -22,7 +22,6 @@ export {
   type CyclicFactorInput,
   chamisModulus,
   cyclicFactor,
-  cyclicFactorBeyondData,
   type DefaultStrains,
   type DefaultStrainsInput,
   type DesignHoleDiameterInput,

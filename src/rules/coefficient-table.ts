@@ -53,7 +53,7 @@ export const coefficientTable: ReadonlyMap<string, CoefficientShape> = /* @__PUR
   ['cyclic.slope', { kind: 'number', above: 0, safer: 'higher' }],
   ['cyclic.intercept', { kind: 'number', from: 0, safer: 'lower' }],
   ['cyclic.freeCycles', { kind: 'number', from: 0, safer: 'lower' }],
-  ['cyclic.lastCycles', { kind: 'number', above: 0, safer: 'higher' }],
+  ['cyclic.lastCycles', { kind: 'number', above: 0, safer: 'lower' }],
   ['temperatureMargin.glassTransition.notLeaking', margin],
   ['temperatureMargin.glassTransition.leaking', margin],
   ['temperatureMargin.heatDeflection.notLeaking', margin],

@@ -92,7 +92,7 @@ export const laminateLimits: readonly LimitRow[] = [
     input: 'cycles',
     accepts: 'up to',
     limit: 1e8,
-    code: 'note',
+    code: 'outside-validity',
     where: { lastCycles: undefined },
   },
   {

@@ -2,7 +2,15 @@ import { need, type Workbook } from '../job/workbook.js';
 
 /** Heat lengthens a free line and pushes a held one: nobody sees which it is from the pipe at the defect. */
 export function askForHeldLine(work: Workbook): void {
-  if (work.case.loads.heldLine !== undefined) return;
+  const { loads, service } = work.case;
+  if (loads.heldLine !== undefined && loads.heldLine !== 'none' && service.lowestTemperature === undefined)
+    need(
+      work,
+      'service.lowestTemperature',
+      'a line that is held along itself pulls most when it is coldest: the lowest temperature that its steel reaches in service, in winter and with the line shut in',
+      'whoever operates the line',
+    );
+  if (loads.heldLine !== undefined) return;
   need(
     work,
     'loads.heldLine',

@@ -37,6 +37,14 @@ export function pullOfLoads(work: Workbook, outsideDiameter: Length, purpose: st
   return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
 }
 
+/** What acts along a thinned wall as one pull: a push adds to the hoop stress, and is as bad as a pull of its size. */
+export function forceOnThinned(work: Workbook, outsideDiameter: Length, purpose: string): Force {
+  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
+  const { pull, push } = work.along;
+  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return Math.max(pull, -push) as Force;
+  return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
+}
+
 function pullOrPush({ along: { pull, push } }: Workbook): Force {
   return pull > 0 ? pull : push;
 }

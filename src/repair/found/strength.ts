@@ -3,7 +3,7 @@ import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { trial, type Workbook } from '../job/workbook.js';
-import { pullOfLoads } from './external-force.js';
+import { forceOnThinned } from './external-force.js';
 import { pressureOfSoundPipe } from './sound-pipe.js';
 import type { StrengthFactors } from './strength-factors.js';
 
@@ -36,7 +36,7 @@ export function strengthWith(
         defectDepth: loss.depth,
         defectLength: loss.length,
         defectWidth: loss.width,
-        axialForce: pullOfLoads(work, loss.outsideDiameter, 'stated loads on the thinned pipe, as one pull'),
+        axialForce: forceOnThinned(work, loss.outsideDiameter, 'stated loads on the thinned pipe, as one pull'),
         yieldStrength: pipe.material.yieldStrength,
         tensileStrength: pipe.material.tensileStrength,
         maximumPressure: pressureOfSoundPipe(work, loss.outsideDiameter, factors),

@@ -1,6 +1,6 @@
 import { step } from '../../formula/index.js';
-import { cyclicFactor, cyclicFactorBeyondData, pressureRatio } from '../../laminate/index.js';
-import { use, type Workbook, warn } from '../job/workbook.js';
+import { cyclicFactor, pressureRatio } from '../../laminate/index.js';
+import { use, type Workbook } from '../job/workbook.js';
 
 /** f_c, by number and depth of the pressure cycles over the life (cyclic loading); 1 without cycles. */
 export function cyclicFactorOf(work: Workbook): number {
@@ -17,12 +17,5 @@ export function cyclicFactorOf(work: Workbook): number {
     freeCycles: rule.freeCycles,
     lastCycles: rule.lastCycles,
   };
-  if (cyclicFactorBeyondData(input)) {
-    warn(
-      work,
-      'The number of cycles is above the range of the cyclic factor: the factor of its upper end is taken.',
-      rules.cyclic.clause,
-    );
-  }
   return step(recorder, 'laminate/cyclic-factor', cyclicFactor, input);
 }

@@ -113,12 +113,6 @@ export const limits: readonly Hazard[] = [
     tests: ofStrain('under a load that counts as rare', 'at the step of the soft column'),
   },
   {
-    could: 'The line cycles more often than the factor on cycles was drawn for.',
-    would: 'Fatigue beyond the last point of the curve.',
-    guards: ['limits/cycles.ts: warn The number of cycles is above the range of the cyclic factor: th'],
-    tests: ofStrain('under more cycles than its factor knows'),
-  },
-  {
     could: 'The defect is a crack, a dent, a gouge, a lamination, a bulge or in a seam.',
     would: 'A method for corroded wall would call it strong, and it would run.',
     guards: ['found/coverage.ts: reason the defect is a <defect.kind>: <why>'],

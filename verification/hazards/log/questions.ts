@@ -114,8 +114,8 @@ export const questions: readonly Hazard[] = [
   {
     could: 'The line cannot move along itself, and nobody says at which temperature it was tied in.',
     would: 'The push of heat or the pull of cold would be missing in every line along the pipe.',
-    guards: ['asked/held-line.ts: need loads.heldLine'],
-    tests: unasked('loads.heldLine'),
+    guards: ['asked/held-line.ts: need loads.heldLine', 'asked/held-line.ts: need service.lowestTemperature'],
+    tests: [...unasked('loads.heldLine'), ...unasked('the coldest steel of a held line')],
   },
   {
     could: 'The fibre is carbon, and nothing keeps it off the steel.',

@@ -15,6 +15,12 @@ describe('nobody was asked', () => {
     'laminate.transitionCuredAt',
   ])
     show(field, { from: quietLoss, with: { [field]: undefined }, verdict: 'needs input', asks: field });
+  show('the coldest steel of a held line', {
+    from: quietLoss,
+    with: { 'loads.heldLine': { tieInTemperature: '15 degC' }, 'service.lowestTemperature': undefined },
+    verdict: 'needs input',
+    asks: 'service.lowestTemperature',
+  });
   show('filler.greatestLift', {
     from: loss,
     with: { 'filler.greatestLift': undefined },

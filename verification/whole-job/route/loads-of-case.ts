@@ -42,11 +42,11 @@ export function besidePressure({ loads }: Job, diameter: number): Beside {
   };
 }
 
-/** The pull past a thinned wall: what stands for the force with bending, shear and torsion; without them a push is none. */
+/** The pull past a thinned wall: what stands for the force with bending, shear and torsion; a push adds to the hoop stress and counts as a pull. */
 export function pullOf(job: Job, diameter: number): number {
   const { bendingMoment, torsion, shearForce, axialForce } = job.loads;
   const alone = bendingMoment === undefined && torsion === undefined && shearForce === undefined;
-  return alone ? (axialForce ?? 0) : besidePressure(job, diameter).force;
+  return alone ? Math.abs(axialForce ?? 0) : besidePressure(job, diameter).force;
 }
 
 /** P_eq = P (1 + 4 x2), x the shear flow over P D/2; where that rises again as the pressure falls, its least, 4 x P. */

@@ -18,6 +18,7 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not covered: pad round more than half the pipe': [...SEAL, ...CURES, ...LAMINATE],
   'not covered: moisture cure': [...CURES, ...BATCHES],
   'not repairable: too hot': LAMINATE,
+  'not covered: cycles': LAMINATE,
   'not repairable: sound pipe yields': LAYING,
   'not repairable: sound pipe above its allowable stress shares': LAYING,
   'not repairable: colder than qualified': LAYING,

@@ -80,10 +80,13 @@ export function temperatureFactor(distance: number): number {
   return Math.min(1, 6e-5 * distance ** 2 + 0.001 * distance + 0.7014);
 }
 
-/** Fatigue factor of section 2.10: 1 up to 7000 cycles, at most 1 beyond, that of 1e8 cycles from there on. */
+/** Up to which the fatigue factor is known (2.10). */
+export const MOST_CYCLES = 1e8;
+
+/** Fatigue factor of section 2.10: 1 up to 7000 cycles, at most 1 beyond. */
 export function cyclicFactor(cycles: number, ratio: number): number {
   if (cycles <= 7000) return 1;
-  const squared = ratio ** 2 + (1 - ratio ** 2) / (2.888 * Math.log10(Math.min(cycles, 1e8)) - 7.108);
+  const squared = ratio ** 2 + (1 - ratio ** 2) / (2.888 * Math.log10(cycles) - 7.108);
   return Math.min(1, Math.sqrt(squared));
 }
 

@@ -10,7 +10,7 @@ import type { Line } from './line-at-work.js';
 import { type Found, leaksNow } from './pipe-as-found.js';
 import type { CureSheet, Job, Resists } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
-import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, LONGEST_LIFE, THIN_LAMINATE } from './rules.js';
+import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, LONGEST_LIFE, MOST_CYCLES, THIN_LAMINATE } from './rules.js';
 import type { Schedule } from './schedule.js';
 import { metalFails } from './slot.js';
 import { leadAngle } from './tape-moduli.js';
@@ -54,6 +54,8 @@ function notCovered(job: Job, parts: Parts): string[] {
   say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
   say(repair.life > LONGEST_LIFE * (1 + 1e-12) && limit !== undefined, 'life');
+  // Too hot a laminate is refused before anybody asks for its strains.
+  say(coolEnough && (job.loads.cycles?.number ?? 0) > MOST_CYCLES, 'cycles');
   const tested = laminate.longTermStrength;
   // Without a shear modulus nobody knows the moduli of a tape, and no thickness is asked of any method.
   const moduli = wrap.form === 'sheet' || laminate.shearModulus !== undefined;
