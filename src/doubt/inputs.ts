@@ -34,7 +34,7 @@ function inFields(fields: Fields, held: object, path: string): NumericInput[] {
 }
 
 function inField(field: Field, value: unknown, path: string): NumericInput[] {
-  if (value === undefined || (typeof value === 'string' && field.kind !== 'list')) return [];
+  if (value === undefined || typeof value === 'string') return [];
   switch (field.kind) {
     case 'block':
       return inFields(field.fields, value as object, path);

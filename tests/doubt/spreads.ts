@@ -56,7 +56,7 @@ export const spreads: readonly (readonly [what: string, repairCase: RepairCase, 
   [
     'a hole between two sizes, and a bond',
     { ...weak, defect: { ...weak.defect, holeDiameter: length.mm(20), axialLength: length.mm(80) } },
-    { 'defect.holeDiameter': uniform(0.016, 0.024), 'laminate.energyReleaseRate': lognormal(33, 4) },
+    { 'defect.holeDiameter': uniform(0.016, 0.024), 'laminate.energyReleaseRate': lognormal(40, 4) },
   ],
   [
     'a wall that is read with an error, on a pipe that may yield',

@@ -18,9 +18,13 @@ const exact = (3 * (Ec + Ea) + 2 * 0.12 * Ea) / (8 * free) + G / 2;
 const atRim = (exact ** 2 * free) / (plate * Ec);
 const factor = 0.83 * 10 ** (-0.02088 * 9) * (6e-5 * 30 ** 2 + 0.001 * 30 + 0.7014);
 
+/** Soft through its thickness, where it is stiffest: E_z = 2 G, so that r = E'/2G. */
+const soft = Ec / free / (2 * G);
+const edge = Math.sqrt((soft * (soft + Math.sqrt(soft))) / 2);
+
 /** Release of the round hole, for unit energy and pressure. */
 const ofHole = (d: number, t: number): number =>
-  (((3 * d ** 4) / (512 * t ** 3) + d / Math.PI) / plate + (3 * d ** 2) / (64 * G * t)) / atRim;
+  (((3 * d ** 4) / (512 * t ** 3) + (edge * d) / Math.PI) / plate + (3 * d ** 2) / (64 * G * t)) / atRim;
 
 /** Of a ring that is nowhere bonded, W its extent along the pipe. */
 const ofRing = (D: number, W: number, t: number): number => (1.55 * D ** 2) / (8 * Ec * t) + (Math.PI * W) / (4 * Ec);
@@ -44,7 +48,7 @@ describe('the laminate over a sealed leak', () => {
 
   it('is designed, and by hand has to be 4.1 mm over the pad of 54 mm and 4.6 mm over a sheet of 79 mm', () => {
     expect(verdictOf(leak)).toBe('designed');
-    expect(overPad).toBeCloseTo(4.05, 2);
+    expect(overPad).toBeCloseTo(4.12, 2);
     expect(overSheet).toBeCloseTo(4.6, 1);
   });
 

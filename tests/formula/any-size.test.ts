@@ -13,6 +13,7 @@ const SIGNED: Readonly<Record<string, string>> = {
   'pipe/axial-force-stress': 'axialForce',
   // A push counts as none.
   'pipe/axial-loss-pressure': 'axialForce',
+  'pipe/force-of-held-line': 'axialForce',
   'pipe/combined-tresca-stress': 'hoopStress longitudinalStress torsionStress',
   'pipe/combined-von-mises-stress': 'hoopStress longitudinalStress torsionStress',
   'pipe/dnv-axial-compression': 'axialStress',

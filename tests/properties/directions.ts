@@ -180,7 +180,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/allowable-strain':
     'defaultStrain+ temperatureFactor+ cyclicFactor+ designTemperature~ installationTemperature~ substrateExpansion~ laminateExpansion~',
   'laminate/axial-extent': 'overlap+ defectLength+ taperLength+',
-  'laminate/cyclic-factor': 'cycles- pressureRatio+ slope- intercept+ freeCycles+ lastCycles-',
+  'laminate/cyclic-factor': 'cycles- pressureRatio+ slope- intercept+ freeCycles+ lastCycles~',
   'laminate/default-strains':
     'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',

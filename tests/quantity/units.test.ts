@@ -128,7 +128,9 @@ describe('the namespace of a kind', () => {
       'siSymbol',
       'toAbsolute',
       'toGauge',
+      'torqued',
       'unitOf',
+      'weighed',
       'writeQuantity',
       'written',
     ]);

@@ -33,7 +33,8 @@ describe('a line that is held along itself', () => {
   /** At 25 degC in service, 20 on the day of the work. */
   const mild = (loads: Partial<Loads>): RepairCase => {
     const made = under(loads);
-    return { ...made, service: { ...made.service, designTemperature: temperature.degC(25) } };
+    const between = { designTemperature: temperature.degC(25), lowestTemperature: temperature.degC(20) };
+    return { ...made, service: { ...made.service, ...between } };
   };
   const held = (tieIn: number, loads: Partial<Loads> = {}): RepairCase =>
     mild({ heldLine: { tieInTemperature: temperature.degC(tieIn) }, freeSpan: length.m(2), ...loads });

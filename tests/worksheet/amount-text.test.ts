@@ -19,6 +19,7 @@ describe('the two boxes of a quantity', () => {
         expect([String(reading.number), reading.unit]).toEqual([String(number), unit]);
         expect(boxesOf(kind, text)).toEqual({ number: String(number), unit });
       }),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -29,6 +30,7 @@ describe('the two boxes of a quantity', () => {
         expect(boxesOf(kind, text)).toEqual({ number: '', unit });
         expect(isUnfilled(text)).toBe(true);
       }),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -51,6 +53,7 @@ describe('the two boxes of a quantity', () => {
         if (boxes.unit !== '') expect(text.startsWith(' ')).toBe(true);
         else if (!text.trimEnd().endsWith('?')) expect(boxes.number).toBe(text);
       }),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 });

@@ -174,6 +174,7 @@ describe('a place of a document', () => {
         expect(valueAt(put(document, path, value), path)).toBe(value);
         expect(JSON.stringify(document)).toBe(before);
       }),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 

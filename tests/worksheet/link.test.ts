@@ -30,6 +30,7 @@ describe('a link', () => {
       fc.asyncProperty(fc.string({ unit: 'grapheme', maxLength: 300 }), async (text) => {
         expect(await readLink('case', await fragmentOf(text))).toEqual({ ok: true, text });
       }),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 
@@ -48,6 +49,7 @@ describe('a link', () => {
           else expect(reading.problem).toMatch(/cannot be read: .* Ask for the link again/u);
         },
       ),
+      { seed: 20261125, numRuns: 100 },
     );
   });
 

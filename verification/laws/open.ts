@@ -35,15 +35,15 @@ const lessThanASecond: OpenException['onlyIf'] = (_, __, what) => {
 
 /** What the refusal of a neighbour asks for: one defect that holds both. */
 const statedAsOne: OpenException['onlyIf'] = ({ reasons }, { case: { defect }, warnings }) =>
-  reasons.every(({ text }) => text.startsWith('a neighbouring loss that does not act')) &&
+  reasons.every(({ text }) => text.startsWith('a neighbouring loss that ')) &&
   defect.neighbours !== 'none' &&
   warnings.some(({ text }) => text.startsWith('Neighbouring losses act as one'));
 
 export const openExceptions: readonly OpenException[] = [
   {
     law: 'one more neighbouring loss',
-    what: /^verdict: not covered to (?:designed|needs input)$/u,
-    open: 'a loss that lies apart and under the laminate is refused until it is stated as one with the defect; one more between the two makes them one, which is then designed for',
+    what: /^verdict: not (?:covered|repairable) to (?:designed|needs input|not covered)$/u,
+    open: 'a loss that lies apart, under the laminate or too weak by itself, is refused until it is stated as one with the defect; one more between the two makes them one, which is then designed for',
     onlyIf: statedAsOne,
   },
   {

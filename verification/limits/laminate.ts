@@ -88,7 +88,7 @@ export const laminateLimits: readonly LimitRow[] = [
   },
   {
     of: 'laminate/cyclic-factor',
-    says: 'more cycles than the form covers',
+    says: 'more cycles than the form is known for',
     input: 'cycles',
     accepts: 'up to',
     limit: 1e8,

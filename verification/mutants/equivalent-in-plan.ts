@@ -119,7 +119,6 @@ export const equivalentInPlan: readonly Equivalent[] = [
     'asked === undefined',
     '[]',
   ),
-  ...alike(plan('stock'), TIE, [['own < smallest', 'own <= smallest']]),
   ...alike(plan('wrap-laying'), `${KNOWN}: a sheet has no overlap inside a bend, and a tape on one has both numbers`, [
     [
       "wrap.form === 'sheet' || wrap.insideOverlap === undefined || insideLength === undefined",

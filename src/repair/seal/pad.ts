@@ -44,7 +44,8 @@ export function sizePad(work: Workbook, seal: Seal, found: AsFound, holeDiameter
       ),
     );
   const least = { holeDiameter, multiple: 1, multipleOf, margin: practice.leastPadMargin.value };
-  const landing = step(recorder, 'seal/pad-size', padSize, least, 'least pad that closes the hole');
+  // No step of the sheet: it would say of this least pad that the trade makes a larger one.
+  const landing = padSize(least);
   if (!reaches(pad.diameter, landing.diameter))
     work.reasons.push({
       text: 'the pad of the leak seal lies on too little steel beside the hole to close it: take a larger pad',

@@ -6,7 +6,7 @@ import type { AsFound } from '../design/design.js';
 import type { SiteDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
 import type { Duration } from '../timeline/duration.js';
-import { endOf, type Timeline, type TimelineStep } from '../timeline/timeline.js';
+import { endOf, type StepId, type Timeline, type TimelineStep } from '../timeline/timeline.js';
 import { judgeClimate } from './climate.js';
 import { decisionOf } from './reason.js';
 import { requiredSurface, steelReasons } from './surface.js';
@@ -68,12 +68,11 @@ function openHoursOf(hours: Timeline | undefined): string | undefined {
 
 /** Why the time of a check between gate and cure is not known: the plan adds it, and the crew reads the climate again there. */
 function openCheckOf(hours: Timeline): string | undefined {
-  return openOf(hours, ({ sort }) => sort === 'hold point');
+  return openOf(hours, ({ id, sort }) => sort === 'hold point' && id !== 'gate');
 }
 
 function openOf({ steps }: Timeline, counts: (step: TimelineStep) => boolean): string | undefined {
-  const from = steps.findIndex(({ id }) => id === 'gate') + 1;
-  const to = steps.findIndex(({ id }) => id === 'cure');
-  const step = steps.slice(from, to).find((each) => counts(each) && !each.duration.known);
+  const at = (name: StepId): number => steps.findIndex(({ id }) => id === name);
+  const step = steps.slice(at('gate'), at('cure')).find((each) => counts(each) && !each.duration.known);
   return step === undefined || step.duration.known ? undefined : `the time of "${step.id}": ${step.duration.because}`;
 }

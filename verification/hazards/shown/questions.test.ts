@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
+import { evenLoss, loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
 import { show } from './judged.js';
 
 /** What is asked before anybody signs, and what the answers come to. */
@@ -16,8 +16,8 @@ describe('nobody was asked', () => {
   ])
     show(field, { from: quietLoss, with: { [field]: undefined }, verdict: 'needs input', asks: field });
   show('the coldest steel of a held line', {
-    from: quietLoss,
-    with: { 'loads.heldLine': { tieInTemperature: '15 degC' }, 'service.lowestTemperature': undefined },
+    from: evenLoss,
+    with: { 'loads.heldLine': { tieInTemperature: '25 degC' }, 'service.lowestTemperature': undefined },
     verdict: 'needs input',
     asks: 'service.lowestTemperature',
   });

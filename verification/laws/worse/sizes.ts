@@ -48,7 +48,13 @@ export const bySize: readonly Worsening[] = [
   },
   {
     name: 'a held line tied in colder',
-    from: (base, share) => change(base, 'loads', { heldLine: { tieInTemperature: 270 - 20 * share } as never }),
+    // Below the coldest steel, so that it never pulls: a colder tie-in then pushes more, and that is all.
+    from: (base, share) => {
+      const { lowestTemperature = 273 as never } = base.service;
+      const tieInTemperature = Math.min(270, lowestTemperature) - 20 * share;
+      const held = change(base, 'loads', { heldLine: { tieInTemperature } as never });
+      return change(held, 'service', { lowestTemperature });
+    },
     of: (base, factor) => {
       const { heldLine } = base.loads;
       if (heldLine === undefined || heldLine === 'none') return undefined;
