@@ -39,7 +39,28 @@ const statedAsOne: OpenException['onlyIf'] = ({ reasons }, { case: { defect }, w
   defect.neighbours !== 'none' &&
   warnings.some(({ text }) => text.startsWith('Neighbouring losses act as one'));
 
+/** No strength of the wall is counted on, and what stands today is judged by the least factor of the work. */
+const countsOnNoWall: OpenException['onlyIf'] = (_, { found }) => found !== undefined && found.strength === undefined;
+
+/** Less than a thousandth of the thickness over a seal. */
+const moreAlike: OpenException['onlyIf'] = ({ laminate: was }, { laminate: is }) =>
+  was?.footprint?.under === 'seal' &&
+  is?.thickness.governing === 'leak through the hole' &&
+  is.thickness.value >= was.thickness.value * (1 - 1e-3);
+
 export const openExceptions: readonly OpenException[] = [
+  {
+    law: 'a safety factor of 1.2',
+    what: /^no warning says so$/u,
+    open: 'where the wall counts as gone by the end of the life, or no method reaches it, no strength of it is computed with the stated factor, and the work on it is judged by 1.25 at least',
+    onlyIf: countsOnNoWall,
+  },
+  {
+    law: 'a softer laminate',
+    what: /^thickness: /u,
+    open: 'over a seal the worst place of the rim counts: with the same shear modulus a softer laminate is more alike in all directions, its rim releases more evenly, and what the edge opens hangs on the shear modulus; the thickness is less by less than a thousandth',
+    onlyIf: moreAlike,
+  },
   {
     law: 'one more neighbouring loss',
     what: /^verdict: not (?:covered|repairable) to (?:designed|needs input|not covered)$/u,

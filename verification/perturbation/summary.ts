@@ -20,6 +20,8 @@ export interface PerturbationSummary {
   readonly derivations: Readonly<Record<string, readonly string[]>>;
   /** A hash of the constants by whose they are. */
   readonly constants: Readonly<Record<string, string>>;
+  /** Formulas and files whose constants were changed, added or taken away after the run: of them it says nothing. */
+  readonly since: readonly string[];
 }
 
 /** A constant by what it is, so that neither a file that moves nor a line that is reworded loses it. */
@@ -76,7 +78,21 @@ export function summaryOf(list: PerturbationList, constants: readonly Constant[]
     unnoticed,
     derivations: Object.fromEntries(derivations),
     constants: constantHashes(constants),
+    since: [],
   };
+}
+
+/** Whose constants are not those of the run, and which formulas there were not, or are no more. */
+export function changedSince(
+  { constants: then, derivations }: PerturbationSummary,
+  constants: readonly Constant[],
+  formulas: readonly string[],
+): string[] {
+  const now = constantHashes(constants);
+  const owners = [...Object.keys(now), ...Object.keys(then)].filter((of) => now[of] !== then[of]);
+  const unknown = formulas.filter((id) => !(id in derivations));
+  const gone = Object.keys(derivations).filter((id) => !formulas.includes(id));
+  return [...new Set([...owners, ...unknown, ...gone])].toSorted();
 }
 
 /** The summary as it is committed: a line for each constant and formula, so that a change shows what it changed. */

@@ -90,7 +90,7 @@ export function engineBlocks({ engines: summary }: Report): Block[] {
 }
 
 export function perturbationBlocks({ perturbation }: Report): Block[] {
-  const { change, constants, catchers, bySort, survivors } = perturbation;
+  const { change, constants, catchers, bySort, survivors, since } = perturbation;
   return [
     heading(2, 'What would notice a wrong constant', 'perturbation'),
     paragraph(
@@ -105,6 +105,13 @@ export function perturbationBlocks({ perturbation }: Report): Block[] {
       bySort.map(({ sort, counts }) => [sort, ...counts.map((number) => (number === 0 ? '–' : String(number)))]),
       { align: `l${'r'.repeat(catchers.length)}` },
     ),
+    ...(since.length === 0
+      ? []
+      : [
+          paragraph(
+            `The run is not of today: the constants of ${since.length} formulas and files were changed, added or taken away after it, and of them it says nothing: ${since.join(', ')}.`,
+          ),
+        ]),
     ...(survivors.length === 0
       ? [paragraph('No constant other than a limit goes unnoticed.')]
       : [

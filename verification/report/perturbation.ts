@@ -27,11 +27,12 @@ export function derivationsOf(): DerivationsOf {
 }
 
 export function perturbationReport(): PerturbationReport {
-  const { change, count, catchers, bySort, unnoticed } = readSummary();
+  const { change, count, catchers, bySort, unnoticed, since } = readSummary();
   const constants = allConstants();
   return {
     change,
     constants: count,
+    since,
     catchers,
     bySort: Object.entries(bySort).map(([sort, counts]) => ({ sort, counts })),
     survivors: unnoticed.map((each) => {

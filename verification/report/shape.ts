@@ -231,6 +231,7 @@ export interface PerturbationReport {
   readonly catchers: readonly string[];
   readonly bySort: readonly { readonly sort: string; readonly counts: readonly number[] }[];
   /** Constants other than limits that nothing notices. */
+  readonly since: readonly string[];
   readonly survivors: readonly {
     readonly file: string;
     readonly constant: string;
