@@ -39,20 +39,6 @@ export const ofLaminate: readonly Fault[] = [
     says: /along the pipe/u,
   },
   {
-    did: 'sharing checked no strain round the pipe',
-    changes: [
-      unchecked,
-      oneWay,
-      change(
-        'repair/laminate/sharing',
-        "stressOfPipe(work, allowableStressOf(work), job.hoop.strain, 'round the pipe')",
-        'allowableStressOf(work)',
-      ),
-    ],
-    law: HELD,
-    says: /round/u,
-  },
-  {
     did: 'sharing in one direction only: closed ends took the pipe past its allowable stress',
     changes: [unchecked, oneWay],
     law: HELD,
