@@ -10,7 +10,7 @@ import { exactly, type GaugePressure, type Length, roundedDown } from '../../qua
 import type { NeighbouringLoss } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
-import type { Workbook } from '../job/workbook.js';
+import { need, type Workbook } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 import { strengthWith } from './strength.js';
 import { factorAtWork, type PressureLimit } from './wall-today.js';
@@ -44,6 +44,15 @@ export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Ope
 export function checkNeighboursBear(work: Workbook, found: AsFound, growth: GrowthRates): void {
   const { designPressure } = work.case.service;
   for (const neighbour of apart(work)) {
+    if (work.case.defect.growth === 'none' && neighbour.cause !== 'mechanical damage') {
+      need(
+        work,
+        'defect.growth',
+        'a neighbouring loss lies outside the repair, where corrosion and erosion go on from either side: whether it bears the design pressure until the end of the life depends on the rates (that nothing grows can be stated as a rate of zero, but has to be stated)',
+        'the inspection records: wall measured at two dates',
+      );
+      return;
+    }
     const factor = factorAtWork(work);
     if (factor === undefined) return;
     const pressure = safePressureOf(work, found, grown(work, wallOf(work, neighbour), growth, found), factor);

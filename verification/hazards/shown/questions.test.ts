@@ -200,6 +200,26 @@ describe('an answer', () => {
     verdict: 'not repairable',
     says: /does not bear the design pressure until the end of its life/,
   });
+  show('of a neighbouring loss that grows at no rate', {
+    from: quietLoss,
+    with: {
+      'defect.cause': 'external corrosion',
+      'defect.growth': 'none',
+      'defect.neighbours': [{ ...beside, gapAlong: '2 m' }],
+    },
+    verdict: 'needs input',
+    asks: 'defect.growth',
+  });
+  show('of a neighbouring loss that somebody made with a tool', {
+    from: loss,
+    with: {
+      'defect.growth': 'none',
+      'defect.neighbours': [{ ...beside, cause: 'mechanical damage', gapAlong: '2 m' }],
+    },
+    verdict: 'designed',
+    says: /needs a case of its own/,
+    step: 'return',
+  });
   show('of a neighbouring loss that acts with the defect', {
     from: quietLoss,
     with: { 'defect.neighbours': [beside] },
