@@ -1,13 +1,10 @@
 import { decide, heading, step } from '../../formula/index.js';
 import {
   defectDepthAtEndOfLife,
-  defectLengthAtEndOfLife,
-  defectWidthAtEndOfLife,
   hoopStress,
   metalLossDepth,
   outsideDiameterFromCircumference,
   throughWallAtEndOfLife,
-  wallAtEndOfLife,
 } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
@@ -17,6 +14,7 @@ import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
 import { warnOfJoined } from './joined-defect.js';
+import { lengthThen, wallThen, widthThen } from './loss-then.js';
 import { checkNeighboursBear } from './neighbour-strength.js';
 import { circleRound, leaksToday } from './opening.js';
 import { outsideLoadOf } from './outside-load.js';
@@ -46,15 +44,16 @@ export function assessPipe(work: Workbook): AsFound | Open {
   if (outside !== undefined) checkPipeFromOutside(work, outsideDiameter, wallToday, outside.outsidePressure);
   const growth = growthOf(work, wallToday);
   if (growth === undefined) return open;
-  const wall = wallThen(work, growth, wallToday);
+  const wall = wallThen(work, wallToday, growth);
+  const { axialLength, circumferentialWidth } = work.case.defect;
   const found: Draft = {
     outsideDiameter,
     hoopStressSound,
     wallToday,
     wallAtEndOfLife: wall,
     depthAtEndOfLife: depthThen(work, growth, wallToday),
-    lengthAtEndOfLife: lengthThen(work, growth),
-    widthAtEndOfLife: widthThen(work, growth, outsideDiameter),
+    lengthAtEndOfLife: lengthThen(work, axialLength, growth),
+    widthAtEndOfLife: widthThen(work, circumferentialWidth, growth, outsideDiameter),
     throughWall: becomesThroughWall(work, wall),
   };
   if (outside !== undefined) {
@@ -103,17 +102,6 @@ function diameterOf(work: Workbook): Length {
   });
 }
 
-/** A wall that is gone today stays gone. */
-function wallThen(work: Workbook, growth: GrowthRates, wallToday: Length): Length {
-  const { repair } = work.case;
-  if (wallToday === 0) return wallToday;
-  return step(work.recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, {
-    presentWall: wallToday,
-    rate: growth.depth,
-    life: repair.life,
-  });
-}
-
 /** Never deeper than the wall is thick. */
 function depthThen(work: Workbook, growth: GrowthRates, remainingWall: Length): Length {
   const { recorder, case: repairCase } = work;
@@ -125,23 +113,6 @@ function depthThen(work: Workbook, growth: GrowthRates, remainingWall: Length): 
     life: repairCase.repair.life,
   });
   return Math.min(depth, wallThickness) as Length;
-}
-
-function lengthThen(work: Workbook, growth: GrowthRates): Length {
-  return step(work.recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, {
-    defectLength: work.case.defect.axialLength,
-    rate: growth.length,
-    life: work.case.repair.life,
-  });
-}
-
-function widthThen(work: Workbook, growth: GrowthRates, outsideDiameter: Length): Length {
-  return step(work.recorder, 'pipe/defect-width-at-end-of-life', defectWidthAtEndOfLife, {
-    defectWidth: work.case.defect.circumferentialWidth,
-    rate: growth.length,
-    life: work.case.repair.life,
-    outsideDiameter,
-  });
 }
 
 /** A leak, or a wall below the least that counts as a wall (ISO 24817, defect types; PCC-2, 401-3.4). */

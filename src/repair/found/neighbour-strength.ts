@@ -1,19 +1,14 @@
 import { step } from '../../formula/index.js';
-import {
-  defectLengthAtEndOfLife,
-  defectWidthAtEndOfLife,
-  metalLossDepth,
-  wallAtEndOfLife,
-  wallLessReadingError,
-} from '../../pipe/index.js';
+import { metalLossDepth } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown } from '../../quantity/index.js';
 import type { NeighbouringLoss } from '../case/case.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
+import { lengthThen, wallThen, widthThen } from './loss-then.js';
 import { strengthWith } from './strength.js';
-import { factorAtWork, type PressureLimit } from './wall-today.js';
+import { factorAtWork, leastWallToday, type PressureLimit } from './wall-today.js';
 
 /** A metal loss with the wall that it leaves. */
 interface Loss {
@@ -22,6 +17,9 @@ interface Loss {
   readonly circumferentialWidth: Length;
 }
 
+/** What the steps of one are called. */
+const WHAT = 'neighbouring loss';
+
 /** The losses that do not act with the defect, and that this repair does not cover. */
 function apart({ case: { defect } }: Workbook): readonly NeighbouringLoss[] {
   return defect.neighbours === undefined || defect.neighbours === 'none' ? [] : defect.neighbours;
@@ -29,11 +27,13 @@ function apart({ case: { defect } }: Workbook): readonly NeighbouringLoss[] {
 
 /** The crew stands beside a neighbour too: the lowest of their safe pressures today, where there are any. */
 export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Open | undefined {
+  const neighbours = apart(work);
+  if (neighbours.length === 0) return undefined;
+  const factor = factorAtWork(work);
+  if (factor === undefined) return open;
   let limit: PressureLimit | undefined;
-  for (const neighbour of apart(work)) {
-    const factor = factorAtWork(work);
-    if (factor === undefined) return open;
-    const highestPressure = safePressureOf(work, found, wallOf(work, neighbour), factor);
+  for (const neighbour of neighbours) {
+    const highestPressure = safePressureOf(work, found, asItIs(work, neighbour), factor);
     if (limit === undefined || highestPressure < limit.highestPressure)
       limit = { highestPressure, limitedBy: 'safe pressure of a neighbouring loss' };
   }
@@ -42,9 +42,13 @@ export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Ope
 
 /** Test and service put the whole design pressure on a neighbour: it bears it until the end of the life, or is repaired first. */
 export function checkNeighboursBear(work: Workbook, found: AsFound, growth: GrowthRates): void {
-  const { designPressure } = work.case.service;
-  for (const neighbour of apart(work)) {
-    if (work.case.defect.growth === 'none' && neighbour.cause !== 'mechanical damage') {
+  const { defect, service } = work.case;
+  const { designPressure } = service;
+  const neighbours = apart(work);
+  const factor = neighbours.length === 0 ? undefined : factorAtWork(work);
+  if (factor === undefined) return;
+  for (const neighbour of neighbours) {
+    if (defect.growth === 'none' && neighbour.cause !== 'mechanical damage') {
       need(
         work,
         'defect.growth',
@@ -53,9 +57,7 @@ export function checkNeighboursBear(work: Workbook, found: AsFound, growth: Grow
       );
       return;
     }
-    const factor = factorAtWork(work);
-    if (factor === undefined) return;
-    const pressure = safePressureOf(work, found, grown(work, wallOf(work, neighbour), growth, found), factor);
+    const pressure = safePressureOf(work, found, grown(work, asItIs(work, neighbour), growth, found), factor);
     if (pressure >= designPressure) continue;
     work.reasons.push({
       text: 'a neighbouring loss that this repair does not cover does not bear the design pressure until the end of its life: repair it first, by a case of its own, and leave it out here, or state one defect that holds both',
@@ -72,7 +74,7 @@ function safePressureOf(work: Workbook, { outsideDiameter }: AsFound, loss: Loss
   const walls = { wallThickness: work.case.pipe.wallThickness, remainingWall };
   const judged = {
     outsideDiameter,
-    depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls, 'neighbouring loss'),
+    depth: step(work.recorder, 'pipe/metal-loss-depth', metalLossDepth, walls, WHAT),
     length: loss.axialLength,
     width: loss.circumferentialWidth,
     profile: undefined,
@@ -82,28 +84,14 @@ function safePressureOf(work: Workbook, { outsideDiameter }: AsFound, loss: Loss
   return result?.safePressure ?? (0 as GaugePressure);
 }
 
-function wallOf({ recorder, case: { defect } }: Workbook, neighbour: NeighbouringLoss): Loss {
-  const { remainingWall: wallReading, axialLength, circumferentialWidth } = neighbour;
-  const { readingError } = defect;
-  if (readingError === 'none') return neighbour;
-  const reading = { wallReading, readingError };
-  const remainingWall = step(recorder, 'pipe/wall-less-reading-error', wallLessReadingError, reading, 'neighbour');
-  return { remainingWall, axialLength, circumferentialWidth };
+function asItIs(work: Workbook, neighbour: NeighbouringLoss): Loss {
+  return { ...neighbour, remainingWall: leastWallToday(work, neighbour.remainingWall, WHAT) };
 }
 
 function grown(work: Workbook, loss: Loss, growth: GrowthRates, { outsideDiameter }: AsFound): Loss {
-  const { recorder, case: repairCase } = work;
-  const { life } = repairCase.repair;
-  const what = 'neighbouring loss';
-  const wall = { presentWall: loss.remainingWall, rate: growth.depth, life };
-  const along = { defectLength: loss.axialLength, rate: growth.length, life };
-  const round = { defectWidth: loss.circumferentialWidth, rate: growth.length, life, outsideDiameter };
   return {
-    remainingWall:
-      loss.remainingWall === 0
-        ? loss.remainingWall
-        : step(recorder, 'pipe/wall-at-end-of-life', wallAtEndOfLife, wall, what),
-    axialLength: step(recorder, 'pipe/defect-length-at-end-of-life', defectLengthAtEndOfLife, along, what),
-    circumferentialWidth: step(recorder, 'pipe/defect-width-at-end-of-life', defectWidthAtEndOfLife, round, what),
+    remainingWall: wallThen(work, loss.remainingWall, growth, WHAT),
+    axialLength: lengthThen(work, loss.axialLength, growth, WHAT),
+    circumferentialWidth: widthThen(work, loss.circumferentialWidth, growth, outsideDiameter, WHAT),
   };
 }

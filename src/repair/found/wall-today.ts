@@ -11,11 +11,16 @@ export interface PressureLimit {
   readonly limitedBy: LineLimit;
 }
 
-/** The least wall there is today: the reading, less what it may be off. */
-export function leastWallToday(work: Workbook): Length {
-  const { remainingWall: wallReading, readingError } = work.case.defect;
+/** The least wall there is today: the reading, less what it may be off; of the defect, or of a neighbour by the same gauge. */
+export function leastWallToday(
+  { recorder, case: { defect } }: Workbook,
+  wallReading: Length = defect.remainingWall,
+  purpose?: string,
+): Length {
+  const { readingError } = defect;
   if (readingError === 'none') return wallReading;
-  return step(work.recorder, 'pipe/wall-less-reading-error', wallLessReadingError, { wallReading, readingError });
+  const reading = { wallReading, readingError };
+  return step(recorder, 'pipe/wall-less-reading-error', wallLessReadingError, reading, purpose);
 }
 
 /** Without a stated factor nothing says how much of its strength the pipe may use while somebody stands beside it. */

@@ -99,7 +99,7 @@ export const questions: readonly Hazard[] = [
       'found/joined-defect.ts: warn Neighbouring losses act as one with the defect: the repair is de',
       'wrap/neighbours.ts: notCovered a neighbouring loss that does not act with the defect lies under',
       'found/neighbour-strength.ts: need defect.growth',
-      "found/neighbour-strength.ts: if work.case.defect.growth === 'none'",
+      "found/neighbour-strength.ts: if defect.growth === 'none'",
       "found/neighbour-strength.ts: if neighbour.cause !== 'mechanical damage'",
       'found/neighbour-strength.ts: reasons a neighbouring loss that this repair does not cover does not bea',
       'wrap/neighbours.ts: warnOwner A neighbouring loss lies {0} along the pipe beside the defect, a',
