@@ -11,6 +11,7 @@ import { type UnitPreferences, unitOf, units as unitTables } from '../quantity/i
 import { isKind } from '../quantity/units/index.js';
 import { renderStep } from '../report/index.js';
 import { readArguments } from './arguments.js';
+import { assignmentsOf } from './assignments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { readInput } from './read-input.js';
@@ -53,16 +54,9 @@ function formulaOf(id: string | undefined): AnyFormula {
 
 /** `name=text` pairs; `name=@FILE` is the rows of a file. */
 export async function readAssignments(assignments: readonly string[], io: Io): Promise<Record<string, unknown>> {
-  // No prototype: __proto__ is then a name like any other, and refused as one.
   const given: Record<string, unknown> = Object.create(null);
-  for (const assignment of assignments) {
-    const [, name, text] = /^([^=\s]+)=(.*)$/su.exec(assignment) ?? [];
-    if (name === undefined || text === undefined) {
-      throw new UsageError(`"${assignment}" is not an input; inputs are written name="value unit", in quotes`);
-    }
-    if (Object.hasOwn(given, name)) throw new UsageError(`${name} is given twice; give each input once`);
+  for (const [name, text] of Object.entries(assignmentsOf(assignments)))
     given[name] = await valueOfText(name, text, io);
-  }
   return given;
 }
 

@@ -9,6 +9,7 @@ import {
   WorstRows,
 } from '../survey/index.js';
 import { readArguments } from './arguments.js';
+import { assignmentsOf } from './assignments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { reasonOf } from './reason-of.js';
@@ -31,7 +32,7 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   if (path === undefined || path.includes('='))
     throw new UsageError('survey needs one CSV file; hoopwright survey - reads standard input');
   const options = { ...optionsOf(line.own), strict: line.strict };
-  const constants = constantsOf(assignments);
+  const constants = assignmentsOf(assignments);
   const top = line.own['top'] === undefined ? undefined : topOf(line.own['top']);
   const writer = rowWriter(line.format, line.units, line.digits ?? 4);
   const counts = { sound: 0, 'to check': 0, repair: 0, 'too deep': 0, refused: 0 };
@@ -207,19 +208,6 @@ function quantityOf<K extends Kind>(kind: K, name: string, text: string): Quanti
 function topOf(text: string): number {
   if (/^[1-9]\d{0,6}$/u.test(text)) return Number(text);
   throw new UsageError(`--top is "${text}"; it must be a whole number from 1 to 9999999`);
-}
-
-/** `name=text` pairs that hold for every row. */
-function constantsOf(assignments: readonly string[]): Record<string, string> {
-  const constants: Record<string, string> = Object.create(null);
-  for (const assignment of assignments) {
-    const [, name, text] = /^([^=\s]+)=(.*)$/su.exec(assignment) ?? [];
-    if (name === undefined || text === undefined)
-      throw new UsageError(`"${assignment}" is not an input; inputs are written name="value unit", in quotes`);
-    if (Object.hasOwn(constants, name)) throw new UsageError(`${name} is given twice; give each input once`);
-    constants[name] = text;
-  }
-  return constants;
 }
 
 function given(text: string | undefined): string {

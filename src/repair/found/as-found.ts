@@ -1,15 +1,10 @@
 import { decide, heading, step } from '../../formula/index.js';
-import {
-  defectDepthAtEndOfLife,
-  hoopStress,
-  metalLossDepth,
-  outsideDiameterFromCircumference,
-  throughWallAtEndOfLife,
-} from '../../pipe/index.js';
+import { defectDepthAtEndOfLife, hoopStress, metalLossDepth, throughWallAtEndOfLife } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
+import { diameterOf } from './diameter.js';
 import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';
@@ -34,7 +29,7 @@ type Draft = { -readonly [K in keyof AsFound]: AsFound[K] };
 export function assessPipe(work: Workbook): AsFound | Open {
   heading(work.recorder, 'Pipe as found');
   warnOfJoined(work);
-  const outsideDiameter = diameterOf(work);
+  const outsideDiameter = diameterOf(work.case.pipe, work.recorder);
   const hoopStressSound = stressOfSoundPipe(work, outsideDiameter);
   checkSoundPipeAlong(work, outsideDiameter, hoopStressSound);
   const outside = outsideLoadOf(work);
@@ -92,14 +87,6 @@ export function assessPipe(work: Workbook): AsFound | Open {
   const strength = strengthAtTheEnd(work, found, growth);
   if (strength !== undefined) found.strength = strength;
   return found;
-}
-
-function diameterOf(work: Workbook): Length {
-  const { outsideDiameter, circumference } = work.case.pipe;
-  if (outsideDiameter !== undefined) return outsideDiameter;
-  return step(work.recorder, 'pipe/outside-diameter-from-circumference', outsideDiameterFromCircumference, {
-    circumference: circumference as Length,
-  });
 }
 
 /** Never deeper than the wall is thick. */

@@ -32,21 +32,22 @@ export function forceAlong(work: Workbook, outsideDiameter: Length, pressure: Ga
 
 /** The pull of what acts along the pipe, or its push where nothing pulls; with bending, torsion or shear beside it all of them as one pull. */
 export function pullOfLoads(work: Workbook, outsideDiameter: Length, purpose: string): Force {
-  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
-  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return pullOrPush(work);
+  const { pull, push } = work.along;
+  if (isAlone(work)) return pull > 0 ? pull : push;
   return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
 }
 
 /** What acts along a thinned wall as one pull: a push adds to the hoop stress, and is as bad as a pull of its size. */
 export function forceOnThinned(work: Workbook, outsideDiameter: Length, purpose: string): Force {
-  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
   const { pull, push } = work.along;
-  if (bendingMoment === 0 && torque === 0 && shearForce === 0) return Math.max(pull, -push) as Force;
+  if (isAlone(work)) return Math.max(pull, -push) as Force;
   return forceAlong(work, outsideDiameter, 0 as GaugePressure, purpose);
 }
 
-function pullOrPush({ along: { pull, push } }: Workbook): Force {
-  return pull > 0 ? pull : push;
+/** Whether nothing bends, twists or shears the pipe beside the force along it. */
+function isAlone(work: Workbook): boolean {
+  const { bendingMoment, torque, shearForce } = otherLoadsOf(work.case);
+  return bendingMoment === 0 && torque === 0 && shearForce === 0;
 }
 
 /**

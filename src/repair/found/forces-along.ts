@@ -1,9 +1,10 @@
 import { heading, step } from '../../formula/index.js';
-import { forceOfHeldLine, outsideDiameterFromCircumference } from '../../pipe/index.js';
-import type { Force, Length, Temperature } from '../../quantity/index.js';
+import { forceOfHeldLine } from '../../pipe/index.js';
+import type { Force, Temperature } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { assume, type ForcesAlong, type Workbook } from '../job/workbook.js';
 import { coldestEver, hottestEver } from '../limits/hottest-and-coldest.js';
+import { diameterOf } from './diameter.js';
 import { pipeModulus } from './pipe-modulus.js';
 
 /** The stated force; in a held line with the pull of its coldest steel, and the push of its hottest. */
@@ -13,12 +14,12 @@ export function forcesAlongOf(work: Omit<Workbook, 'along'>): ForcesAlong {
   const [pull, push] = [Math.max(stated, 0) as Force, Math.min(stated, 0) as Force];
   if (heldLine === undefined || heldLine === 'none') return { pull, push };
   heading(work.recorder, 'Held line');
-  const { outsideDiameter: D, circumference, wallThickness, material } = work.case.pipe;
+  const { pipe } = work.case;
   const line = {
-    outsideDiameter: D ?? outsideDiameterFromCircumference({ circumference: circumference as Length }),
-    wallThickness,
+    outsideDiameter: diameterOf(pipe),
+    wallThickness: pipe.wallThickness,
     modulus: pipeModulus(work),
-    expansion: assume(work, material.thermalExpansion, practice.expansionOfSteel),
+    expansion: assume(work, pipe.material.thermalExpansion, practice.expansionOfSteel),
     tieInTemperature: heldLine.tieInTemperature,
   };
   const forceAt = (axial: Force, temperature: Temperature, purpose: string): Force =>

@@ -5,10 +5,10 @@ import {
   joinedExtent,
   neighbourSpacingAlong,
   neighbourSpacingRound,
-  outsideDiameterFromCircumference,
 } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { Defect, NeighbouringLoss, RepairCase } from '../case/case.js';
+import { diameterOf } from './diameter.js';
 import { farthest, type Told, toldApart } from './told-apart.js';
 
 /**
@@ -19,7 +19,7 @@ export function withNeighboursJoined(stated: RepairCase, recorder: Recorder | un
   const { neighbours, profile, ...defect } = stated.defect;
   if (neighbours === undefined || neighbours === 'none') return stated;
   heading(recorder, 'Neighbouring losses');
-  const outsideDiameter = diameterOf(stated);
+  const outsideDiameter = diameterOf(stated.pipe);
   const surface = { outsideDiameter, wallThickness: stated.pipe.wallThickness };
   const spacing = {
     along: step(recorder, 'pipe/neighbour-spacing-along', neighbourSpacingAlong, surface),
@@ -42,10 +42,6 @@ export function withNeighboursJoined(stated: RepairCase, recorder: Recorder | un
       neighbours: told.apart.length === 0 ? 'none' : told.apart,
     },
   };
-}
-
-function diameterOf({ pipe: { outsideDiameter, circumference: measured } }: RepairCase): Length {
-  return outsideDiameter ?? outsideDiameterFromCircumference({ circumference: measured as Length });
 }
 
 function leastWall(defect: Pick<Defect, 'remainingWall'>, joined: readonly NeighbouringLoss[]): Length {

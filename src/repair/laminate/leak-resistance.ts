@@ -1,12 +1,5 @@
 import { step } from '../../formula/index.js';
-import {
-  energyAtRim,
-  holeResistance,
-  holeResistanceBeyondRigidRoot,
-  ringResistance,
-  softEdgeFactor,
-  stripModulus,
-} from '../../laminate/index.js';
+import { energyAtRim, holeResistance, holeResistanceBeyondRigidRoot, ringResistance } from '../../laminate/index.js';
 import type { EnergyReleaseRate, GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Slot } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
@@ -18,6 +11,9 @@ import { leakFactorOf } from './leak-factor.js';
 import type { LeakResistance } from './leak-held.js';
 import { resistanceOverSlot } from './leak-slot.js';
 import type { PlyModuli } from './ply-moduli.js';
+import { softStrip } from './soft-strip.js';
+
+const STIFFEST = 'across the rim where the laminate is stiffest';
 
 /** What the laminate over the hole is held by (ISO 24817, 7.5.7; PCC-2, Eq. 12 to 14). All that is missing is asked for. */
 export function leakResistanceOf(
@@ -43,6 +39,13 @@ export function leakResistanceOf(
   const energyOfPlate =
     under === 'seal' && bond.foundOver !== 'seal' ? atRim(work, plies, shearModulus, bond) : bond.energy;
   const asPlate = under !== 'slot' && footprint.bonded === 'beside it';
+  const moduli = {
+    hoopModulus: plies.hoop,
+    axialModulus: plies.axial,
+    poissonRatio: laminate.poissonRatio,
+    shearModulus,
+  };
+  const stiffest = Math.max(plies.hoop, plies.axial) as Modulus;
   return {
     asPlate,
     overSlot: under === 'slot' ? slot : undefined,
@@ -51,39 +54,13 @@ export function leakResistanceOf(
     outsideDiameter,
     holeDiameter: footprint.diameter,
     unbondedLength: footprint.length,
-    hoopModulus: plies.hoop,
-    axialModulus: plies.axial,
-    poissonRatio: laminate.poissonRatio,
-    shearModulus,
+    ...moduli,
     energyReleaseRate: bond.energy,
     energyOfPlate,
-    edgeFactor: asPlate ? edgeFactorOf(work, plies, shearModulus) : 1,
+    // The rim of a hole runs all round: its edge opens most where the laminate is stiffest across it.
+    edgeFactor: asPlate ? softStrip(work, moduli, stiffest, STIFFEST).edgeFactor : 1,
     serviceFactor: leakFactorOf(work, strains, bond),
   };
-}
-
-/** The rim of a hole runs all round: its edge opens most where the laminate is stiffest across it. */
-function edgeFactorOf(work: Workbook, plies: PlyModuli, shearModulus: Modulus): number {
-  const way = 'across the rim where the laminate is stiffest';
-  const stiffest = step(
-    work.recorder,
-    'laminate/strip-modulus',
-    stripModulus,
-    {
-      bridgingModulus: Math.max(plies.hoop, plies.axial) as Modulus,
-      hoopModulus: plies.hoop,
-      axialModulus: plies.axial,
-      poissonRatio: work.case.laminate.poissonRatio,
-    },
-    way,
-  );
-  return step(
-    work.recorder,
-    'laminate/soft-edge-factor',
-    softEdgeFactor,
-    { stripModulus: stiffest, shearModulus },
-    way,
-  );
 }
 
 /** What the leak is called in the lists of a design. */

@@ -3,8 +3,6 @@ import {
   slotCrossOver,
   slotPressureCeiling,
   slotResistance,
-  softEdgeFactor,
-  stripModulus,
   thicknessSlot,
   thicknessWideSlot,
   wideSlotResistance,
@@ -13,6 +11,7 @@ import type { GaugePressure, Length, Modulus } from '../../quantity/index.js';
 import type { Slot } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
 import type { LeakResistance } from './leak-held.js';
+import { softStrip } from './soft-strip.js';
 
 /** A long strip that bridges the slot one way. */
 interface Strip {
@@ -39,21 +38,12 @@ interface Bounds {
 }
 
 function boundsOf(work: Workbook, leak: LeakResistance, { axialLength, circumferentialWidth }: Slot): Bounds {
-  const { hoopModulus, axialModulus, poissonRatio, shearModulus } = leak;
-  const modulusOf = (bridgingModulus: Modulus, way: string): Modulus =>
-    step(
-      work.recorder,
-      'laminate/strip-modulus',
-      stripModulus,
-      { bridgingModulus, hoopModulus, axialModulus, poissonRatio },
-      way,
-    );
-  const stripOf = (bridgingModulus: Modulus, slotWidth: Length, way: string): SoftStrip => {
-    const modulus = modulusOf(bridgingModulus, way);
-    const soft = { stripModulus: modulus, shearModulus };
-    const edgeFactor = step(work.recorder, 'laminate/soft-edge-factor', softEdgeFactor, soft, way);
-    return { way, slotWidth, stripModulus: modulus, edgeFactor };
-  };
+  const { hoopModulus, axialModulus } = leak;
+  const stripOf = (bridgingModulus: Modulus, slotWidth: Length, way: string): SoftStrip => ({
+    way,
+    slotWidth,
+    ...softStrip(work, leak, bridgingModulus, way),
+  });
   const along = stripOf(axialModulus, axialLength, 'strip along the pipe');
   const round = stripOf(hoopModulus, circumferentialWidth, 'strip round the pipe');
   const ring = {
