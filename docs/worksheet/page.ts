@@ -193,14 +193,6 @@ watchTabs((chosen) => {
   if (answered.sort === 'answered') shown(() => showTab(answered, tab, units));
 });
 byId('version').textContent = `hoopwright ${version}`;
-// The address holds the case: a way to a place on the page must not write over it.
-for (const way of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]'))
-  way.addEventListener('click', (event) => {
-    event.preventDefault();
-    const target = byId(way.hash.slice(1));
-    target.scrollIntoView();
-    target.focus();
-  });
 byId('view-case').addEventListener('click', () => {
   view('case');
   void keepAddress(false);
