@@ -21,7 +21,7 @@ export function showOutcome(outcome: Outcome, tab: TabName, units: UnitSystem, e
   for (const name of tabNames) emptyPanel(name);
   const isAnswered = outcome.sort === 'answered';
   byId('tabs').hidden = !isAnswered;
-  brief(outcome, units);
+  brief(outcome);
   if (outcome.sort === 'answered') {
     markTab(tab);
     showTab(outcome, tab, units);
@@ -83,15 +83,15 @@ function withoutAnswer(outcome: Exclude<Outcome, { sort: 'answered' }>, elsewher
 }
 
 /** The verdict in one line, which is read out when it changes and stays in sight. */
-function brief(outcome: Outcome, units: UnitSystem): void {
-  const [text, style] = briefly(outcome, units);
+function brief(outcome: Outcome): void {
+  const [text, style] = briefly(outcome);
   byId('brief').className = `brief ${style}`;
   byId('brief-text').textContent = text;
   // Read out when it is another one, and never while somebody types.
   if (byId('announced').textContent !== text) byId('announced').textContent = text;
 }
 
-function briefly(outcome: Outcome, units: UnitSystem): readonly [text: string, style: string] {
+function briefly(outcome: Outcome): readonly [text: string, style: string] {
   switch (outcome.sort) {
     case 'empty':
       return ['No case yet', ''];
@@ -101,7 +101,7 @@ function briefly(outcome: Outcome, units: UnitSystem): readonly [text: string, s
     case 'refused':
       return [`No answer: ${counts(outcome.refusals)}`, 'refused'];
     case 'answered': {
-      const { verdict, warnings, assumed, cautions } = answerCard(outcome.design, outcome.decoded.typed, units);
+      const { verdict, warnings, assumed, cautions } = outcome.design;
       const said = `${verdict.charAt(0).toUpperCase()}${verdict.slice(1)}`;
       return [
         `${said}: ${counted(warnings.length, 'warning')}, ${assumed.length} assumed, ${counted(cautions.length, 'caution')}`,
