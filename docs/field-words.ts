@@ -6,7 +6,8 @@
 import ts from 'typescript';
 import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../src/formula/index.js';
 import { caseFields } from '../src/json/index.js';
-import { siSymbol, units } from '../src/quantity/index.js';
+import { siSymbol } from '../src/quantity/index.js';
+import { isKind } from '../src/quantity/units/index.js';
 import { formulas } from '../src/registry/index.js';
 
 /** Words by the node that declares the field. */
@@ -71,8 +72,6 @@ function nameAndSymbol({ name, symbol, kind }: { name: string; symbol: string; k
   const unit = isKind(kind) && siSymbol(kind) !== '1' ? ` [${siSymbol(kind)}]` : '';
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}, \`${symbol}\`${unit}`;
 }
-
-const isKind = (kind: string): kind is keyof typeof units => Object.hasOwn(units, kind);
 
 function interfaces(file: ts.SourceFile, checker: ts.TypeChecker): ts.Type[] {
   return file.statements.filter(ts.isInterfaceDeclaration).map((node) => checker.getTypeAtLocation(node));

@@ -1,6 +1,7 @@
 import { documentWordsAt } from '../../../src/json/document-table.js';
 import { exampleOf } from '../../../src/json/expected.js';
 import { exampleOf as exampleOfKind, preferredUnit, readQuantity, units } from '../../../src/quantity/index.js';
+import { isKind } from '../../../src/quantity/units/index.js';
 import type { AmountField, BlockField, Field, Fields, ListField } from '../../../src/repair/case/table-field.js';
 import { boxesOf } from './amount-text.js';
 import type { ChoiceControl, Control, Must, RowsControl, TicksControl } from './control.js';
@@ -110,8 +111,8 @@ function listControl(field: ListField, value: unknown, path: string): TicksContr
 function emptyRow(fields: Fields, last: unknown): Record<string, unknown> {
   const row: Record<string, unknown> = {};
   for (const [key, { kind }] of Object.entries(fields)) {
-    if (!Object.hasOwn(units, kind)) continue;
-    const { unit } = boxesOf(kind as keyof typeof units, asText(memberOf(last, key)));
+    if (!isKind(kind)) continue;
+    const { unit } = boxesOf(kind, asText(memberOf(last, key)));
     if (unit !== '') row[key] = ` ${unit}`;
   }
   return row;
@@ -126,12 +127,12 @@ function mustOf({ optional, needed }: Field): Must {
   return needed ?? (optional === true ? 'optional' : 'required');
 }
 
-const yesOrNo = [
+export const yesOrNo = [
   { value: true, words: 'yes' },
   { value: false, words: 'no' },
 ] as const;
 
-function chosenOf(options: ChoiceControl['options'], value: unknown): Pick<ChoiceControl, 'options' | 'text'> {
+export function chosenOf(options: ChoiceControl['options'], value: unknown): Pick<ChoiceControl, 'options' | 'text'> {
   return { options, text: options.find((each) => each.value === value)?.words ?? asText(value) };
 }
 
@@ -139,7 +140,7 @@ function optionOf(value: string | number): { value: unknown; words: string } {
   return { value, words: String(value) };
 }
 
-function asText(value: unknown): string {
+export function asText(value: unknown): string {
   if (value === undefined) return '';
   return typeof value === 'string' ? value : JSON.stringify(value);
 }

@@ -1,21 +1,14 @@
-import { type Kind, unitOf } from '../../../src/quantity/index.js';
-import { fromSi } from '../../../src/quantity/quantity.js';
 import type { AmountField } from '../../../src/repair/case/table-field.js';
+import { numberIn } from '../../../src/report/units.js';
 
 /** "20 mm to 1700 mm": where the values of real jobs lie; empty where nothing is known of it. */
 export function usualText({ kind, usual }: AmountField, symbol: string): string {
   if (usual === undefined) return '';
   const [least, most] = usual.map((value) =>
-    rounded(kind === 'number' || kind === 'count' ? value : inUnit(kind, value, symbol)),
+    rounded(kind === 'number' || kind === 'count' ? value : numberIn(kind, value, symbol)),
   );
   const unit = symbol === '' || symbol === '1' ? '' : ` ${symbol}`;
   return `${least}${unit} to ${most}${unit}`;
-}
-
-function inUnit(kind: Kind, value: number, symbol: string): number {
-  const unit = unitOf(kind, symbol);
-  if (unit === undefined) throw new RangeError(`a ${kind} is not written in ${symbol}`);
-  return fromSi(value, unit);
 }
 
 function rounded(value: number): string {

@@ -2,6 +2,7 @@ import { findFormulas, typesetEquation } from '../../../src/evaluate/index.js';
 import type { AnyFormula } from '../../../src/formula/index.js';
 import { parseJson } from '../../../src/json/parse-json.js';
 import { type UnitSystem, units as unitTables } from '../../../src/quantity/index.js';
+import { isKind } from '../../../src/quantity/units/index.js';
 import { formulaById } from '../../../src/registry/index.js';
 import { formulaSheet } from '../../../src/report/index.js';
 import { layOnPaper } from '../answer/paper.js';
@@ -11,7 +12,7 @@ import { put } from '../case/places.js';
 import { byId, element, options } from '../dom.js';
 import { type Calculation, calculationOf } from './calculation.js';
 import { drawResult, mathBox } from './draw-result.js';
-import { type Given, inputControls, isKind } from './inputs.js';
+import { type Given, inputControls } from './inputs.js';
 
 /** What a link to a calculation holds. */
 interface FormulaState {

@@ -1,9 +1,11 @@
 import type { AnyFormula, InputDeclaration } from '../../../src/formula/index.js';
-import { exampleOf, type Kind, preferredUnit, type UnitSystem, units } from '../../../src/quantity/index.js';
+import { exampleOf, preferredUnit, type UnitSystem, units } from '../../../src/quantity/index.js';
+import { isKind } from '../../../src/quantity/units/index.js';
 import { chosen } from '../../../src/report/options.js';
 import { shownValue } from '../../../src/report/shown-value.js';
 import { boxesOf } from '../case/amount-text.js';
 import type { Control, Must, RowsControl } from '../case/control.js';
+import { asText, chosenOf, yesOrNo } from '../case/controls.js';
 import { usualText } from '../case/usual.js';
 
 /** What has been entered for a formula, by the names of its inputs. */
@@ -47,13 +49,7 @@ function inputControl(name: string, declared: Declared, value: unknown, system: 
       options: (choices ?? []).map((words) => ({ value: words, words })),
       text: asText(value),
     };
-  if (kind === 'flag')
-    return {
-      sort: 'choice',
-      ...leaf,
-      options: yesOrNo,
-      text: value === true ? 'yes' : value === false ? 'no' : asText(value),
-    };
+  if (kind === 'flag') return { sort: 'choice', ...leaf, ...chosenOf(yesOrNo, value) };
   if (!isKind(kind)) return { sort: 'number', ...leaf, text: asText(value), usual: '' };
   const { number, unit } = boxesOf(kind, asText(value));
   const shown = unit === '' ? preferredUnit(kind, name, { system }) : unit;
@@ -62,7 +58,7 @@ function inputControl(name: string, declared: Declared, value: unknown, system: 
   return {
     sort: 'amount',
     ...leaf,
-    example: exampleIn(kind),
+    example: exampleOf(kind).replaceAll('"', ''),
     kind,
     number,
     unit,
@@ -109,15 +105,6 @@ function startOf(columns: Readonly<Record<string, string>>, last: unknown): Reco
   );
 }
 
-const yesOrNo = [
-  { value: true, words: 'yes' },
-  { value: false, words: 'no' },
-];
-
-function exampleIn(kind: Kind): string {
-  return exampleOf(kind).replaceAll('"', '');
-}
-
 function capital(words: string): string {
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }
@@ -125,13 +112,4 @@ function capital(words: string): string {
 /** `wallThickness` as "wall thickness". */
 function spaced(name: string): string {
   return name.replaceAll(/(?<=[a-z])(?=[A-Z])/gu, ' ').toLowerCase();
-}
-
-function asText(value: unknown): string {
-  if (value === undefined) return '';
-  return typeof value === 'string' ? value : JSON.stringify(value);
-}
-
-export function isKind(kind: string): kind is Kind {
-  return Object.hasOwn(units, kind);
 }
