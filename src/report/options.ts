@@ -34,7 +34,11 @@ export interface StepOptions extends SheetOptions {
   readonly typed?: Readonly<Record<string, { readonly text: string }>> | undefined;
   /** Number of the step on its sheet. */
   readonly number?: string | undefined;
-  /** What the sheet has printed before this step, and in which step: it is named there and not printed again. */
+  /**
+   * What the sheet has printed before this step, and in which step: it is named there and not printed again.
+   *
+   * @internal
+   */
   readonly printed?: PrintedBefore | undefined;
 }
 

@@ -1,5 +1,6 @@
 import { checkHandCalculation, type Evaluated, evaluate, type HandCheck } from '../../../src/evaluate/index.js';
 import { type AnyFormula, isCalculationError } from '../../../src/formula/index.js';
+import { decodeFormulaInput } from '../../../src/json/formula-input.js';
 import { isCaseError } from '../../../src/json/index.js';
 import type { UnitPreferences } from '../../../src/quantity/index.js';
 import { type Refusal, refusalOf } from '../case/refusal.js';
@@ -14,28 +15,15 @@ export type Calculation =
 /** The answer of a formula, and what it says of a result worked out by hand where one was entered. */
 export function calculationOf(formula: AnyFormula, given: Given, claimed: string, units: UnitPreferences): Calculation {
   try {
-    const texts = withUnits(formula, given);
-    const evaluated = evaluate(formula.id, texts, { units });
-    return { sort: 'answered', evaluated, check: claimed.trim() === '' ? undefined : checked(formula, texts, claimed) };
+    // `evaluate` takes a bare number for a quantity as one in SI: what is typed or linked goes through the stricter door first.
+    decodeFormulaInput(formula, given);
+    const evaluated = evaluate(formula.id, given, { units });
+    return { sort: 'answered', evaluated, check: claimed.trim() === '' ? undefined : checked(formula, given, claimed) };
   } catch (error) {
     const refusals = refusalsOf(formula, error);
     if (refusals !== undefined) return { sort: 'refused', refusals };
     return { sort: 'fault', message: error instanceof Error ? error.message : String(error) };
   }
-}
-
-/** A bare number for a quantity would count as one in SI: here it is a text without a unit, and is refused. */
-function withUnits(formula: AnyFormula, given: Given): Given {
-  const inputs = formula.inputs as Readonly<Record<string, { readonly kind: string }>>;
-  const bare = (kind: string): boolean => kind === 'number' || kind === 'count';
-  return Object.fromEntries(
-    Object.entries(given)
-      .filter(([, value]) => value !== undefined)
-      .map(([name, value]) => {
-        const kind = Object.hasOwn(inputs, name) ? inputs[name]?.kind : undefined;
-        return [name, typeof value === 'number' && kind !== undefined && !bare(kind) ? String(value) : value];
-      }),
-  );
 }
 
 function checked(formula: AnyFormula, given: Given, claimed: string): HandCheck | Refusal {
