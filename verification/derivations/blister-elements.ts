@@ -3,6 +3,9 @@
  * outside the radius a, with pressure 1 under the disc inside it. The plate is a solid here, so the rotation of its root,
  * which the plate and the half crack of the closed form leave out, is in. Nine-node axisymmetric elements, graded towards the rim.
  */
+import { add, emptyBand, solve } from './band.js';
+import { remembered } from './remembered.js';
+
 export interface Mesh {
   /** Size of the elements at the rim, over the thickness of the layer. */
   readonly finest: number;
@@ -67,62 +70,6 @@ function quadratics(s: number): readonly (readonly [value: number, slope: number
   ];
 }
 
-/** The symmetric band matrix of the stiffness: entry (i, j), j <= i, stands at i (width + 1) + j - i + width. */
-interface Band {
-  readonly values: Float64Array;
-  readonly width: number;
-  readonly size: number;
-}
-
-function add({ values, width }: Band, i: number, j: number, value: number): void {
-  if (j > i) return;
-  const at = i * (width + 1) + j - i + width;
-  values[at] = (values[at] ?? 0) + value;
-}
-
-/** Solves K u = f by the factor of Cholesky, in place. */
-function solve({ values, width, size }: Band, load: Float64Array): Float64Array {
-  const row = width + 1;
-  for (let i = 0; i < size; i++) {
-    const first = Math.max(0, i - width);
-    for (let j = first; j <= i; j++) {
-      const atI = i * width + width;
-      const atJ = j * width + width;
-      const from = Math.max(first, j - width);
-      // Four sums side by side, so that no product waits for the one before it.
-      let s0 = values[atI + j] as number;
-      let s1 = 0;
-      let s2 = 0;
-      let s3 = 0;
-      let k = from;
-      for (; k + 3 < j; k += 4) {
-        s0 -= (values[atI + k] as number) * (values[atJ + k] as number);
-        s1 -= (values[atI + k + 1] as number) * (values[atJ + k + 1] as number);
-        s2 -= (values[atI + k + 2] as number) * (values[atJ + k + 2] as number);
-        s3 -= (values[atI + k + 3] as number) * (values[atJ + k + 3] as number);
-      }
-      for (; k < j; k++) s0 -= (values[atI + k] as number) * (values[atJ + k] as number);
-      const sum = s0 + s1 + (s2 + s3);
-      if (i === j && !(sum > 0)) throw new RangeError('the stiffness is not positive');
-      values[atI + j] = i === j ? Math.sqrt(sum) : sum / (values[atJ + j] as number);
-    }
-  }
-  const u = Float64Array.from(load);
-  for (let i = 0; i < size; i++) {
-    let sum = u[i] as number;
-    for (let k = Math.max(0, i - width); k < i; k++)
-      sum -= (values[i * row + k - i + width] as number) * (u[k] as number);
-    u[i] = sum / (values[i * row + width] as number);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    const solved = (u[i] as number) / (values[i * row + width] as number);
-    u[i] = solved;
-    for (let k = Math.max(0, i - width); k < i; k++)
-      u[k] = (u[k] as number) - (values[i * row + k - i + width] as number) * solved;
-  }
-  return u;
-}
-
 /** Volume under the blister at pressure 1, over 2 pi. The mesh is stretched with `a`, so that the volume is smooth in it. */
 function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, layer: Layer): number {
   const inside = graded(stretchedFrom, mesh).map((s) => a - (s * a) / stretchedFrom);
@@ -132,11 +79,7 @@ function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, layer: Laye
   r[0] = 0;
   const z = graded(1, mesh);
   const [columns, rows] = [r.length, z.length];
-  const band: Band = {
-    width: 4 * rows + 5,
-    size: 2 * columns * rows,
-    values: new Float64Array(2 * columns * rows * (4 * rows + 6)),
-  };
+  const band = emptyBand(2 * columns * rows, 4 * rows + 5);
   const load = new Float64Array(band.size);
   const { radial, around, through, coupling, shear } = layer;
 
@@ -200,17 +143,9 @@ function blisterVolume(a: number, stretchedFrom: number, mesh: Mesh, layer: Laye
   return u.reduce((sum, value, at) => sum + value * (load[at] as number), 0);
 }
 
-/** What was found, since the tests ask for the same hole on the same mesh more than once, and nothing else goes in. */
-const found = new Map<string, number>();
-
 /** Energy released per area of new crack at pressure 1: half of the slope of the volume over the area of the disc. */
-export function blisterRelease(a: number, mesh: Mesh, layer: Layer): number {
-  const asked = JSON.stringify([a, mesh.finest, mesh.coarsest, mesh.perStep, layer]);
-  const known = found.get(asked);
-  if (known !== undefined) return known;
+export const blisterRelease = remembered((a: number, mesh: Mesh, layer: Layer): number => {
   const step = a * 1e-3;
   const slope = (blisterVolume(a + step, a, mesh, layer) - blisterVolume(a - step, a, mesh, layer)) / (2 * step);
-  const release = slope / (2 * a);
-  found.set(asked, release);
-  return release;
-}
+  return slope / (2 * a);
+});

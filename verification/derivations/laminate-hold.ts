@@ -1,6 +1,6 @@
 /** Laminate and bond by energy and by springs. Imports nothing that it checks. */
+import { add, emptyBand, solve } from './band.js';
 import { shearBySprings } from './bond.js';
-import { solveBand } from './slot-blister.js';
 
 /** Volume that a crack as long as W opens to under a pressure, per width, in a body of a modulus: its ellipse in strips. */
 export function crackVolume(pressure: number, W: number, modulus: number, strips = 20_000): number {
@@ -25,15 +25,8 @@ export function sinkOfWave(E: number, Ez: number, G: number): number {
     z += size;
     ends.push(z);
   }
-  const width = 5;
-  const size = 2 * (2 * ends.length - 1);
-  const values = new Float64Array(size * (width + 1));
-  const load = new Float64Array(size);
-  const add = (i: number, j: number, value: number): void => {
-    if (j > i) return;
-    const at = i * (width + 1) + j - i + width;
-    values[at] = (values[at] as number) + value;
-  };
+  const band = emptyBand(2 * (2 * ends.length - 1), 5);
+  const load = new Float64Array(band.size);
   for (let e = 0; e + 1 < ends.length; e++) {
     const h = (ends[e + 1] as number) - (ends[e] as number);
     for (const [s, weight] of [
@@ -51,16 +44,16 @@ export function sinkOfWave(E: number, Ez: number, G: number): number {
           const [i, j] = [4 * e + 2 * p, 4 * e + 2 * q];
           const [dp, dq, w] = [(2 * dn) / h, (2 * dm) / h, (weight * h) / 2];
           // Strains u cos x across, w' cos x through, (u' - w) sin x of shear.
-          add(i, j, w * (E * n * m + G * dp * dq));
-          add(i, j + 1, -w * G * dp * m);
-          add(i + 1, j, -w * G * n * dq);
-          add(i + 1, j + 1, w * (Ez * dp * dq + G * n * m));
+          add(band, i, j, w * (E * n * m + G * dp * dq));
+          add(band, i, j + 1, -w * G * dp * m);
+          add(band, i + 1, j, -w * G * n * dq);
+          add(band, i + 1, j + 1, w * (Ez * dp * dq + G * n * m));
         });
       });
     }
   }
   load[1] = 1;
-  return solveBand(values, width, load)[1] as number;
+  return solve(band, load)[1] as number;
 }
 
 interface EndOfWrap {

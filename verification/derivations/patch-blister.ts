@@ -3,6 +3,9 @@
  * the rim of an ellipse on the unrolled surface, with pressure 1 under it. Solved by Ritz' method with polynomials that
  * vanish at the rim; x runs along the pipe, y round it. Imports nothing that it checks.
  */
+import { add, emptyBand, solve } from './band.js';
+import { remembered } from './remembered.js';
+
 export interface Patch {
   /** Of the pipe. */
   readonly radius: number;
@@ -29,13 +32,9 @@ export interface Blister {
   readonly atSide: number;
 }
 
-const GAUSS_CACHE = new Map<number, readonly (readonly [place: number, weight: number])[]>();
-
 /** Gauss' points from 0 to 1, by Newton's method on the polynomials of Legendre. */
-function gauss(count: number): readonly (readonly [place: number, weight: number])[] {
-  const known = GAUSS_CACHE.get(count);
-  if (known !== undefined) return known;
-  const points = Array.from({ length: count }, (_, index) => {
+const gauss = remembered((count: number): readonly (readonly [place: number, weight: number])[] =>
+  Array.from({ length: count }, (_, index) => {
     let x = Math.cos((Math.PI * (index + 0.75)) / (count + 0.5));
     let slope = 0;
     for (let round = 0; round < 50; round++) {
@@ -45,10 +44,8 @@ function gauss(count: number): readonly (readonly [place: number, weight: number
       x -= now / slope;
     }
     return [(1 - x) / 2, 1 / ((1 - x * x) * slope * slope)] as const;
-  });
-  GAUSS_CACHE.set(count, points);
-  return points;
-}
+  }),
+);
 
 /** x^parity T_i(2 x^2 - 1) for i up to `degree`, each with its slope. */
 function powers(x: number, parity: 0 | 1, degree: number): [value: number, slope: number][] {
@@ -72,6 +69,9 @@ const FIELDS = [
   [1, 0],
   [0, 1],
 ] as const;
+
+/** Which of the fields each of the eight strains hangs on. */
+const FIELDS_OF = [[0], [1, 2], [0, 1], [3], [4], [3, 4], [2, 3], [2, 4]] as const;
 
 /** Rows of the eight strains by the coefficients of all fields, and the deflection, at one place of the unit disc. */
 function strainsAt(xi: number, eta: number, patch: Patch, degree: number): { rows: Float64Array[]; w: Float64Array } {
@@ -123,33 +123,12 @@ function stressed(e: readonly number[], patch: Patch): number[] {
   ];
 }
 
-/** Solves K c = f by the factor of Cholesky, in place. */
-function solve(K: Float64Array, f: Float64Array): Float64Array {
-  const n = f.length;
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = K[i * n + j] as number;
-      for (let k = 0; k < j; k++) sum -= (K[i * n + k] as number) * (K[j * n + k] as number);
-      if (i === j && !(sum > 0)) throw new RangeError('the stiffness is not positive');
-      K[i * n + j] = i === j ? Math.sqrt(sum) : sum / (K[j * n + j] as number);
-    }
-  }
-  const c = Float64Array.from(f);
-  for (let i = 0; i < n; i++) {
-    for (let k = 0; k < i; k++) c[i] = (c[i] as number) - (K[i * n + k] as number) * (c[k] as number);
-    c[i] = (c[i] as number) / (K[i * n + i] as number);
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) c[i] = (c[i] as number) - (K[k * n + i] as number) * (c[k] as number);
-    c[i] = (c[i] as number) / (K[i * n + i] as number);
-  }
-  return c;
-}
-
 /** The blister over a patch, with polynomials up to twice the degree in each direction. */
-export function blisterOver(patch: Patch, degree: number): Blister {
-  const n = 5 * (((degree + 1) * (degree + 2)) / 2);
-  const K = new Float64Array(n * n);
+export const blisterOver = remembered((patch: Patch, degree: number): Blister => {
+  const count = ((degree + 1) * (degree + 2)) / 2;
+  const n = 5 * count;
+  // The band is the whole matrix.
+  const K = emptyBand(n, n - 1);
   const load = new Float64Array(n);
   const points = gauss(degree + 5);
   for (const [r, weightR] of points) {
@@ -168,7 +147,8 @@ export function blisterOver(patch: Patch, degree: number): Blister {
           const force = forces[s] as number;
           if (force === 0) continue;
           const row = rows[s] as Float64Array;
-          for (let j = 0; j <= i; j++) K[i * n + j] = (K[i * n + j] as number) + force * (row[j] as number);
+          for (const field of FIELDS_OF[s] as readonly number[])
+            for (let j = field * count; j < (field + 1) * count; j++) add(K, i, j, force * (row[j] as number));
         }
       }
     }
@@ -185,7 +165,7 @@ export function blisterOver(patch: Patch, degree: number): Blister {
   const [atEnd, atSide] = [atRim(0), atRim(Math.PI / 2)];
   const mean = places.reduce((sum, [release, weight]) => sum + release * weight, 0);
   return { volume, mean, most: Math.max(atEnd, atSide, ...places.map(([release]) => release)), atEnd, atSide };
-}
+});
 
 /** The mean release of a circle by the volume under it: half of its slope over the area that grows. */
 export function releaseByVolume(patch: Patch, degree: number): number {

@@ -4,6 +4,9 @@
  * Half of it is meshed, by nine-node elements graded towards the root; the root may turn, which the strip of the closed form
  * leaves out. Imports nothing that it checks.
  */
+import { add, emptyBand, solve } from './band.js';
+import { remembered } from './remembered.js';
+
 export interface SlotLayer {
   /** Of the layer in plane strain, across the slot and through the thickness, and the one that joins them. */
   readonly across: number;
@@ -43,33 +46,6 @@ function quadratics(s: number): readonly (readonly [value: number, slope: number
   ];
 }
 
-/** Solves a symmetric band by Cholesky's factor; row i holds the columns from i - width to i. */
-export function solveBand(values: Float64Array, width: number, load: Float64Array): Float64Array {
-  const [row, size] = [width + 1, load.length];
-  for (let i = 0; i < size; i++) {
-    const first = Math.max(0, i - width);
-    for (let j = first; j <= i; j++) {
-      let sum = values[i * row + j - i + width] as number;
-      for (let k = Math.max(first, j - width); k < j; k++)
-        sum -= (values[i * row + k - i + width] as number) * (values[j * row + k - j + width] as number);
-      if (i === j && !(sum > 0)) throw new RangeError('the stiffness is not positive');
-      values[i * row + j - i + width] = i === j ? Math.sqrt(sum) : sum / (values[j * row + width] as number);
-    }
-  }
-  const u = Float64Array.from(load);
-  for (let i = 0; i < size; i++) {
-    for (let k = Math.max(0, i - width); k < i; k++)
-      u[i] = (u[i] as number) - (values[i * row + k - i + width] as number) * (u[k] as number);
-    u[i] = (u[i] as number) / (values[i * row + width] as number);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    u[i] = (u[i] as number) / (values[i * row + width] as number);
-    for (let k = Math.max(0, i - width); k < i; k++)
-      u[k] = (u[k] as number) - (values[i * row + k - i + width] as number) * (u[i] as number);
-  }
-  return u;
-}
-
 /** Area under half of the blister at pressure 1; the mesh is stretched with `a` from that of `from`. */
 function halfArea(a: number, from: number, layer: SlotLayer, finest: number): number {
   const inside = graded(from, finest)
@@ -84,15 +60,8 @@ function halfArea(a: number, from: number, layer: SlotLayer, finest: number): nu
   const root = inside.length - 1;
   const z = graded(1, finest);
   const [columns, rows] = [x.length, z.length];
-  const width = 4 * rows + 5;
-  const size = 2 * columns * rows;
-  const values = new Float64Array(size * (width + 1));
-  const load = new Float64Array(size);
-  const add = (i: number, j: number, value: number): void => {
-    if (j > i) return;
-    const at = i * (width + 1) + j - i + width;
-    values[at] = (values[at] as number) + value;
-  };
+  const band = emptyBand(2 * columns * rows, 4 * rows + 5);
+  const load = new Float64Array(band.size);
   for (let column = 0; column + 2 < columns; column += 2) {
     const dx = (x[column + 2] as number) - (x[column] as number);
     for (let level = 0; level + 2 < rows; level += 2) {
@@ -108,10 +77,10 @@ function halfArea(a: number, from: number, layer: SlotLayer, finest: number): nu
           });
           for (const p of nodes)
             for (const q of nodes) {
-              add(p.at, q.at, weight * (layer.across * p.x * q.x + layer.shear * p.z * q.z));
-              add(p.at, q.at + 1, weight * (layer.coupling * p.x * q.z + layer.shear * p.z * q.x));
-              add(p.at + 1, q.at, weight * (layer.coupling * p.z * q.x + layer.shear * p.x * q.z));
-              add(p.at + 1, q.at + 1, weight * (layer.through * p.z * q.z + layer.shear * p.x * q.x));
+              add(band, p.at, q.at, weight * (layer.across * p.x * q.x + layer.shear * p.z * q.z));
+              add(band, p.at, q.at + 1, weight * (layer.coupling * p.x * q.z + layer.shear * p.z * q.x));
+              add(band, p.at + 1, q.at, weight * (layer.coupling * p.z * q.x + layer.shear * p.x * q.z));
+              add(band, p.at + 1, q.at + 1, weight * (layer.through * p.z * q.z + layer.shear * p.x * q.x));
             }
         }
     }
@@ -123,7 +92,7 @@ function halfArea(a: number, from: number, layer: SlotLayer, finest: number): nu
       });
   }
   const fix = (at: number): void => {
-    add(at, at, 1e9 * layer.across);
+    add(band, at, at, 1e9 * layer.across);
     load[at] = 0;
   };
   for (let level = 0; level < rows; level++) fix(2 * level);
@@ -131,16 +100,16 @@ function halfArea(a: number, from: number, layer: SlotLayer, finest: number): nu
     fix(2 * column * rows);
     fix(2 * column * rows + 1);
   }
-  const u = solveBand(values, width, load);
+  const u = solve(band, load);
   return u.reduce((sum, value, at) => sum + value * (load[at] as number), 0);
 }
 
 /** Energy released per area of new crack at pressure 1 over a slot W wide, in thicknesses. */
-export function slotRelease(W: number, layer: SlotLayer, finest = 0.05): number {
+export const slotRelease = remembered((W: number, layer: SlotLayer, finest: number): number => {
   const a = W / 2;
   const step = a * 1e-3;
   return (halfArea(a + step, a, layer, finest) - halfArea(a - step, a, layer, finest)) / (4 * step);
-}
+});
 
 /** The curved strip of the reference notes: an arc W wide on a rigid pipe, clamped, with shear by two thirds; half crack included. */
 export interface CurvedStrip {
