@@ -230,8 +230,9 @@ export interface PerturbationReport {
   /** The kinds of check, the strongest first; the last is nothing. */
   readonly catchers: readonly string[];
   readonly bySort: readonly { readonly sort: string; readonly counts: readonly number[] }[];
-  /** Constants other than limits that nothing notices. */
+  /** Formulas and files whose constants were changed, added or taken away after the run. */
   readonly since: readonly string[];
+  /** Constants other than limits that nothing notices. */
   readonly survivors: readonly {
     readonly file: string;
     readonly constant: string;

@@ -1,4 +1,5 @@
 import { edgeFactor } from './edge.js';
+
 /** What a plate that is bonded all round a circle is made of, in the directions round the pipe and along it. */
 export interface Plate {
   readonly hoopModulus: number;
