@@ -142,14 +142,15 @@ export const blisterOver = remembered((patch: Patch, degree: number): Blister =>
         const forces = stressed(
           rows.map((row) => row[i] as number),
           patch,
-        ).map((force) => weight * force);
-        for (let s = 0; s < 8; s++) {
-          const force = forces[s] as number;
-          if (force === 0) continue;
-          const row = rows[s] as Float64Array;
-          for (const field of FIELDS_OF[s] as readonly number[])
-            for (let j = field * count; j < (field + 1) * count; j++) add(K, i, j, force * (row[j] as number));
-        }
+        );
+        rows.forEach((row, s) => {
+          const force = weight * (forces[s] as number);
+          if (force === 0) return;
+          for (const field of FIELDS_OF[s] as readonly number[]) {
+            const end = Math.min(i + 1, (field + 1) * count);
+            for (let j = field * count; j < end; j++) add(K, i, j, force * (row[j] as number));
+          }
+        });
       }
     }
   }
