@@ -34,6 +34,18 @@ async function violations(page: Page, within = 'body'): Promise<string[]> {
   );
 }
 
+/** Scrolls from the top of a panel to its end, so that all of it has been in sight. */
+async function readThrough(page: Page, panel: string): Promise<void> {
+  await page.evaluate(`(async () => {
+    const parts = [...document.querySelectorAll('${panel} .sheet')].flatMap(({ shadowRoot }) => [...(shadowRoot?.querySelectorAll('.step') ?? [])]);
+    for (const part of parts) {
+      part.scrollIntoView();
+      await new Promise(requestAnimationFrame);
+    }
+    await new Promise(requestAnimationFrame);
+  })()`);
+}
+
 async function isTooWide(page: Page): Promise<boolean> {
   return page.evaluate('document.documentElement.scrollWidth > document.documentElement.clientWidth');
 }
@@ -95,6 +107,7 @@ describe('the sheet and the drawing on the worksheet', () => {
       await verdictOf(page, /^Designed/u);
       for (const tab of ['drawing', 'sheet']) {
         await page.click(`#tab-${tab}`);
+        await readThrough(page, `#panel-${tab}`);
         expect(await violations(page, `#panel-${tab}`), tab).toEqual([]);
       }
     },

@@ -16,8 +16,14 @@ export function layOnPaper(host: HTMLElement, html: string, topLevel: number): S
   // A row without a word of its own goes on with that above it: its head names nothing.
   for (const head of body.querySelectorAll('th'))
     if (head.textContent.trim() === '') head.setAttribute('role', 'presentation');
+  body.addEventListener('contentvisibilityautostatechange', scrollByKeys);
   root.replaceChildren(element('style', {}, onPaper(style)), body);
   return root;
+}
+
+/** An equation wider than the paper scrolls, by keys too. Its width is known once it has come into sight and is set. */
+function scrollByKeys({ target }: Event): void {
+  if (target instanceof HTMLElement && target.scrollWidth > target.clientWidth) target.tabIndex = 0;
 }
 
 /** Headings keep their look and take their place under those of this page: the highest of them is of the level given. */
