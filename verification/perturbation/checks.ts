@@ -11,7 +11,7 @@ export const CATCHERS = ['outside print', 'dataset', 'derivation', 'recalled or 
 export type Catcher = (typeof CATCHERS)[number];
 
 /** Tests that take long are asked last. */
-export const SLOW = /blister-elements/u;
+export const SLOW = /blister|weakest-sub-length/u;
 
 /** Something that can turn red: a case or a test. */
 export interface Check {

@@ -8,7 +8,7 @@ import {
   hoopModulus,
   poissonRatio,
   serviceFactor,
-} from '../opening-inputs.js';
+} from '../declared-inputs.js';
 import { plateModulus } from './plate-modulus.js';
 
 export interface HolePressureCeilingInput {

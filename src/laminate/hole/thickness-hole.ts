@@ -9,7 +9,7 @@ import {
   poissonRatio,
   serviceFactor,
   shearModulus,
-} from '../opening-inputs.js';
+} from '../declared-inputs.js';
 import { plateModulus } from './plate-modulus.js';
 
 export interface ThicknessHoleInput {

@@ -7,7 +7,7 @@ import {
   slotWidth,
   stripModulus,
   turningRoot,
-} from '../opening-inputs.js';
+} from '../declared-inputs.js';
 
 export interface SlotPressureCeilingInput {
   readonly slotWidth: Length;

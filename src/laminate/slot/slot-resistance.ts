@@ -9,7 +9,7 @@ import {
   slotWidth,
   stripModulus,
   turningRoot,
-} from '../opening-inputs.js';
+} from '../declared-inputs.js';
 
 export interface SlotResistanceInput {
   readonly laminateThickness: Length;

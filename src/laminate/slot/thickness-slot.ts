@@ -8,7 +8,7 @@ import {
   slotWidth,
   stripModulus,
   turningRoot,
-} from '../opening-inputs.js';
+} from '../declared-inputs.js';
 
 export interface ThicknessSlotInput {
   readonly pressure: GaugePressure;
