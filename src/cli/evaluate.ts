@@ -1,3 +1,4 @@
+import { checkHandCalculation, type HandCheck } from '../evaluate/check/index.js';
 import { computed, formulaNamed } from '../evaluate/evaluate.js';
 import type { AnyFormula } from '../formula/index.js';
 import { mainOutput } from '../formula/main-output.js';
@@ -21,26 +22,31 @@ import { UsageError } from './usage-error.js';
 export async function evaluate(args: readonly string[], io: Io): Promise<number> {
   const { format, units, digits, positionals, own, strict } = readArguments(args, {
     formats: ['text', 'json'],
-    own: ['unit'],
+    own: ['unit', 'compare'],
     strict: true,
   });
   const [id, ...assignments] = positionals;
   const formula = formulaOf(id);
-  const given = decodeFormulaInput(formula, await readAssignments(assignments, io));
+  const texts = await readAssignments(assignments, io);
+  const given = decodeFormulaInput(formula, texts);
   const unusual = unusualInputs(formula, given);
   if (strict && unusual.length > 0) throw new CaseError(unusual);
   const preferences = { system: units, names: wantedUnit(formula, own['unit']) };
   const result = computed(formula, given);
   const recorded = { sort: 'step', formula: formula.id, input: given.input, result } as const;
   const step = renderStep(recorded, { typed: given.typed, units: preferences, digits });
+  const compared = own['compare'] === undefined ? undefined : checkHandCalculation(formula.id, texts, own['compare']);
   if (format === 'json') {
-    io.out(
-      `${JSON.stringify(encodeEvaluation(formula, given, result, step, { units: preferences, digits }), null, 2)}\n`,
-    );
+    const answer = encodeEvaluation(formula, given, result, step, { units: preferences, digits });
+    io.out(`${JSON.stringify(compared === undefined ? answer : { ...answer, compared }, null, 2)}\n`);
   } else {
-    io.out(step + readAs(given) + unusual.map(({ message }) => `\nWarning: ${message}\n`).join(''));
+    io.out(step + readAs(given) + unusual.map(({ message }) => `\nWarning: ${message}\n`).join('') + saidOf(compared));
   }
-  return exitCode.done;
+  return compared?.agrees === false ? exitCode.noDesign : exitCode.done;
+}
+
+function saidOf(compared: HandCheck | undefined): string {
+  return compared === undefined ? '' : `\nCompared: ${compared.message}\n`;
 }
 
 function formulaOf(id: string | undefined): AnyFormula {

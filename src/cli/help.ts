@@ -81,6 +81,8 @@ A list comes from a file, name=@FILE: a JSON array of rows, or a CSV table with 
 "position [mm],depth [mm]".
 
   --unit UNIT          unit of the main result
+  --compare "38.4 MPa" hold a result of your own to the digits in which it is written, and name the slip; exit code 1 where it
+                       does not agree
   --strict             refuse an input outside the span that is tested
 ${COMMON}
   hoopwright evaluate pipe/hoop-stress pressure="150 psig" outsideDiameter="12.75 in" wallThickness="0.33 in"

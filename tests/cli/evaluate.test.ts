@@ -121,6 +121,23 @@ describe('evaluate', () => {
     expect(await run([...HOOP, '--strict'])).toEqual(await run(HOOP));
   });
 
+  test("holds a result of one's own to its digits, after the step", async () => {
+    // 150 * 12.75 / (2 * 0.33) = 2897.727...
+    const right = await run([...HOOP, '--compare', '2898 psi']);
+    expect([right.code, right.err]).toEqual([0, '']);
+    expect(right.out).toMatch(
+      /= 19\.98 MPa[\s\S]*\nCompared: 2898 psi agrees to the 4 digits given; computed: 2897\.73 psi\.\n$/u,
+    );
+    const wrong = await run([...HOOP, '--compare', '1449 psi']);
+    expect(wrong.code).toBe(1);
+    expect(wrong.out).toContain('Compared: 1449 psi does not agree');
+    expect(wrong.out).toContain('the radius was taken for outside diameter');
+    const json = await run([...HOOP, '--compare', '1449 psi', '--format', 'json']);
+    expect(JSON.parse(json.out).compared).toMatchObject({ agrees: false, digits: 4 });
+    const other = await run([...HOOP, '--compare', '12 mm']);
+    expect([other.code, other.out]).toEqual([2, '']);
+  });
+
   test.each([
     [['evaluate'], /needs the id of a formula/],
     [['evaluate', 'pipe/hoop-stres'], /There is no formula "pipe\/hoop-stres"; did you mean pipe\/hoop-stress\?/],

@@ -58,4 +58,26 @@ describe('a hand calculation', () => {
     expect(check('54 MPa').slips).toEqual([]);
     expect(check('54 MPa').message).toContain('fewer than three digits');
   });
+
+  it('names the coefficients of the other rule set', () => {
+    // 2 sqrt(200 * 8) = 80 mm by one set, 2.5 sqrt(200 * 8 / 2) = 70.7107 mm by the other.
+    const pipe = { outsideDiameter: '200 mm', wallThickness: '8 mm' };
+    const named = (given: Readonly<Record<string, string>>, claimed: string) =>
+      checkHandCalculation('laminate/overlap-from-geometry', { ...pipe, ...given }, claimed).slips;
+    const words = 'the rule for the overlap of ASME PCC-2 was taken for that of ISO 24817';
+    expect(named({}, '70.711 mm')).toContain(words);
+    expect(named({ coefficient: '2.5', divisor: '2' }, '80.00 mm')).toContain(
+      'the rule for the overlap of ISO 24817 was taken for that of ASME PCC-2',
+    );
+    // A coefficient that is in neither set has no other one.
+    expect(named({ coefficient: '2.2' }, '70.711 mm')).not.toContain(words);
+  });
+
+  it('names the leak service factor of the other rule set, class by class', () => {
+    // 0.83 * 10^(-0.02088 (10 - 1)) = 0.5385; the other set has 0.333 at any life.
+    const given = { designLife: '10 year', firstYear: '0.83', decay: '0.02088' };
+    expect(checkHandCalculation('laminate/leak-service-factor', given, '0.3330').slips).toContain(
+      'the leak service factor of ASME PCC-2 was taken for that of ISO 24817',
+    );
+  });
 });

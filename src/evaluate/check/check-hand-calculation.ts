@@ -6,6 +6,7 @@ import { fromSi } from '../../quantity/quantity.js';
 import { computed, formulaNamed } from '../evaluate.js';
 import { type Claim, isMet, readClaim } from './claim.js';
 import { expressionSlips, onPaper } from './expression-slips.js';
+import { ruleSlips } from './rule-slips.js';
 import { inputSlips, resultSlips } from './slips.js';
 
 /** What became of a claim. */
@@ -43,15 +44,20 @@ const DIGITS_FOR_ALL = 4;
 export function checkHandCalculation(id: string, given: Readonly<Record<string, unknown>>, claimed: string): HandCheck {
   const formula = formulaNamed(id);
   const decoded = decodeFormulaInput(formula, given, { typedValues: true });
+  return heldTo(formula, decoded, computed(formula, decoded), claimed);
+}
+
+/** A claim held to what the formula gave for these inputs. @throws CaseError where the claim is none */
+export function heldTo(formula: AnyFormula, decoded: FormulaInput, result: unknown, claimed: string): HandCheck {
   const { member, declared } = mainOutput(formula);
   const claim = readClaim(claimed, declared.kind as string);
-  const numberOf = (result: unknown): number => inUnit(claim, member === undefined ? result : Object(result)[member]);
-  const right = numberOf(computed(formula, decoded));
+  const numberOf = (given: unknown): number => inUnit(claim, member === undefined ? given : Object(given)[member]);
+  const right = numberOf(result);
   const agrees = isMet(claim, right);
   const slips = agrees || claim.digits < LEAST_DIGITS ? [] : slipsOf(formula, decoded, claim, { right, numberOf });
   const shown = `${formatNumber(right, Math.min(15, claim.digits + 2))}${claim.symbol === '' ? '' : ` ${claim.symbol}`}`;
   return {
-    formula: id,
+    formula: formula.id,
     claimed,
     computed: shown,
     digits: claim.digits,
@@ -69,7 +75,10 @@ function slipsOf(
 ): string[] {
   const most = claim.digits >= DIGITS_FOR_ALL ? 2 : 1;
   const found: { readonly words: string; readonly rank: number }[] = [];
-  for (const { words, rank, input: slipped } of inputSlips(formula, decoded.input))
+  for (const { words, rank, input: slipped } of [
+    ...inputSlips(formula, decoded.input),
+    ...ruleSlips(formula, decoded.input),
+  ])
     if (rank <= most && isMet(claim, numberOf(attempted(formula, slipped)))) found.push({ words, rank });
   for (const { words, factor } of expressionSlips(formula, decoded))
     if (most === 2 && isMet(claim, right * factor)) found.push({ words, rank: 2 });
