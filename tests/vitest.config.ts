@@ -7,5 +7,6 @@ export default defineConfig({
     testTimeout: 60_000,
     // The library holds no state, and no test may leave any: each process loads the modules once, not once for each file.
     isolate: false,
+    maxWorkers: '100%',
   },
 });
