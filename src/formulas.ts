@@ -1,14 +1,18 @@
 /**
  * `hoopwright/formulas`: the declarations of all formulas and the sources that they name, one call for a formula by its
- * name, the check of a hand calculation, its typeset equation, and the search for it.
+ * name, the check of a hand calculation and of a sheet of them, its typeset equation, and the search for it.
  */
 export {
+  type ClaimedStep,
   checkHandCalculation,
+  checkSheet,
   type Evaluated,
   type EvaluateOptions,
   evaluate,
   findFormulas,
   type HandCheck,
+  type SheetCheck,
+  type StepCheck,
   type Typeset,
   typesetEquation,
 } from './evaluate/index.js';

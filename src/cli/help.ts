@@ -88,13 +88,19 @@ ${COMMON}
   hoopwright evaluate pipe/hoop-stress pressure="150 psig" outsideDiameter="12.75 in" wallThickness="0.33 in"
 `,
   check: `hoopwright check FORMULA name="value unit" ... --claimed "VALUE UNIT" [options]
+hoopwright check CASE.json --claims FILE [options]
 
 Holds a result that was worked out by hand to the digits in which it is written. Where it does not agree, the slips that people
 make are tried one at a time, and those named that give it to its last digit: a radius for a diameter, an inch for a millimetre,
 psi for MPa, gauge for absolute, two inputs swapped, a square forgotten. With three digits only the common ones are tried, with
 fewer none. Exit code 1 where it does not agree.
 
+With a case and --claims it holds the results of a whole calculation to the steps of its sheet, and names the first that departs. A
+line of the file is the number of a step on the sheet and its result: 4.2  38.4 MPa. Steps may be left out.
+
   --claimed "38.4 MPa" the result as written, with its unit
+  --claims FILE        results by the numbers of the steps
+  --units si|us        units of the sheet (si where left out)
   --format text|json
   --help               this text
 `,

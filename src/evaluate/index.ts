@@ -1,4 +1,11 @@
-export { checkHandCalculation, type HandCheck } from './check/index.js';
+export {
+  type ClaimedStep,
+  checkHandCalculation,
+  checkSheet,
+  type HandCheck,
+  type SheetCheck,
+  type StepCheck,
+} from './check/index.js';
 export { type Evaluated, evaluate } from './evaluate.js';
 export type { EvaluateOptions } from './options.js';
 export { findFormulas } from './search.js';

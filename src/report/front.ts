@@ -3,6 +3,7 @@ import type { RepairDesign, Warning } from '../repair/design/design.js';
 import { answerInShort, type ShownBy } from './answer-in-short.js';
 import type { Block } from './document.js';
 import { repairDrawings } from './drawing/index.js';
+import { numberedSteps } from './numbered-steps.js';
 import type { ChosenOptions } from './options.js';
 
 /** Page one of a sheet as a page: verdict, drawings, the answer with the numbers of its steps, what is recalled, who signs. */
@@ -37,17 +38,6 @@ export function frontBlocks(
 
 /** Number of a step as the sheet prints it; nothing where the design has no such step. */
 export function stepNumber(record: readonly RecordedEntry[], { formula, isLast }: ShownBy): string {
-  let part = 0;
-  let step = 0;
-  let found = '';
-  for (const entry of record) {
-    if (entry.sort === 'heading') {
-      part += 1;
-      step = 0;
-    } else if (entry.sort === 'step') {
-      step += 1;
-      if (entry.formula === formula && (found === '' || isLast === true)) found = `${part}.${step}`;
-    }
-  }
-  return found;
+  const numbers = numberedSteps(record).flatMap(({ number, step }) => (step.formula === formula ? [number] : []));
+  return numbers.at(isLast === true ? -1 : 0) ?? '';
 }

@@ -9,6 +9,7 @@ import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
 import { frontBlocks } from './front.js';
 import { lineOnSheet } from './line-text.js';
+import { numberedSteps } from './numbered-steps.js';
 import { type ChosenOptions, chosen, nothingPrinted, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { declarationOf, stepBlocks } from './step.js';
@@ -53,15 +54,14 @@ function listOr(title: string, items: readonly string[], otherwise: string): Blo
   ];
 }
 
-/** Every recorded entry in order: parts are numbered 1, 2, 3, the steps of a part 1.1, 1.2, 1.3. */
+/** Every recorded entry in order, parts and steps with their numbers. */
 function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions): Block[] {
   let part = 0;
-  let step = 0;
+  const numbers = new Map(numberedSteps(record).map(({ number, step }) => [step, number]));
   const printed = nothingPrinted();
   return record.flatMap((entry): Block[] => {
     if (entry.sort === 'heading') {
       part += 1;
-      step = 0;
       return [{ sort: 'heading', level: 2, text: `${part}  ${entry.title}` }];
     }
     if (entry.sort === 'decision') {
@@ -76,8 +76,7 @@ function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions):
         },
       ];
     }
-    step += 1;
-    return stepBlocks(entry, { ...options, number: `${part}.${step}`, printed });
+    return stepBlocks(entry, { ...options, number: numbers.get(entry), printed });
   });
 }
 

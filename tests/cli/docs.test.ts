@@ -16,7 +16,10 @@ function wordsOf(command: string): string[] {
 }
 
 describe('docs/command-line.md', () => {
-  const files: Record<string, string> = { 'depths.csv': blocksOf('command-line.md', 'csv')[0] ?? '' };
+  const files: Record<string, string> = {
+    'depths.csv': blocksOf('command-line.md', 'csv')[0] ?? '',
+    'claims.txt': blocksOf('command-line.md', 'text').find((block) => block.startsWith('1.1  ')) ?? '',
+  };
   for (const name of exampleNames) files[`docs/examples/${name}`] = exampleText(name);
   const commands = blocksOf('command-line.md', 'sh').flatMap((block) => block.trim().split('\n'));
 

@@ -1,5 +1,6 @@
 import { CaseError } from '../../json/case-error.js';
 import { type Kind, readQuantity, type Unit, unitOf, units } from '../../quantity/index.js';
+import { toSi } from '../../quantity/quantity.js';
 
 /** A result as somebody wrote it down: its number, its unit, and how far it was written. */
 export interface Claim {
@@ -44,3 +45,9 @@ export function readClaim(text: string, kind: string): Claim {
 }
 
 export const isMet = ({ low, high }: Claim, number: number): boolean => number >= low && number <= high;
+
+/** What a claim that can be read stands for, in SI. */
+export function claimedSi(text: string, kind: string): number {
+  const { number, unit } = readClaim(text, kind);
+  return unit === undefined ? number : toSi(number, unit);
+}
