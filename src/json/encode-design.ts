@@ -116,6 +116,7 @@ const designKinds: KindsOf<DesignParts> = {
     joints: { reach: 'length' },
     footprint: { diameter: 'length', length: 'length' },
     resistance: { candidates: { value: 'gauge pressure' }, value: 'gauge pressure' },
+    thickOverThin: { pipe: 'ratio', laminate: 'ratio' },
   },
   extent: {
     overlap: { candidates: { value: 'length' }, value: 'length' },

@@ -10,4 +10,5 @@ export * from './poisson-ratio-limit.js';
 export * from './resistance/index.js';
 export * from './slot/index.js';
 export * from './strain/index.js';
+export * from './thick-over-thin.js';
 export * from './thickness/index.js';

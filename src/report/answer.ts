@@ -1,3 +1,4 @@
+import type { ThickOverThin } from '../laminate/index.js';
 import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
 import type { RepairCase, Slot } from '../repair/case/case.js';
 import type {
@@ -111,7 +112,7 @@ function foundRows(found: AsFound, repairCase: RepairCase, show: Show): Row[] {
 
 function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] {
   const { thickness, plies, laidThickness, wrappedDiameter, resistance, hoopStrain, axialStrain } = laminate;
-  const { footprint, joints, fittingFactor } = laminate;
+  const { footprint, joints, fittingFactor, thickOverThin } = laminate;
   return [
     [
       'Laminate thickness',
@@ -125,6 +126,16 @@ function laminateRows(laminate: LaminateDesign, ply: string, show: Show): Row[] 
     ['Allowable hoop strain', show('strain', 'hoopStrain', hoopStrain)],
     ['Allowable axial strain', show('strain', 'axialStrain', axialStrain)],
     ...(joints === undefined ? [] : [jointRow(joints, show)]),
+    ...(thickOverThin === undefined ? [] : [secondOpinionRow(thickOverThin, show)]),
+  ];
+}
+
+/** How far the thin walls of the shared load are from thick ones; no line of the design rests on it. */
+function secondOpinionRow({ pipe, laminate }: ThickOverThin, show: Show): Row {
+  return [
+    'Thick walls against thin',
+    `${show('ratio', 'pipeOverThin', pipe)} in the pipe`,
+    `${show('ratio', 'laminateOverThin', laminate)} in the laminate: the stress of thick, closed walls over that of thin ones that share the pressure by their hoop stiffness; a second opinion, on which nothing rests`,
   ];
 }
 

@@ -65,6 +65,8 @@ export const directions: Readonly<Record<string, string>> = {
     'innerModulus+ innerThickness+ outerModulus~ outerThickness~ bondShearModulus~ bondThickness~ tipThickness~ taperLength~ strainApart+',
   'mechanics/wrapped-cylinder':
     'pressure+ innerRadius~ interfaceRadius~ outerRadius~ pipeModulus~ pipePoisson~ hoopModulus~ axialModulus~ radialModulus~ hoopToAxial~ hoopToRadial~ axialToRadial~',
+  'laminate/thick-over-thin':
+    'pressure~ outsideDiameter~ remainingWall~ laminateThickness~ substrateModulus~ substratePoisson~ hoopModulus~ axialModulus~ poissonRatio~ throughPoisson~',
   'mechanics/square-plate-deflection': 'pressure+ side+ thickness- modulus- poissonRatio-',
   'pipe/allowable-pressure':
     'outsideDiameter- wallThickness+ allowance- underTolerance- allowableStress+ jointFactor+ weldStrengthFactor+ temperatureCoefficient+',

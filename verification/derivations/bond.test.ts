@@ -6,10 +6,12 @@ import {
   lapShearStress,
   shearLagLength,
   taperedEndShear,
+  thickOverThin,
   wrapEndShear,
 } from '../../src/laminate/index.js';
 import { squarePlateDeflection, wrappedCylinder } from '../../src/mechanics/index.js';
 import { studentQuantile, studentWithin } from '../../src/numeric/index.js';
+import type { GaugePressure, Length, Modulus } from '../../src/quantity/index.js';
 import { shearBySprings } from './bond.js';
 
 /** The bond against springs in a row; a wrapped pipe against rings; the energy of tests against a search. */
@@ -99,10 +101,14 @@ describe('the end of a wrap', () => {
 });
 
 /** Rings of a pipe and of a wrap, each of one displacement, with one axial strain: least energy by the balance of every ring. */
-function byRings(ends: 'plane strain' | 'open ends' | 'closed ends', radialModulus: number, rings: number) {
+function byRings(
+  ends: 'plane strain' | 'open ends' | 'closed ends',
+  through: { readonly radial: number; readonly cr: number; readonly ar: number },
+  rings: number,
+) {
   const radii = { bore: 0.077, meet: 0.084, outside: 0.096 };
   const P = 1e7;
-  const wrapped = { hoop: 25e9, axial: 12e9, radial: radialModulus, ca: 0.2, cr: 0.25, ar: 0.3 };
+  const wrapped = { hoop: 25e9, axial: 12e9, ca: 0.2, ...through };
   const steel = { hoop: 207e9, axial: 207e9, radial: 207e9, ca: 0.3, cr: 0.3, ar: 0.3 };
   const stiffness = (m: typeof steel): number[][] => {
     const S = [
@@ -210,7 +216,7 @@ describe('a pipe in a wrap', () => {
     "with %s has the stresses of rings in balance ('mechanics/wrapped-cylinder')",
     (ends) => {
       for (const radialModulus of [6e9, 25e9]) {
-        const found = byRings(ends, radialModulus, 4000);
+        const found = byRings(ends, { radial: radialModulus, cr: 0.25, ar: 0.3 }, 4000);
         const library = of(wrappedCylinder, {
           pressure: 1e7,
           innerRadius: 0.077,
@@ -232,6 +238,27 @@ describe('a pipe in a wrap', () => {
       }
     },
   );
+
+  it("of closed ends is stressed more than thin walls say, by the shares of 'laminate/thick-over-thin'", () => {
+    for (const throughPoisson of [0, 0.3]) {
+      const found = byRings('closed ends', { radial: 12e9, cr: throughPoisson, ar: throughPoisson }, 4000);
+      const strain = (1e7 * 0.084) / (207e9 * 0.007 + 25e9 * 0.012);
+      const library = thickOverThin({
+        pressure: 1e7 as GaugePressure,
+        outsideDiameter: 0.168 as Length,
+        remainingWall: 0.007 as Length,
+        laminateThickness: 0.012 as Length,
+        substrateModulus: 207e9 as Modulus,
+        substratePoisson: 0.3,
+        hoopModulus: 25e9 as Modulus,
+        axialModulus: 12e9 as Modulus,
+        poissonRatio: 0.2,
+        throughPoisson,
+      });
+      expect(library.pipe).toBeCloseTo(found.boreHoop / (207e9 * strain) - 1, 3);
+      expect(library.laminate).toBeCloseTo(found.wrapHoop / (25e9 * strain) - 1, 3);
+    }
+  });
 });
 
 describe("Student's t", () => {

@@ -19,6 +19,10 @@ export const listed: readonly Listed[] = [
   },
   { path: /^(libraryVersion|ruleSet)$/u, because: 'words of this version, no result' },
   { path: /^verdict$/u, because: 'compared case by case by the survey, with those that were asked first' },
+  {
+    path: /^laminate\.thickOverThin\./u,
+    because: 'a second opinion, on which nothing rests: held to rings in balance by the derivation of the bond',
+  },
   { path: /\.criterion$/u, because: 'the name of a row, by which its value is found' },
   { path: /^because\[/u, because: 'why the second route comes to its verdict, in words of its own' },
   { path: /^cautions\[/u, because: 'the same sentences with every design' },

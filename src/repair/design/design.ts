@@ -1,5 +1,5 @@
 import type { RecordedEntry, SourceTag } from '../../formula/index.js';
-import type { OverlapCriterion } from '../../laminate/index.js';
+import type { OverlapCriterion, ThickOverThin } from '../../laminate/index.js';
 import type { RemainingStrengthCriterion } from '../../pipe/index.js';
 import type {
   Amount,
@@ -155,6 +155,8 @@ export interface LaminateDesign {
   readonly joints?: JointDesign;
   /** Pressure that the laid thickness resists. */
   readonly resistance: Governed<GaugePressure, LaminateCriterion>;
+  /** Only where pipe and laminate share the load: how far thick walls are stressed beyond thin ones. Nothing rests on it. */
+  readonly thickOverThin?: ThickOverThin;
 }
 
 export interface ExtentDesign {

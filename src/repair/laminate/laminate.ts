@@ -17,6 +17,7 @@ import { prepareThickness, type ThicknessJob } from './loads.js';
 import { chooseMethod, thicknessByChosen } from './methods.js';
 import type { PlyModuli } from './ply-moduli.js';
 import { resistanceOf } from './resistance.js';
+import { secondOpinion } from './second-opinion.js';
 import { checkHoleSize, checkThin, thicknessForSize } from './validity.js';
 
 /**
@@ -77,6 +78,10 @@ export function designLaminate(
   if (factor > 1) design.fittingFactor = factor;
   if (footprint !== undefined) design.footprint = footprint;
   if (joints !== undefined) design.joints = joints.design;
+  if (method === 'substrate sharing load') {
+    const opinion = secondOpinion(work, job, laidThickness);
+    if (opinion !== undefined) design.thickOverThin = opinion;
+  }
   return design;
 }
 
