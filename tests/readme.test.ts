@@ -64,4 +64,9 @@ describe('the version', () => {
     expect(readFileSync('CITATION.cff', 'utf8')).toContain(`\nversion: ${version}\n`);
     expect(readFileSync('CHANGELOG.md', 'utf8').match(/^## (\S+)/m)?.[1]).toBe(version);
   });
+
+  it('has the same day of release in CITATION.cff and in the changelog, or none in either', () => {
+    const cited = readFileSync('CITATION.cff', 'utf8').match(/^date-released: (\S+)$/m)?.[1] ?? 'unreleased';
+    expect(readFileSync('CHANGELOG.md', 'utf8').match(/^## \S+ \((.+)\)$/m)?.[1]).toBe(cited);
+  });
 });

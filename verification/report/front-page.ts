@@ -172,7 +172,7 @@ export function frontPage(report: Report, form: Form): Block[] {
         [
           'from what',
           [
-            `version ${identity.version}, released ${identity.released}, licence ${identity.licence}; lock file `,
+            `version ${identity.version}, not released (name the commit), licence ${identity.licence}; lock file `,
             code(`sha256 ${identity.lockHash}`),
             '; seed of every random draw ',
             code(String(identity.seed)),

@@ -35,7 +35,6 @@ export function identity(): Report['identity'] {
     name,
     title: citationField('title'),
     version,
-    released: citationField('date-released'),
     licence: license,
     authors: citationAuthors(),
     lockHash: createHash('sha256').update(read('package-lock.json')).digest('hex'),
@@ -67,17 +66,14 @@ export function machine(): Report['volatile'] {
 }
 
 /** How to cite this version. */
-export function bibtex({ name, title, version, released, authors }: Report['identity']): string {
-  const [year = '', month = ''] = released.split('-');
+export function bibtex({ name, title, version, authors }: Report['identity']): string {
   return [
     `@software{${name}_${version.replaceAll('.', '_')},`,
     // A second pair of braces keeps a collective name in one piece.
     `  author  = {${authors.map((author) => `{${author}}`).join(' and ')}},`,
     `  title   = {{${title}}},`,
     `  version = {${version}},`,
-    `  year    = {${year}},`,
-    `  month   = {${Number(month)}},`,
-    '  note    = {With the verification report of this version},',
+    '  note    = {Not released: name the commit, with its verification report},',
     '}',
   ].join('\n');
 }

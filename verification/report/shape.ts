@@ -23,7 +23,6 @@ export interface Report {
     readonly name: string;
     readonly title: string;
     readonly version: string;
-    readonly released: string;
     readonly licence: string;
     readonly authors: readonly string[];
     readonly lockHash: string;
