@@ -2,7 +2,7 @@ import { planAcceptance } from './acceptance/acceptance.js';
 import { askBeforeSigning } from './asked/ask.js';
 import type { RepairCase } from './case/case.js';
 import { checkCase, type Unusual } from './case/check-case.js';
-import type { DesignOptions, RepairDesign } from './design/design.js';
+import type { AsFound, DesignOptions, RepairDesign } from './design/design.js';
 import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
 import { judgeLine } from './found/line-at-work.js';
@@ -11,7 +11,8 @@ import { warnOfConfirmed } from './job/confirmed.js';
 import { openWorkbook } from './job/open-workbook.js';
 import { checkOptions } from './job/rule-set.js';
 import { warnOfSlips } from './job/slips.js';
-import { ifKnown, stage } from './job/stage.js';
+import { ifKnown, type Open, stage } from './job/stage.js';
+import type { Workbook } from './job/workbook.js';
 import { planExtent } from './laminate/extent.js';
 import { designLaminate } from './laminate/laminate.js';
 import { checkLimits } from './limits/limits.js';
@@ -39,6 +40,18 @@ import { planWrap } from './wrap/wrap.js';
  *   the shape of one; with `strict` also for a value outside its usual span
  */
 export function designRepair(repairCase: RepairCase, given: DesignOptions = {}): RepairDesign {
+  return finishRepair(beginRepair(repairCase, given));
+}
+
+/** A design up to where the weather comes in. */
+export interface BegunRepair {
+  readonly work: Workbook;
+  readonly options: DesignOptions;
+  readonly found: AsFound | Open;
+}
+
+/** The door, the questions and the pipe as found. No stage here reads `site` or `crew`: what it finds holds at every hour. */
+export function beginRepair(repairCase: RepairCase, given: DesignOptions): BegunRepair {
   const unusual: Unusual[] = [];
   const options = checkOptions(given);
   const work = openWorkbook(checkCase(repairCase, unusual), options);
@@ -47,6 +60,11 @@ export function designRepair(repairCase: RepairCase, given: DesignOptions = {}):
   stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);
+  return { work, options, found };
+}
+
+/** The rest of the job, by the weather of the case. */
+export function finishRepair({ work, options, found }: BegunRepair): RepairDesign {
   const seal = stage(work, 'leak seal', { found }, planSeal);
   const line = stage(work, 'line while work goes on', { found, seal: ifKnown(seal) }, judgeLine);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);

@@ -4,7 +4,8 @@ import { type Time, time } from '../../quantity/index.js';
 import { type GateDecision, hoursToTry } from '../../site/index.js';
 import type { RepairCase, Site } from '../case/case.js';
 import type { DesignOptions, Verdict } from '../design/design.js';
-import { designRepair } from '../design-repair.js';
+import { type BegunRepair, beginRepair, finishRepair } from '../design-repair.js';
+import type { Workbook } from '../job/workbook.js';
 import { leastOf } from '../timeline/duration.js';
 import { readHour } from './clock.js';
 
@@ -41,7 +42,9 @@ export interface BestStart {
 export function bestStart(repairCase: RepairCase, options: DesignOptions = {}): BestStart {
   const length = lengthOf(repairCase.site.forecast ?? []) as Time;
   const hours = hoursToTry(length);
-  const tried = Array.from({ length: hours }, (_, index) => tryStart(repairCase, time.hour(index), options));
+  // What is found before the weather comes in is found once. A start keeps no steps.
+  const begun = beginRepair(caseStartingAt(repairCase, 0 as Time), { ...options, record: false });
+  const tried = Array.from({ length: hours }, (_, index) => tryStart(begun, time.hour(index)));
   let best: StartTried | undefined;
   for (const each of tried) if (canStart(each) && (best === undefined || endOf(each) < endOf(best))) best = each;
   return best === undefined ? { tried } : { best, tried };
@@ -55,9 +58,9 @@ function endOf({ notBackBefore }: StartTried): number {
   return notBackBefore ?? Number.POSITIVE_INFINITY;
 }
 
-function tryStart(repairCase: RepairCase, start: Time, options: DesignOptions): StartTried {
-  const { verdict, site, rolls, timeline } = designRepair(caseStartingAt(repairCase, start), options);
-  const clock = repairCase.crew?.start;
+function tryStart(begun: BegunRepair, start: Time): StartTried {
+  const { verdict, site, rolls, timeline } = finishRepair({ ...begun, work: workStartingAt(begun.work, start) });
+  const clock = begun.work.case.crew?.start;
   return {
     start,
     ...(clock === undefined ? {} : { clock: onClock(readHour(clock, 'crew.start'), start) }),
@@ -65,6 +68,22 @@ function tryStart(repairCase: RepairCase, start: Time, options: DesignOptions): 
     weather: site?.weather ?? 'wait',
     fits: rolls?.fits ?? true,
     ...(timeline === undefined ? {} : { notBackBefore: fromFirstStart(start, leastOf(timeline.earliestReturn)) }),
+  };
+}
+
+/** A workbook of its own for a start, with all that was noted before the weather came in. */
+function workStartingAt(work: Workbook, start: Time): Workbook {
+  const stated = caseStartingAt(work.stated, start);
+  return {
+    ...work,
+    stated,
+    case: { ...work.case, site: stated.site, crew: stated.crew },
+    reasons: [...work.reasons],
+    notCovered: [...work.notCovered],
+    missing: [...work.missing],
+    assumed: [...work.assumed],
+    warnings: [...work.warnings],
+    usedRules: new Map(work.usedRules),
   };
 }
 
