@@ -2,6 +2,7 @@
 export {
   type AbsoluteHumidityInput,
   absoluteHumidity,
+  type Climate,
   type ClimateLimit,
   type ComparatorSegment,
   type CondensationPoint,

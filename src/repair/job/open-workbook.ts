@@ -25,6 +25,7 @@ export function openWorkbook(repairCase: RepairCase, options: DesignOptions, rec
     })),
     warnings: [],
     usedRules: new Map(),
+    climates: new Map(),
   };
   return { ...work, along: forcesAlongOf(work) };
 }

@@ -1,6 +1,7 @@
 import { isCalculationError, type Recorder } from '../../formula/index.js';
 import { type Force, type Kind, type Line, line, type Quantity } from '../../quantity/index.js';
 import { numbersIn, type PracticeValue, type Rule, type RuleSet } from '../../rules/index.js';
+import type { JudgedClimates } from '../../site/index.js';
 import type { RepairCase } from '../case/case.js';
 import type { Assumption, MissingInput, Reason, UsedRule, Warning } from '../design/design.js';
 import type { StepId } from '../timeline/timeline.js';
@@ -30,6 +31,8 @@ export interface Workbook {
   readonly warnings: Warning[];
   /** By the rule itself: a rule counts once, whatever it is called. */
   readonly usedRules: Map<object, UsedRule>;
+  /** What the gate of the site found of each stretch of the forecast: all starts that are tried look at the same ones. */
+  readonly climates: JudgedClimates;
 }
 
 /** The value of a rule; the design remembers that it used it. */

@@ -17,8 +17,10 @@ export function steelIsForeseen({ history, forecast }: Site): boolean {
 
 /** The coldest steel on which the laminate may set. */
 export function coldestWhileCuring(site: Site): Temperature {
+  const { history, forecast = [] } = site;
   let coldest: number = Number.POSITIVE_INFINITY;
-  for (const { temperature } of steelOverTime(site) ?? []) coldest = Math.min(coldest, temperature);
+  for (const { temperature } of history ?? []) coldest = Math.min(coldest, temperature);
+  if (history === undefined) for (const hours of forecast) coldest = Math.min(coldest, hours.pipeTemperature);
   return (coldest === Number.POSITIVE_INFINITY ? site.pipeTemperature : coldest) as Temperature;
 }
 

@@ -2,14 +2,15 @@ import { isCalculationError, step } from '../../formula/index.js';
 import { exactly, type Ratio, roundedUp, type Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import {
+  checkHour,
   dewPoint,
+  gateOver,
   humidityAtSteel,
+  looksAt,
   steelMargin,
-  type WeatherHour,
-  weatherGate,
-  weatherHours,
+  type WeatherLimits,
 } from '../../site/index.js';
-import type { Site } from '../case/case.js';
+import type { ForecastStep, Site } from '../case/case.js';
 import type { SiteDesign, SiteReason } from '../design/design-work.js';
 import { refusalLine } from '../job/refusal-line.js';
 import type { Workbook } from '../job/workbook.js';
@@ -40,16 +41,16 @@ export function judgeClimate(work: Workbook, gate: Time, holdTime: Duration, ope
 }
 
 function readClimate(
-  { recorder, case: repairCase }: Workbook,
+  { recorder, case: repairCase, climates }: Workbook,
   gateAt: Time,
   holdTime: Duration,
   openHours: string | undefined,
 ): Climate {
   const { site } = repairCase;
-  const hours = hoursFrom(site, gateAt);
-  const [atGate] = hours;
+  const looks = looksAt<Weather, ForecastStep>(site, site.forecast ?? [], gateAt);
+  const [atGate] = looks;
   if (atGate === undefined) return { reasons: [gateBeyondForecast(gateAt)] };
-  const { steelTemperature, airTemperature, humidity } = atGate;
+  const { steelTemperature, airTemperature, humidity } = climateOf(atGate.climate);
   const { instruments } = site;
   const [temperatureError, humidityError] = [instruments?.temperatureError, instruments?.humidityError];
   const margin = step(recorder, 'site/steel-margin', steelMargin, {
@@ -64,9 +65,7 @@ function readClimate(
   const dew = step(recorder, 'site/dew-point', dewPoint, { temperature: airTemperature, humidity });
   const atSteel = step(recorder, 'site/humidity-at-steel', humidityAtSteel, { steelTemperature, dewPoint: dew });
   const hasForecast = site.forecast !== undefined;
-  const gate = weatherGate({
-    forecast: hours,
-    holdTime: hasForecast ? leastOf(holdTime) : (0 as Time),
+  const limits: WeatherLimits = {
     minimumTemperature: coldestForCure(repairCase),
     requiredMargin: practice.dewPointMargin.value,
     humidityLimit: practice.highestHumidity.value,
@@ -74,7 +73,9 @@ function readClimate(
     steelError: temperatureError,
     temperatureError,
     humidityError,
-  });
+  };
+  const span = hasForecast ? leastOf(holdTime) : (0 as Time);
+  const gate = gateOver(looks, span, limits, (weather) => checkHour(climateOf(weather), limits), climates);
   const reasons = gate.reasons.map(asSiteReason);
   if (!hasForecast) reasons.push(noForecast(holdTime));
   if (openHours !== undefined) reasons.push(cureBeyondForecast(openHours));
@@ -121,17 +122,9 @@ function noForecast(holdTime: Duration): SiteReason {
   return { check: 'forecast', decision: 'wait', limit, because, change };
 }
 
-/** The hours that the gate looks at, from where it stands on the forecast of the case. */
-function hoursFrom(site: Site, gate: Time): WeatherHour[] {
-  const { airTemperature, relativeHumidity, pipeTemperature, forecast = [] } = site;
-  return weatherHours(
-    { airTemperature, humidity: relativeHumidity, steelTemperature: pipeTemperature },
-    forecast.map((each) => ({
-      duration: each.duration,
-      airTemperature: each.airTemperature,
-      humidity: each.relativeHumidity,
-      steelTemperature: each.pipeTemperature,
-    })),
-    gate,
-  );
+/** What the case reads now, and foresees for each stretch. */
+type Weather = Pick<Site, 'airTemperature' | 'relativeHumidity' | 'pipeTemperature'>;
+
+function climateOf({ airTemperature, relativeHumidity, pipeTemperature }: Weather) {
+  return { airTemperature, humidity: relativeHumidity, steelTemperature: pipeTemperature };
 }

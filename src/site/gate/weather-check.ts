@@ -17,9 +17,13 @@ import { type SteelMargin, steelMargin } from '../air/steel-margin.js';
 import type { GateReason } from './gate-reason.js';
 
 /** The climate at the pipe at one hour, measured or forecast. */
-export interface WeatherHour {
+export interface WeatherHour extends Climate {
   /** From now. */
   readonly time: Time;
+}
+
+/** Air and steel at one time. */
+export interface Climate {
   readonly airTemperature: Temperature;
   readonly humidity: Ratio;
   /** Of the steel: a cold fluid sets it, not the air. */
@@ -68,8 +72,12 @@ export function checkWeatherLimits(limits: WeatherLimits): void {
   within(steelHumidityLimit, 0, 1, 'steelHumidityLimit', '');
 }
 
-/** Every check of one hour, in a fixed order. */
-export function checkHour(hour: WeatherHour, limits: WeatherLimits): HourCheck[] {
+/**
+ * Every check of one hour, in a fixed order.
+ *
+ * @internal
+ */
+export function checkHour(hour: Climate, limits: WeatherLimits): HourCheck[] {
   const { steelTemperature, airTemperature, humidity } = hour;
   const { requiredMargin, steelError, temperatureError, humidityError } = limits;
   const margin = steelMargin({
@@ -89,7 +97,7 @@ export function checkHour(hour: WeatherHour, limits: WeatherLimits): HourCheck[]
   ];
 }
 
-function marginCheck(margin: SteelMargin, required: number, hour: WeatherHour, limits: WeatherLimits): HourCheck {
+function marginCheck(margin: SteelMargin, required: number, hour: Climate, limits: WeatherLimits): HourCheck {
   const { worstMargin, highestPoint, steelNeeded, isFrost } = margin;
   const what = isFrost ? 'frost point' : 'dew point';
   const words = (): Pick<GateReason, 'because' | 'change'> => {
@@ -125,7 +133,7 @@ function warmOrDry(steelNeeded: Temperature, dry: number | undefined): Line {
 }
 
 /** The reading of the hygrometer at which a dew point is no higher than this; none where drying cannot do it. */
-function dryEnough(point: number, { airTemperature }: WeatherHour, limits: WeatherLimits): number | undefined {
+function dryEnough(point: number, { airTemperature }: Climate, limits: WeatherLimits): number | undefined {
   const air = airTemperature + (limits.temperatureError ?? 0.5);
   if (!(point < air && point > 273.15 && air < 333.15)) return undefined;
   const reading =
@@ -155,7 +163,7 @@ function airCheck(humidity: number, limit: number): HourCheck {
   };
 }
 
-function steelHumidityCheck(hour: WeatherHour, limits: WeatherLimits): HourCheck {
+function steelHumidityCheck(hour: Climate, limits: WeatherLimits): HourCheck {
   const { temperatureError = 0.5, humidityError = 0.03, steelError = 0.5, steelHumidityLimit: limit = 0.85 } = limits;
   const dew = dewPoint({
     temperature: (hour.airTemperature + temperatureError) as Temperature,

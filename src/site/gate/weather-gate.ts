@@ -1,6 +1,7 @@
 import { nonNegative, refuse } from '../../formula/index.js';
 import { exactly, joinLines, type Line, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
 import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
+import { type JudgedClimate, type JudgedClimates, judgedOnce } from './judged-climates.js';
 import {
   checkHour,
   checkWeatherLimits,
@@ -8,6 +9,7 @@ import {
   type WeatherHour,
   type WeatherLimits,
 } from './weather-check.js';
+import type { Look } from './weather-hours.js';
 
 export interface WeatherGateInput extends WeatherLimits {
   /** Measured now, then forecast; in order of time. */
@@ -35,49 +37,60 @@ export interface WeatherGate {
 export function weatherGate(input: WeatherGateInput): WeatherGate {
   const { forecast, holdTime } = input;
   checkForecast(forecast);
+  const looks = forecast.map((hour) => ({ time: hour.time, climate: hour }));
+  return gateOver(looks, holdTime, input, (climate) => checkHour(climate, input), new Map());
+}
+
+/**
+ * The gate over hours of which many share a climate: each climate is judged once.
+ *
+ * @internal
+ */
+export function gateOver<C extends object>(
+  looks: readonly Look<C>[],
+  holdTime: Time,
+  limits: WeatherLimits,
+  judge: (climate: C) => readonly HourCheck[],
+  judged: JudgedClimates,
+): WeatherGate {
+  checkHours(looks);
   nonNegative(holdTime, 'holdTime', 's');
-  checkWeatherLimits(input);
-  const checked: HourCheck[][] = [];
-  const checksAt = (index: number): HourCheck[] => {
-    const hour = forecast[index];
-    if (hour === undefined) return [];
-    const before = forecast[index - 1];
-    const earlier = before !== undefined && isSameClimate(before, hour) ? checked[index - 1] : undefined;
-    checked[index] ??= earlier ?? checkHour(hour, input);
-    return checked[index];
-  };
-  const end = forecast[forecast.length - 1]?.time ?? 0;
-  const starts = forecast.filter(({ time }) => time + holdTime <= end);
-  const earliest = firstToHold(forecast, starts.length, holdTime, checksAt);
-  const now = forecast[0]?.time ?? 0;
+  checkWeatherLimits(limits);
+  const foundAt = ({ climate }: Look<C>): JudgedClimate => judgedOnce(judged, climate, judge);
+  const end = looks.at(-1)?.time ?? 0;
+  const starts = startsIn(looks, holdTime, end);
+  const earliest = firstToHold(looks, starts, holdTime, (look) => foundAt(look).holds);
+  const now = looks[0]?.time ?? 0;
 
-  const failing: GateDecision =
-    earliest !== undefined || forecast.length === 1 || starts.length === 0 ? 'wait' : 'stop';
-  const window = forecast
-    .slice(0, closing(forecast, 0, now + holdTime) + 1)
-    .map(({ time }, index) => ({ time, checks: checksAt(index) }));
-  const reasons = worstChecks(window).map(({ worst, time }) => asReason(worst, time, failing, earliest?.time));
-  if (starts.length === 0) reasons.push(tooShort(end - now, holdTime));
+  const failing: GateDecision = earliest !== undefined || looks.length === 1 || starts === 0 ? 'wait' : 'stop';
+  const window = looks
+    .slice(0, closing(looks, 0, now + holdTime) + 1)
+    .map((look) => ({ time: look.time, checks: foundAt(look).checks }));
+  const reasons = worstChecks(window).map(({ worst, time }) => asReason(worst, time, failing, earliest));
+  if (starts === 0) reasons.push(tooShort(end - now, holdTime));
   const decision = hardest(reasons.map((reason) => reason.decision));
-  return earliest === undefined ? { decision, reasons } : { decision, earliestStart: earliest.time, reasons };
+  return earliest === undefined ? { decision, reasons } : { decision, earliestStart: earliest, reasons };
 }
 
-/** A stretch of the forecast is looked at where it begins and where it ends. */
-function isSameClimate(a: WeatherHour, b: WeatherHour): boolean {
-  return (
-    a.airTemperature === b.airTemperature && a.humidity === b.humidity && a.steelTemperature === b.steelTemperature
-  );
+interface Hour {
+  readonly time: Time;
 }
 
-interface JudgedHour {
-  readonly time: number;
+interface JudgedHour extends Hour {
   readonly checks: readonly HourCheck[];
 }
 
+/** From how many hours, in order, the forecast reaches over the whole span. */
+function startsIn(hours: readonly Hour[], holdTime: number, end: number): number {
+  let starts = 0;
+  while (starts < hours.length && (hours[starts] as Hour).time + holdTime <= end) starts++;
+  return starts;
+}
+
 /** The hour that closes a span: the first that is no earlier than its end, looked for from there on, or the last there is. */
-function closing(forecast: readonly WeatherHour[], from: number, end: number): number {
+function closing(hours: readonly Hour[], from: number, end: number): number {
   let index = from;
-  while (index < forecast.length - 1 && (forecast[index]?.time ?? end) < end) index += 1;
+  while (index < hours.length - 1 && (hours[index] as Hour).time < end) index += 1;
   return index;
 }
 
@@ -85,20 +98,20 @@ function closing(forecast: readonly WeatherHour[], from: number, end: number): n
  * The first hour from which every check holds over the span. A span that holds a failing hour is left for the hour behind
  * that one, and both ends of the span only move on, so that a forecast is gone through once.
  */
-function firstToHold(
-  forecast: readonly WeatherHour[],
+function firstToHold<H extends Hour>(
+  hours: readonly H[],
   starts: number,
   holdTime: number,
-  checksAt: (index: number) => readonly HourCheck[],
-): WeatherHour | undefined {
+  holds: (hour: H) => boolean,
+): Time | undefined {
   let start = 0;
   let last = 0;
   for (let index = 0; start < starts; index++) {
-    if (checksAt(index).some(({ excess }) => !(excess <= 0))) start = index + 1;
-    const first = forecast[start];
+    if (!holds(hours[index] as H)) start = index + 1;
+    const first = hours[start];
     if (first === undefined) return undefined;
-    last = closing(forecast, Math.max(last, start), first.time + holdTime);
-    if (start <= index && index >= last && start < starts) return first;
+    last = closing(hours, Math.max(last, start), first.time + holdTime);
+    if (start <= index && index >= last && start < starts) return first.time;
   }
   return undefined;
 }
@@ -168,9 +181,12 @@ function checkForecast(forecast: readonly WeatherHour[]): void {
       constraint: 'must hold at least the reading of now',
     });
   }
+}
+
+function checkHours(hours: readonly Hour[]): void {
   let before = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < forecast.length; i++) {
-    const { time } = forecast[i] as WeatherHour;
+  for (let i = 0; i < hours.length; i++) {
+    const { time } = hours[i] as Hour;
     // Names are made only for an hour that is refused: this runs for every hour of a long forecast.
     if (!(Number.isFinite(time) && time >= 0 && time > before)) refuseHour(time, before, `forecast[${i}].time`);
     before = time;

@@ -8,6 +8,16 @@ export interface WeatherStretch extends Omit<WeatherHour, 'time'> {
 }
 
 /**
+ * An hour at which a gate looks, and what it finds there: hours of one stretch share it.
+ *
+ * @internal
+ */
+export interface Look<C> {
+  readonly time: Time;
+  readonly climate: C;
+}
+
+/**
  * The hours at which a gate looks at a forecast given in stretches: the hour of the gate itself, then each stretch at its
  * start and a second before its end, so that what holds over a stretch is judged at both of its ends. The reading of now
  * holds for the first stretch; a gate that stands later sees the forecast alone, and one beyond its end sees nothing.
@@ -21,21 +31,34 @@ export function weatherHours(
   stretches: readonly WeatherStretch[],
   from = 0 as Time,
 ): WeatherHour[] {
+  return looksAt<Omit<WeatherHour, 'time'>, WeatherStretch>(now, stretches, from).map(({ time, climate }) => {
+    const { airTemperature, humidity, steelTemperature } = climate;
+    return { time, airTemperature, humidity, steelTemperature };
+  });
+}
+
+/**
+ * The same hours over whatever holds in each stretch.
+ *
+ * @internal
+ */
+export function looksAt<C, S extends C & { readonly duration: Time }>(
+  now: C,
+  stretches: readonly S[],
+  from: Time,
+): Look<C>[] {
   const left = stretchesFrom(stretches, from);
   const [first] = left;
   if (first === undefined && stretches.length > 0) return [];
   const isRead = first === undefined || from < lengthOf(stretches.slice(0, 1));
-  const hours = [hourAt(from, isRead ? now : first)];
+  const looks: Look<C>[] = [{ time: from, climate: isRead ? now : first }];
   let start: number = from;
   for (const stretch of left) {
-    if (start > from) hours.push(hourAt(start, stretch));
+    if (start > from) looks.push({ time: start as Time, climate: stretch });
     // A stretch of less than two seconds is looked at in its middle: its end belongs to the next one.
-    hours.push(hourAt(start + Math.max(stretch.duration - 1, stretch.duration / 2), stretch));
+    const late = start + Math.max(stretch.duration - 1, stretch.duration / 2);
+    looks.push({ time: late as Time, climate: stretch });
     start += stretch.duration;
   }
-  return hours;
-}
-
-function hourAt(time: number, { airTemperature, humidity, steelTemperature }: Omit<WeatherHour, 'time'>): WeatherHour {
-  return { time: time as Time, airTemperature, humidity, steelTemperature };
+  return looks;
 }
