@@ -1,8 +1,10 @@
-/** `hoopwright/report`: calculation sheets, single steps, formula cards, the plan of the work, comparisons and what doubt leaves. */
+/** `hoopwright/report`: calculation sheets, single steps, formula cards, the plan of the work, exercises, comparisons and what doubt leaves. */
 export {
   type CalculationSheetOptions,
   calculationSheet,
   comparisonSheet,
+  type ExerciseSheetOptions,
+  exerciseSheet,
   type FirstPageOptions,
   type FormulaSheetOptions,
   firstPage,

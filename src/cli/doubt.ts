@@ -4,7 +4,7 @@ import type { Io } from './io.js';
 import { oneCase } from './one-case.js';
 import { readSpread } from './spread.js';
 import { readTolerances } from './tolerances.js';
-import { UsageError } from './usage-error.js';
+import { wholeOf } from './whole.js';
 
 /** `hoopwright doubt CASE.json`: how the results move with each input, or over the tolerances of some. */
 export async function doubt(args: readonly string[], io: Io): Promise<number> {
@@ -27,7 +27,10 @@ export async function doubt(args: readonly string[], io: Io): Promise<number> {
   const { within, spread } = own;
   if (spread !== undefined) {
     const stated = readSpread(spread, own['dependence'], doubts.numericInputs(repairCase));
-    const found = doubts.shortfall(repairCase, stated, { samples: whole(own, 'samples'), seed: whole(own, 'seed') });
+    const found = doubts.shortfall(repairCase, stated, {
+      samples: wholeOf(own, 'samples'),
+      seed: wholeOf(own, 'seed'),
+    });
     const { shortfallSheet } = await import('../report/shortfall.js');
     return answer(found, shortfallSheet(found, options), 'designed');
   }
@@ -37,12 +40,4 @@ export async function doubt(args: readonly string[], io: Io): Promise<number> {
   }
   const found = doubts.sensitivities(repairCase);
   return answer(found, sheets.sensitivitySheet(found, options), found.at.verdict);
-}
-
-/** A whole number of an option. @throws UsageError */
-function whole(own: Readonly<Record<string, string | undefined>>, name: string): number | undefined {
-  const text = own[name];
-  if (text === undefined) return undefined;
-  if (/^\d{1,9}$/u.test(text)) return Number(text);
-  throw new UsageError(`--${name} is "${text}"; it must be a whole number`);
 }

@@ -17,6 +17,7 @@ export const help: Readonly<Record<string, string>> = {
   hoopwright doubt CASE.json             how the results move with each number of the case
   hoopwright evaluate FORMULA name=...   evaluate one formula and show the substitution
   hoopwright check FORMULA name=...      hold a hand calculation to the formula, and name the slip
+  hoopwright exercises FORMULA           exercises for a class with random inputs, and their worked answers
   hoopwright formulas [WORD]             list the formulas that hold a word, or show one
   hoopwright survey FILE.csv             screen the metal losses of a survey, the worst first
   hoopwright schema                      JSON Schema of a case
@@ -103,6 +104,21 @@ line of the file is the number of a step on the sheet and its result: 4.2  38.4 
   --units si|us        units of the sheet (si where left out)
   --format text|json
   --help               this text
+`,
+  exercises: `hoopwright exercises FORMULA [options]
+
+Draws exercises from the span over which a formula is tested, with inputs rounded as people write them, and works out each answer
+from what is printed. The answers come behind the exercises, on a page of their own.
+
+  --count N            how many, 1 to 50 (5 where left out)
+  --seed N             the same seed draws the same exercises (1 where left out)
+  --part PART          exercises, answers or both (where left out)
+  --format FORMAT      text, markdown or html
+  --units si|us        units of inputs and answers (si where left out)
+  --digits N           significant digits of the answers, 2 to 15
+  --help               this text
+
+  hoopwright exercises pipe/hoop-stress --count 3 --seed 7 --part exercises
 `,
   formulas: `hoopwright formulas [WORD] [options]
 

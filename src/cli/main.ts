@@ -15,6 +15,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   doubt: async () => (await import('./doubt.js')).doubt,
   evaluate: async () => (await import('./evaluate.js')).evaluate,
   check: async () => (await import('./check.js')).check,
+  exercises: async () => (await import('./exercises.js')).exercises,
   formulas: async () => (await import('./formulas.js')).formulas,
   survey: async () => (await import('./survey.js')).survey,
   schema: async () => (await import('./schema.js')).schema,

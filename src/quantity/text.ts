@@ -56,6 +56,16 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   'N/mm²': 'N/mm2',
   Nm: 'N m',
   N·m: 'N m',
+  // As a sheet prints them behind a number.
+  '/K': '1/K',
+  '/degC': '1/degC',
+  '/degF': '1/degF',
+  '/s': '1/s',
+  '/min': '1/min',
+  '/h': '1/h',
+  '/m': '1/m',
+  '/mm': '1/mm',
+  '/in': '1/in',
 };
 
 /** Two units of each kind that an example may use. */

@@ -55,7 +55,8 @@ function winnerBlocks(symbol: string, { name, equation: stated, gives, sums }: W
   ];
 }
 
-function equationBlocks(formula: AnyFormula, symbol: string): Block[] {
+/** The equation as it is stated, in symbols alone. */
+export function statedEquation(formula: AnyFormula, symbol: string): Block[] {
   const stated = formula.equation;
   if ('algorithm' in stated) {
     const method: Block = { sort: 'paragraph', text: `${symbol}: ${stated.algorithm}` };
@@ -126,7 +127,7 @@ export function formulaBlocks(formula: AnyFormula, options: FormulaSheetOptions 
   const tied = formula.inhomogeneous === undefined ? [] : [['Tied', formula.inhomogeneous]];
   return [
     { sort: 'heading', level: 3, text: formula.title, mark: `[${tagOf(formula)}]` },
-    ...equationBlocks(formula, outputs[0]?.declaration.symbol ?? 'result'),
+    ...statedEquation(formula, outputs[0]?.declaration.symbol ?? 'result'),
     { sort: 'rows', code: true, rows: [...inputRows, ...outputRows] },
     { sort: 'rows', rows: [...limits, ...tied, ...backingRows(formula), ['Formula', formula.id]] },
   ];

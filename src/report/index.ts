@@ -4,6 +4,7 @@ export { type RepairDrawings, repairDrawing, repairDrawings } from './drawing/in
 export { sensitivityBars } from './drawing/sensitivity-bars.js';
 export { surveyBands } from './drawing/survey-bands.js';
 export { type SurveyPoint, surveyAgainstLimit } from './drawing/survey-limit.js';
+export { type ExerciseSheetOptions, exerciseSheet } from './exercises/exercise-sheet.js';
 export { type FirstPageOptions, firstPage } from './first-page.js';
 export { type FormulaSheetOptions, formulaSheet } from './formula-sheet.js';
 export type { SheetOptions, StepOptions } from './options.js';

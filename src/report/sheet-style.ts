@@ -19,6 +19,7 @@ h2{font-size:1.2rem;margin:1.6rem 0 .4rem;border-bottom:1px solid #161616}
 h3{font-size:1.05rem;margin:1.2rem 0 .3rem}
 h4{font-size:1rem;margin:1rem 0 .2rem;break-after:avoid}
 h2,h3{break-after:avoid}
+.exercises~.answers{break-before:page}
 small{font-weight:400;font-style:italic;font-size:.85em;color:#444}
 p{margin:.35rem 0}
 ul{margin:.3rem 0;padding-left:1.2rem}

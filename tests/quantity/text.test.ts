@@ -43,6 +43,8 @@ describe('reading', () => {
     ['strain', '2500 microstrain', 0.0025],
     ['angle', '180 deg', Math.PI],
     ['moment', '3 N·m', 3],
+    ['thermal expansion', '2.187e-5 /K', 2.187e-5],
+    ['rate constant', '7200 /h', 2],
     ['length', '2 IN', 0.0508],
     ['gauge pressure', '6 BAR', 600000],
   ])('takes as %s the text %s', (kind, text, si) => {
