@@ -29,9 +29,11 @@ export interface StrangeDiameter {
 export function strangeDiameter(given: GivenDiameter): StrangeDiameter | undefined {
   const { circumference, wallThickness: t, tolerance } = given;
   const D = given.outsideDiameter ?? (circumference ?? Number.NaN) / Math.PI;
-  const isNear = (diameter: number): boolean =>
-    gap(diameter, nearest(diameter)) <= tolerance * outside(nearest(diameter));
-  if (isNear(D) || !(D <= outside(plainPipeDiameters.at(-1) as PipeDiameterRow))) return undefined;
+  const isNear = (diameter: number): boolean => {
+    const size = outsides[nearest(diameter)] as Length;
+    return Math.abs(diameter - size) <= tolerance * size;
+  };
+  if (isNear(D) || !(D <= (outsides.at(-1) as Length))) return undefined;
   const slips: Slip[] = [];
   const propose = (value: number, way: string): void => {
     if (isNear(value)) slips.push({ value, ways: [way] });
@@ -39,17 +41,17 @@ export function strangeDiameter(given: GivenDiameter): StrangeDiameter | undefin
   if (given.outsideDiameter === undefined && circumference !== undefined)
     propose(circumference, 'the diameter for the circumference');
   else {
-    for (const row of plainPipeDiameters) {
-      const [nps, dn] = row;
+    for (const [index, [nps, dn]] of plainPipeDiameters.entries()) {
       if (isSame(D, length.mm(dn)) || isSame(D, length.inch(readNps(nps))))
-        propose(outside(row), 'the nominal size for the outside diameter');
+        propose(outsides[index] as Length, 'the nominal size for the outside diameter');
     }
     propose(2 * D, 'the radius for the diameter');
     propose(D / Math.PI, 'the circumference for the diameter');
     propose(D + 2 * t, 'the inside diameter for the outside diameter');
   }
   const row = nearest(D);
-  return { outsideDiameter: D as Length, nps: row[0], nearest: outside(row), slips };
+  const [nps] = plainPipeDiameters[row] as PipeDiameterRow;
+  return { outsideDiameter: D as Length, nps, nearest: outsides[row] as Length, slips };
 }
 
 /** The sentence on a diameter that no standard pipe has, as it was given. */
@@ -63,16 +65,15 @@ export function notNearSize(name: string, given: GivenDiameter, strange: Strange
   return withSlips(`${name} is {0}, a diameter of {1}, ${size} {2}`, [around, diameter, nearest], strange.slips);
 }
 
-function nearest(diameter: number): PipeDiameterRow {
-  let best = plainPipeDiameters[0] as PipeDiameterRow;
-  for (const row of plainPipeDiameters) if (gap(diameter, row) < gap(diameter, best)) best = row;
+/** The outside diameter of each row: every row of a survey is compared with all of them. */
+const outsides: readonly Length[] = /* @__PURE__ */ plainPipeDiameters.map(([, , outsideMm]) => length.mm(outsideMm));
+
+/** The row whose diameter is nearest; of two as near, the smaller. */
+function nearest(diameter: number): number {
+  let [best, least] = [0, Number.POSITIVE_INFINITY];
+  for (let row = 0; row < outsides.length; row++) {
+    const gap = Math.abs(diameter - (outsides[row] as Length));
+    if (gap < least) [best, least] = [row, gap];
+  }
   return best;
-}
-
-function gap(diameter: number, row: PipeDiameterRow): number {
-  return Math.abs(diameter - outside(row));
-}
-
-function outside([, , outsideMm]: PipeDiameterRow): Length {
-  return length.mm(outsideMm);
 }
