@@ -24,8 +24,17 @@ function parsed(json: string): unknown {
     return JSON.parse(json);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    const expected = 'a JSON document';
-    const message = `the case is not a JSON document (${why}); it begins like {"title": "Cooling-water header"`;
-    throw new CaseError([{ path: '', value: json.slice(0, 80), expected, message }]);
+    const where = placeIn(json, why);
+    const begins = /^\s*[{[]/u.test(json) ? '' : '; one begins like {"title": "Cooling-water header"';
+    const message = `the case is not a JSON document${where} (${why})${begins}`;
+    throw new CaseError([{ path: '', value: json.slice(0, 80), expected: 'a JSON document', message }]);
   }
+}
+
+/** Line and column of the position that an engine names; some name line and column themselves. */
+function placeIn(json: string, why: string): string {
+  const position = /at position (\d+)(?! \(line)/u.exec(why)?.[1];
+  if (position === undefined) return '';
+  const before = json.slice(0, Number(position)).split('\n');
+  return `: line ${before.length}, column ${(before.at(-1) ?? '').length + 1}`;
 }

@@ -7,6 +7,12 @@ function compact(media: string): string {
   return `${media}{${inline.join(',')}{display:inline;padding:0;min-width:0;white-space:normal}.calculation .symbols tr::after,.calculation .rows tr::after{content:"; "}.calculation .symbols td::before,.calculation .rows td::before{content:" "}.calculation td:empty{display:none}}`;
 }
 
+/**
+ * Fonts with roots and brackets that grow. Named, since the one that a browser takes for mathematics may be missing: without such
+ * a font the root over a fraction reads as one over its numerator.
+ */
+const MATH_FONTS = '"STIX Two Math","Cambria Math","Latin Modern Math","Libertinus Math","DejaVu Math TeX Gyre",math';
+
 /** Typeset as a book of worked solutions: one serif column, rules instead of boxes; black on white on paper. */
 export function sheetStyle(title: string): string {
   const running = title.replaceAll(/["\\<>\n]/gu, ' ');
@@ -32,7 +38,7 @@ th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weig
 .number{text-align:right}
 .equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
 .line{display:flex;align-items:center;gap:1.2em;padding:.14em 0}
-math{font-size:1.08em}
+math{font-size:1.08em;font-family:${MATH_FONTS}}
 .note{color:#444;font-style:italic;font-size:.9em}
 .figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}
 figure{margin:0;flex:1 1 320px;max-width:440px;break-inside:avoid}

@@ -9,6 +9,7 @@ import type {
   Kind,
   Length,
   Modulus,
+  Moment,
   Quantity,
   Ratio,
   Temperature,
@@ -367,6 +368,13 @@ export const practice = /* @__PURE__ */ frozen({
     value: 2600 as Density,
     tag: 'chosen',
     because: 'heavier than glass without resin',
+  },
+  leastOnWrench: {
+    name: 'least torque that a wrench for threads shows',
+    kind: 'moment',
+    value: 2 as Moment,
+    tag: 'practice',
+    because: 'scales of wrenches begin about here; below it there are torque screwdrivers',
   },
   mostListed: {
     name: 'passes and rolls that a plan lists one by one',

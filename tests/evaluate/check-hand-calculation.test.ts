@@ -21,6 +21,7 @@ describe('a hand calculation', () => {
   it('is held to the digits before the zeros of a whole number', () => {
     expect(check('110 MPa')).toMatchObject({ agrees: true, digits: 2 });
     expect(check('110.0 MPa')).toMatchObject({ agrees: false, digits: 4 });
+    expect(check('110. MPa')).toMatchObject({ agrees: false, digits: 3 });
   });
 
   it('is read in any unit of the result', () => {

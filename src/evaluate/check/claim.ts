@@ -9,7 +9,7 @@ export interface Claim {
   /** Nothing for a plain number or a count. */
   readonly unit: Unit | undefined;
   readonly symbol: string;
-  /** Significant digits; the zeros at the end of a whole number only hold its places. */
+  /** Significant digits; the zeros at the end of a whole number only hold its places, unless a point follows them. */
   readonly digits: number;
   /** All from here to there prints as this. */
   readonly low: number;
@@ -28,10 +28,10 @@ export function readClaim(text: string, kind: string): Claim {
     const why = reading.ok ? `${JSON.stringify(text)} is not a ${kind} in digits` : reading.problem;
     throw new CaseError([{ path: 'claimed', value: text, expected: `a ${kind}`, message: `claimed: ${why}` }]);
   }
-  const { whole = '', part = '', exponent = '0' } = groups;
-  const written = `${whole}${part}`.replace(/^0+/u, '');
-  const significant = part === '' ? written.replace(/0+$/u, '') : written;
-  const places = part === '' ? written.length - significant.length : -part.length;
+  const { whole = '', part, exponent = '0' } = groups;
+  const written = `${whole}${part ?? ''}`.replace(/^0+/u, '');
+  const significant = part === undefined ? written.replace(/0+$/u, '') : written;
+  const places = part === undefined ? written.length - significant.length : -part.length;
   const half = Number(`1e${places + Number(exponent)}`) / 2;
   return {
     text,

@@ -26,7 +26,7 @@ function aboutToday({ site, rolls, acceptance, case: repairCase }: PlanFacts): L
   } else if (earliestStart > 0) {
     alerts.push(
       line(
-        'The weather says WAIT; the forecast first lets the gate open {0} after its first hour.',
+        'The site says WAIT; the forecast first lets the gate open {0} after its first hour.',
         exactly('hour of the gate', 'time', earliestStart),
       ),
     );

@@ -27,7 +27,10 @@ export function withGauge(words: StepWords, facts: PlanFacts): StepWords {
   return {
     ...words,
     goes: [line(`Gauge before it begins: ${BLANK}; {0} or less.`, limit), ...words.goes],
-    stops: [line('More than that, or rising: step back from the pipe, call the area authority.'), ...words.stops],
+    stops: [
+      line('More than {0} on the gauge, or rising: step back from the pipe, call the area authority.', limit),
+      ...words.stops,
+    ],
   };
 }
 

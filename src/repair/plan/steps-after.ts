@@ -95,8 +95,19 @@ function pressureTest(facts: PlanFacts): StepWords {
       ),
       ...energyLines(facts),
     ],
-    goes: [line('{0} kept for {1}, no drop at the repair.', pressure, hold), ...coolingLines(facts)],
+    goes: [
+      line(
+        '{0} kept for {1}, but for what a change of temperature explains; nothing drips at the repair.',
+        pressure,
+        hold,
+      ),
+      ...coolingLines(facts),
+    ],
     stops: [
+      line(
+        'More than {0} on the gauge: let it down at once. Somebody stays at the valve.',
+        roundedDown('resistance', 'gauge pressure', test.resistance),
+      ),
       line('A leak at the repair: release the pressure, remove the repair.'),
       line('A fall that cooling does not explain: find the leak, test again.'),
       ...(facts.line.pressure === 0
@@ -140,7 +151,7 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
   if (test.pressurePerKelvin === undefined) return [];
   return [
     line(
-      'Full and shut off, the pressure moves by {0} for each {1} of warming: read the temperature of the pipe with each pressure.',
+      'Full and shut off, it rises by {0} for each {1} of warming, and falls by as much: read the temperature of the pipe with each pressure, and let it down as it warms.',
       exactly('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
       exactly('warming', 'temperature difference', 1),
     ),

@@ -6,6 +6,7 @@ import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { NOT_BY_TIME, PRINT } from './mix-lines.js';
 import type { StepWords } from './step-words.js';
+import { torqueTool } from './torque-tool.js';
 
 /** The leak is held by putty, sheet and band, and the putty has to be firm. */
 export function sealSteps(facts: PlanFacts): StepWords[] {
@@ -32,7 +33,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   if (seal.torque !== undefined)
     does.push(
       line(
-        'Tighten to {0} with a torque wrench, little by little; that is rounded up to a step of the wrench.',
+        `Tighten to {0} with a ${torqueTool(seal.torque)}, little by little; that is rounded up to a step of its scale. No other tool: by hand a spanner gives many times as much.`,
         torqued('torque', seal.torque),
       ),
     );

@@ -1,12 +1,13 @@
 import { tapTest } from '../../acceptance/index.js';
 import { circumference } from '../../pipe/index.js';
-import { exactly, line, roundedUp, torqued, weighed } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp, torqued, weighed } from '../../quantity/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { MixDesign } from '../design/design.js';
 import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
 import type { StockItem } from './plan.js';
 import { scaleFor } from './scale.js';
+import { torqueTool } from './torque-tool.js';
 
 /** What to bring that is used up: as much as the job uses, and whole packs to order. */
 export function materialsFor(facts: PlanFacts): StockItem[] {
@@ -81,7 +82,11 @@ function sealItems({ seal, case: { seal: asked } }: PlanFacts): StockItem[] {
     {
       name: 'backing sheet',
       order: exactly('pieces', 'count', 1),
-      note: line('{0} thick, as large as the pad or larger', exactly('sheet', 'length', asked.sheet.thickness)),
+      note: line(
+        '{0} thick, over the whole pad, at most {1} corner to corner',
+        exactly('sheet', 'length', asked.sheet.thickness),
+        roundedDown('sheet across', 'length', asked.sheet.across ?? seal.padDiameter),
+      ),
     },
   ];
 }
@@ -114,7 +119,7 @@ export function toolsFor(facts: PlanFacts): StockItem[] {
     { name: 'measuring tape, marker, calliper, wall thickness gauge' },
     ...(seal?.torque === undefined
       ? []
-      : [{ name: 'torque wrench, band tool', note: line('set to {0}', torqued('torque', seal.torque)) }]),
+      : [{ name: `${torqueTool(seal.torque)}, band tool`, note: line('set to {0}', torqued('torque', seal.torque)) }]),
     { name: `hardness tester${acceptance.hardness === undefined ? '' : `, ${acceptance.hardness.scale}`}` },
     { name: 'tap hammer', note: line('at most {0}', tapTest.hammer) },
     ...(test.medium === 'liquid' || test.medium === 'gas'
