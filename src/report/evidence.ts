@@ -18,16 +18,14 @@ interface Part {
   readonly tag: SourceTag;
 }
 
-/** What in the formulas of a design rests on what: form and coefficients, each formula once. */
-function formulaParts(formulas: readonly AnyFormula[]): Part[] {
-  return [...new Set(formulas)].flatMap(({ title, evidence }) =>
-    sourceTags.flatMap((tag) => {
-      const parts = Object.entries(evidence as Readonly<Record<string, Evidence>>)
-        .filter(([, each]) => each.tag === tag)
-        .map(([part, { derived }]) => `${part}${derived === undefined ? '' : ' (derived too)'}`);
-      return parts.length === 0 ? [] : [{ text: `${title}: ${parts.join(', ')}`, tag }];
-    }),
-  );
+/** What in the formulas of a design rests on memory: form and coefficients, each formula once. */
+function recalledParts(formulas: readonly AnyFormula[]): Part[] {
+  return [...new Set(formulas)].flatMap(({ title, evidence }) => {
+    const parts = Object.entries(evidence as Readonly<Record<string, Evidence>>)
+      .filter(([, { tag }]) => tag === 'recalled')
+      .map(([part, { derived }]) => `${part}${derived === undefined ? '' : ' (derived too)'}`);
+    return parts.length === 0 ? [] : [{ text: `${title}: ${parts.join(', ')}`, tag: 'recalled' as const }];
+  });
 }
 
 /** Values that the library supplied: assumed, or looked up in a table for a row that the case names. */
@@ -35,7 +33,7 @@ function suppliedParts({ assumed }: RepairDesign): Part[] {
   return assumed.map(({ amount, tag }) => ({ text: amount.name, tag }));
 }
 
-/** How much of this very design stands on what: counts by tag, and each part that is weaker than a copy of its source. */
+/** How much of this very design stands on what: counts by tag, and what rests on memory, with each rule and supplied value weaker than a copy of its source. */
 export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormula[], options: ChosenOptions): Block[] {
   const unconfirmed = design.rules.filter((rule) => !isConfirmed(rule));
   const rules: Part[] = unconfirmed.map(({ name, clause, tag, derived, confirmed }) => ({
@@ -49,7 +47,7 @@ export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormu
     String(tags.filter((each) => each === tag).length);
   const tagsOf = (parts: readonly Part[]): SourceTag[] => parts.map(({ tag }) => tag);
   const all = [...steps, ...tagsOf(rules), ...tagsOf(supplied)];
-  const weak = [...rules, ...supplied, ...formulaParts(formulas)].filter(
+  const weak = [...rules, ...supplied, ...recalledParts(formulas)].filter(
     ({ tag }) => tag !== 'published' && tag !== 'secondary',
   );
   const lists = sourceTags.flatMap((tag): Block[] => {
@@ -84,5 +82,9 @@ export function evidenceBlocks(design: RepairDesign, formulas: readonly AnyFormu
     },
     ...confirmedBlocks(design, options),
     ...lists,
+    {
+      sort: 'paragraph',
+      text: 'The forms and numbers of the formulas that are common practice or chosen stand at their steps, each with its tag.',
+    },
   ];
 }

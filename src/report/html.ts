@@ -129,7 +129,9 @@ function equation(left: string, lines: readonly EquationLine[]): string {
     const written = side === undefined ? `<mtext>${escapedHtml(words)}</mtext>` : side;
     const beside = note === undefined ? '' : `<span class="note">${text(note)}</span>`;
     const own = index === 0 ? symbolMath(left) : `<mphantom>${symbolMath(left)}</mphantom>`;
-    return `<div class="line size-${sizeStep(words)}">${math(`${own}<mo>=</mo>${written}`, true)}${beside}</div>`;
+    const size = sizeStep(words);
+    const onPaper = size === 4 ? `<span class="on-paper">${text(`${index === 0 ? left : ''} = ${words}`)}</span>` : '';
+    return `<div class="line size-${size}">${math(`${own}<mo>=</mo>${written}`, true)}${onPaper}${beside}</div>`;
   });
   return `<div class="equation">${body.join('')}</div>`;
 }

@@ -2,21 +2,20 @@ import { type Expression, parseExpression } from './expression.js';
 import { TIE } from './substitute.js';
 
 /** Characters that a column of the printed page holds at full size. */
-const COLUMN = 62;
+const COLUMN = 56;
 
 /** A number with its unit. */
 const AMOUNT = new RegExp(`-?[\\d.]+(?:e[+-]?\\d+)?(?:${TIE}[\\w/]+)+`, 'gu');
 
 /**
- * How much smaller a line of an equation is set on paper so that it stays in its column: 1 at full size, 2, 3 and 4 smaller;
- * 5 is longer than any column and takes the width of the page.
+ * How much smaller a line of an equation is set on paper so that it stays in its column: 1 at full size, 2 and 3 smaller. One of
+ * size 4 could not be read any more: on paper it stands as text, which goes on in the next line.
  */
-export function sizeStep(text: string): 1 | 2 | 3 | 4 | 5 {
+export function sizeStep(text: string): 1 | 2 | 3 | 4 {
   const share = widthOf(text) / COLUMN;
   if (share <= 1) return 1;
   if (share <= 1.18) return 2;
-  if (share <= 1.4) return 3;
-  return share <= 1.7 ? 4 : 5;
+  return share <= 1.4 ? 3 : 4;
 }
 
 function widthOf(text: string): number {

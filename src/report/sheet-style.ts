@@ -39,6 +39,7 @@ th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weig
 .equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
 .line{display:flex;align-items:center;gap:1.2em;padding:.14em 0}
 math{font-size:1.08em;font-family:${MATH_FONTS}}
+.on-paper{display:none}
 .note{color:#444;font-style:italic;font-size:.9em}
 .figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}
 figure{margin:0;flex:1 1 320px;max-width:440px;break-inside:avoid}
@@ -48,9 +49,9 @@ figure svg{width:100%;height:auto}
 .signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}.signatures tbody th{width:16%}.signatures td{width:28%}
 @page{size:A4;margin:14mm 12mm 13mm 15mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"Calculation sheet, hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
 ${compact('@media (max-width:40em)')}
-@media print{body{font:7.8pt/1.2 "Times New Roman","Liberation Serif","DejaVu Serif Condensed",Georgia,serif}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}.hoopwright-sheet{max-width:none;padding:0}
-.step{margin:.45em 0 0;line-height:1.25}.step h4,.step p,.step .equation,.step .line,.step ul,.step li{display:inline;padding:0;margin:0}.step h4::after,.step p::after,.step li::after,.step .equation::after{content:" "}.step li::after{content:"; "}.equation{overflow:visible}.line mphantom{display:none}math{font-size:1em}.line .note{padding:0 .3em}
-.size-2{font-size:.86em}.size-3{font-size:.72em}.size-4{font-size:.6em}.equation:has(.size-5){column-span:all}
+@media print{body{font:6.6pt/1.12 "Times New Roman","Liberation Serif","DejaVu Serif Condensed",Georgia,serif}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}.hoopwright-sheet{max-width:none;padding:0}
+.step{margin:.45em 0 0;line-height:1.25}.step h4,.step p,.step .equation,.step .line,.step ul,.step li{display:inline;padding:0;margin:0}.step h4::after,.step p::after,.step li::after,.step .equation::after{content:" "}.step .line+.line::before{content:"\\2003"}.step li::after{content:"; "}.equation{overflow:visible}.line mphantom{display:none}math{font-size:.95em}.line .note{padding:0 .3em}
+.size-2{font-size:.86em}.size-3{font-size:.72em}.size-4 math{display:none}.on-paper{display:inline}
 .figures{display:block;columns:2;column-gap:5mm}figure{max-width:none}figure svg{max-height:62mm}
 .answer,.calculation,.evidence,.cautions,.warnings,.assumed-values,.sources,.end-of-life{columns:2;column-gap:6mm;font-size:.93em}.the-case-as-given{columns:4;column-gap:4mm;font-size:.87em}.the-case-as-given .rows th{min-width:0}.the-case-as-given td,.the-case-as-given th{padding-right:.4em}
 .answer .rows{width:100%}.answer th,.answer td{padding-right:.4em}.answer .rows td:nth-child(2){white-space:nowrap}h2{column-span:all;font-size:1.25em;margin:.6em 0 .2em}h3{font-size:1.12em;margin:.5em 0 .1em}h4{font-size:1.03em;margin:.4em 0 0}p,table,ul{margin:.08em 0}h1{font-size:1.7em}.evidence li{display:inline}.evidence li::after{content:"; "}.evidence ul{padding:0}}
