@@ -7,6 +7,7 @@ export { activationEnergyMissing, type EnergyChoice } from './energy-bounds.js';
 export * from './first-cool-hour.js';
 export * from './highest-reading.js';
 export * from './history-from.js';
+export type { MakersRow } from './makers-rows.js';
 export * from './makers-time.js';
 export * from './overcoat-window.js';
 export * from './pot-life.js';

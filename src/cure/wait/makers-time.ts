@@ -1,15 +1,6 @@
-import { formula, listOfRows, nonNegative, oneOf, positive, refuse, within } from '../../formula/index.js';
+import { formula, oneOf, positive, refuse, within } from '../../formula/index.js';
 import type { Ratio, Temperature, Time } from '../../quantity/index.js';
-
-/** A time from the maker's sheet, with the climate in which it was measured. */
-export interface MakersRow {
-  /** At which the maker tested [K]. */
-  readonly temperature: Temperature;
-  /** Relative humidity at the test. */
-  readonly humidity: Ratio;
-  /** The maker's time there [s]. */
-  readonly time: Time;
-}
+import { checkRows, type MakersRow } from './makers-rows.js';
 
 export interface MakersTimeInput {
   readonly rows: readonly MakersRow[];
@@ -56,38 +47,6 @@ export function makersTime(input: MakersTimeInput): MakersTime {
   });
   if (row === 0) outsideTested('temperature', T, 'K', isWait ? 'no warmer and no damper' : 'no cooler and no drier');
   return { time: time as Time, row };
-}
-
-function checkRows(rows: readonly MakersRow[]): void {
-  listOfRows(rows, 'rows');
-  if (rows.length === 0) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'rows',
-      value: 'empty',
-      unit: '',
-      constraint: "must hold at least one of the maker's rows",
-    });
-  }
-  rows.forEach(({ temperature, humidity, time }, index) => {
-    positive(temperature, `rows[${index}].temperature`, 'K');
-    within(humidity, 0, 1, `rows[${index}].humidity`, '');
-    nonNegative(time, `rows[${index}].time`, 's');
-  });
-  for (const [i, cooler] of rows.entries()) {
-    for (const [j, warmer] of rows.entries()) {
-      const isHarsher = warmer.temperature >= cooler.temperature && warmer.humidity >= cooler.humidity;
-      if (i !== j && isHarsher && warmer.time > cooler.time) {
-        refuse({
-          code: 'invalid-input',
-          parameter: `rows[${j}].time`,
-          value: warmer.time,
-          unit: 's',
-          constraint: `must not exceed that of rows[${i}], which is no warmer and no damper: a row between such two cannot be chosen safely`,
-        });
-      }
-    }
-  }
 }
 
 function inside(rows: readonly MakersRow[], value: number, name: 'temperature' | 'humidity', unit: string): void {

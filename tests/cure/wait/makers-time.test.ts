@@ -72,4 +72,40 @@ describe('stages of cure', () => {
     expect(cureStages.map(({ stage }) => stage)).toEqual(['no print', 'overcoat', 'handling', 'full cure']);
     for (const { releasedBy } of cureStages) expect(releasedBy).toMatch(/print|hardness|abraded/);
   });
+
+  it('rows are refused where any two of them contradict each other, and the first two are named', () => {
+    const few = fc.integer({ min: 1, max: 4 });
+    const drawn = fc.array(fc.tuple(few, few, few), { minLength: 1, maxLength: 9 });
+    const seen = { refused: 0, taken: 0 };
+    const compare = (list: readonly (readonly [number, number, number])[]): void => {
+      const given = list.map(([warmth, damp, hours]) => row(10 * warmth, 10 * damp, hours));
+      const isAgainst = (i: number, j: number): boolean => {
+        const [milder, harsher] = [list[i] ?? [0, 0, 0], list[j] ?? [0, 0, 0]];
+        return harsher[0] >= milder[0] && harsher[1] >= milder[1] && harsher[2] > milder[2];
+      };
+      const pairs = list.flatMap((_, i) => list.map((__, j) => [i, j] as const));
+      const first = pairs.find(([i, j]) => isAgainst(i, j));
+      const [warmth, damp] = list[0] ?? [0, 0];
+      const ask = () =>
+        makersTime({
+          rows: given,
+          temperature: temperature.degC(10 * warmth),
+          humidity: ratio.percent(10 * damp),
+          purpose: 'wait',
+        });
+      if (first === undefined) expect(ask).not.toThrow();
+      else expect(ask).toThrow(new RegExp(`rows\\[${first[1]}\\]\\.time.*rows\\[${first[0]}\\], which`, 'u'));
+      seen[first === undefined ? 'taken' : 'refused']++;
+    };
+    fc.assert(fc.property(drawn, compare), { ...settings, numRuns: 1000 });
+    expect(Math.min(seen.refused, seen.taken)).toBeGreaterThan(100);
+  });
+
+  it('a list of fifty thousand rows is answered, and one wrong row in it is found', () => {
+    const many = Array.from({ length: 50_000 }, (_, index) => row(10 + (index % 250) / 10, 40 + index / 1250, 20));
+    const asked = { temperature: temperature.degC(20), humidity: ratio.percent(60), purpose: 'wait' } as const;
+    expect(time.inHour(makersTime({ rows: many, ...asked }).time)).toBe(20);
+    const wrong = many.with(-1, row(34.9, 79.99, 21));
+    expect(() => makersTime({ rows: wrong, ...asked })).toThrow(/rows\[49999\]\.time/u);
+  });
 });
