@@ -106,6 +106,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/gap-at-end-of-life': 'gap+ rate- life-',
   'pipe/gap-past-neighbours': 'gap+ reach-',
   'pipe/neighbour-reach': 'gap+ extent+',
+  'pipe/colony-extent': 'farthest+ nearest-',
   'pipe/joined-extent': 'extent+ farthest+ second+',
   'pipe/design-thickness-inside':
     'pressure+ insideDiameter+ allowance+ allowableStress- jointFactor- weldStrengthFactor- temperatureCoefficient-',
@@ -161,6 +162,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/pressure-from-outside': 'externalPressure+ soilPressure+ waterAbove+ waterDensity+ gravity+',
   'pipe/shear-stress': 'shearForce+ torque+ outsideDiameter- wallThickness-',
   'pipe/soil-pressure': 'cover+ density+ traffic+ gravity+',
+  'pipe/stress-under-soil': 'pressure+ outsideDiameter+ wallThickness- ringMoment+ factor+',
   'pipe/span-buckling-force': 'span- outsideDiameter+ wallThickness+ modulus+ factor-',
   'pipe/stress-at-edge': 'longitudinalStress+ bendingStress~',
   'pipe/tresca-stress-with-shear': 'hoopStress~ longitudinalStress~ shearStress+',
