@@ -526,7 +526,7 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/hardness-statistics': '',
   'acceptance/hardness-to-reach': 'qualifiedHardness+ meanShare+ singleShare~',
   'acceptance/lap-shear-stress': 'force+ width- overlap-',
-  'acceptance/least-thickness': 'requiredThickness+ leastPlies+ plyThickness+',
+  'acceptance/least-thickness': 'requiredThickness+ leastPlies+ plyThickness+ systemPly-',
   'acceptance/line-volume': 'outsideDiameter+ wallThickness- length+',
   'acceptance/liquid-test-energy':
     'pressure+ volume+ bulkModulus- insideDiameter+ wallThickness- modulus- poissonRatio-',
@@ -559,6 +559,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/strain-at-stress': 'stress+ modulus-',
   'pipe/damage-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
   'laminate/laid-thickness': 'plies+ plyThickness+',
+  'laminate/counted-thickness': 'plies+ measuredThickness+ plyThickness~ systemPly+',
   'laminate/overlap-left': 'totalLength+ defectLength- taperLength-',
   'laminate/thickness-at-short-overlap': 'thickness+ overlap+ requiredOverlap- exponent-',
   'laminate/bond-force': 'outsideDiameter+ overlap+ lapShearStrength+ factor-',
