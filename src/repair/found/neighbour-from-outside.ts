@@ -52,7 +52,7 @@ function checkBentBySoil(
   const { yieldStrength } = work.case.pipe.material;
   if (stress <= yieldStrength) return;
   work.notCovered.push({
-    text: 'soil and traffic bend the pipe at a neighbouring loss that this repair does not cover, and with nothing beside the pipe to hold it round its least wall would yield: have it assessed with the soil that is there, or repair it first, by a case of its own, and leave it out here',
+    text: 'a neighbouring loss that this repair does not cover would yield at its least wall where soil and traffic bend the pipe, with nothing beside the pipe to hold it round: have it assessed with the soil that is there, or repair it first, by a case of its own, and leave it out here',
     found: roundedUp('hoop stress at the neighbouring loss, with its factor', 'stress', stress),
     limit: exactly('yield strength', 'stress', yieldStrength),
   });

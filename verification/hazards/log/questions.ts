@@ -123,7 +123,7 @@ export const questions: readonly Hazard[] = [
     would: 'It would fold or bend shut beside a repair that was sized for them.',
     guards: [
       'found/neighbour-from-outside.ts: reasons a neighbouring loss that this repair does not cover does not bea',
-      'found/neighbour-from-outside.ts: notCovered soil and traffic bend the pipe at a neighbouring loss that this',
+      'found/neighbour-from-outside.ts: notCovered a neighbouring loss that this repair does not cover would yield',
     ],
     tests: [...answered('of a neighbouring loss that folds under a vacuum'), ...buried('bends at a neighbouring loss')],
   },
