@@ -48,7 +48,9 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
     systemPly,
   });
   const point = measured('thickness', thickness, least, laminate.laidThickness);
-  if (point.verdict !== 'meets' || thickness === undefined || layers === undefined) return point;
+  // Where layers are missing that decides, and the rating counts the lesser of the two readings.
+  if (point.verdict !== 'meets' || thickness === undefined || layers === undefined || layers < laminate.plies)
+    return point;
   const asCounted = laidThickness({ plies: layers, plyThickness });
   if (agreeWithin(thickness, asCounted, practice.layerReadingsApart.value)) return point;
   return {
