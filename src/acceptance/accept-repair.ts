@@ -1,6 +1,6 @@
 import { nonNegative, oneOf, positive } from '../formula/index.js';
 import { exactly, roundedDown, roundedUp } from '../quantity/index.js';
-import type { AcceptanceDecision, AcceptanceRecord } from './acceptance-record.js';
+import type { AcceptanceDecision, AcceptanceRecord, InspectionRecord } from './acceptance-record.js';
 import { judgeFindings } from './findings/judge-findings.js';
 import { tapTest } from './findings/tap-test.js';
 import { hardnessGate } from './hardness/hardness-gate.js';
@@ -81,11 +81,11 @@ function inspectionReasons({ inspection, laminateThickness, throughWall }: Accep
     oneOf(method, ['tap test', 'ultrasonic', 'thermography', 'other'], 'inspection.bondMethods');
   }
   if (bondMethods.length === 0) reasons.push(hold('bond', 'The bond was not inspected.'));
-  else if (bondMethods.every((method) => method === 'tap test') && laminateThickness > tapTest.thickestAlone) {
+  else if (needsSecondMethod(bondMethods) && laminateThickness > tapTest.thickestAlone) {
     reasons.push({
       ...hold(
         'bond',
-        'The laminate is too thick for the tap test to stand alone: a second method has to confirm the bond.',
+        'The laminate is too thick for the tap test, or a method that is not named, to stand alone: a second method has to confirm the bond.',
       ),
       found: exactly('laminate thickness', 'length', laminateThickness),
       limit: roundedDown('thickest laminate for the tap test alone', 'length', tapTest.thickestAlone),
@@ -93,6 +93,12 @@ function inspectionReasons({ inspection, laminateThickness, throughWall }: Accep
     });
   }
   return reasons;
+}
+
+/** A method stated twice is one method, and one that is not named is known to see no more than the tap test. */
+function needsSecondMethod(methods: InspectionRecord['bondMethods']): boolean {
+  if (methods.includes('ultrasonic') || methods.includes('thermography')) return false;
+  return new Set(methods).size === 1;
 }
 
 function dimensionReasons({ dimensions, laminateThickness }: AcceptanceRecord): AcceptanceReason[] {

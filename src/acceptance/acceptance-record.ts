@@ -14,7 +14,7 @@ export interface InspectionRecord {
   readonly findings: readonly Finding[];
   /** Thickness of the resin-rich surface, as measured. */
   readonly resinRichThickness?: Length | undefined;
-  /** How the bond was inspected. */
+  /** How the bond was inspected; a second method is another one, and `other` stated twice is not. */
   readonly bondMethods: readonly ('tap test' | 'ultrasonic' | 'thermography' | 'other')[];
 }
 

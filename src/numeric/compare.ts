@@ -11,6 +11,11 @@ export function agree(one: number, other: number, apart: number): boolean {
   return Math.abs(one - other) <= apart;
 }
 
+/** Whether a reading agrees with what it should be, within a share of that. */
+export function agreeWithin(value: number, expected: number, share: number): boolean {
+  return Math.abs(value - expected) <= share * Math.abs(expected);
+}
+
 /** Whether a stretch is as long as it has to be, or short of it by no more than readings lie apart. */
 export function spans(from: number, to: number, length: number, apart: number): boolean {
   return to - from >= length - apart;

@@ -1,5 +1,5 @@
 export { binomialInterval } from './binomial-interval.js';
-export { agree, exceeds, exceedsTimes, spans } from './compare.js';
+export { agree, agreeWithin, exceeds, exceedsTimes, spans } from './compare.js';
 export { countDown, countUp } from './count.js';
 export { solveLinear } from './linear.js';
 export { mersenneTwister, openFraction } from './mersenne-twister.js';

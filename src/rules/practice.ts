@@ -291,6 +291,20 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'what a damaged pipe keeps where the code of its line asks for less',
   },
+  neighbourCollapseFactor: {
+    name: 'factor on the collapse of a thinned wall that no laminate covers',
+    kind: 'number',
+    value: 3,
+    tag: 'chosen',
+    because: 'what a laminate is asked for against the same pressure, in the years in which nobody looks at the wall',
+  },
+  layerReadingsApart: {
+    name: 'how far a measured thickness may lie from that of the layers that were counted',
+    kind: 'ratio',
+    value: 0.25 as Ratio,
+    tag: 'chosen',
+    because: 'laying by hand spreads a ply by some tenths of its thickness; beyond it one of the readings is wrong',
+  },
   wallReadingsApart: {
     name: 'how far two readings of one wall may lie apart',
     kind: 'length',

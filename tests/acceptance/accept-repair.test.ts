@@ -77,6 +77,10 @@ describe('the decision on a repair', () => {
       dimensions: { ...good.dimensions, requiredThickness: length.mm(2) },
     };
     expect(at('bond', { ...thin, inspection: tapped })).toBe('accept');
+    const by = (...bondMethods: ('tap test' | 'ultrasonic' | 'thermography' | 'other')[]) =>
+      at('bond', { inspection: { findings: [], bondMethods } });
+    expect([by('tap test', 'tap test'), by('other'), by('other', 'other')]).toEqual(['hold', 'hold', 'hold']);
+    expect([by('tap test', 'other'), by('ultrasonic'), by('thermography')]).toEqual(['accept', 'accept', 'accept']);
     expect(at('bond', { inspection: { findings: [], bondMethods: [] } })).toBe('hold');
   });
 

@@ -12,6 +12,11 @@ const thin: Paths = { thickness: wallLoss.laminate.thickness.value * 0.95 };
 describe('a repair of a wall loss', () => {
   it.each<[string, AsBuiltPointName, Paths]>([
     ['under which preparation opened a hole', 'hole', { 'survey.hole': 0.01 }],
+    [
+      'under which preparation opened a slot',
+      'slot',
+      { 'survey.slot': { axialLength: 0.012, circumferentialWidth: 0.07 } },
+    ],
     ['on which a seal wept', 'seal', { 'seal.heldDry': false }],
     ['over soft putty', 'putty firm', { 'seal.puttyWasFirm': false }],
     ['over bands that nobody planned', 'bands', { 'seal.bandsWereRemoved': false }],
@@ -30,8 +35,16 @@ describe('a repair of a wall loss', () => {
     for (const change of [
       { seal: undefined, 'survey.hole': undefined },
       { seal: undefined, 'survey.hole': 0 },
+      { seal: undefined, 'survey.slot': { axialLength: 0, circumferentialWidth: 0 } },
     ])
       expect(compared(wallLoss, change).verdict).toBe('meets');
+  });
+});
+
+describe('a repair of a hole', () => {
+  it('beside which a slot has opened does not meet', () => {
+    const slot = { axialLength: 0.05, circumferentialWidth: 0.05 };
+    expect(pointOf(madeOf(leak), { 'survey.slot': slot }, 'slot')).toBe('does not meet');
   });
 });
 

@@ -106,6 +106,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/gap-at-end-of-life': 'gap+ rate- life-',
   'pipe/gap-past-neighbours': 'gap+ reach-',
   'pipe/neighbour-reach': 'gap+ extent+',
+  'pipe/colony-extent': 'farthest+ nearest-',
   'pipe/joined-extent': 'extent+ farthest+ second+',
   'pipe/design-thickness-inside':
     'pressure+ insideDiameter+ allowance+ allowableStress- jointFactor- weldStrengthFactor- temperatureCoefficient-',
@@ -161,6 +162,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/pressure-from-outside': 'externalPressure+ soilPressure+ waterAbove+ waterDensity+ gravity+',
   'pipe/shear-stress': 'shearForce+ torque+ outsideDiameter- wallThickness-',
   'pipe/soil-pressure': 'cover+ density+ traffic+ gravity+',
+  'pipe/stress-under-soil': 'pressure+ outsideDiameter+ wallThickness- ringMoment+ factor+',
   'pipe/span-buckling-force': 'span- outsideDiameter+ wallThickness+ modulus+ factor-',
   'pipe/stress-at-edge': 'longitudinalStress+ bendingStress~',
   'pipe/tresca-stress-with-shear': 'hoopStress~ longitudinalStress~ shearStress+',
@@ -524,7 +526,7 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/hardness-statistics': '',
   'acceptance/hardness-to-reach': 'qualifiedHardness+ meanShare+ singleShare~',
   'acceptance/lap-shear-stress': 'force+ width- overlap-',
-  'acceptance/least-thickness': 'requiredThickness+ leastPlies+ plyThickness+',
+  'acceptance/least-thickness': 'requiredThickness+ leastPlies+ plyThickness+ systemPly-',
   'acceptance/line-volume': 'outsideDiameter+ wallThickness- length+',
   'acceptance/liquid-test-energy':
     'pressure+ volume+ bulkModulus- insideDiameter+ wallThickness- modulus- poissonRatio-',
@@ -557,6 +559,7 @@ export const directions: Readonly<Record<string, string>> = {
   'pipe/strain-at-stress': 'stress+ modulus-',
   'pipe/damage-safety-factor': 'designFactor- safetyFactor+ leastFactor+',
   'laminate/laid-thickness': 'plies+ plyThickness+',
+  'laminate/counted-thickness': 'plies+ measuredThickness+ plyThickness~ systemPly+',
   'laminate/overlap-left': 'totalLength+ defectLength- taperLength-',
   'laminate/thickness-at-short-overlap': 'thickness+ overlap+ requiredOverlap- exponent-',
   'laminate/bond-force': 'outsideDiameter+ overlap+ lapShearStrength+ factor-',

@@ -51,6 +51,7 @@ describe('a laminate that is judged', () => {
           requiredThickness: length.um(required),
           leastPlies: plies,
           plyThickness: length.um(ply),
+          systemPly: length.um(ply),
         });
         meets(length.inMm(found) * 1000, thickness);
       }

@@ -10,7 +10,13 @@ import {
   thicknessOutsidePressure,
   thicknessRingBending,
 } from '../../src/laminate/index.js';
-import { bendingStress, spanBucklingForce, trescaStress, trescaStressWithShear } from '../../src/pipe/index.js';
+import {
+  bendingStress,
+  spanBucklingForce,
+  stressUnderSoil,
+  trescaStress,
+  trescaStressWithShear,
+} from '../../src/pipe/index.js';
 import { leastOf, momentAtTheBed, pushOfColumn, recalledEquivalent } from './other-loads.js';
 
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -59,6 +65,34 @@ describe('loads beside the pressure, by second routes', () => {
       }),
       seeded,
     );
+  });
+
+  it('stress a bent pipe so that the stress through its wall adds up to pull and moment', () => {
+    const [P, D, t, m] = [1.2e6, 0.3239, 0.0042, 700];
+    const pull = stressUnderSoil({
+      pressure: P,
+      outsideDiameter: D,
+      wallThickness: t,
+      ringMoment: 0,
+      factor: 1,
+    } as never);
+    const peak = stressUnderSoil({
+      pressure: P,
+      outsideDiameter: D,
+      wallThickness: t,
+      ringMoment: m,
+      factor: 1,
+    } as never);
+    let [force, moment] = [0, 0];
+    const strips = 2000;
+    for (let i = 0; i < strips; i++) {
+      const z = ((i + 0.5) / strips - 0.5) * t;
+      const stress = pull + (peak - pull) * ((2 * z) / t);
+      force += (stress * t) / strips;
+      moment += (stress * z * t) / strips;
+    }
+    close(force, (P * D) / 2, 1e-9);
+    close(moment, m, 1e-6);
   });
 
   it('from outside are borne by the thickness that was found for them', () => {

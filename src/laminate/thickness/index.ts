@@ -1,3 +1,4 @@
+export * from './counted-thickness.js';
 export * from './equivalent-axial-force.js';
 export * from './equivalent-pressure.js';
 export * from './force-at-edge.js';

@@ -1,3 +1,4 @@
+export * from './colony-extent.js';
 export * from './gap-at-end-of-life.js';
 export * from './gap-past-neighbours.js';
 export * from './joined-extent.js';

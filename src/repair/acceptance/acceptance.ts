@@ -25,6 +25,7 @@ export function planAcceptance(
       requiredThickness: laminate.thickness.value,
       leastPlies: laminate.leastPlies,
       plyThickness: repairCase.laminate.plyThickness,
+      systemPly: repairCase.laminate.plyThickness,
     }),
     leastOverlap: extent.overlap.value,
     highestWrinkle: step(recorder, 'acceptance/wrinkle-limit', wrinkleLimit, {

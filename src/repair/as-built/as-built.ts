@@ -11,7 +11,7 @@ import { rateAsBuilt } from './rating.js';
 import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord } from './record.js';
 import { sealPoints } from './seal.js';
 import { signaturePoint } from './signatures.js';
-import { holePoint, wallPoint } from './survey.js';
+import { openingPoints, wallPoint } from './survey.js';
 import { witnessPoint } from './witness.js';
 import { worst } from './worst.js';
 import { checkYesOrNo } from './yes-or-no.js';
@@ -30,7 +30,7 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
   const points = [
     linePoint(design, record),
     wallPoint(design, record),
-    ...holePoint(design, record),
+    ...openingPoints(design, record),
     ...sealPoints(design, record),
     steelPoint(design, record),
     climatePoint(design, record),

@@ -1,5 +1,6 @@
 import { leastThickness } from '../../acceptance/index.js';
-import { exceedsTimes, missingTo, reaches } from '../../numeric/index.js';
+import { laidThickness } from '../../laminate/index.js';
+import { agreeWithin, exceedsTimes, missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
@@ -35,15 +36,31 @@ function isFarBeyond(value: number, planned: number): boolean {
   return exceedsTimes(value, practice.mostOverPlan.value, planned);
 }
 
-/** What is required, and the fewest plies that may be laid at the thickness that a ply of this job has. */
-export function thicknessPoint(design: Designed, { thickness, plyThickness }: AsBuiltRecord): AsBuiltPoint {
+/** What is required, and the fewest plies that may be laid, at the thickness that a ply of this job has. */
+export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { laminate, case: repairCase } = design;
+  const { plyThickness: systemPly } = repairCase.laminate;
+  const { layers, thickness, plyThickness = systemPly } = record;
   const least = leastThickness({
     requiredThickness: laminate.thickness.value,
     leastPlies: laminate.leastPlies,
-    plyThickness: plyThickness ?? repairCase.laminate.plyThickness,
+    plyThickness,
+    systemPly,
   });
-  return measured('thickness', thickness, least, laminate.laidThickness);
+  const point = measured('thickness', thickness, least, laminate.laidThickness);
+  // Where layers are missing that decides, and the rating counts the lesser of the two readings.
+  if (point.verdict !== 'meets' || thickness === undefined || layers === undefined || layers < laminate.plies)
+    return point;
+  const asCounted = laidThickness({ plies: layers, plyThickness });
+  if (agreeWithin(thickness, asCounted, practice.layerReadingsApart.value)) return point;
+  return {
+    ...notShown(
+      'thickness',
+      'the thickness contradicts the layers that were counted at the thickness of a ply: one of these readings is wrong, count and measure again',
+    ),
+    found: { name: 'thickness', kind: 'length', value: thickness },
+    limit: { name: 'thickness of the layers counted', kind: 'length', value: asCounted },
+  };
 }
 
 export function lengthPoint({ extent, wrap }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {

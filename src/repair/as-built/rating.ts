@@ -1,5 +1,6 @@
 import {
   bondForce,
+  countedThickness,
   laidThickness,
   overlapLeft,
   pressureOfEndForce,
@@ -42,7 +43,10 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
   const work = openWorkbook(design.case, { rules: design.options.rules });
-  const refused = tooLittle(design, work, laid, record.plyThickness);
+  const { plyThickness: systemPly } = design.case.laminate;
+  // The plies of the thickness that counts: what is thicker than a ply of the system is resin.
+  const plyThickness = Math.min(record.plyThickness ?? systemPly, systemPly) as Length;
+  const refused = tooLittle(design, work, laid, plyThickness);
   if (refused !== undefined) return unrated(refused);
   const requiredOverlap = design.extent.overlap.value;
   const counted = thicknessAtShortOverlap({
@@ -51,7 +55,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     requiredOverlap,
     exponent: work.rules.components.overlayExponent.value,
   });
-  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted, record.plyThickness));
+  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted, plyThickness));
   if (byThickness === undefined) {
     const [reason = { text: 'the equations do not reach this thickness' }] = [...work.notCovered, ...work.reasons];
     return unrated(reason);
@@ -72,27 +76,22 @@ function unrated(because: string | Line): AsBuiltRating {
   return { because: joinLines([typeof because === 'string' ? { text: because } : because], '') };
 }
 
-/** What lies on the pipe, on the safe side: the thinner of what was measured and of the layers that were counted. */
+/** What lies on the pipe, on the safe side: the lesser of what was measured and of the layers that were counted. */
 function laidBy(design: Designed, record: AsBuiltRecord): Laid | undefined {
   const { layers, thickness, length, leastOverlap } = record;
   if (layers === undefined || thickness === undefined || leastOverlap === undefined) return undefined;
-  const plyThickness = record.plyThickness ?? design.case.laminate.plyThickness;
-  const byLayers = laidThickness({ plies: layers, plyThickness });
+  const { plyThickness: systemPly } = design.case.laminate;
+  const { plyThickness = systemPly } = record;
   const { defectLength, taper: taperLength } = design.extent;
   const byLength =
     length === undefined ? leastOverlap : overlapLeft({ totalLength: length, defectLength, taperLength });
   return {
-    thickness: Math.min(byLayers, thickness) as Length,
+    thickness: countedThickness({ plies: layers, measuredThickness: thickness, plyThickness, systemPly }),
     overlap: Math.min(byLength, leastOverlap) as Length,
   };
 }
 
-function tooLittle(
-  { laminate, case: repairCase }: Designed,
-  { rules }: Workbook,
-  laid: Laid,
-  plyThickness = repairCase.laminate.plyThickness,
-): string | undefined {
+function tooLittle({ laminate }: Designed, { rules }: Workbook, laid: Laid, plyThickness: Length): string | undefined {
   if (!reaches(laid.thickness, laidThickness({ plies: laminate.leastPlies, plyThickness })))
     return 'the laminate is thinner than the fewest plies that may be laid';
   if (laid.overlap < rules.overlap.leastAvailable.value)
@@ -104,7 +103,7 @@ function resistanceAt(
   work: Workbook,
   laminate: LaminateDesign,
   thickness: Length,
-  plyThickness: Length | undefined,
+  plyThickness: Length,
 ): LaminateDesign['resistance'] | undefined {
   const found = stage(work, 'pipe as found', {}, assessPipe);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);

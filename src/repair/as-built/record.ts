@@ -104,7 +104,7 @@ export interface AsBuiltRecord {
   readonly layers?: number | undefined;
   /** The least thickness measured. */
   readonly thickness?: Length | undefined;
-  /** Thickness of one ply as it was measured on a witness of this job; else that of the system counts. */
+  /** Thickness of one ply as it was measured on a witness of this job; else that of the system counts. A thicker one holds no more fibre. */
   readonly plyThickness?: Length | undefined;
   /** Of the whole laminate on prepared steel, with its tapers. */
   readonly length?: Length | undefined;

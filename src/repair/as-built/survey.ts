@@ -14,14 +14,33 @@ export function wallPoint({ case: { defect, pipe } }: Designed, { survey }: AsBu
   return reaching('wall', { name: 'wall', kind: 'length', value: survey.leastWall }, defect.remainingWall);
 }
 
+/** Every opening that preparation uncovered, whether the design knows of one or not. */
+export function openingPoints(design: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+  const { slot } = design.case.defect;
+  return slot === undefined ? [...holePoint(design, record), ...unknownSlot(record)] : slotPoints(slot, record);
+}
+
+/** Only a slot that the design knows has laminate over it that holds one. */
+function unknownSlot({ survey }: AsBuiltRecord): AsBuiltPoint[] {
+  if (survey?.slot === undefined) return [];
+  const { axialLength, circumferentialWidth } = survey.slot;
+  const size = Math.max(axialLength, circumferentialWidth) as Length;
+  if (size === 0) return [];
+  return [
+    {
+      point: 'slot',
+      verdict: 'does not meet',
+      text: 'preparation opened a slot that the design knows nothing of: design the repair of a slot',
+      found: { name: 'slot, its longer side', kind: 'length', value: size },
+    },
+  ];
+}
+
 /**
  * A hole that has opened under the tool is held by less than the laminate over it was made for; where the design knows of
  * none, any hole is too large.
  */
-export function holePoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
-  const { defect } = design.case;
-  const { survey } = record;
-  if (defect.slot !== undefined) return slotPoints(defect.slot, record);
+function holePoint({ case: { defect } }: Designed, { survey }: AsBuiltRecord): AsBuiltPoint[] {
   const largest = defect.holeDiameter ?? (0 as Length);
   const isKnown = defect.holeDiameter !== undefined;
   if (survey?.hole === undefined)

@@ -7,6 +7,7 @@ import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 import { lengthThen, wallThen, widthThen } from './loss-then.js';
+import { checkNeighbourFromOutside } from './neighbour-from-outside.js';
 import { strengthWith } from './strength.js';
 import { factorAtWork, leastWallToday, type PressureLimit } from './wall-today.js';
 
@@ -40,7 +41,7 @@ export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Ope
   return limit;
 }
 
-/** Test and service put the whole design pressure on a neighbour: it bears it until the end of the life, or is repaired first. */
+/** Test and service put on a neighbour all that acts on the pipe: it bears that until the end of the life, or is repaired first. */
 export function checkNeighboursBear(work: Workbook, found: AsFound, growth: GrowthRates): void {
   const { defect, service } = work.case;
   const { designPressure } = service;
@@ -57,7 +58,9 @@ export function checkNeighboursBear(work: Workbook, found: AsFound, growth: Grow
       );
       return;
     }
-    const pressure = safePressureOf(work, found, grown(work, asItIs(work, neighbour), growth, found), factor);
+    const then = grown(work, asItIs(work, neighbour), growth, found);
+    checkNeighbourFromOutside(work, found, then.remainingWall, factor);
+    const pressure = safePressureOf(work, found, then, factor);
     if (pressure >= designPressure) continue;
     work.reasons.push({
       text: 'a neighbouring loss that this repair does not cover does not bear the design pressure until the end of its life: repair it first, by a case of its own, and leave it out here, or state one defect that holds both',

@@ -1,19 +1,15 @@
 import { decide, heading, type Recorder, step } from '../../formula/index.js';
-import {
-  circumference,
-  gapPastNeighbours,
-  joinedExtent,
-  neighbourSpacingAlong,
-  neighbourSpacingRound,
-} from '../../pipe/index.js';
+import { circumference, joinedExtent, neighbourSpacingAlong, neighbourSpacingRound } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { Defect, NeighbouringLoss, RepairCase } from '../case/case.js';
 import { diameterOf } from './diameter.js';
-import { farthest, type Told, toldApart } from './told-apart.js';
+import { ALONG, farthest, gapPast, ROUND, twoFarthest } from './gaps.js';
+import { type Told, toldApart } from './told-apart.js';
 
 /**
  * The case that a repair is sized by where losses lie near each other: those that act as one with the defect by the end of
- * the life of the repair are one defect with it, of their envelope and their least wall (DNV-RP-F101, interaction).
+ * the life of the repair are one defect with it, of their envelope and their least wall (DNV-RP-F101, interaction). Of the
+ * others those that act as one with each other stand in it as one.
  */
 export function withNeighboursJoined(stated: RepairCase, recorder: Recorder | undefined): RepairCase {
   const { neighbours, profile, ...defect } = stated.defect;
@@ -25,23 +21,40 @@ export function withNeighboursJoined(stated: RepairCase, recorder: Recorder | un
     along: step(recorder, 'pipe/neighbour-spacing-along', neighbourSpacingAlong, surface),
     round: step(recorder, 'pipe/neighbour-spacing-round', neighbourSpacingRound, surface),
   };
-  const told = toldApart(stated, neighbours, spacing, recorder);
-  if (told.joined.length === 0) return stated;
+  const told = toldApart(stated, shorterWayRound(stated, neighbours, recorder), spacing, recorder);
+  const left = told.apart.length === 0 ? 'none' : told.apart;
+  if (told.joined.length === 0) return { ...stated, defect: { ...stated.defect, neighbours: left } };
   if (profile !== undefined)
     decide(recorder, 'profile left out', 'it runs over the defect alone, and not over the neighbours that act with it');
-  const width = extentWith(defect.circumferentialWidth, told.reachesRound, recorder, 'round the pipe');
+  const width = extentWith(defect.circumferentialWidth, told.reachesRound, recorder, ROUND);
   return {
     ...stated,
     defect: {
       ...defect,
       ...attachmentPast(defect, told, recorder),
       cause: told.joined.every(({ cause }) => cause === defect.cause) ? defect.cause : 'unknown',
-      axialLength: extentWith(defect.axialLength, told.reachesAlong, recorder, 'along the pipe'),
+      axialLength: extentWith(defect.axialLength, told.reachesAlong, recorder, ALONG),
       circumferentialWidth: Math.min(width, circumference({ outsideDiameter })) as Length,
       remainingWall: leastWall(defect, told.joined),
-      neighbours: told.apart.length === 0 ? 'none' : told.apart,
+      neighbours: left,
     },
   };
+}
+
+/** A gap may have been measured the long way round the pipe: what acts as one is near the other way. */
+function shorterWayRound(
+  { pipe, defect }: RepairCase,
+  neighbours: readonly NeighbouringLoss[],
+  recorder: Recorder | undefined,
+): readonly NeighbouringLoss[] {
+  const allRound = circumference({ outsideDiameter: diameterOf(pipe) });
+  return neighbours.map((neighbour) => {
+    const { gapRound, circumferentialWidth: second } = neighbour;
+    const taken = { extent: defect.circumferentialWidth, farthest: gapRound, second };
+    const behind = (written: Recorder | undefined): Length =>
+      gapPast(written, allRound, step(written, 'pipe/joined-extent', joinedExtent, taken, ROUND), ROUND);
+    return behind(undefined) < gapRound ? { ...neighbour, gapRound: behind(recorder) } : neighbour;
+  });
 }
 
 function leastWall(defect: Pick<Defect, 'remainingWall'>, joined: readonly NeighbouringLoss[]): Length {
@@ -55,10 +68,7 @@ function extentWith(
   recorder: Recorder | undefined,
   purpose: string,
 ): Length {
-  const first = farthest(reaches);
-  const others = reaches.toSpliced(reaches.indexOf(first), 1);
-  const joined = { extent, farthest: first, second: farthest(others) };
-  return step(recorder, 'pipe/joined-extent', joinedExtent, joined, purpose);
+  return step(recorder, 'pipe/joined-extent', joinedExtent, { extent, ...twoFarthest(reaches) }, purpose);
 }
 
 /** What stands beside the defect may stand nearer to its neighbours. */
@@ -68,8 +78,5 @@ function attachmentPast(
   recorder: Recorder | undefined,
 ): Pick<Defect, 'nearestAttachment'> {
   if (gap === undefined) return {};
-  const past = { gap, reach: farthest(reachesAlong) };
-  return {
-    nearestAttachment: step(recorder, 'pipe/gap-past-neighbours', gapPastNeighbours, past, 'nearest attachment'),
-  };
+  return { nearestAttachment: gapPast(recorder, gap, farthest(reachesAlong), 'nearest attachment') };
 }

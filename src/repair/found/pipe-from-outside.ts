@@ -40,7 +40,8 @@ export function checkPipeFromOutside(
   if (thinned < outsidePressure) warnUnheld(work, thinned);
 }
 
-function heldFromOutside(
+/** What a wall of the pipe bears from outside, taken all round and along. */
+export function heldFromOutside(
   work: Workbook,
   outsideDiameter: Length,
   wallThickness: Length,

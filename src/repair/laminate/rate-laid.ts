@@ -14,7 +14,7 @@ export function rateLaid(
   strains: Strains,
   { method, footprint, joints }: LaminateDesign,
   laid: Length,
-  plyThickness = work.case.laminate.plyThickness,
+  plyThickness: Length,
 ): LaminateDesign['resistance'] | undefined {
   const job = prepareThickness(work, found, strains);
   if (job === undefined) return undefined;

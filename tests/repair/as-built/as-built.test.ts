@@ -369,11 +369,15 @@ describe('the seal and the signatures of a record', () => {
     const holds = design.timeline.steps.filter(({ sort }) => sort === 'hold point').map(({ id }) => id);
     const asked = holds.filter((id) => id !== 'return');
     expect(asked.length).toBeGreaterThan(8);
-    expect(pointIn(design, 'signatures', { signed: undefined })?.text).toBe(`nobody has signed: ${asked.join(', ')}`);
+    expect(pointIn(design, 'signatures', { signed: undefined })?.text).toBe(
+      `nobody has signed by name: ${asked.join(', ')}`,
+    );
     const signed = asked.map((holdPoint) => ({ holdPoint, by: 'A. Inspector' }));
     expect(pointIn(design, 'signatures', { signed })?.verdict).toBe('meets');
-    const blank = signed.map((each, index) => (index === 0 ? { ...each, by: '  ' } : each));
-    expect(pointIn(design, 'signatures', { signed: blank })?.text).toBe(`nobody has signed: ${asked[0]}`);
+    for (const by of ['  ', '?', '-', 'n/a', 'nobody']) {
+      const blank = signed.map((each, index) => (index === 0 ? { ...each, by } : each));
+      expect(pointIn(design, 'signatures', { signed: blank })?.text).toBe(`nobody has signed by name: ${asked[0]}`);
+    }
   });
 });
 
@@ -405,6 +409,20 @@ describe('what a thin or short repair is good for', () => {
     const rating = rated({ ...thin(design), thickness: measured });
     expect(rating?.because.text).toMatch(new RegExp(`^governed by ${governing}`, 'u'));
     expect((rating?.pressure ?? 0) / value).toBeCloseTo(0.85, 6);
+  });
+
+  it('gives no credit for plies that are thicker than those of the system', () => {
+    const design = strong();
+    const { laminate, case: stated } = design;
+    const ply = stated.laminate.plyThickness;
+    // The fibre of one ply less, in as much resin again as makes up the whole thickness.
+    const few = { layers: laminate.plies - 1, thickness: (laminate.plies - 1) * ply };
+    const rating = (changes: Paths) => rated({ ...few, ...changes }, design)?.pressure ?? Number.NaN;
+    const alone = rating({});
+    expect(alone).toBeGreaterThan(0);
+    expect(rating({ thickness: few.thickness * 1.2, plyThickness: ply * 1.2 })).toBeCloseTo(alone, 3);
+    // As thick as planned, but of plies that are thicker: so many fewer of them lie there than were counted.
+    expect(rating({ plyThickness: ply * 1.2 })).toBeLessThan(alone);
   });
 
   it('goes by the shorter one of the overlap that was measured and the one that the length leaves', () => {

@@ -37,10 +37,10 @@ const SEEN = [
 /** What makes a record as a whole worth nothing, and what is rated by it all the same. */
 export const asBuiltRecord: readonly Hazard[] = [
   {
-    could: 'A hold point has no name under it.',
+    could: 'A hold point has no name under it, or a mark that is none.',
     would: 'Nobody would have looked.',
     guards: ['as-built/signatures.ts: notShown nobody has signed'],
-    tests: finished('that nobody signed for'),
+    tests: finished('that nobody signed for', 'that somebody signed with a mark'),
   },
   {
     could: 'One bad hold point is lost among good ones.',

@@ -35,6 +35,7 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/survey.ts: notShown the reading is more than the wall that the pipe was made with: m',
       'as-built/survey.ts: notShown nobody measured the hole after the steel was prepared',
       'as-built/survey.ts: holePoint: does not meet',
+      'as-built/survey.ts: unknownSlot: does not meet',
       'as-built/survey.ts: if !isKnown',
       'as-built/survey.ts: if survey.hole === 0',
     ],
@@ -45,6 +46,7 @@ export const asBuilt: readonly Hazard[] = [
       'of a hole that nobody measured',
       'of a hole that has opened',
       'of a hole that the design knows nothing of',
+      'of a slot that the design knows nothing of',
       'of a hole that is nothing, where there was one',
     ),
   },
@@ -146,6 +148,12 @@ export const asBuilt: readonly Hazard[] = [
       'that is more than a wrap can have: length',
       'that is more than a wrap can have: overlap',
     ),
+  },
+  {
+    could: 'The layers that were counted and the thickness that was measured are not of one laminate.',
+    would: 'A wrap of half its plies, or of twice their resin, would look like the one that was designed.',
+    guards: ['as-built/points.ts: notShown the thickness contradicts the layers'],
+    tests: dimension('that contradicts another: plies half as thick', 'that contradicts another: half as thick again'),
   },
   {
     could: 'Less was mixed than has to lie on the pipe, or of something that the design does not have.',

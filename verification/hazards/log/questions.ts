@@ -97,6 +97,7 @@ export const questions: readonly Hazard[] = [
     guards: [
       'asked/neighbours.ts: need defect.neighbours',
       'found/joined-defect.ts: warn Neighbouring losses act as one with the defect: the repair is de',
+      'found/joined-defect.ts: warn Neighbouring losses that lie apart from the defect act as one wi',
       'wrap/neighbours.ts: notCovered a neighbouring loss that does not act with the defect lies under',
       'found/neighbour-strength.ts: need defect.growth',
       "found/neighbour-strength.ts: if defect.growth === 'none'",
@@ -110,11 +111,21 @@ export const questions: readonly Hazard[] = [
         'of a neighbouring loss that lies apart and under the laminate',
         'of a neighbouring loss that lies clear of the laminate',
         'of a neighbouring loss that acts with the defect',
+        'of neighbouring losses that act as one with each other',
         'of a neighbouring loss that does not bear the design pressure',
         'of a neighbouring loss that grows at no rate',
         'of a neighbouring loss that somebody made with a tool',
       ),
     ],
+  },
+  {
+    could: 'Vacuum, ground water, soil or traffic press on a neighbouring loss that no laminate keeps round.',
+    would: 'It would fold or bend shut beside a repair that was sized for them.',
+    guards: [
+      'found/neighbour-from-outside.ts: reasons a neighbouring loss that this repair does not cover does not bea',
+      'found/neighbour-from-outside.ts: notCovered a neighbouring loss that this repair does not cover would yield',
+    ],
+    tests: [...answered('of a neighbouring loss that folds under a vacuum'), ...buried('bends at a neighbouring loss')],
   },
   {
     could: 'The line cannot move along itself, and nobody says at which temperature it was tied in.',

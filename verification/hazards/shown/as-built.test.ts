@@ -59,6 +59,11 @@ describe('the survey after the steel was prepared', () => {
     verdict: 'does not meet',
     short: 2e-3,
   });
+  held('of a slot that the design knows nothing of', 'slot', {
+    of: quietLoss,
+    with: { 'survey.slot': { axialLength: length.mm(12), circumferentialWidth: length.mm(0) } },
+    verdict: 'does not meet',
+  });
   it('of a hole that is nothing, where there was one', () => {
     const design = madeOf(leak);
     const { points } = compareAsBuilt(design, withPaths(goodRecord(design), { 'survey.hole': length.mm(0) }));
@@ -209,6 +214,14 @@ describe('a dimension', () => {
       ...(point === 'thickness' ? {} : { short: by }),
     });
   }
+  held('that contradicts another: plies half as thick', 'thickness', {
+    with: { plyThickness: length.mm(0.4) },
+    verdict: 'not shown',
+  });
+  held('that contradicts another: half as thick again', 'thickness', {
+    with: (good) => ({ thickness: 1.5 * Number(good.thickness) }),
+    verdict: 'not shown',
+  });
 });
 
 describe('the cure', () => {
@@ -291,4 +304,8 @@ describe('the finished repair', () => {
     verdict: 'not shown',
   });
   held('that nobody signed for', 'signatures', { with: { signed: [] }, verdict: 'not shown' });
+  held('that somebody signed with a mark', 'signatures', {
+    with: ({ signed = [] }) => ({ signed: signed.map((each) => ({ ...each, by: '?' })) }),
+    verdict: 'not shown',
+  });
 });

@@ -226,6 +226,26 @@ describe('an answer', () => {
     verdict: 'designed',
     says: /act as one with the defect/,
   });
+  show('of neighbouring losses that act as one with each other', {
+    from: quietLoss,
+    with: {
+      'defect.neighbours': [
+        { ...beside, gapAlong: '2 m' },
+        { ...beside, gapAlong: '2.05 m' },
+      ],
+    },
+    verdict: 'designed',
+    says: /act as one with each other/,
+  });
+  show('of a neighbouring loss that folds under a vacuum', {
+    from: quietLoss,
+    with: {
+      'loads.externalPressure': '1 bar',
+      'defect.neighbours': [{ ...beside, gapAlong: '2 m', remainingWall: '1.4 mm' }],
+    },
+    verdict: 'not repairable',
+    says: /does not bear what presses from outside/,
+  });
   show('of filler that may not lie so deep at once', {
     from: loss,
     with: { 'filler.greatestLift': '10 mm' },
@@ -238,6 +258,12 @@ describe('a buried line', () => {
   const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
   const judged = { underWrap: 'potentials every year; corrosion engineer, report 7' };
   const buried = withPaths(quietLoss, { 'loads.soil': soil, 'pipe.cathodicProtection': judged });
+  show('bends at a neighbouring loss', {
+    from: buried,
+    with: { 'defect.neighbours': [{ ...beside, gapAlong: '2 m', remainingWall: '3 mm' }] },
+    verdict: 'not covered',
+    says: /would yield at its least wall where soil and traffic bend the pipe/,
+  });
   show('has cathodic protection or not', {
     from: buried,
     with: { 'pipe.cathodicProtection': undefined },
