@@ -33,6 +33,7 @@ const powers: Readonly<Record<string, number>> = {
   'J/(mol K)': 0,
   'mg/m2': -6,
   'kg/m3': 0,
+  'N m': 0,
   'N/kg': 0,
   'Pa m^0.5': 0,
 };

@@ -172,6 +172,7 @@ export const defaultsList: readonly DefaultRow[] = [
   ['leastDiameter', '15 mm', 'laminate/design-hole-diameter', '15 mm even for a pinhole'],
   ['leastFailureStrain', '1 %', 'laminate/default-strains', 'short-term strain to failure >= 1 %'],
   ['modulusShare', '0.5', 'laminate/default-strains', 'E_a > 0.5 E_c'],
+  ['throughPoisson', '0.3', 'laminate/thick-over-thin', 'not in the notes: chosen by this project'],
   ['leastMean', '90 %', 'acceptance/hardness-gate', 'mean >= 90 % of the qualified'],
   ['leastSingle', '80 %', 'acceptance/hardness-gate', 'no reading under 80 %: our choice'],
   ['leastPlies', '2', 'laminate/ply-count', 'two plies at least'],

@@ -56,6 +56,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['stiffestGlass', '45 GPa', 'practice', 'not in the notes: 0.6 of E-glass at 72 GPa and 0.4 of resin at 3 GPa'],
   ['lightestPly', '1000 kg/m3', 'chosen', 'lighter than resin without fibre'],
   ['heaviestPly', '2600 kg/m3', 'chosen', 'heavier than glass without resin'],
+  ['leastOnWrench', '2 N m', 'practice', customary],
   ['mostListed', '30', 'chosen', none],
 ];
 

@@ -13,7 +13,7 @@ export const dayOfWork: readonly Hazard[] = [
     guards: [
       'site/climate.ts: reasons noForecast(',
       'site/climate.ts: reasons cureBeyondForecast(openHours)',
-      'plan/alerts.ts: alerts The weather says WAIT; the forecast first lets the gate open {0}',
+      'plan/alerts.ts: alerts The site says WAIT; the forecast first lets the gate open {0}',
     ],
     tests: [
       ...gate('without a forecast over the cure', 'with a cure that the history does not reach, ten hours later'),

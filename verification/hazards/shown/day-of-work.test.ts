@@ -89,7 +89,7 @@ describe('an alert of the plan', () => {
   alert('where the weather is better later', {
     from: open,
     with: { 'site.relativeHumidity': '95 %', 'site.forecast': hours(['4 h', '95 %'], ['300 h', '50 %']) },
-    says: /weather says WAIT/,
+    says: /site says WAIT; the forecast/,
     value: 4 * HOUR,
     holds: ({ site }) => site?.weather === 'wait',
   });
