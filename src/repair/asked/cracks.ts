@@ -21,9 +21,10 @@ export function askForCracks(work: Workbook): void {
       `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
       'the corrosion engineer of the line',
     );
-    return;
-  }
-  const method = cracking.test?.method ?? '';
+  } else askForCrackTest(work, cracking.test?.method ?? '');
+}
+
+function askForCrackTest(work: Workbook, method: string): void {
   if (saysNothing(method)) {
     need(
       work,
