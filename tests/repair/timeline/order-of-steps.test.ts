@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { type Time, time } from '../../../src/quantity/index.js';
-import { type PlanOptions, planWork, type RepairDesign, type WorkPlan } from '../../../src/repair/index.js';
+import {
+  designRepair,
+  type PlanOptions,
+  planWork,
+  type RepairDesign,
+  type WorkPlan,
+} from '../../../src/repair/index.js';
 import { designOf, idsOf, madeOf, secondsOf, stepOf } from '../../faults/answers.js';
 import { type CaseFile, emptied, leak, loss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
+import { planned as onSite } from '../plan-cases.js';
 
 /** No step begins before what it rests on has ended, whatever takes how long. */
 
@@ -21,6 +28,23 @@ const jobs: readonly (readonly [string, CaseFile])[] = [
   ],
 ];
 const planned = (file: CaseFile, options: PlanOptions = {}): WorkPlan => planWork(designOf(file), options);
+
+describe('a cure that no number holds', () => {
+  /** A night at the coldest that the resin cures, under a law steep enough to leave what numbers hold. */
+  const by = (activationEnergy: number) => {
+    const night = { 'site.forecast.1.pipeTemperature': 283.15, 'laminate.cure.activationEnergy': activationEnergy };
+    const { verdict, missing } = designRepair(withPaths(onSite, night));
+    return [verdict, missing.map(({ field }) => field)];
+  };
+
+  it('is not covered, where one that only takes too long asks for a longer history', () => {
+    expect([60e3, 3.7e7, 5e7].map(by)).toEqual([
+      ['designed', []],
+      ['needs input', ['site.history']],
+      ['not covered', []],
+    ]);
+  });
+});
 
 describe('the steps of a job', () => {
   it.each(jobs)('follow one another, the stock apart, which is there before resin or seal: %s', (_, file) => {
