@@ -43,6 +43,24 @@ describe('steel on a hot day', () => {
   });
 });
 
+describe('filler under a wrap that is laid over many days', () => {
+  const filled = madeOf(loss);
+  const days = (...laid: readonly string[]) => {
+    let at = 0;
+    const batches = goodRecord(filled).batches?.map((batch) =>
+      batch.use === 'filler' ? batch : { ...batch, mixedOn: laid[Math.min(at++, laid.length - 1)] ?? '' },
+    );
+    return verdictOn('filler age', { batches: batches ?? [] }, filled);
+  };
+
+  it('lies open until the last batch of resin is laid, whatever was laid before', () => {
+    expect(days('2026-06-01')).toBe('meets');
+    expect(days('2026-06-01', '2026-06-01', '2026-06-20')).toBe('does not meet');
+    expect(days('2026-06-20', '2026-06-01', '2026-06-01')).toBe('does not meet');
+    expect(days('2026-05-31')).toBe('does not meet');
+  });
+});
+
 describe('hardness on another scale', () => {
   const barcol = madeOf(
     withPaths(quietLoss, { 'acceptance.hardnessScale': 'Barcol', 'acceptance.qualifiedHardness': 40 }),

@@ -8,6 +8,21 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
+  ...alike(
+    'src/repair/acceptance/day-of-test.ts',
+    `${KNOWN}: what strains are allowed rests on what was found, and is open with it`,
+    [['found === open', 'false']],
+  ),
+  ...alike(
+    'src/repair/case/contradictions.ts',
+    'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
+    [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
+  ),
+  ...alike(
+    'src/repair/job/confirmed.ts',
+    'the rule sets of this library hold no confirmed number: it only saves the time to look for one',
+    [['work.case.confirmed === undefined && rules === undefined', 'false']],
+  ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
   ]),
@@ -85,6 +100,13 @@ export const equivalents: readonly Equivalent[] = [
   ]),
   ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
     ['toSteel !== undefined', 'true'],
+  ]),
+  ...alike('src/repair/laminate/extent.ts', 'the word "none" has none of the members that are looked at', [
+    ["fitting === 'none'", 'false'],
+  ]),
+  ...alike('src/repair/laminate/leak-resistance.ts', TIE, [['asPlate > asRing', 'asPlate >= asRing']]),
+  ...alike('src/repair/wrap/tape.ts', 'the word "none" has none of the members that are looked at', [
+    ["fitting === 'none'", 'false'],
   ]),
   ...alike(
     'src/repair/laminate/extent.ts',
