@@ -19,6 +19,12 @@ export const equivalents: readonly Equivalent[] = [
     [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
   ),
   ...alike(
+    'src/repair/case/contradictions-defect.ts',
+    'two readings that are alike agree, and nothing is said of them',
+    [['depth > stated', 'depth >= stated']],
+  ),
+  ...alike('src/repair/case/sized-by-surge.ts', TIE, [['surge <= designPressure', 'surge < designPressure']]),
+  ...alike(
     'src/repair/job/confirmed.ts',
     'the rule sets of this library hold no confirmed number: it only saves the time to look for one',
     [['work.case.confirmed === undefined && rules === undefined', 'false']],
