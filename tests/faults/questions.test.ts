@@ -172,3 +172,27 @@ describe('filler over a loss', () => {
     expect(why('external corrosion')).toMatch(/^the loss is a hollow/u);
   });
 });
+
+describe('a limit of a question', () => {
+  it('is met by contents of 70 degC, which are asked of only above it', () => {
+    const hot = (designTemperature: string) =>
+      asksFor(
+        withPaths(quietLoss, {
+          'service.designTemperature': designTemperature,
+          'laminate.glassTransition': '150 degC',
+        }),
+        'service.hazards',
+      );
+    expect([hot('70 degC'), hot('70.01 degC')]).toEqual([false, true]);
+  });
+
+  it('is met by glass as stiff as glass makes a laminate, in either direction, and by nothing stiffer', () => {
+    const stiff = (hoop: string, axial: string) =>
+      asksFor(
+        withPaths(quietLoss, { 'laminate.hoopModulus': hoop, 'laminate.axialModulus': axial }),
+        'laminate.isolatingLayer',
+      );
+    expect([stiff('45 GPa', '14 GPa'), stiff('45.1 GPa', '14 GPa')]).toEqual([false, true]);
+    expect([stiff('24 GPa', '45 GPa'), stiff('24 GPa', '45.1 GPa')]).toEqual([false, true]);
+  });
+});

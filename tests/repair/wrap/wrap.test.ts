@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gauge, type Length, length } from '../../../src/quantity/index.js';
+import { corrosionRate, gauge, type Length, length } from '../../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../../src/repair/index.js';
 import { designed, present } from '../by-use.js';
 import { partWall } from '../example-case.js';
@@ -42,6 +42,56 @@ describe('the room beside a defect', () => {
     expect(needed).toBeCloseTo((laid - extent.defectLength) / 2, 12);
     expect(having(needed).verdict).toBe('designed');
     expect(having((needed * (1 - 1e-9)) as Length).verdict).toBe('not repairable');
+  });
+});
+
+describe('what stands on the pipe beside the defect', () => {
+  /** What the wrap lies on beyond either edge of the defect, which does not grow. */
+  const beyond = (() => {
+    const { rolls, case: repairCase } = designed(partWall);
+    return (rolls.end - repairCase.defect.axialLength / 2) as Length;
+  })();
+  const further = (share: number) => (beyond * (1 + share)) as Length;
+  const attached = (nearestAttachment: Length) =>
+    designRepair({ ...partWall, defect: { ...partWall.defect, nearestAttachment } });
+  const sheet = { form: 'sheet', width: length.m(5), rollLength: length.m(20) } as const;
+
+  it('may begin where the wrap ends, and no nearer', () => {
+    expect(attached(further(1e-9)).verdict).toBe('designed');
+    const near = attached(further(-1e-9));
+    expect(near.verdict).toBe('not covered');
+    const [reason] = near.reasons;
+    expect(reason?.limit?.value).toBeCloseTo(beyond, 12);
+    expect(attached((reason?.limit?.value ?? 0) as Length).verdict).toBe('designed');
+  });
+
+  it('may be a loss that begins where the wrap ends, and is warned of; none that begins under it', () => {
+    const gap = (gapAlong: Length) => {
+      const neighbour = {
+        cause: 'external corrosion',
+        axialLength: length.mm(20),
+        remainingWall: length.mm(6),
+      } as const;
+      const where = { circumferentialWidth: length.mm(20), gapAlong, gapRound: length.mm(0) };
+      const growth = { depth: corrosionRate.mmPerYear(0), length: corrosionRate.mmPerYear(0) };
+      return designRepair({
+        ...partWall,
+        defect: { ...partWall.defect, growth, neighbours: [{ ...neighbour, ...where }] },
+      });
+    };
+    const near = gap(further(-1e-9));
+    expect(near.verdict).toBe('not covered');
+    const asNear = gap((near.reasons[0]?.limit?.value ?? 0) as Length);
+    expect(asNear.verdict).toBe('designed');
+    expect(asNear.warnings.filter(({ text }) => text.startsWith('A neighbouring loss lies'))).toHaveLength(1);
+  });
+
+  it('has no joints in sheet that is as wide as the laminate is long', () => {
+    const { extent, laminate } = designed({ ...partWall, wrap: sheet });
+    expect(laminate).not.toHaveProperty('joints');
+    const wide = (width: number) => designed({ ...partWall, wrap: { ...sheet, width: width as Length } });
+    expect(wide(extent.totalLength).laminate).not.toHaveProperty('joints');
+    expect(wide(extent.totalLength * (1 - 1e-9)).laminate).toHaveProperty('joints');
   });
 });
 
