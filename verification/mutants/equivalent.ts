@@ -29,6 +29,11 @@ export const equivalents: readonly Equivalent[] = [
     'the rule sets of this library hold no confirmed number: it only saves the time to look for one',
     [['work.case.confirmed === undefined && rules === undefined', 'false']],
   ),
+  ...alike(
+    'src/repair/job/workbook.ts',
+    'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
+    [['work.warnings.some((each) => each.text === said.text && each.step === step)', 'false']],
+  ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
   ]),
