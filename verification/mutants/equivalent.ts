@@ -143,6 +143,11 @@ export const equivalents: readonly Equivalent[] = [
     ["{ known: false, because: 'nothing of the kind is laid' }", '{}'],
   ]),
   ...alike(
+    'src/repair/timeline/plan-timeline.ts',
+    'steel whose hours are those of its forecast is no warmer than its forecast',
+    [['site.history === undefined', 'false']],
+  ),
+  ...alike(
     'src/repair/timeline/job-steps.ts',
     'putty cures exactly where a seal is planned, filler where some is placed',
     [

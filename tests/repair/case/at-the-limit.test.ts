@@ -237,3 +237,21 @@ describe('two fields that meet', () => {
     expect(refused(partWall, profile(length.mm(60)))).toBe('defect.profile[2].position');
   });
 });
+
+describe('a bound of a field', () => {
+  const worked = withPaths(partWall, { crew: { layingSpeed: 0.03, crews: 1, start: '07:30' } });
+
+  it.each<[string, RepairCase, string, within: number, beyond: number]>([
+    ['at least', partWall, 'defect.remainingWall', 0, -Number.MIN_VALUE],
+    ['at least', withPaths(partWall, { wrap: sheet }), 'laminate.poissonRatio', 0, -Number.MIN_VALUE],
+    ['above', partWall, 'service.designPressure', 1, 0],
+    ['above', partWall, 'repair.life', 1, 0],
+    ['below', partWall, 'wrap.overlap', 0.5, 1],
+    ['at most', partWall, 'site.relativeHumidity', 1, 1 + Number.EPSILON],
+    ['a whole number from', worked, 'crew.crews', 1, 0],
+    ['a whole number', worked, 'crew.crews', 2, 1.5],
+  ])('is kept as it says: %s, %s', (_, repairCase, field, within, beyond) => {
+    expect(refused(repairCase, { [field]: within })).not.toBe(field);
+    expect(refused(repairCase, { [field]: beyond })).toBe(field);
+  });
+});

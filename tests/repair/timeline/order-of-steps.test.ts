@@ -46,6 +46,21 @@ describe('a cure that no number holds', () => {
   });
 });
 
+describe('steel that is heated', () => {
+  const heated = (degrees: number) => {
+    const history = [{ duration: time.hour(96), temperature: 283.15 + degrees }];
+    const design = designRepair(
+      withPaths(onSite, { 'site.forecast.1.pipeTemperature': 283.15, 'site.history': history }),
+    );
+    return design.warnings.filter(({ step, text }) => step === 'cure' && text.includes('heated above its forecast'));
+  };
+
+  it('is warned of where it is warmer than the coldest of its forecast, with what it has to be kept at', () => {
+    expect([heated(0), heated(-0.1)]).toEqual([[], []]);
+    expect(heated(0.1).map(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([[283.15 + 0.1]]);
+  });
+});
+
 describe('the steps of a job', () => {
   it.each(jobs)('follow one another, the stock apart, which is there before resin or seal: %s', (_, file) => {
     const design = madeOf(file);
