@@ -56,7 +56,7 @@ export function beginRepair(repairCase: RepairCase, given: DesignOptions): Begun
   const options = checkOptions(given);
   const work = openWorkbook(checkCase(repairCase, unusual), options);
   warnOfSlips(work, unusual, options);
-  warnOfConfirmed(work);
+  warnOfConfirmed(work, options);
   stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);

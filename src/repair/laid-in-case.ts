@@ -42,5 +42,5 @@ export function laidInCase({ laminate, seal, options }: Designed, repairCase: Re
     return rateLaid(work, found, strains, { ...laminate, footprint } as LaminateDesign, laid, plyThickness);
   });
   const reasons = [...work.notCovered, ...work.reasons];
-  return resistance === open || resistance === undefined ? { pressure, reasons } : { pressure, resistance, reasons };
+  return resistance === open ? { pressure, reasons } : { pressure, resistance, reasons };
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { arealWeight, temperature, time } from '../../src/quantity/index.js';
 import { type AsBuiltRecord, compareAsBuilt } from '../../src/repair/index.js';
 import { madeOf } from './answers.js';
-import { quietLoss, withPaths } from './cases.js';
+import { loss, quietLoss, withPaths } from './cases.js';
 import { goodRecord } from './records.js';
 
 /** What a second attacker got past a record. */
@@ -25,6 +25,39 @@ describe('a batch on a hot noon', () => {
   it('has a number that is one', () => {
     const batches = within(5).map((batch, index) => (index === 0 ? { ...batch, number: 'TBD' } : batch));
     expect(verdictOn('batches', { batches })).toBe('not shown');
+  });
+});
+
+describe('steel on a hot day', () => {
+  const on = (degC: number, testedTo: string) => {
+    const filled = madeOf(withPaths(loss, { 'filler.cure.testedTo': testedTo }));
+    const climate = goodRecord(filled).climate?.map((read) => ({ ...read, steelTemperature: temperature.degC(degC) }));
+    return verdictOn('climate', { climate }, filled);
+  };
+
+  it('is no hotter than the filler was tested, though the laminate was tested hotter', () => {
+    expect([on(34, '40 degC'), on(36, '40 degC')]).toEqual(['meets', 'meets']);
+    expect([on(34, '35 degC'), on(36, '35 degC')]).toEqual(['meets', 'does not meet']);
+    // The laminate was tested to 40 degC.
+    expect([on(40, '60 degC'), on(41, '60 degC')]).toEqual(['meets', 'does not meet']);
+  });
+});
+
+describe('filler under a wrap that is laid over many days', () => {
+  const filled = madeOf(loss);
+  const days = (...laid: readonly string[]) => {
+    let at = 0;
+    const batches = goodRecord(filled).batches?.map((batch) =>
+      batch.use === 'filler' ? batch : { ...batch, mixedOn: laid[Math.min(at++, laid.length - 1)] ?? '' },
+    );
+    return verdictOn('filler age', { batches: batches ?? [] }, filled);
+  };
+
+  it('lies open until the last batch of resin is laid, whatever was laid before', () => {
+    expect(days('2026-06-01')).toBe('meets');
+    expect(days('2026-06-01', '2026-06-01', '2026-06-20')).toBe('does not meet');
+    expect(days('2026-06-20', '2026-06-01', '2026-06-01')).toBe('does not meet');
+    expect(days('2026-05-31')).toBe('does not meet');
   });
 });
 

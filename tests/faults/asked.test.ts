@@ -15,6 +15,27 @@ describe('a surge', () => {
     expect(laminateOf(at('20 bar'))).toEqual(laminateOf(at('included')));
   });
 
+  it('is warned of above the design pressure alone, whatever else the design is sized by', () => {
+    const near = {
+      axialLength: '20 mm',
+      circumferentialWidth: '20 mm',
+      remainingWall: '6 mm',
+      gapAlong: '20 mm',
+      gapRound: '0 mm',
+    };
+    const joined = { 'defect.neighbours': [{ ...near, cause: 'external corrosion' }] };
+    const told = (surge: string, changes: Paths = {}) =>
+      designOf(withPaths(at(surge), { ...changes, 'service.designPressure': '40 bar' })).warnings.flatMap(
+        ({ text, amounts = [] }) =>
+          text.startsWith('The surge of {0}') ? [amounts.map(({ value }) => value / 1e5)] : [],
+      );
+    expect(designOf(withPaths(at('included'), joined)).found?.lengthAtEndOfLife).toBeGreaterThan(
+      designOf(at('included')).found?.lengthAtEndOfLife ?? Number.NaN,
+    );
+    expect([told('included', joined), told('40 bar'), told('40 bar', joined)]).toEqual([[], [], []]);
+    expect([told('40.1 bar'), told('60 bar', joined)]).toEqual([[[expect.closeTo(40.1, 9), 40]], [[60, 40]]]);
+  });
+
   it('above it is designed for as if it were the design pressure, and a warning says so', () => {
     const surged = designOf(at('60 bar'));
     const designed = designOf(withPaths(at('included'), { 'service.designPressure': '60 bar' }));

@@ -135,3 +135,64 @@ describe('a less conservative option', () => {
     expect(said.filter((text) => /less conservative/iu.test(text))).not.toEqual([]);
   });
 });
+
+describe('filler over a loss', () => {
+  const hollow = (cause: string, filler: unknown = 'none') => {
+    const growth = { depth: '0 mm/year', length: '0 mm/year' };
+    const design = designOf(withPaths(quietLoss, { 'defect.cause': cause, 'defect.growth': growth, filler }));
+    return { verdict: design.verdict, asked: design.missing.map(({ field }) => field), design };
+  };
+  /** 7.11 mm of wall, 2 mm of it left. */
+  const over = (thickness: string) => withPaths(loss['filler'] as object, { thicknessOverDefect: thickness });
+
+  it('is asked for where the loss may be a hollow on the outside, and not where it lies inside', () => {
+    for (const cause of ['external corrosion', 'mechanical damage', 'unknown'])
+      expect(hollow(cause), cause).toMatchObject({ verdict: 'needs input', asked: ['filler'] });
+    expect(hollow('internal erosion')).toMatchObject({ verdict: 'designed', asked: [] });
+  });
+
+  it('is asked to be as thick as the loss is deep', () => {
+    expect(hollow('external corrosion', over('5.1 mm'))).toMatchObject({ asked: ['filler.thicknessOverDefect'] });
+    expect(hollow('external corrosion', over('5.12 mm'))).toMatchObject({ verdict: 'designed', asked: [] });
+    const { case: sound } = hollow('external corrosion').design;
+    const depth = sound.pipe.wallThickness - sound.defect.remainingWall;
+    expect(hollow('external corrosion', over(`${depth} m`))).toMatchObject({ verdict: 'designed', asked: [] });
+  });
+
+  it('is not asked for where nothing is lost', () => {
+    const whole = { 'defect.cause': 'external corrosion', 'defect.remainingWall': '7.11 mm' };
+    expect(
+      designOf(withPaths(quietLoss, { ...whole, 'defect.growth': { depth: '0 mm/year', length: '0 mm/year' } })),
+    ).toMatchObject({ missing: [] });
+  });
+
+  it('is not asked for by a hollow that nobody saw: a cause that is not known may lie inside', () => {
+    const why = (cause: string) => hollow(cause).design.missing.find(({ field }) => field === 'filler')?.why ?? '';
+    expect(why('unknown')).toMatch(/^nobody says whether the loss is a hollow/u);
+    expect(why('external corrosion')).toMatch(/^the loss is a hollow/u);
+  });
+});
+
+describe('a limit of a question', () => {
+  it('is met by contents of 70 degC, which are asked of only above it', () => {
+    const hot = (designTemperature: string) =>
+      asksFor(
+        withPaths(quietLoss, {
+          'service.designTemperature': designTemperature,
+          'laminate.glassTransition': '150 degC',
+        }),
+        'service.hazards',
+      );
+    expect([hot('70 degC'), hot('70.01 degC')]).toEqual([false, true]);
+  });
+
+  it('is met by glass as stiff as glass makes a laminate, in either direction, and by nothing stiffer', () => {
+    const stiff = (hoop: string, axial: string) =>
+      asksFor(
+        withPaths(quietLoss, { 'laminate.hoopModulus': hoop, 'laminate.axialModulus': axial }),
+        'laminate.isolatingLayer',
+      );
+    expect([stiff('45 GPa', '14 GPa'), stiff('45.1 GPa', '14 GPa')]).toEqual([false, true]);
+    expect([stiff('24 GPa', '45 GPa'), stiff('24 GPa', '45.1 GPa')]).toEqual([false, true]);
+  });
+});

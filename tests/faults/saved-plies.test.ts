@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { designRepair } from '../../src/repair/index.js';
 import { tapeModuli } from '../repair/tape-moduli.js';
-import { laminateOf, millimetresAsked, refusedFields, verdictOf } from './answers.js';
+import { caseOf, laminateOf, millimetresAsked, refusedFields, verdictOf } from './answers.js';
 import { evenLoss, live, withPaths, yieldedLoss } from './cases.js';
 
 /** Issue 9, item 1: relief and credit can never save a ply; they stay among the alternatives. */
@@ -46,6 +47,16 @@ describe('a less conservative line', () => {
     const { hoop } = tapeModuli({ hoop: 24_000, axial: 14_000, shear: 3000, poisson: 0.12 }, 100, 0.5, 168.3);
     const relieved = (((4 * 168.3) / 2) * (1 - 0.12 / 2)) / (0.0025 * hoop);
     expect(alternatives(evenLoss).some((value) => Math.abs(value / relieved - 1) < 0.01)).toBe(true);
+  });
+
+  it('is shown with what it costs: by its credit the laminate would strain beyond what is allowed', () => {
+    const { record = [], laminate } = designRepair(caseOf(credited), { record: true });
+    const strains = record.flatMap((entry) =>
+      entry.sort === 'step' && entry.formula === 'laminate/strain-yielded-hoop' ? [Number(entry.result)] : [],
+    );
+    expect(strains).toHaveLength(1);
+    // A third more in this case.
+    expect((strains[0] ?? 0) / (laminate?.hoopStrain ?? 1)).toBeGreaterThan(4 / 3);
   });
 
   it('stands among the alternatives: credit for pressure during the work', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { corrosionRate, length, temperature, time } from '../../src/quantity/index.js';
-import { designRepair, endOfLife, planWork, type RepairCase } from '../../src/repair/index.js';
+import { type Defect, designRepair, endOfLife, planWork, type RepairCase } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report/index.js';
 import { designed } from './by-use.js';
 import { leaking, partWall } from './example-case.js';
@@ -53,6 +53,17 @@ describe('the end of life', () => {
       [4.5, 4, 3.5, 3].map((wall) => expect.closeTo(wall, 9)),
     );
     expect(wallLasts).toEqual({ known: true, time: expect.closeTo(time.year(40), 0), until: length.mm(1) });
+  });
+
+  it('knows no time for a loss so slow that no number holds it, and still inspects within the life', () => {
+    const losing = (depth: number) =>
+      endOfLife(
+        designed({ ...growing, defect: { ...growing.defect, growth: { depth, length: 0 } as Defect['growth'] } }),
+      );
+    // 4 mm at the least number there is above 0.
+    expect(losing(Number.MIN_VALUE).wallLasts).toMatchObject({ known: false, because: expect.any(String) });
+    expect(losing(1e-300).wallLasts.known).toBe(true);
+    expect(losing(Number.MIN_VALUE).inspectWithin).toBe(time.year(10));
   });
 
   it('counts on no wall over a hole, and on no time where nothing grows', () => {

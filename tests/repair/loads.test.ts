@@ -122,6 +122,13 @@ describe('a load beside the pressure', () => {
     expect(demand(bent, hoop)).toBeGreaterThan(demand(bare, hoop));
   });
 
+  it('warns of the soil on a buried line once, at the return', () => {
+    const { warnings } = designed(under({ soil: buried }));
+    const said = warnings.map(({ text, step }) => `${step}: ${text}`);
+    expect(said.filter((each) => each.startsWith('return: Bury the line'))).toHaveLength(1);
+    expect(said).toEqual([...new Set(said)]);
+  });
+
   it('adds soil, ground water and vacuum from outside', () => {
     const { found } = designed(under({ soil: buried, externalPressure: gauge.bar(0.5) }));
     const soil = 1.2 * 2000 * 9.80665 + 20e3;

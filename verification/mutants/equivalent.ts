@@ -8,6 +8,32 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
+  ...alike(
+    'src/repair/acceptance/day-of-test.ts',
+    `${KNOWN}: what strains are allowed rests on what was found, and is open with it`,
+    [['found === open', 'false']],
+  ),
+  ...alike(
+    'src/repair/case/contradictions.ts',
+    'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
+    [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
+  ),
+  ...alike(
+    'src/repair/case/contradictions-defect.ts',
+    'two readings that are alike agree, and nothing is said of them',
+    [['depth > stated', 'depth >= stated']],
+  ),
+  ...alike('src/repair/case/sized-by-surge.ts', TIE, [['surge <= designPressure', 'surge < designPressure']]),
+  ...alike(
+    'src/repair/job/confirmed.ts',
+    'the rule sets of this library hold no confirmed number: it only saves the time to look for one',
+    [['work.case.confirmed === undefined && rules === undefined', 'false']],
+  ),
+  ...alike(
+    'src/repair/job/workbook.ts',
+    'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
+    [['work.warnings.some((each) => each.text === said.text && each.step === step)', 'false']],
+  ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
   ]),
@@ -86,6 +112,13 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
     ['toSteel !== undefined', 'true'],
   ]),
+  ...alike('src/repair/laminate/extent.ts', 'the word "none" has none of the members that are looked at', [
+    ["fitting === 'none'", 'false'],
+  ]),
+  ...alike('src/repair/laminate/leak-resistance.ts', TIE, [['asPlate > asRing', 'asPlate >= asRing']]),
+  ...alike('src/repair/wrap/tape.ts', 'the word "none" has none of the members that are looked at', [
+    ["fitting === 'none'", 'false'],
+  ]),
   ...alike(
     'src/repair/laminate/extent.ts',
     'four diameters of the largest hole of that rule are what the geometry asks for: the hole never asks for more',
@@ -109,6 +142,11 @@ export const equivalents: readonly Equivalent[] = [
     ["cure === 'none'", 'false'],
     ["{ known: false, because: 'nothing of the kind is laid' }", '{}'],
   ]),
+  ...alike(
+    'src/repair/timeline/plan-timeline.ts',
+    'steel whose hours are those of its forecast is no warmer than its forecast',
+    [['site.history === undefined', 'false']],
+  ),
   ...alike(
     'src/repair/timeline/job-steps.ts',
     'putty cures exactly where a seal is planned, filler where some is placed',

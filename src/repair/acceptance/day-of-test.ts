@@ -41,7 +41,7 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
     for (const reason of shown.reasons) work.reasons.push(reason);
     return 0 as GaugePressure;
   }
-  return resistance === open ? atEnd : (resistance?.value ?? atEnd);
+  return resistance === open ? atEnd : resistance.value;
 }
 
 /** The case as it stands on the day: as warm as it is read, and nothing grown. */

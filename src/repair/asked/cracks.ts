@@ -21,14 +21,18 @@ export function askForCracks(work: Workbook): void {
       `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
       'the corrosion engineer of the line',
     );
-  } else if (saysNothing(cracking.test?.method)) {
+  } else askForCrackTest(work, cracking.test?.method ?? '');
+}
+
+function askForCrackTest(work: Workbook, method: string): void {
+  if (saysNothing(method)) {
     need(
       work,
       'service.cracking.test',
       'the service cracks steel: a test of the whole area under the wrap that found no crack, with its method and day',
       'the inspector',
     );
-  } else if (!CRACK_METHODS.test(spelt(cracking.test?.method ?? ''))) {
+  } else if (!CRACK_METHODS.test(spelt(method))) {
     need(
       work,
       'service.cracking.test',

@@ -13,9 +13,10 @@ export function askForSurge(work: Workbook): void {
       'the process engineer of the line',
     );
   }
-  if (stated === sized) return;
-  const surge = exactly('surge', 'gauge pressure', sized.service.designPressure);
-  const design = exactly('design pressure', 'gauge pressure', stated.service.designPressure);
+  const [sizedFor, { designPressure }] = [sized.service.designPressure, stated.service];
+  if (sizedFor === designPressure) return;
+  const surge = exactly('surge', 'gauge pressure', sizedFor);
+  const design = exactly('design pressure', 'gauge pressure', designPressure);
   decide(work.recorder, line('designed for {0}', surge), 'the surge is above the design pressure of the case');
   warnOwner(
     work,

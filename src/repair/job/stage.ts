@@ -23,7 +23,7 @@ export function stage<N extends object, T>(
   work: Workbook,
   name: string,
   needs: { readonly [K in keyof N]: N[K] | Open },
-  run: (work: Workbook, needs: N) => T | Open,
+  run: (work: Workbook, needs: N) => T | Open | undefined,
 ): T | Open {
   for (const key in needs) if (needs[key] === open) return open;
   const part = attempt(work, name, () => run(work, needs as N));

@@ -95,15 +95,15 @@ export function warn(work: Workbook, what: string | Warning, clause?: string): v
 
 /** Adds a warning that the crew has to know of, once: the plan says it at that step before anything else. */
 export function warnCrew(work: Workbook, step: StepId, what: string | Line): void {
-  const { text, amounts } = typeof what === 'string' ? line(what) : what;
-  if (work.warnings.some((each) => each.text === text && each.step === step)) return;
-  work.warnings.push(amounts === undefined ? { text, step } : { text, amounts, step });
+  const said = typeof what === 'string' ? line(what) : what;
+  if (work.warnings.some((each) => each.text === said.text && each.step === step)) return;
+  work.warnings.push({ ...said, step });
 }
 
 /** Adds a warning that whoever takes the line back has to know of, once: the plan says it at the return to service. */
 export function warnOwner(work: Workbook, what: string | Line, clause?: string): void {
-  const { text, amounts } = typeof what === 'string' ? line(what) : what;
-  warn(work, amounts === undefined ? { text, step: 'return' } : { text, amounts, step: 'return' }, clause);
+  const said = typeof what === 'string' ? line(what) : what;
+  warn(work, { ...said, step: 'return' }, clause);
 }
 
 /**

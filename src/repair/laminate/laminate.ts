@@ -36,7 +36,7 @@ export function designLaminate(
   const leak = found.throughWall
     ? thicknessForLeak(work, found.outsideDiameter, footprint, found.designSlot, strains, pliesOver(work, job))
     : undefined;
-  if (method === undefined || job === undefined || candidates === undefined) return open;
+  if (candidates === undefined || method === undefined || job === undefined) return open;
   if (found.throughWall && leak === undefined) return open;
 
   if (leak !== undefined) {

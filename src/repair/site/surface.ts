@@ -34,6 +34,7 @@ export function steelReasons({ surface }: Site, { requiredGrade, requiredProfile
       },
     ];
   }
+  const { salts } = surface;
   // Cleanness and freshness are seen on the day, at the hold point: here the record is judged.
   const judged = surfaceGate({
     requiredGrade,
@@ -44,8 +45,7 @@ export function steelReasons({ surface }: Site, { requiredGrade, requiredProfile
     hasRustBloom: false,
     sincePreparation: 0 as Time,
     openTime: practice.openTime.value,
-    saltLimit: surface.salts === undefined ? undefined : practice.highestSalts.value,
-    saltReadings: surface.salts === undefined ? undefined : [surface.salts],
+    ...(salts === undefined ? {} : { saltLimit: practice.highestSalts.value, saltReadings: [salts] }),
   });
   const recorded = ['preparation grade', 'profile', 'soluble salts'];
   return judged.reasons.filter(({ check }) => recorded.includes(check)).map(asSiteReason);

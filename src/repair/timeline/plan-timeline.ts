@@ -85,7 +85,7 @@ function warnOfHistory(
   cure: CureDesign | 'none',
   steps: readonly TemperatureStep[],
 ): void {
-  if (cure === 'none' || cure.law.sort !== 'over the history' || steps.length === 0) return;
+  if (cure === 'none' || cure.law.sort !== 'over the history') return;
   const { material, law } = cure;
   const input = {
     steps,

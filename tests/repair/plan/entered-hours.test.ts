@@ -56,6 +56,14 @@ describe('an hour that was entered too early', () => {
   });
 });
 
+describe('a time that was stated', () => {
+  it('stands on the plan as it was stated, and nothing stands there where none was', () => {
+    const durations = { surface: time.hour(1), 'surface-again': time.hour(3) };
+    expect(jobOf('wall loss from inside', { durations }).plan.stated).toEqual(durations);
+    expect(jobOf('wall loss from inside').plan).not.toHaveProperty('stated');
+  });
+});
+
 describe('the real hour of a step', () => {
   it('stands at its step alone, as it was entered', () => {
     const { plan } = jobOf('wall loss under tape', { actual: { filler: '09:10' } });

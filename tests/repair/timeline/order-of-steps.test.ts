@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { type Time, time } from '../../../src/quantity/index.js';
-import { type PlanOptions, planWork, type RepairDesign, type WorkPlan } from '../../../src/repair/index.js';
+import {
+  designRepair,
+  type PlanOptions,
+  planWork,
+  type RepairDesign,
+  type WorkPlan,
+} from '../../../src/repair/index.js';
 import { designOf, idsOf, madeOf, secondsOf, stepOf } from '../../faults/answers.js';
 import { type CaseFile, emptied, leak, loss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
+import { planned as onSite } from '../plan-cases.js';
 
 /** No step begins before what it rests on has ended, whatever takes how long. */
 
@@ -21,6 +28,38 @@ const jobs: readonly (readonly [string, CaseFile])[] = [
   ],
 ];
 const planned = (file: CaseFile, options: PlanOptions = {}): WorkPlan => planWork(designOf(file), options);
+
+describe('a cure that no number holds', () => {
+  /** A night at the coldest that the resin cures, under a law steep enough to leave what numbers hold. */
+  const by = (activationEnergy: number) => {
+    const night = { 'site.forecast.1.pipeTemperature': 283.15, 'laminate.cure.activationEnergy': activationEnergy };
+    const { verdict, missing } = designRepair(withPaths(onSite, night));
+    return [verdict, missing.map(({ field }) => field)];
+  };
+
+  it('is not covered, where one that only takes too long asks for a longer history', () => {
+    expect([60e3, 3.7e7, 5e7].map(by)).toEqual([
+      ['designed', []],
+      ['needs input', ['site.history']],
+      ['not covered', []],
+    ]);
+  });
+});
+
+describe('steel that is heated', () => {
+  const heated = (degrees: number) => {
+    const history = [{ duration: time.hour(96), temperature: 283.15 + degrees }];
+    const design = designRepair(
+      withPaths(onSite, { 'site.forecast.1.pipeTemperature': 283.15, 'site.history': history }),
+    );
+    return design.warnings.filter(({ step, text }) => step === 'cure' && text.includes('heated above its forecast'));
+  };
+
+  it('is warned of where it is warmer than the coldest of its forecast, with what it has to be kept at', () => {
+    expect([heated(0), heated(-0.1)]).toEqual([[], []]);
+    expect(heated(0.1).map(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([[283.15 + 0.1]]);
+  });
+});
 
 describe('the steps of a job', () => {
   it.each(jobs)('follow one another, the stock apart, which is there before resin or seal: %s', (_, file) => {
