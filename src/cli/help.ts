@@ -70,6 +70,8 @@ Moves each number of the case a step down and up, designs the whole job again, a
                          weibull(LOCATION; SCALE; EXPONENT), none
   --dependence none      that the fields of --spread say nothing of each other: never assumed
   --samples N, --seed N  draws (10000) and seed (1) of the simulation
+  --format html          one page; without --within and --spread it draws the rankings, and the thickness against the input
+                         that moves it most
 ${COMMON}
   hoopwright doubt case.json --within "defect.remainingWall=0.3 mm,service.designTemperature=5 K"
   hoopwright doubt case.json --spread "service.designPressure=normal(5.5 bar; 0.6 bar)" --dependence none
@@ -140,6 +142,9 @@ line and the reason, and the exit code is then 2.
   --flow-stress RULE   of modified B31G: 1.1 SMYS (where left out), SMYS + 69 MPa
   --top N              the N rows that rank first: too deep for the methods, then to check, then by safe pressure at the end
                        of life over design pressure, then by time left
+  --out FOLDER         also draw it: counts by band of safe pressure, depth against length with the limit after B31G, and both on
+                       a page with the rows that rank first
+  --force              replace files that stand there; the survey itself is never written
   --strict             refuse a row with a value outside its usual span; without it such a row is "to check", never "sound"
   --format csv|json    rows as CSV, or a JSON object a line
 ${COMMON}`,

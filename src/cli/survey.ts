@@ -13,8 +13,10 @@ import { assignmentsOf } from './assignments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
 import { reasonOf } from './reason-of.js';
+import { mayWrite, save } from './save.js';
 import { type SurveyReader, surveyReader } from './survey-columns.js';
 import { type AnswerRow, rowWriter } from './survey-output.js';
+import { pathsIn, surveyPictures } from './survey-pictures.js';
 import { UsageError } from './usage-error.js';
 
 /** Rows between two words of progress, and characters of the answer that are written in one go. */
@@ -25,7 +27,8 @@ const CHUNK = 65_536;
 export async function survey(args: readonly string[], io: Io): Promise<number> {
   const line = readArguments(args, {
     formats: ['csv', 'json'],
-    own: ['factor', 'life', 'method', 'flow-stress', 'top'],
+    own: ['factor', 'life', 'method', 'flow-stress', 'top', 'out'],
+    flags: ['force'],
     strict: true,
   });
   const [path, ...assignments] = line.positionals;
@@ -34,6 +37,12 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   const options = { ...optionsOf(line.own), strict: line.strict };
   const constants = assignmentsOf(assignments);
   const top = line.own['top'] === undefined ? undefined : topOf(line.own['top']);
+  const { out } = line.own;
+  if (line.flags.has('force') && out === undefined)
+    throw new UsageError('--force replaces files that --out names; without --out it has no use');
+  if (out !== undefined)
+    await mayWrite(Object.values(pathsIn(out)), { input: path, force: line.flags.has('force') }, io);
+  const pictures = out === undefined ? undefined : surveyPictures(out);
   const writer = rowWriter(line.format, line.units, line.digits ?? 4);
   const counts = { sound: 0, 'to check': 0, repair: 0, 'too deep': 0, refused: 0 };
   let unusual = 0;
@@ -49,6 +58,7 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
     counts[row.found.status]++;
     if (row.found.unusual !== undefined) unusual++;
     rows++;
+    pictures?.add(row, given);
     if (worst === undefined || given === undefined || row.found.status === 'refused') text += writer.write(row);
     else worst.add(rankOf(row.found, given.designPressure), row);
     if (rows % PROGRESS === 0) io.err(`${rows} rows\n`);
@@ -70,7 +80,9 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   io.err(
     `${rows} rows: ${sound} sound, ${check} to check, ${repair} to repair, ${deep} too deep for the methods, ${refused} refused\n`,
   );
-  for (const warning of warningsOf(unusual, options)) io.err(`Warning: ${warning}\n`);
+  const warnings = warningsOf(unusual, options);
+  for (const warning of warnings) io.err(`Warning: ${warning}\n`);
+  if (pictures !== undefined) await save(pictures.files(counts, warnings, line), io);
   return refused > 0 ? exitCode.badInput : exitCode.done;
 }
 

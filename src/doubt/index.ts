@@ -1,4 +1,5 @@
 export type { Answer } from './answer.js';
+export { type CoursePoint, type CourseSteps, courseOf, type OutcomeCourse } from './course.js';
 export type { Distribution } from './distribution.js';
 export type { DesignPoint } from './first-order.js';
 export { type NumericInput, numericInputs, withInputs } from './inputs.js';

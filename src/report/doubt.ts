@@ -1,8 +1,17 @@
 import { outcomeNames } from '../compare/index.js';
-import type { Corner, DesignInterval, NumericInput, Sensitivities, Sensitivity } from '../doubt/index.js';
+import type {
+  Corner,
+  DesignInterval,
+  NumericInput,
+  OutcomeCourse,
+  Sensitivities,
+  Sensitivity,
+} from '../doubt/index.js';
 import { formatNumber } from '../quantity/format.js';
 import { outcomeText } from './compared.js';
 import type { Block } from './document.js';
+import { outcomeCourse } from './drawing/outcome-course.js';
+import { sensitivityBars } from './drawing/sensitivity-bars.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';
@@ -12,8 +21,25 @@ export function inputText({ path, kind }: NumericInput, value: number, options: 
   return shownValue(kind, path.split('.').at(-1) ?? path, value, options, true);
 }
 
-/** How each result of a design moves with each input, the strongest first, as a sheet. */
-export function sensitivitySheet(found: Sensitivities, options: SheetOptions = {}): string {
+/** How a sheet of sensitivities is written. */
+export interface SensitivitySheetOptions extends SheetOptions {
+  /** An outcome against the input that moves it most, to be drawn on a page. */
+  readonly course?: OutcomeCourse | undefined;
+}
+
+/** Outcomes whose ranking a page draws: how much is laid, what it bears, how long it takes. */
+const DRAWN = ['thickness', 'axial length', 'resistance', 'return to service, not before'] as const;
+
+function figures(found: Sensitivities, course: OutcomeCourse | undefined, options: ChosenOptions): Block[] {
+  const svgs = [
+    ...(course === undefined ? [] : [outcomeCourse(course, options)]),
+    ...DRAWN.map((name) => sensitivityBars(found, name)),
+  ].filter((svg) => svg !== undefined);
+  return svgs.length === 0 ? [] : [{ sort: 'figures', svgs }];
+}
+
+/** How each result of a design moves with each input, the strongest first, as a sheet; a page has it in pictures too. */
+export function sensitivitySheet(found: Sensitivities, options: SensitivitySheetOptions = {}): string {
   const all = chosen(options);
   const { at, share, temperature, inputs, atNought, ranked } = found;
   const moving = new Set(Object.values(ranked).flatMap((list) => list.map(({ path }) => path)));
@@ -25,6 +51,7 @@ export function sensitivitySheet(found: Sensitivities, options: SheetOptions = {
       sort: 'paragraph',
       text: `Verdict: ${at.verdict}. Each number of the case is moved by ${formatNumber(100 * share, 3)} % of itself, a temperature by ${temperature} K, a count by 1, down and up, and the whole job designed again.`,
     },
+    ...figures(found, options.course, all),
     ...outcomeNames.flatMap((name): Block[] => {
       const list = ranked[name];
       if (list === undefined) return [];

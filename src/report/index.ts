@@ -1,6 +1,7 @@
 export { comparisonSheet } from './compared.js';
-export { intervalSheet, sensitivitySheet } from './doubt.js';
+export { intervalSheet, type SensitivitySheetOptions, sensitivitySheet } from './doubt.js';
 export { type RepairDrawings, repairDrawing, repairDrawings } from './drawing/index.js';
+export { outcomeCourse } from './drawing/outcome-course.js';
 export { sensitivityBars } from './drawing/sensitivity-bars.js';
 export { surveyBands } from './drawing/survey-bands.js';
 export { type SurveyPoint, surveyAgainstLimit } from './drawing/survey-limit.js';

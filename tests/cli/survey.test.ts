@@ -150,4 +150,34 @@ describe('hoopwright survey', () => {
       err: 'b.csv cannot be read: there is no such file\n',
     });
   });
+
+  test('draws the survey into a folder: every row counted, those that rank first listed', async () => {
+    const plain = await survey(FILE);
+    const { out, code, written } = await survey(FILE, '--out', 'pictures/');
+    expect([out, code]).toEqual([plain.out, plain.code]);
+    expect([...written.keys()]).toEqual(['pictures/survey.html', 'pictures/bands.svg', 'pictures/limit.svg']);
+    const page = written.get('pictures/survey.html') ?? '';
+    // Rows, sound, to check, repair, too deep, refused.
+    expect([...page.matchAll(/<td class="number">(\d+)<\/td>/gu)].slice(0, 6).map(([, count]) => count)).toEqual([
+      '6',
+      '2',
+      '0',
+      '1',
+      '1',
+      '2',
+    ]);
+    expect(page).toContain('The 4 that rank first');
+    expect(page.match(/<svg/gu)).toHaveLength(2);
+    expect(page).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/u);
+  });
+
+  test('overwrites neither the survey nor, without --force, what stands there', async () => {
+    const files = { 'a.csv': FILE, 'd/bands.svg': 'old' };
+    const into = (...more: string[]) => run(['survey', 'a.csv', ...SHARED, ...ASKED, '--out', 'd', ...more], files);
+    const refused = await into();
+    expect([refused.code, refused.out, refused.written.size]).toEqual([2, '', 0]);
+    expect(refused.err).toContain('d/bands.svg exists already');
+    expect((await into('--force')).written.size).toBe(3);
+    expect((await survey(FILE, '--force')).err).toContain('--force replaces files that --out names');
+  });
 });

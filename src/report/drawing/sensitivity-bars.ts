@@ -9,7 +9,6 @@ const TOP = 44;
 /** Where a change of nothing stands; names are above their bar, since a path takes half of a telephone. */
 const NOUGHT = 210;
 const HALF = 150;
-const PATTERN = 'ranking';
 
 /**
  * The inputs that move an outcome most, the strongest first: a bar to the right where more of the input gives more of the
@@ -19,11 +18,14 @@ export function sensitivityBars(found: Sensitivities, outcome: OutcomeName): str
   const ranked = (found.ranked[outcome] ?? []).slice(0, MOST);
   const largest = Math.max(...ranked.map(({ change }) => Math.abs(change)));
   if (ranked.length === 0 || !(largest > 0)) return undefined;
+  const heading = `${outcome.charAt(0).toUpperCase()}${outcome.slice(1)}: what moves it most`;
+  // Several stand on one page, each with patterns of its own.
+  const own = `ranking-${outcome.replaceAll(/[^a-z]+/gu, '-')}`;
   const height = TOP + ranked.length * 2 * ROW + 8;
   const moved = `each input by ${percent(found.share)}, temperatures by ${found.temperature} K`;
-  return drawing(PATTERN, `What moves the ${outcome} most, the strongest first: ${moved}`, height, [
-    patterns(PATTERN),
-    label(2, 12, `What moves the ${outcome} most`),
+  return drawing(own, `${heading}, the strongest first: ${moved}`, height, [
+    patterns(own),
+    label(2, 12, heading),
     label(2, 27, moved),
     ...ranked.flatMap(({ path, change }, index) => {
       const y = TOP + index * 2 * ROW;
@@ -32,7 +34,7 @@ export function sensitivityBars(found: Sensitivities, outcome: OutcomeName): str
       const text = `${right ? '+' : '-'}${percent(Math.abs(change))}`;
       return [
         label(2, y + 9, path),
-        box(right ? NOUGHT : NOUGHT - length, y + 14, length, 11, filled(PATTERN, right ? 'laminate' : 'filler')),
+        box(right ? NOUGHT : NOUGHT - length, y + 14, length, 11, filled(own, right ? 'laminate' : 'filler')),
         right ? label(NOUGHT + length + 5, y + 24, text) : label(NOUGHT - length - 5, y + 24, text, 'end'),
       ];
     }),

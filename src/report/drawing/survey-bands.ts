@@ -1,4 +1,4 @@
-import type { ScreenedSurvey } from '../../survey/index.js';
+import type { RowStatus, ScreenedSurvey } from '../../survey/index.js';
 import { filled, patterns } from './materials.js';
 import { box, drawing, label } from './svg.js';
 
@@ -10,6 +10,34 @@ const TOP = 34;
 const BAR = 150;
 const LENGTH = 200;
 
+/** How many rows of a survey lie in each band of safe pressure today over design pressure. */
+export interface BandCounts {
+  /** By the edges of the bands. */
+  readonly bands: readonly number[];
+  /** Without a safe pressure, since the methods reach no such depth. */
+  readonly tooDeep: number;
+  readonly refused: number;
+}
+
+/** Counts rows one by one, so that a survey of any size takes no more room. */
+export function bandCounter(): {
+  readonly add: (status: RowStatus, safePressure: number | undefined, designPressure: number) => void;
+  readonly counts: () => BandCounts;
+} {
+  const bands = EDGES.map(() => 0);
+  let [refused, tooDeep] = [0, 0];
+  return {
+    add: (status, safePressure = Number.NaN, designPressure) => {
+      const share = safePressure / designPressure;
+      const band = EDGES.findLastIndex((edge) => share >= edge);
+      if (band >= 0) bands[band] = (bands[band] ?? 0) + 1;
+      else if (status === 'refused') refused += 1;
+      else tooDeep += 1;
+    },
+    counts: () => ({ bands: [...bands], tooDeep, refused }),
+  };
+}
+
 /**
  * How many rows of a survey lie in each band of safe pressure today over design pressure. Rows without a safe pressure stand
  * in bands of their own: none is left out.
@@ -17,25 +45,23 @@ const LENGTH = 200;
  * @param designPressure of each row, or of all [Pa]
  */
 export function surveyBands({ safePressure, status }: ScreenedSurvey, designPressure: Float64Array | number): string {
-  const share = (index: number): number =>
-    (safePressure[index] ?? Number.NaN) /
-    (typeof designPressure === 'number' ? designPressure : (designPressure[index] ?? Number.NaN));
-  const bands = EDGES.map((from, index) => ({ from, to: EDGES[index + 1] ?? Number.POSITIVE_INFINITY, count: 0 }));
-  let [refused, unrated] = [0, 0];
+  const counter = bandCounter();
   for (const [index, each] of status.entries()) {
-    const value = share(index);
-    const band = bands.find(({ from, to }) => value >= from && value < to);
-    if (band !== undefined) band.count += 1;
-    else if (each === 'refused') refused += 1;
-    else unrated += 1;
+    const of = typeof designPressure === 'number' ? designPressure : (designPressure[index] ?? Number.NaN);
+    counter.add(each, safePressure[index], of);
   }
+  return bandsDrawing(counter.counts());
+}
+
+/** The counts of the bands as bars. */
+export function bandsDrawing({ bands, tooDeep, refused }: BandCounts): string {
   const rows = [
-    ...bands.map(({ from, to, count }) => ({
-      name: Number.isFinite(to) ? `${from} to ${to}` : `${from} and more`,
-      count,
-      isBelow: to <= 1,
-    })),
-    { name: 'too deep', count: unrated, isBelow: true },
+    ...EDGES.map((from, index) => {
+      const to = EDGES[index + 1];
+      const name = to === undefined ? `${from} and more` : `${from} to ${to}`;
+      return { name, count: bands[index] ?? 0, isBelow: to !== undefined && to <= 1 };
+    }),
+    { name: 'too deep', count: tooDeep, isBelow: true },
     { name: 'refused', count: refused, isBelow: true },
   ];
   const most = Math.max(1, ...rows.map(({ count }) => count));

@@ -19,8 +19,10 @@ const DEEPEST = 0.8;
  * Depth of each loss over its wall against its length over the root of diameter and wall, with the longest loss of each depth
  * that may stay where the line runs at the full design pressure of its sound pipe, after the figure of ASME B31G. The screening of
  * each row is by its own pressure, today and at the end of life, and its mark says what came of it.
+ *
+ * @param of how many rows the survey has, where only those that rank first are drawn
  */
-export function surveyAgainstLimit(points: readonly SurveyPoint[]): string {
+export function surveyAgainstLimit(points: readonly SurveyPoint[], of = points.length): string {
   const axes = plot(
     { title: 'length / root of (diameter x wall)', from: 0, to: LONGEST, marks: marks(0, LONGEST, 8) },
     { title: 'depth / wall', from: 0, to: 1, marks: marks(0, 1, 5) },
@@ -43,6 +45,7 @@ export function surveyAgainstLimit(points: readonly SurveyPoint[]): string {
   const beyond = placed.filter(({ isBeyond }) => isBeyond).length;
   const missing = points.length - placed.length;
   const notes = [
+    of === points.length ? '' : `the worst ${points.length} of ${of}`,
     beyond === 0 ? '' : `${beyond} beyond the axes, drawn at their edge`,
     missing === 0 ? '' : `${missing} without depth or length, not drawn`,
   ].filter((note) => note !== '');
@@ -55,10 +58,7 @@ export function surveyAgainstLimit(points: readonly SurveyPoint[]): string {
       ...(notes.length === 0 ? [] : [label(2, 25, notes.join('; '))]),
       ...axes.pieces,
       ...placed.map(({ x, y, status }) => mark(x, y, status)),
-      curve(
-        limit().map(([x, y]) => [axes.x(x), axes.y(y)]),
-        'solid',
-      ),
+      ...overMarks(limit().map(([x, y]) => [axes.x(x), axes.y(y)])),
       strokeKey([['solid', 'longest that may stay at its full pressure']], axes.bottom + 12),
       ...key(axes.bottom + 30),
     ],
@@ -80,6 +80,12 @@ function limit(): (readonly [number, number])[] {
     });
     return found === 'unlimited' ? [] : [[found / Math.sqrt(0.01), depth] as const];
   });
+}
+
+/** A line that is seen among many marks: on a band of white. */
+function overMarks(points: readonly (readonly [number, number])[]): Piece[] {
+  const solid = curve(points, 'solid');
+  return [solid.replace(/stroke="[^"]*" stroke-width="[^"]*"/u, 'stroke="#fff" stroke-width="5"'), solid];
 }
 
 /** Told apart by shape: what is sound is hollow, what asks for something is filled or crossed. */

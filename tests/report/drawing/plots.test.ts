@@ -1,9 +1,10 @@
 import { describe, expect, it, test } from 'vitest';
-import { sensitivities } from '../../../src/doubt/index.js';
+import { courseOf, type OutcomeCourse, sensitivities } from '../../../src/doubt/index.js';
 import { decodeCase } from '../../../src/json/index.js';
 import { corrosionRate, gauge, length, stress, time } from '../../../src/quantity/index.js';
 import { designRepair, planWork } from '../../../src/repair/index.js';
 import {
+  outcomeCourse,
   repairDrawings,
   type SurveyPoint,
   sensitivityBars,
@@ -70,6 +71,48 @@ describe('the ranking of the inputs', () => {
   });
 });
 
+describe('the thickness against one input', () => {
+  const course = courseOf(example, 'service.designPressure', 'thickness');
+  const ring = (svg: string): [number, number] => {
+    const [, x, y] = /<circle cx="([\d.]+)" cy="([\d.]+)"/u.exec(svg) ?? [];
+    return [Number(x), Number(y)];
+  };
+
+  it('is the design of each value: in the middle that of the case, and never less for more pressure', () => {
+    expect(course.points).toHaveLength(41);
+    expect(course.points[20]?.outcome).toBe(designRepair(example).laminate?.thickness.value);
+    expect(course.points[0]?.value).toBeCloseTo(0.7 * example.service.designPressure, 3);
+    const drawn = course.points.flatMap(({ outcome }) => (outcome === undefined ? [] : [outcome]));
+    expect(drawn.length).toBeGreaterThan(20);
+    expect(drawn).toEqual(drawn.toSorted((a, b) => a - b));
+  });
+
+  it('is legible, with the ring in the middle and a key of what governs', () => {
+    const svg = outcomeCourse(course) ?? '';
+    expectLegible(svg);
+    expect(ring(svg)[0]).toBe(210);
+    expect(svg).toContain('leak through the hole');
+    expect(svg).toContain('service.designPressure');
+  });
+
+  it('leaves a gap where the case is not designed, and changes the stroke with the criterion', () => {
+    const points = course.points.map((point, index) => ({
+      ...point,
+      outcome: index === 5 ? undefined : 0.004 + index * 1e-5,
+      governing: index < 10 ? 'one' : 'two',
+    }));
+    const svg = outcomeCourse({ ...course, points } as OutcomeCourse) ?? '';
+    expect(svg).toContain('gap: not designed');
+    const lines = [...svg.matchAll(/<path d="(M[^"]+)" fill="none"[^>]*>/gu)];
+    // Two stretches by one, one by two, and the two of the key.
+    expect(lines).toHaveLength(5);
+    expect(lines.filter(([line]) => line.includes('stroke-dasharray'))).toHaveLength(2);
+    expect(outcomeCourse({ ...course, points: course.points.map((each) => ({ ...each, outcome: undefined })) })).toBe(
+      undefined,
+    );
+  });
+});
+
 describe('a survey in pictures', () => {
   it('counts every row in one band', () => {
     const column = (name: keyof SurveyRow) => new Float64Array(rows.map((each) => each[name]));
@@ -97,6 +140,13 @@ describe('a survey in pictures', () => {
       points.filter(({ status }) => status === 'sound' || status === 'repair').length + 2,
     );
     expect(svg).toContain('beyond the axes, drawn at their edge');
+  });
+
+  it('says how many rows are drawn where not all are', () => {
+    const points: SurveyPoint[] = rows.map((each) => ({ ...each, status: screenRow(each, options).status }));
+    const svg = surveyAgainstLimit(points, 12_345);
+    expect(svg).toContain(`the worst ${rows.length} of 12345`);
+    expectLegible(svg);
   });
 
   it('has the limit of the figure: A = 4 for shallow loss, a depth of 0.8 only where it is short', () => {
