@@ -35,7 +35,7 @@ export function refusalLine(
 }
 
 function kindOf(parameter: string, unit: string): Amount['kind'] | undefined {
-  if (unit === '') return 'number';
+  if (unit === '') return /strain$/iu.test(parameter) ? 'strain' : 'number';
   if (unit === 'Pa' && /pressure/iu.test(parameter)) return 'gauge pressure';
   return Object.hasOwn(KINDS, unit) ? KINDS[unit] : undefined;
 }
