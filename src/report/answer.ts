@@ -1,5 +1,5 @@
 import type { ThickOverThin } from '../laminate/index.js';
-import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
+import { type Amount, roundedDown } from '../quantity/index.js';
 import type { RepairCase, Slot } from '../repair/case/case.js';
 import type {
   AsFound,
@@ -19,6 +19,7 @@ import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
 import { amountOnSheet, lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
+import { type Show, showSafely } from './safe-side.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
 import { siteWorkBlocks } from './site-work.js';
@@ -247,8 +248,6 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
   return rows;
 }
 
-type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
-
 export function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOptions): string {
   const numbers = [
     found === undefined ? undefined : `found ${amountText(found, options)}`,
@@ -262,7 +261,7 @@ export function reasonItem({ found, limit, clause, ...said }: Reason, options: C
 export function answerBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
   const { verdict, reasons, missing, found, laminate, extent, wrap, mixes, cures, timeline } = design;
   const waitAt = (id: StepId) => (timeline === undefined ? undefined : stepAt(timeline, id));
-  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  const show = showSafely(options);
   const rows: Row[] = [
     ...(laminate === undefined
       ? []

@@ -1,18 +1,14 @@
-import type { Kind } from '../quantity/index.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
-import { amountOnSheet, lineOnSheet } from './line-text.js';
+import { lineOnSheet } from './line-text.js';
 import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
-
-/** What must be reached is shown rounded `up`, what must not be passed `down`. */
-type Show = (kind: Kind, name: string, value: number, toward?: 'up' | 'down') => string;
+import { type Show, showSafely } from './safe-side.js';
 
 /** What the crew needs beside the design: the gate of the site, the rolls, what has to be shown at the end. */
 export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
-  const show: Show = (kind, name, value, toward) =>
-    amountOnSheet(toward === undefined ? { kind, name, value } : { kind, name, value, toward }, options, true);
+  const show = showSafely(options);
   return [
     ...(site === undefined ? [] : siteBlocks(site, show, options)),
     ...(rolls === undefined
@@ -98,20 +94,21 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
   if (chargeTime !== undefined && allowedTime !== undefined && workingTime !== undefined)
     table.push([
       `Laying a ${charge}`,
-      show('time', 'working', chargeTime),
+      show('time', 'working', chargeTime, 'up'),
       `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', allowedTime, 'down')} of a working time of ${show('time', 'working', workingTime, 'down')}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
     ]);
   if (remedies?.longestCharge !== undefined)
-    table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
+    table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge, 'down'), `as the longest ${charge}`]);
   if (remedies?.coolerThan !== undefined)
     table.push([
       'What fits',
       show('temperature', 'coolerThan', remedies.coolerThan),
       remedies.coolerHour === undefined
         ? 'or cooler, steel and air'
-        : `or cooler, steel and air: ${show('time', 'coolerHour', remedies.coolerHour)} after the start`,
+        : `or cooler, steel and air: ${show('time', 'coolerHour', remedies.coolerHour, 'up')} after the start`,
     ]);
-  if (wrapTime !== undefined) table.push(['Whole wrap', show('time', 'working', wrapTime), 'by the crew of the case']);
+  if (wrapTime !== undefined)
+    table.push(['Whole wrap', show('time', 'working', wrapTime, 'up'), 'by the crew of the case']);
   return table;
 }
 
@@ -137,7 +134,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
     ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle, 'down')],
     [
       'Pressure test',
-      show('gauge pressure', 'pressure', test.pressure),
+      show('gauge pressure', 'pressure', test.pressure, 'up'),
       test.medium === 'none'
         ? 'not made'
         : `${test.medium === 'not stated' ? 'if it is made' : `with ${test.medium}`}, held ${show('time', 'hold', test.hold, 'up')}`,
@@ -153,7 +150,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
   if (test.pressurePerKelvin !== undefined)
     table.push([
       'Blocked line moves',
-      show('gauge pressure', 'pressure', test.pressurePerKelvin),
+      show('gauge pressure', 'pressure', test.pressurePerKelvin, 'up'),
       `for each ${show('temperature difference', 'step', 1)} of warming`,
     ]);
   if (test.storedEnergy !== undefined)

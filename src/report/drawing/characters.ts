@@ -1,6 +1,6 @@
 import type { RepairDesign } from '../../repair/design/design.js';
 import type { ChosenOptions } from '../options.js';
-import { shownValue } from '../shown-value.js';
+import { showSafely } from '../safe-side.js';
 import { type AlongPipe, alongPipe, type Stretch } from './along.js';
 
 /** Characters from the start of the wrap to its end, and what stands to its left. */
@@ -12,7 +12,7 @@ export function characterDrawing(design: RepairDesign, options: ChosenOptions): 
   const along = alongPipe(design);
   if (along === undefined || design.extent === undefined) return [];
   const { extent } = design;
-  const length = (name: string, value: number): string => shownValue('length', name, value, options, true);
+  const length = (name: string, value: number): string => showSafely(options)('length', name, value);
   const sizes = [
     `a taper ${length('taper', extent.taper)}`,
     `b overlap ${length('overlap', extent.overlap.value)}`,

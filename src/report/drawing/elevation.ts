@@ -1,6 +1,7 @@
 import type { RepairDesign } from '../../repair/design/design.js';
 import { leavesHollow } from '../../repair/found/hollow.js';
 import type { ChosenOptions } from '../options.js';
+import { showSafely } from '../safe-side.js';
 import { shownValue } from '../shown-value.js';
 import { type AlongPipe, alongPipe, type Stretch } from './along.js';
 import { dimension } from './dimension.js';
@@ -54,7 +55,7 @@ export function elevation(design: RepairDesign, options: ChosenOptions): string 
     x: (at) => LEFT + (at - along.wrap.from) * scale,
     y: (height) => surface - height * scale * times,
   };
-  const length = (name: string, value: number): string => shownValue('length', name, value, options, true);
+  const length = (name: string, value: number): string => showSafely(options)('length', name, value);
   const above = [
     label(4, 14, 'Along the pipe: length to scale,'),
     label(4, 28, `thickness drawn ${times === 1 ? 'to the same scale' : `${times} times too large`}`),
@@ -229,12 +230,16 @@ function legendRows(
   options: ChosenOptions,
 ): [Material, string][] {
   const given = (name: string, value: number): string => shownValue('length', name, value, options, false);
+  const show = showSafely(options);
   const rows: [Material, string][] = [
-    ['laminate', `laminate: ${laminate?.plies} plies, ${given('laidThickness', layers.laminate)}`],
+    ['laminate', `laminate: ${laminate?.plies} plies, ${show('length', 'laidThickness', layers.laminate)}`],
     ['tape', 'end of the wrap: fewer layers'],
   ];
   if (filler !== 'none') rows.push(['filler', `filler: ${given('filler', layers.filler)} over the defect`]);
   if (along.pad !== undefined) rows.push(['seal', 'leak seal: putty under a thin sheet (height not to scale)']);
-  rows.push(['steel', `wall: ${given('wallThickness', layers.wall)}, ${given('wallAtEndOfLife', layers.left)} left`]);
+  rows.push([
+    'steel',
+    `wall: ${given('wallThickness', layers.wall)}, ${show('length', 'wallAtEndOfLife', layers.left)} left`,
+  ]);
   return rows;
 }
