@@ -1,4 +1,5 @@
 import type { MixDesign, RepairDesign } from '../repair/design/design.js';
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import { type StepId, stepAt } from '../repair/timeline/timeline.js';
 import type { ChosenOptions } from './options.js';
@@ -54,7 +55,7 @@ function laminateRows(
     const onBend =
       insideLength === undefined
         ? ''
-        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} inside; `;
+        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
     rows.push([
       'Length',
       show('length', 'totalLength', totalLength),
@@ -75,7 +76,7 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
       [
         'Surface',
         show('length', 'overallLength', overallLength),
-        'to prepare, at least: with the end bands of the tape',
+        `to prepare, at least${extent === undefined ? '' : sidesOfBend(extent).outside}: with the end bands of the tape`,
       ],
       [
         'Tape',

@@ -13,6 +13,7 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
@@ -163,15 +164,21 @@ function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show
   ];
 }
 
-function extentRows({ overlap, taper, defectLength, totalLength, insideLength }: ExtentDesign, show: Show): Row[] {
+function extentRows(extent: ExtentDesign, show: Show): Row[] {
+  const { overlap, taper, defectLength, totalLength, insideLength } = extent;
+  const { inside, outside } = sidesOfBend(extent);
   return [
     [
       'Axial length',
       show('length', 'totalLength', totalLength),
-      `${insideLength === undefined ? '' : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along its inside; `}${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
+      `${insideLength === undefined ? '' : `${outside.trim()}, ${show('length', 'insideLength', insideLength)} along its inside; `}${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
     ],
-    ['Overlap, each end', show('length', 'overlap', overlap.value), `governed by ${overlap.governing}`],
-    ['Taper, each end', show('length', 'taper', taper)],
+    [
+      'Overlap, each end',
+      show('length', 'overlap', overlap.value),
+      `${inside === '' ? '' : `${inside.trim()}, `}governed by ${overlap.governing}`,
+    ],
+    ['Taper, each end', show('length', 'taper', taper), inside.trim()],
   ];
 }
 
@@ -195,13 +202,18 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, extent: ExtentDesign 
         : [['Wrap over', show('length', 'totalLength', extent.totalLength), PREPARE] as const]),
       rolls,
     ];
+  const outside = extent === undefined ? '' : sidesOfBend(extent).outside;
   return [
     [
       'Wraps',
       counted(wrap.passes, 'pass', 'passes'),
       `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'fullCountLength', wrap.fullCountLength)}`,
     ],
-    ['Wrap over', show('length', 'overallLength', wrap.overallLength), `with the end bands of the tape; ${PREPARE}`],
+    [
+      'Wrap over',
+      show('length', 'overallLength', wrap.overallLength),
+      `with the end bands of the tape; ${PREPARE}${outside}`,
+    ],
     ...(wrap.insideOverlap === undefined
       ? []
       : [

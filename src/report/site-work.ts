@@ -1,3 +1,4 @@
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
@@ -7,14 +8,16 @@ import type { ChosenOptions } from './options.js';
 import { type Show, showSafely } from './safe-side.js';
 
 /** What the crew needs beside the design: the gate of the site, the rolls, what has to be shown at the end. */
-export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
+export function siteWorkBlocks({ site, rolls, acceptance, extent }: RepairDesign, options: ChosenOptions): Block[] {
   const show = showSafely(options);
   return [
     ...(site === undefined ? [] : siteBlocks(site, show, options)),
     ...(rolls === undefined
       ? []
       : [{ sort: 'heading' as const, level: 2 as const, text: 'Laying the wrap' }, rows(rollRows(rolls, show))]),
-    ...(acceptance === undefined ? [] : acceptanceBlocks(acceptance, show)),
+    ...(acceptance === undefined
+      ? []
+      : acceptanceBlocks(acceptance, extent === undefined ? '' : sidesOfBend(extent).inside, show)),
   ];
 }
 
@@ -117,7 +120,11 @@ function hardnessText(value: number): string {
   return String(Number(formatToward(value, 4, 'up')));
 }
 
-function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign, show: Show): Block[] {
+function acceptanceBlocks(
+  { hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign,
+  inside: string,
+  show: Show,
+): Block[] {
   const table = [
     hardness === undefined
       ? ['Hardness', 'not stated', 'nothing is accepted without that of the qualification']
@@ -129,7 +136,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
     [
       'Thickness, least',
       show('length', 'thickness', rest.leastThickness, 'up'),
-      `overlap ${show('length', 'leastOverlap', rest.leastOverlap, 'up')}`,
+      `overlap ${show('length', 'leastOverlap', rest.leastOverlap, 'up')}${inside}`,
     ],
     ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle, 'down')],
     [

@@ -159,6 +159,7 @@ export interface LaminateDesign {
   readonly thickOverThin?: ThickOverThin;
 }
 
+/** On a bend overlap, taper and defect are those along its inside, where they are shortest. */
 export interface ExtentDesign {
   readonly overlap: Governed<Length, OverlapCriterion>;
   readonly taper: Length;

@@ -1,4 +1,5 @@
 import type { RepairDesign } from '../../repair/design/design.js';
+import { sidesOfBend } from '../../repair/design/side-of-bend.js';
 import { leavesHollow } from '../../repair/found/hollow.js';
 import type { ChosenOptions } from '../options.js';
 import { showSafely } from '../safe-side.js';
@@ -56,6 +57,7 @@ export function elevation(design: RepairDesign, options: ChosenOptions): string 
     y: (height) => surface - height * scale * times,
   };
   const length = (name: string, value: number): string => showSafely(options)('length', name, value);
+  const { outside } = sidesOfBend(extent);
   const above = [
     label(4, 14, 'Along the pipe: length to scale,'),
     label(4, 28, `thickness drawn ${times === 1 ? 'to the same scale' : `${times} times too large`}`),
@@ -63,13 +65,13 @@ export function elevation(design: RepairDesign, options: ChosenOptions): string 
       place.x(along.wrap.from),
       place.x(along.wrap.to),
       24 + ROW,
-      `${design.wrap?.form === 'tape' ? 'tape' : 'wrap'} ${length('overallLength', along.wrap.to - along.wrap.from)}`,
+      `${design.wrap?.form === 'tape' ? 'tape' : 'wrap'} ${length('overallLength', along.wrap.to - along.wrap.from)}${outside}`,
     ),
     dimension(
       place.x(along.laminate.from),
       place.x(along.laminate.to),
       24 + 2 * ROW,
-      `laminate ${length('totalLength', extent.totalLength)}`,
+      `laminate ${length('totalLength', extent.totalLength)}${outside}`,
     ),
     ...tapeEnds(design, along, place, 24 + 3 * ROW - 4),
   ];
@@ -207,7 +209,7 @@ type Length = (name: string, value: number) => string;
 function dimensionsBelow({ extent, found, seal }: RepairDesign, along: AlongPipe, length: Length): [Stretch, string][] {
   if (extent === undefined || found === undefined) return [];
   const { laminate, fullThickness, between, defect, hole, pad } = along;
-  const side = along.stretch === 1 ? '' : ' along the inside';
+  const side = sidesOfBend(extent).inside;
   const rows: [Stretch, string][] = [
     [{ from: fullThickness.from, to: between.from }, `overlap ${length('overlap', extent.overlap.value)}${side}`],
     [{ from: laminate.from, to: fullThickness.from }, `taper ${length('taper', extent.taper)}${side}`],
