@@ -28,8 +28,8 @@ export interface CaseArguments extends PlanArguments {
   readonly digits: number | undefined;
   /** Refuses a value outside its usual span. */
   readonly strict: boolean;
-  /** Text of a rule set of the user's own. */
-  readonly rules?: string | undefined;
+  /** Text of a rule set of the user's own, and the name of its file. */
+  readonly rules?: { readonly text: string; readonly from: string } | undefined;
 }
 
 /** Designs the case in a text. @throws CaseError, CalculationError */
@@ -37,7 +37,7 @@ export function designCase(text: string, { units, digits, strict, rules, ...aske
   const { case: repairCase, typed, lookUps } = parseCase(text);
   const design = designRepair(repairCase, {
     record: true,
-    ...(rules === undefined ? {} : { rules: parseRuleSet(rules) }),
+    ...(rules === undefined ? {} : { rules: parseRuleSet(rules.text), rulesFrom: rules.from }),
   });
   if (strict) refuseSlips(design, typed, { units, digits });
   const shown = { units, digits, typed: echoes(typed) };

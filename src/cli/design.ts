@@ -22,7 +22,8 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
   const form = out === undefined ? undefined : await formAt(out, io);
   refuseUseless(line, out !== undefined && form === undefined);
   const text = await oneCase('design', positionals, io);
-  const rules = own['rules'] === undefined ? undefined : await readInput(own['rules'], io);
+  const from = own['rules'];
+  const rules = from === undefined ? undefined : { text: await readInput(from, io), from };
   const [input = ''] = positionals;
   const asked = out === undefined ? [] : pathsOf(out, form);
   await mayWrite(

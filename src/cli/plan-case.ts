@@ -26,15 +26,14 @@ function planBest(design: RepairDesign, actual: Readonly<Record<string, string>>
   if (design.case.site.forecast === undefined) {
     throw new UsageError('--start best needs site.forecast in the case: there is no other hour to try');
   }
-  const { best, tried } = bestStart(design.case, { rules: design.options.rules });
+  const { rules, rulesFrom } = design.options;
+  const { best, tried } = bestStart(design.case, { rules, rulesFrom });
   if (best === undefined) {
     const alert = `No hour of the forecast will do: ${tried.length} were tried. The plan is that of the case as it stands.`;
     return alerted(planWork(design, { actual }), alert);
   }
   const hour = best.clock ?? `${best.start / 3600} h after the first hour of the forecast`;
-  const plan = planWork(designRepair(caseStartingAt(design.case, best.start), { rules: design.options.rules }), {
-    actual,
-  });
+  const plan = planWork(designRepair(caseStartingAt(design.case, best.start), { rules, rulesFrom }), { actual });
   return alerted(plan, `Best start within the forecast: ${hour}, of ${tried.length} hours tried.`);
 }
 

@@ -52,7 +52,7 @@ export interface DesignInterval {
   readonly inputs: readonly (NumericInput & { readonly least: number; readonly most: number })[];
   /** Every corner; the nominal case besides. */
   readonly corners: number;
-  /** What the tolerances leave of each outcome. */
+  /** What the tolerances leave of each outcome; nothing where no corner is designed. */
   readonly outcomes: readonly OutcomeInterval[];
   /** While one corner has no design, the ends say nothing of it: the interval is open on that side. */
   readonly without: readonly CornerWithoutDesign[];
@@ -94,7 +94,8 @@ export function interval(repairCase: RepairCase, tolerances: Tolerances, options
     if (verdict === 'designed') at.push({ corner, outcomes: withLaid(answer, laid, cornered) });
     else without.push({ corner, verdict, because });
   }
-  const outcomes = nominal.outcomes.flatMap((outcome) => overAll(outcome, at));
+  // The case as stated alone is no interval: "nothing moves" would be read where nothing is known.
+  const outcomes = without.length === corners.length ? [] : nominal.outcomes.flatMap((outcome) => overAll(outcome, at));
   return { nominal, inputs, corners: corners.length, outcomes, without };
 }
 

@@ -43,7 +43,7 @@ export class CalculationError extends Error implements Refusal {
   constructor(refusal: Refusal) {
     const { parameter, value, unit, limit, source } = refusal;
     const constraint = limit === undefined ? refusal.constraint : withLimit(refusal.constraint, limit, unit);
-    const amount = unit === '' ? String(value) : `${String(value)} ${unit}`;
+    const amount = inWords(value, unit);
     super(`${parameter} is ${amount}; ${constraint}${source === undefined ? '' : ` (${source})`}`);
     this.code = refusal.code;
     this.parameter = parameter;
@@ -56,7 +56,13 @@ export class CalculationError extends Error implements Refusal {
 }
 
 function withLimit(constraint: string, limit: number, unit: string): string {
-  return constraint.replace('{limit}', unit === '' ? String(limit) : `${limit} ${unit}`);
+  return constraint.replace('{limit}', inWords(limit, unit));
+}
+
+/** A value in a sentence: twelve digits are beyond any gauge, and what arithmetic leaves behind them is nobody's number. */
+export function inWords(value: unknown, unit: string): string {
+  const shown = typeof value === 'number' ? Number(value.toPrecision(12)) : value;
+  return unit === '' ? String(shown) : `${String(shown)} ${unit}`;
 }
 
 /** Whether a caught value is a `CalculationError`, also one thrown by another copy of this library. */

@@ -2,6 +2,7 @@ export { type Attempt, attempt } from './attempt.js';
 export {
   CalculationError,
   type CalculationErrorCode,
+  inWords,
   isCalculationError,
   type Refusal,
   refuse,

@@ -7,8 +7,8 @@ import { assessPipe } from './found/as-found.js';
 import { checkCoverage } from './found/coverage.js';
 import { judgeLine } from './found/line-at-work.js';
 import { conclude } from './job/conclude.js';
-import { warnOfConfirmed } from './job/confirmed.js';
 import { openWorkbook } from './job/open-workbook.js';
+import { warnOfRules } from './job/own-rules.js';
 import { checkOptions } from './job/rule-set.js';
 import { warnOfSlips } from './job/slips.js';
 import { ifKnown, type Open, stage } from './job/stage.js';
@@ -56,7 +56,7 @@ export function beginRepair(repairCase: RepairCase, given: DesignOptions): Begun
   const options = checkOptions(given);
   const work = openWorkbook(checkCase(repairCase, unusual), options);
   warnOfSlips(work, unusual, options);
-  warnOfConfirmed(work, options);
+  warnOfRules(work, options.rules);
   stage(work, 'what is asked before signing', {}, askBeforeSigning);
   const coverage = stage(work, 'what this version covers', {}, checkCoverage);
   const found = stage(work, 'pipe as found', { coverage }, assessPipe);

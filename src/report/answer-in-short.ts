@@ -1,8 +1,9 @@
-import type { Kind } from '../quantity/index.js';
 import type { MixDesign, RepairDesign } from '../repair/design/design.js';
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import { type StepId, stepAt } from '../repair/timeline/timeline.js';
 import type { ChosenOptions } from './options.js';
+import { type Show, showSafely } from './safe-side.js';
 import { shownValue } from './shown-value.js';
 
 /** One line of the answer: what, how much, by which criterion, and the formula whose step gives it. */
@@ -14,13 +15,11 @@ export interface ShownBy {
   readonly isLast?: true;
 }
 
-type Show = (kind: Kind, name: string, value: number) => string;
-
 /** The answer in a dozen lines: what is laid, how long, with what, how long it waits, what it bears. */
 export function answerInShort(design: RepairDesign, options: ChosenOptions): ShortRow[] {
-  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  const show = showSafely(options);
   return [
-    ...laminateRows(design, show),
+    ...laminateRows(design, show, options),
     ...wrapRows(design, show),
     ...mixRows('Filler', design.mixes?.filler, show, { formula: 'resin/batch-split' }),
     ...mixRows('Resin', design.mixes?.laminateResin, show, { formula: 'resin/batch-split', isLast: true }),
@@ -31,7 +30,11 @@ export function answerInShort(design: RepairDesign, options: ChosenOptions): Sho
   ];
 }
 
-function laminateRows({ laminate, extent, case: { service } }: RepairDesign, show: Show): ShortRow[] {
+function laminateRows(
+  { laminate, extent, case: { service } }: RepairDesign,
+  show: Show,
+  options: ChosenOptions,
+): ShortRow[] {
   if (laminate === undefined) return [];
   const { thickness, plies, laidThickness, resistance } = laminate;
   const rows: ShortRow[] = [
@@ -44,7 +47,7 @@ function laminateRows({ laminate, extent, case: { service } }: RepairDesign, sho
     [
       'It resists',
       show('gauge pressure', 'resistance', resistance.value),
-      `design pressure ${show('gauge pressure', 'designPressure', service.designPressure)}; by ${resistance.governing}`,
+      `design pressure ${shownValue('gauge pressure', 'designPressure', service.designPressure, options, false)}; by ${resistance.governing}`,
     ],
   ];
   if (extent !== undefined) {
@@ -52,7 +55,7 @@ function laminateRows({ laminate, extent, case: { service } }: RepairDesign, sho
     const onBend =
       insideLength === undefined
         ? ''
-        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} inside; `;
+        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
     rows.push([
       'Length',
       show('length', 'totalLength', totalLength),
@@ -73,7 +76,7 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
       [
         'Surface',
         show('length', 'overallLength', overallLength),
-        'to prepare, at least: with the end bands of the tape',
+        `to prepare, at least${extent === undefined ? '' : sidesOfBend(extent).outside}: with the end bands of the tape`,
       ],
       [
         'Tape',
@@ -167,7 +170,7 @@ function testRows({ acceptance }: RepairDesign, show: Show): ShortRow[] {
       : [
           [
             'Pressure test',
-            show('gauge pressure', 'pressure', pressure),
+            show('gauge pressure', 'pressure', pressure, 'up'),
             `held ${show('time', 'hold', hold)}${medium === 'not stated' ? ', if it is made' : `, with ${medium}`}`,
             { formula: 'acceptance/test-pressure' },
           ],

@@ -1,5 +1,5 @@
 import type { ThickOverThin } from '../laminate/index.js';
-import { type Amount, type Kind, roundedDown } from '../quantity/index.js';
+import { type Amount, roundedDown } from '../quantity/index.js';
 import type { RepairCase, Slot } from '../repair/case/case.js';
 import type {
   AsFound,
@@ -13,12 +13,14 @@ import type {
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 
 import { comparisons } from './comparison.js';
 import type { Block } from './document.js';
 import { amountOnSheet, lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
+import { type Show, showSafely } from './safe-side.js';
 import { sealBlocks } from './seal.js';
 import { shownValue } from './shown-value.js';
 import { siteWorkBlocks } from './site-work.js';
@@ -162,15 +164,21 @@ function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show
   ];
 }
 
-function extentRows({ overlap, taper, defectLength, totalLength, insideLength }: ExtentDesign, show: Show): Row[] {
+function extentRows(extent: ExtentDesign, show: Show): Row[] {
+  const { overlap, taper, defectLength, totalLength, insideLength } = extent;
+  const { inside, outside } = sidesOfBend(extent);
   return [
     [
       'Axial length',
       show('length', 'totalLength', totalLength),
-      `${insideLength === undefined ? '' : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along its inside; `}${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
+      `${insideLength === undefined ? '' : `${outside.trim()}, ${show('length', 'insideLength', insideLength)} along its inside; `}${show('length', 'defectLength', defectLength)} of defect at the end of life between the overlaps`,
     ],
-    ['Overlap, each end', show('length', 'overlap', overlap.value), `governed by ${overlap.governing}`],
-    ['Taper, each end', show('length', 'taper', taper)],
+    [
+      'Overlap, each end',
+      show('length', 'overlap', overlap.value),
+      `${inside === '' ? '' : `${inside.trim()}, `}governed by ${overlap.governing}`,
+    ],
+    ['Taper, each end', show('length', 'taper', taper), inside.trim()],
   ];
 }
 
@@ -194,13 +202,18 @@ function wrapRows(wrap: NonNullable<RepairDesign['wrap']>, extent: ExtentDesign 
         : [['Wrap over', show('length', 'totalLength', extent.totalLength), PREPARE] as const]),
       rolls,
     ];
+  const outside = extent === undefined ? '' : sidesOfBend(extent).outside;
   return [
     [
       'Wraps',
       counted(wrap.passes, 'pass', 'passes'),
       `${counted(wrap.layersPerPass, 'layer')} each; at least ${wrap.layers} everywhere over ${show('length', 'fullCountLength', wrap.fullCountLength)}`,
     ],
-    ['Wrap over', show('length', 'overallLength', wrap.overallLength), `with the end bands of the tape; ${PREPARE}`],
+    [
+      'Wrap over',
+      show('length', 'overallLength', wrap.overallLength),
+      `with the end bands of the tape; ${PREPARE}${outside}`,
+    ],
     ...(wrap.insideOverlap === undefined
       ? []
       : [
@@ -247,8 +260,6 @@ function cureRows(cure: CureDesign | 'none' | undefined, wait: TimelineStep | un
   return rows;
 }
 
-type Show = (kind: Kind | 'number' | 'count', name: string, value: number) => string;
-
 export function reasonItem({ found, limit, clause, ...said }: Reason, options: ChosenOptions): string {
   const numbers = [
     found === undefined ? undefined : `found ${amountText(found, options)}`,
@@ -262,7 +273,7 @@ export function reasonItem({ found, limit, clause, ...said }: Reason, options: C
 export function answerBlocks(design: RepairDesign, options: ChosenOptions): Block[] {
   const { verdict, reasons, missing, found, laminate, extent, wrap, mixes, cures, timeline } = design;
   const waitAt = (id: StepId) => (timeline === undefined ? undefined : stepAt(timeline, id));
-  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  const show = showSafely(options);
   const rows: Row[] = [
     ...(laminate === undefined
       ? []

@@ -1,8 +1,10 @@
 import type { ComparedBases, ComparedNumber, ComparedOutcome } from '../compare/index.js';
 import { formatNumber } from '../quantity/format.js';
+import type { Amount } from '../quantity/index.js';
 import type { Block } from './document.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
+import { showSafely } from './safe-side.js';
 import { shownValue } from './shown-value.js';
 
 /** A value of an outcome, or a word of the verdict, as the sheet writes it. */
@@ -13,7 +15,7 @@ export function outcomeText(
   options: ChosenOptions,
 ): string {
   if (value === undefined) return '-';
-  return typeof value === 'string' ? value : shownValue(kind, name, value, options, true);
+  return typeof value === 'string' ? value : showSafely(options)(kind as Amount['kind'], name, value);
 }
 
 /**

@@ -1,9 +1,10 @@
-import { formatNumber } from '../quantity/format.js';
 import type { Kind } from '../quantity/index.js';
 import type { Candidate, RepairDesign, Unavailable } from '../repair/design/design.js';
 import type { Block } from './document.js';
 import { lineOnSheet } from './line-text.js';
+import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
+import { safeSide } from './safe-side.js';
 import { numberIn, preferredUnit, unitText } from './units.js';
 
 /** Candidates side by side, the governing one marked: what the engineer compares first. */
@@ -15,12 +16,13 @@ function comparison(
   governing?: string,
 ): Block {
   const unit = preferredUnit(kind, head[0], options.units);
+  const side = safeSide(head[0]) ?? 'up';
   return {
     sort: 'table',
     head: [`${head[0]} [${unitText(unit)}]`, head[1]],
     rows: candidates.map((each) => {
       if (!('value' in each)) return ['-', `${each.criterion}: ${whyNone(each, options)}`];
-      const number = formatNumber(numberIn(kind, each.value, unit), options.digits);
+      const number = formatToward(numberIn(kind, each.value, unit), options.digits, side);
       return [number, each.criterion === governing ? `${each.criterion} (governs)` : each.criterion];
     }),
   };

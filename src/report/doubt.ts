@@ -151,14 +151,16 @@ export function intervalSheet(found: DesignInterval, options: SheetOptions = {})
       sort: 'paragraph',
       text: `Verdict as stated: ${nominal.verdict}. Of ${corners} corners ${corners - without.length} are designed${without.length === 0 ? '.' : `, ${without.length} not: the intervals say nothing of those.`}`,
     },
-    {
-      sort: 'table',
-      head: ['result', 'least', 'as stated', 'most'],
-      rows: outcomes.map(({ name, kind, least, nominal: stated, most }) => [
-        name,
-        ...[least, stated, most].map((value) => outcomeText(kind, name, value, all)),
-      ]),
-    },
+    outcomes.length === 0
+      ? { sort: 'paragraph', text: 'No corner is designed: nothing is known of any result within the tolerances.' }
+      : {
+          sort: 'table',
+          head: ['result', 'least', 'as stated', 'most'],
+          rows: outcomes.map(({ name, kind, least, nominal: stated, most }) => [
+            name,
+            ...[least, stated, most].map((value) => outcomeText(kind, name, value, all)),
+          ]),
+        },
     ...listed(
       'Another criterion governs at an end',
       outcomes.flatMap(({ name, governing }) => {

@@ -2,13 +2,14 @@ import { type Designed, endOfLife } from '../repair/index.js';
 import type { Block } from './document.js';
 import { lineOnSheet } from './line-text.js';
 import type { ChosenOptions } from './options.js';
-import { shownValue } from './shown-value.js';
+import { showSafely } from './safe-side.js';
 
 /** How long the repair lasts, when it is looked at again, what is measured then, and when it comes off. */
 export function endOfLifeBlocks(design: Designed, options: ChosenOptions): Block[] {
   const { life, lastDay, wallLasts, inspectWithin, inspectBy, inspections, measure, comesOff } = endOfLife(design);
-  const time = (value: number): string => shownValue('time', 'life', value, options, true);
-  const length = (name: string, value: number): string => shownValue('length', name, value, options, true);
+  const show = showSafely(options);
+  const time = (value: number, toward?: 'down'): string => show('time', 'life', value, toward);
+  const wallOf = (value: number): string => show('length', 'wall', value);
   const interval = design.case.repair.inspectionInterval;
   const owner =
     interval === undefined
@@ -18,15 +19,15 @@ export function endOfLifeBlocks(design: Designed, options: ChosenOptions): Block
     ['Comes off after', time(life), lastDay === undefined ? '' : `from the survey; on ${lastDay}`],
     [
       'Wall lasts',
-      wallLasts.known ? time(wallLasts.time) : '-',
-      wallLasts.known ? `until ${length('wall', wallLasts.until)} is left, at the rate of the case` : wallLasts.because,
+      wallLasts.known ? time(wallLasts.time, 'down') : '-',
+      wallLasts.known ? `until ${wallOf(wallLasts.until)} is left, at the rate of the case` : wallLasts.because,
     ],
-    ['Inspect within', time(inspectWithin), `${inspectBy}; ${owner}`],
+    ['Inspect within', time(inspectWithin, 'down'), `${inspectBy}; ${owner}`],
   ];
   const dates = inspections.map(({ after, day, leastWall }) => {
     const on = day === undefined ? '' : `, ${day}`;
-    const wall = leastWall === undefined ? '' : `: ${length('wall', leastWall)} of wall or more`;
-    return `after ${time(after)}${on}${wall}`;
+    const wall = leastWall === undefined ? '' : `: ${wallOf(leastWall)} of wall or more`;
+    return `after ${time(after, 'down')}${on}${wall}`;
   });
   return [
     { sort: 'heading', level: 1, text: 'END OF LIFE' },

@@ -66,7 +66,7 @@ function headLines(design: RepairDesign, options: ChosenOptions): string[] {
   return [
     ...wrapText(repairCase.title, WIDTH),
     '='.repeat(WIDTH),
-    `Verdict: ${verdict.toUpperCase()} (${ruleSet}; hoopwright ${libraryVersion})`,
+    ...wrapText(`Verdict: ${verdict.toUpperCase()} (${ruleSet}; hoopwright ${libraryVersion})`, WIDTH),
     ...(drawing.length === 0 ? [] : ['', ...drawing]),
   ];
 }

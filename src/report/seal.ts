@@ -1,12 +1,11 @@
-import type { GaugePressure, Kind } from '../quantity/index.js';
+import type { GaugePressure } from '../quantity/index.js';
 import type { Seal } from '../repair/case/case.js';
 import { pressureAtWork } from '../repair/found/pressure-at-work.js';
 import type { RepairDesign, SealDesign } from '../repair/index.js';
 import type { Block } from './document.js';
 import type { ChosenOptions } from './options.js';
+import { type Show, showSafely } from './safe-side.js';
 import { shownValue } from './shown-value.js';
-
-type Show = (kind: Kind, name: string, value: number) => string;
 
 const LIMITS: Readonly<Record<SealDesign['limitedBy'], string>> = {
   site: 'the limit of the site',
@@ -87,7 +86,7 @@ export function sealBlocks(
 ): Block[] {
   if (design === undefined || design === 'none' || seal === undefined) return [];
   const linePressure = pressureAtWork(line);
-  const show: Show = (kind, name, value) => shownValue(kind, name, value, options, true);
+  const show = showSafely(options);
   const given: Show = (kind, name, value) => shownValue(kind, name, value, options, false);
   return [
     { sort: 'heading', level: 2, text: 'Leak seal, before the wrap' },

@@ -4,13 +4,14 @@ import type { Block } from './document.js';
 import { inputText } from './doubt.js';
 import { type ChosenOptions, chosen, type SheetOptions } from './options.js';
 import { render } from './render.js';
+import { showSafely } from './safe-side.js';
 import { shownValue } from './shown-value.js';
 
 /** How likely a repair falls short of its pressure, from stated distributions, as a sheet. */
 export function shortfallSheet(found: Shortfall, options: SheetOptions = {}): string {
   const all = chosen(options);
   const { plies, stated, inputs, simulation, firstOrder } = found;
-  const pressure = (name: string, value: number): string => shownValue('gauge pressure', name, value, all, true);
+  const pressure = (name: string, value: number): string => showSafely(all)('gauge pressure', name, value);
   const { samples, seed, short, refused, because, interval } = simulation;
   const spread = inputs.filter(({ distribution }) => distribution !== 'none');
   const fixed = inputs.filter(({ distribution }) => distribution === 'none');

@@ -1,24 +1,23 @@
-import type { Kind } from '../quantity/index.js';
+import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import type { AcceptanceDesign, RepairDesign, RollsDesign, SiteDesign } from '../repair/index.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import type { Block } from './document.js';
-import { amountOnSheet, lineOnSheet } from './line-text.js';
+import { lineOnSheet } from './line-text.js';
 import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
-
-/** What must be reached is shown rounded `up`, what must not be passed `down`. */
-type Show = (kind: Kind, name: string, value: number, toward?: 'up' | 'down') => string;
+import { type Show, showSafely } from './safe-side.js';
 
 /** What the crew needs beside the design: the gate of the site, the rolls, what has to be shown at the end. */
-export function siteWorkBlocks({ site, rolls, acceptance }: RepairDesign, options: ChosenOptions): Block[] {
-  const show: Show = (kind, name, value, toward) =>
-    amountOnSheet(toward === undefined ? { kind, name, value } : { kind, name, value, toward }, options, true);
+export function siteWorkBlocks({ site, rolls, acceptance, extent }: RepairDesign, options: ChosenOptions): Block[] {
+  const show = showSafely(options);
   return [
     ...(site === undefined ? [] : siteBlocks(site, show, options)),
     ...(rolls === undefined
       ? []
       : [{ sort: 'heading' as const, level: 2 as const, text: 'Laying the wrap' }, rows(rollRows(rolls, show))]),
-    ...(acceptance === undefined ? [] : acceptanceBlocks(acceptance, show)),
+    ...(acceptance === undefined
+      ? []
+      : acceptanceBlocks(acceptance, extent === undefined ? '' : sidesOfBend(extent).inside, show)),
   ];
 }
 
@@ -98,20 +97,21 @@ function rollRows(rolls: RollsDesign, show: Show): string[][] {
   if (chargeTime !== undefined && allowedTime !== undefined && workingTime !== undefined)
     table.push([
       `Laying a ${charge}`,
-      show('time', 'working', chargeTime),
+      show('time', 'working', chargeTime, 'up'),
       `${show('length', 'tapeLength', chargeLength)} within ${show('time', 'working', allowedTime, 'down')} of a working time of ${show('time', 'working', workingTime, 'down')}: ${fits === true ? 'fits' : 'DOES NOT FIT'}`,
     ]);
   if (remedies?.longestCharge !== undefined)
-    table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge), `as the longest ${charge}`]);
+    table.push(['What fits', show('length', 'tapeLength', remedies.longestCharge, 'down'), `as the longest ${charge}`]);
   if (remedies?.coolerThan !== undefined)
     table.push([
       'What fits',
       show('temperature', 'coolerThan', remedies.coolerThan),
       remedies.coolerHour === undefined
         ? 'or cooler, steel and air'
-        : `or cooler, steel and air: ${show('time', 'coolerHour', remedies.coolerHour)} after the start`,
+        : `or cooler, steel and air: ${show('time', 'coolerHour', remedies.coolerHour, 'up')} after the start`,
     ]);
-  if (wrapTime !== undefined) table.push(['Whole wrap', show('time', 'working', wrapTime), 'by the crew of the case']);
+  if (wrapTime !== undefined)
+    table.push(['Whole wrap', show('time', 'working', wrapTime, 'up'), 'by the crew of the case']);
   return table;
 }
 
@@ -120,7 +120,11 @@ function hardnessText(value: number): string {
   return String(Number(formatToward(value, 4, 'up')));
 }
 
-function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign, show: Show): Block[] {
+function acceptanceBlocks(
+  { hardness, missing, pressureTest: test, ...rest }: AcceptanceDesign,
+  inside: string,
+  show: Show,
+): Block[] {
   const table = [
     hardness === undefined
       ? ['Hardness', 'not stated', 'nothing is accepted without that of the qualification']
@@ -132,12 +136,12 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
     [
       'Thickness, least',
       show('length', 'thickness', rest.leastThickness, 'up'),
-      `overlap ${show('length', 'leastOverlap', rest.leastOverlap, 'up')}`,
+      `overlap ${show('length', 'leastOverlap', rest.leastOverlap, 'up')}${inside}`,
     ],
     ['Wrinkle, highest', show('length', 'wrinkle', rest.highestWrinkle, 'down')],
     [
       'Pressure test',
-      show('gauge pressure', 'pressure', test.pressure),
+      show('gauge pressure', 'pressure', test.pressure, 'up'),
       test.medium === 'none'
         ? 'not made'
         : `${test.medium === 'not stated' ? 'if it is made' : `with ${test.medium}`}, held ${show('time', 'hold', test.hold, 'up')}`,
@@ -153,7 +157,7 @@ function acceptanceBlocks({ hardness, missing, pressureTest: test, ...rest }: Ac
   if (test.pressurePerKelvin !== undefined)
     table.push([
       'Blocked line moves',
-      show('gauge pressure', 'pressure', test.pressurePerKelvin),
+      show('gauge pressure', 'pressure', test.pressurePerKelvin, 'up'),
       `for each ${show('temperature difference', 'step', 1)} of warming`,
     ]);
   if (test.storedEnergy !== undefined)

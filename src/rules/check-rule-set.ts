@@ -1,5 +1,6 @@
 import { refuse, type SourceTag, sourceTags } from '../formula/index.js';
 import { brokenBound } from './bounds.js';
+import { checkTables } from './check-tables.js';
 import { type CoefficientShape, coefficientTable } from './coefficient-table.js';
 import { type PlacedRule, patternOf, rulesOf } from './coefficients.js';
 import { iso24817 } from './iso-24817.js';
@@ -23,6 +24,7 @@ export function checkRuleSet(given: RuleSet): RuleSet {
   const known = new Set(rulesOf(iso24817).map(({ path }) => path));
   for (const path of rules.keys())
     if (!known.has(path)) wrong(path, 'a rule', 'must be left out: no such rule is known');
+  checkTables(given, 'rules.');
   return structuredClone(given);
 }
 
@@ -44,9 +46,10 @@ function checkRule(path: string, given: PlacedRule['rule'] | undefined, like: Pl
 function checkValue(path: string, given: unknown, like: unknown): void {
   const pattern = patternOf(path);
   if (given === null && NULLABLE.test(pattern)) return;
-  const shape = pattern === 'temperatureFactor.unit' ? UNIT : coefficientTable.get(pattern);
+  const shape = coefficientTable.get(pattern);
   const parts = partsOf(pattern);
-  if (shape !== undefined) checkNumber(`rules.${path}`, given, shape);
+  if (pattern === 'temperatureFactor.unit') checkUnit(path, given);
+  else if (shape !== undefined) checkNumber(`rules.${path}`, given, shape);
   else if (Array.isArray(like)) checkRows(path, given, like[0]);
   else if (parts.size > 0) {
     if (!isObject(given)) wrong(path, given, `must be an object with ${[...parts].join(', ')}`);
@@ -57,22 +60,15 @@ function checkValue(path: string, given: unknown, like: unknown): void {
   else if (pattern === 'mismatch' && given !== like) wrong(path, given, `must be ${JSON.stringify(like)}`);
 }
 
-const UNIT: CoefficientShape = { kind: 'temperature difference', above: 0, safer: 'depends on the case' };
+/** The factor is written in kelvins or in degrees Fahrenheit: no document counts in anything else. */
+function checkUnit(path: string, given: unknown): void {
+  if (given !== 1 && given !== 5 / 9) wrong(path, given, 'must be the unit of the coefficients: 1 K, or 1 deltaF');
+}
 
-/** Rows of a table, each by a longer life than the one before it. */
+/** Rows of a table. */
 function checkRows(path: string, given: unknown, like: unknown): void {
   if (!Array.isArray(given) || given.length === 0) wrong(path, given, 'must be a list of at least one row');
   for (const [index, row] of given.entries()) checkValue(`${path}[${index}]`, row, like);
-  checkLives(`rules.${path}`, given);
-}
-
-/** @throws CalculationError where the lives of a table do not grow from row to row */
-export function checkLives(path: string, rows: readonly { readonly life: number }[]): void {
-  for (const [index, { life }] of rows.entries()) {
-    const before = rows[index - 1];
-    if (before !== undefined && !(life > before.life))
-      unfit(`${path}[${index}].life`, life, `must be above that of the row before it, ${before.life} s`);
-  }
 }
 
 /** @throws CalculationError where a number is none, or lies outside the bounds of its coefficient */

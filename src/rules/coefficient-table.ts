@@ -11,6 +11,13 @@ export interface CoefficientShape {
   readonly safer: 'lower' | 'higher' | 'depends on the case';
 }
 
+/** Whether a value may make a repair thinner, shorter or wider in its use than another. */
+export function isLessConservative({ safer }: CoefficientShape, value: number, than: number): boolean {
+  if (safer === 'lower') return value > than;
+  if (safer === 'higher') return value < than;
+  return value !== than;
+}
+
 const share = { kind: 'number', above: 0, below: 1, safer: 'lower' } as const;
 const factorOnSize = { kind: 'number', from: 1, safer: 'higher' } as const;
 const strain = { kind: 'strain', above: 0, below: 0.05, safer: 'lower' } as const;

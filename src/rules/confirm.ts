@@ -1,6 +1,7 @@
 import { refuse } from '../formula/index.js';
-import { checkLives, checkNumber } from './check-rule-set.js';
-import type { CoefficientShape } from './coefficient-table.js';
+import { checkNumber } from './check-rule-set.js';
+import { checkTables } from './check-tables.js';
+import { isLessConservative } from './coefficient-table.js';
 import { type Coefficient, coefficientsOf } from './coefficients.js';
 import type { Confirmation, ConfirmedValue, Rule } from './rule.js';
 import type { RuleSet } from './rule-set.js';
@@ -25,15 +26,8 @@ export function confirmedRules(set: RuleSet, confirmations: readonly Confirmatio
     checkNumber(`confirmed[${index}].value`, value, coefficient.shape);
     confirmed = withConfirmed(confirmed, coefficient, confirmation);
   }
-  for (const [index, { path }] of confirmations.entries()) checkOrder(index, path, confirmed, known);
+  checkTables(confirmed, 'with what is confirmed, ');
   return confirmed;
-}
-
-/** Whether a value may make a repair thinner, shorter or wider in its use than another. */
-export function isLessConservative({ safer }: CoefficientShape, value: number, than: number): boolean {
-  if (safer === 'lower') return value > than;
-  if (safer === 'higher') return value < than;
-  return value !== than;
 }
 
 function withConfirmed(
@@ -65,18 +59,6 @@ function changed(held: unknown, keys: readonly string[], change: (value: unknown
   if (Array.isArray(held)) return held.map((row, index) => (index === Number(key) ? changed(row, rest, change) : row));
   const holder = held as Readonly<Record<string, unknown>>;
   return { ...holder, [key]: changed(holder[key], rest, change) };
-}
-
-/** A table whose lives were confirmed still goes from the shorter life to the longer one. */
-function checkOrder(index: number, path: string, set: RuleSet, known: ReadonlyMap<string, Coefficient>): void {
-  if (!path.endsWith('].life')) return;
-  const table = path.replace(/\[\d+\]\.life$/u, '');
-  const lives = [...coefficientsOf(set)].filter(([each]) => each.startsWith(`${table}[`) && each.endsWith('].life'));
-  if (known.has(path))
-    checkLives(
-      `confirmed[${index}]: ${table}`,
-      lives.map(([, { value }]) => ({ life: value })),
-    );
 }
 
 function keysOf(path: string): string[] {

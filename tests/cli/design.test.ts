@@ -48,7 +48,7 @@ describe('design', () => {
       'own.json': own,
     });
     expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('house rules of the plant');
+    expect(out).toContain('own rule set "house rules of the plant", own.json: 1 value differs from the set after ISO');
     const json = await run(['design', 'leak.json', '--format', 'json', '--rules', 'own.json'], {
       ...files,
       'own.json': own,
@@ -62,6 +62,21 @@ describe('design', () => {
       'own.json': own.replace('"clause"', '"claus"'),
     });
     expect([torn.code, torn.out]).toEqual([2, '']);
+  });
+
+  test('by a rule set of the user under the name of the library says whose it is and what it eases', async () => {
+    const rule = { ...iso24817.leakFactor[1], value: { firstYear: 0.999, decay: 0 } };
+    const own = writeRuleSet({ ...iso24817, leakFactor: { ...iso24817.leakFactor, 1: rule } });
+    const given = { ...files, 'own.json': own };
+    const named = 'own rule set, own.json: 2 values differ from the set after ISO 24817:2017, as recalled';
+    const { out } = await run(['design', 'leak.json', '--rules', 'own.json'], given);
+    expect(out.replaceAll(/\s+/gu, ' ')).toContain(`Verdict: DESIGNED (${named}`);
+    expect(out).toContain('The own rule set has leakFactor.1.firstYear as 0.999');
+    expect(out).toContain('The own rule set has leakFactor.1.decay as 0');
+    const sheet = await run(['design', 'leak.json', '--full', '--rules', 'own.json'], given);
+    expect(sheet.out.replaceAll(/\s+/gu, ' ')).toContain(named);
+    const json = JSON.parse((await run(['design', 'leak.json', '--format', 'json', '--rules', 'own.json'], given)).out);
+    expect(json).toMatchObject({ ruleSet: named, options: { rulesFrom: 'own.json' } });
   });
 
   test('prints the reasons of a refused case and ends with 1', async () => {

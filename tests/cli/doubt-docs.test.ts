@@ -40,7 +40,9 @@ describe.each(['compare.md', 'doubt.md'])('docs/%s', (name) => {
   });
 
   it('shows commands that run', async () => {
-    const commands = [...pageOf(name).matchAll(/```sh\nhoopwright (.*?)\n```/gsu)].map(([, command = '']) => command);
+    const commands = [...pageOf(name).matchAll(/```sh\n(.*?)\n```/gsu)].flatMap(([, lines = '']) =>
+      lines.split(/\n?^hoopwright /mu).slice(1),
+    );
     expect(commands.length).toBeGreaterThan(0);
     const files = { 'docs/examples/cooling-water-leak.json': exampleText('cooling-water-leak.json') };
     for (const command of commands) {

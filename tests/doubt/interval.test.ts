@@ -104,3 +104,13 @@ describe('the interval of a design', () => {
     expect(() => interval(many, asked)).toThrow('at most 12 inputs');
   });
 });
+
+describe('an interval of which no corner is designed', () => {
+  it('has no result, and its sheet says so in place of a table', () => {
+    const found = interval(partWall, { 'service.designPressure': 1e9 });
+    expect([found.nominal.verdict, found.corners, found.without.length]).toEqual(['designed', 2, 2]);
+    expect(found.outcomes).toEqual([]);
+    expect(intervalSheet(found).replaceAll(/\s+/gu, ' ')).toContain('Of 2 corners 0 are designed, 2 not');
+    expect(intervalSheet(found)).toContain('No corner is designed');
+  });
+});

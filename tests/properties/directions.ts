@@ -186,7 +186,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/axial-extent': 'overlap+ defectLength+ taperLength+',
   'laminate/cyclic-factor': 'cycles- pressureRatio+ slope- intercept+ freeCycles+ lastCycles~',
   'laminate/default-strains':
-    'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~',
+    'designLife~ hoopModulus~ axialModulus~ warmHoopModulus~ warmAxialModulus~ failureStrain~ modulusShare~ leastFailureStrain~ failureMargin~',
   'laminate/design-hole-diameter': 'holeDiameter+ leastDiameter+',
   'laminate/energy-at-rim': 'energyReleaseRate+ hoopModulus~ axialModulus~ poissonRatio~ shearModulus+',
   'laminate/equivalent-axial-force': 'pressure+ outsideDiameter~ axialForce~ shearForce+ bendingMoment+ torque+',

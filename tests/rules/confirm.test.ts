@@ -50,6 +50,13 @@ describe('the table of the coefficients', () => {
   });
 });
 
+/** Default strains of class 3 with other numbers round the pipe. */
+function withStrain(strains: RuleSet['defaultStrains'], hoop: readonly number[]): object {
+  const rule = strains.continuous[3];
+  const rows = rule.value.map((row, index) => ({ ...row, hoop: hoop[index] }));
+  return { ...strains, continuous: { ...strains.continuous, 3: { ...rule, value: rows } } };
+}
+
 describe('a rule set of the user', () => {
   const own = (change: (set: RuleSet) => object): RuleSet => ({ ...iso24817, ...change(iso24817) }) as RuleSet;
 
@@ -60,7 +67,7 @@ describe('a rule set of the user', () => {
       overlap: { ...overlap, minimum: { ...overlap.minimum, value: length.mm(400) } },
     }));
     const design = designRepair(partWall, { rules });
-    expect(design.ruleSet).toBe('site rules, revision 3');
+    expect(design.ruleSet).toMatch(/^own rule set "site rules, revision 3": 1 value differs from the set after ISO/u);
     expect(design.extent?.overlap).toMatchObject({ governing: 'minimum', value: length.mm(400) });
     expect(designRepair(partWall).extent?.overlap.governing).not.toBe('minimum');
   });
@@ -107,6 +114,27 @@ describe('a rule set of the user', () => {
     ],
     ['no heading', 'heading', () => ({ heading: '' })],
     [
+      'a strain that grows with the life',
+      'rules.defaultStrains.continuous.3[2].hoop',
+      ({ defaultStrains }) => ({
+        defaultStrains: withStrain(defaultStrains, [0.003, 0.0027, 0.0028]),
+      }),
+    ],
+    [
+      'a strain that the laminate may break at',
+      'rules.defaultStrains.continuous.3[0].hoop',
+      ({ defaultStrains }) => ({
+        defaultStrains: withStrain(defaultStrains, [0.01, 0.0027, 0.0025]),
+      }),
+    ],
+    [
+      'a unit of temperature that nobody counts in',
+      'rules.temperatureFactor.unit',
+      ({ temperatureFactor }) => ({
+        temperatureFactor: { ...temperatureFactor, value: { ...temperatureFactor.value, unit: 0.001 } },
+      }),
+    ],
+    [
       'lives out of order',
       'rules.defaultStrains.rare.1[1].life',
       ({ defaultStrains }) => ({
@@ -151,6 +179,18 @@ describe('a number that the case confirms', () => {
     ['a value out of bounds', 'overlap.minimum', -1, 'confirmed[0].value'],
     ['half a ply', 'leastPlies', 2.5, 'whole number'],
     ['a life that breaks the order of its table', 'defaultStrains.rare.1[1].life', 1, 'above that of the row before'],
+    [
+      'a strain above that of a shorter life',
+      'defaultStrains.rare.1[1].hoop',
+      0.0041,
+      'at most that of the shorter life',
+    ],
+    [
+      'a strain that the laminate may break at',
+      'defaultStrains.rare.1[0].hoop',
+      0.01,
+      'below the least strain to failure',
+    ],
   ])('is refused for %s', (_, path, value, says) => {
     expect(() => designRepair({ ...partWall, confirmed: [{ path, value, ...reader }] })).toThrow(says);
   });

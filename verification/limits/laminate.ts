@@ -15,6 +15,7 @@ const table = {
   failureStrain: 0.02,
   modulusShare: undefined,
   leastFailureStrain: undefined,
+  failureMargin: undefined,
 };
 
 /** So many holes of so many sizes under 6 mm, leaking as one bond would have them, nearly. */
@@ -130,6 +131,16 @@ export const laminateLimits: readonly LimitRow[] = [
     limit: 0.01,
     code: 'outside-validity',
     where: table,
+  },
+  {
+    of: 'laminate/default-strains',
+    says: 'no default strain above the strain to failure over its margin',
+    input: 'failureStrain',
+    names: 'defaultStrain',
+    accepts: 'from',
+    limit: 0.0125,
+    code: 'outside-validity',
+    where: { ...table, table: [{ life: year, hoop: 0.005, axial: 0.005, softAxial: 0.001 }] },
   },
   {
     of: 'laminate/long-term-strength-at',

@@ -36,6 +36,11 @@ export const atDefaults: Readonly<Record<string, object>> = {
     warmHoopModulus: undefined,
     warmAxialModulus: undefined,
   },
+  'laminate/default-strains failureMargin': {
+    table: [{ life: 31_557_600, hoop: 0.005, axial: 0.005, softAxial: 0.001 }],
+    designLife: 31_557_600,
+    failureStrain: 0.0125,
+  },
   'acceptance/hardness-gate leastMean': {
     scale: 'Shore D',
     qualifiedHardness: 80,

@@ -171,6 +171,7 @@ export const defaultsList: readonly DefaultRow[] = [
   ['leak', '0', 'laminate/governing-thickness', nothing],
   ['leastDiameter', '15 mm', 'laminate/design-hole-diameter', '15 mm even for a pinhole'],
   ['leastFailureStrain', '1 %', 'laminate/default-strains', 'short-term strain to failure >= 1 %'],
+  ['failureMargin', '2.5', 'laminate/default-strains', 'our choice: 1 % to failure over 0.40 %'],
   ['modulusShare', '0.5', 'laminate/default-strains', 'E_a > 0.5 E_c'],
   ['throughPoisson', '0.3', 'laminate/thick-over-thin', 'not in the notes: chosen by this project'],
   ['leastMean', '90 %', 'acceptance/hardness-gate', 'mean >= 90 % of the qualified'],

@@ -5,6 +5,7 @@ import { type Amount, joinLines, type Length, type Line, line, roundedDown } fro
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
+import { sidesOfBend } from '../design/side-of-bend.js';
 import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import { laidLength } from '../wrap/wrap.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
@@ -64,11 +65,13 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
 }
 
 export function lengthPoint({ extent, wrap }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {
-  return measured('length', length, extent.totalLength, laidLength(wrap, extent));
+  const name = `length${sidesOfBend(extent).outside}`;
+  return measured('length', length, extent.totalLength, laidLength(wrap, extent), name);
 }
 
 export function overlapPoint({ extent }: Designed, { leastOverlap }: AsBuiltRecord): AsBuiltPoint {
-  return measured('overlap', leastOverlap, extent.overlap.value, extent.overlap.value);
+  const name = `overlap${sidesOfBend(extent).inside}`;
+  return measured('overlap', leastOverlap, extent.overlap.value, extent.overlap.value, name);
 }
 
 function measured(
@@ -76,10 +79,11 @@ function measured(
   value: Length | undefined,
   least: number,
   planned: number,
+  name: string = point,
 ): AsBuiltPoint {
-  if (value === undefined) return notShown(point, `the ${point} was not measured`);
+  if (value === undefined) return notShown(point, `the ${name} was not measured`);
   if (isFarBeyond(value, planned)) return notShown(point, FAR_BEYOND);
-  return reaching(point, { name: point, kind: 'length', value }, least);
+  return reaching(point, { name, kind: 'length', value }, least);
 }
 
 export function steelPoint({ site }: Designed, { steel }: AsBuiltRecord): AsBuiltPoint {

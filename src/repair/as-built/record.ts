@@ -106,9 +106,9 @@ export interface AsBuiltRecord {
   readonly thickness?: Length | undefined;
   /** Thickness of one ply as it was measured on a witness of this job; else that of the system counts. A thicker one holds no more fibre. */
   readonly plyThickness?: Length | undefined;
-  /** Of the whole laminate on prepared steel, with its tapers. */
+  /** Of the whole laminate on prepared steel, with its tapers; on a bend along its outside. */
   readonly length?: Length | undefined;
-  /** The lesser one: from the edge of the defect at the end of life to where the full thickness ends. */
+  /** The lesser one: from the edge of the defect at the end of life to where the full thickness ends; on a bend along its inside. */
   readonly leastOverlap?: Length | undefined;
   /** Temperature of the steel from the last batch until the hardness was read. */
   readonly cure?: readonly TemperatureStep[] | undefined;

@@ -159,6 +159,7 @@ export interface LaminateDesign {
   readonly thickOverThin?: ThickOverThin;
 }
 
+/** On a bend overlap, taper and defect are those along its inside, where they are shortest. */
 export interface ExtentDesign {
   readonly overlap: Governed<Length, OverlapCriterion>;
   readonly taper: Length;
@@ -240,7 +241,7 @@ export interface DesignRecord {
   readonly case: RepairCase;
   readonly options: DesignOptions;
   readonly libraryVersion: string;
-  /** Rule set with its edition: "after ISO 24817:2017, as recalled". */
+  /** Rule set with its edition, "after ISO 24817:2017, as recalled"; one of the user's own with its file and how far it differs. */
   readonly ruleSet: string;
   /** Why it is `not repairable` or `not covered`. */
   readonly reasons: readonly Reason[];
@@ -298,4 +299,6 @@ export interface DesignOptions {
   readonly strict?: boolean | undefined;
   /** A rule set of the user's own, of the shape of those of this library, in place of the one that the case names. */
   readonly rules?: RuleSet | undefined;
+  /** Where that set came from, as a reader of the answer finds it: the name of a file. */
+  readonly rulesFrom?: string | undefined;
 }

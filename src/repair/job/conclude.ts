@@ -3,6 +3,7 @@ import type { DesignOptions, DesignParts, DesignRecord, NotDesigned, RepairDesig
 import { leaksToday } from '../found/opening.js';
 import { version } from '../version.js';
 import { holdPressure } from './hold-pressure.js';
+import { namedRules } from './rule-set.js';
 import { type Open, open } from './stage.js';
 import type { Workbook } from './workbook.js';
 
@@ -10,7 +11,7 @@ type PartsSoFar = { readonly [K in keyof DesignParts]: DesignParts[K] | Open };
 
 /** The verdict, with the parts that were worked out and what the workbook holds. */
 export function conclude(work: Workbook, options: DesignOptions, parts: PartsSoFar): RepairDesign {
-  const { case: repairCase, stated, rules, recorder, notCovered, reasons, missing, assumed, warnings } = work;
+  const { case: repairCase, stated, recorder, notCovered, reasons, missing, assumed, warnings } = work;
   const leaks = parts.found === open ? leaksToday(repairCase.defect) : parts.found.throughWall;
   const record: DesignRecord = {
     reasons: [...notCovered, ...reasons],
@@ -18,7 +19,7 @@ export function conclude(work: Workbook, options: DesignOptions, parts: PartsSoF
     case: stated,
     options,
     libraryVersion: version,
-    ruleSet: rules.heading,
+    ruleSet: namedRules(stated, options),
     assumed,
     rules: [...work.usedRules.values()],
     warnings,

@@ -1,5 +1,5 @@
-import type { CalculationError } from '../../formula/index.js';
-import { type Amount, exactly, type Kind, type Line, line } from '../../quantity/index.js';
+import { type CalculationError, inWords } from '../../formula/index.js';
+import { type Amount, exactly, type Kind, type Line, line, roundedDown, roundedUp } from '../../quantity/index.js';
 
 const KINDS: Readonly<Record<string, Kind>> = {
   m: 'length',
@@ -24,18 +24,22 @@ export function refusalLine(
   const words = parameter.replaceAll(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
   const from = source === undefined ? '' : ` (${source})`;
   if (typeof value !== 'number' || kind === undefined)
-    return line(
-      `${what}: ${words} is ${unit === '' ? String(value) : `${String(value)} ${unit}`}; ${constraint}${from}`,
-    );
+    return line(`${what}: ${words} is ${inWords(value, unit)}; ${constraint}${from}`);
   const amounts: Amount[] = [exactly(words, kind, value)];
   if (limit === undefined) return line(`${what}: ${words} is {0}; ${constraint}${from}`, ...amounts);
-  const written = unit === '' ? String(limit) : `${limit} ${unit}`;
-  amounts.push(exactly('limit', kind, limit));
-  return line(`${what}: ${words} is {0}; ${constraint.replace(written, '{1}')}${from}`, ...amounts);
+  amounts.push(limitOf(constraint, kind, limit));
+  return line(`${what}: ${words} is {0}; ${constraint.replace(inWords(limit, unit), '{1}')}${from}`, ...amounts);
+}
+
+/** A limit by what the sentence says of it: written so that what reaches it on paper passes. */
+function limitOf(constraint: string, kind: Amount['kind'], limit: number): Amount {
+  if (/\b(?:at most|below|under)\b/u.test(constraint)) return roundedDown('limit', kind, limit);
+  if (/\b(?:at least|above|reach)\b/u.test(constraint)) return roundedUp('limit', kind, limit);
+  return exactly('limit', kind, limit);
 }
 
 function kindOf(parameter: string, unit: string): Amount['kind'] | undefined {
-  if (unit === '') return 'number';
+  if (unit === '') return /strain$/iu.test(parameter) ? 'strain' : 'number';
   if (unit === 'Pa' && /pressure/iu.test(parameter)) return 'gauge pressure';
   return Object.hasOwn(KINDS, unit) ? KINDS[unit] : undefined;
 }

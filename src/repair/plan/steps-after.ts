@@ -2,6 +2,7 @@ import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { isBeyondRepair } from '../acceptance/pressure-test.js';
+import { sidesOfBend } from '../design/side-of-bend.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
@@ -13,6 +14,7 @@ export function stepsAfter(facts: PlanFacts): StepWords[] {
 
 function inspection({ acceptance, extent }: PlanFacts): StepWords {
   const { leastThickness, leastOverlap, highestWrinkle, needsSecondMethod } = acceptance;
+  const sides = sidesOfBend(extent);
   return {
     id: 'inspection',
     title: 'Inspect the repair',
@@ -26,7 +28,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepWords {
     goes: [
       line('Thickness {0} or more.', roundedUp('thickness', 'length', leastThickness)),
       line(
-        'Overlap on prepared steel {0} or more on each side; whole length {1} or more.',
+        `Overlap on prepared steel {0} or more${sides.inside} on each side; whole length {1} or more${sides.outside}.`,
         roundedUp('overlap', 'length', leastOverlap),
         roundedUp('length', 'length', extent.totalLength),
       ),
@@ -48,7 +50,7 @@ function inspection({ acceptance, extent }: PlanFacts): StepWords {
 function pressureTest(facts: PlanFacts): StepWords {
   const { acceptance } = facts;
   const { pressureTest: test } = acceptance;
-  const pressure = exactly('test pressure', 'gauge pressure', test.pressure);
+  const pressure = roundedUp('test pressure', 'gauge pressure', test.pressure);
   const hold = roundedUp('hold', 'time', test.hold);
   if (test.medium === 'none' || (test.medium === 'not stated' && !isBeyondRepair(test))) {
     const why =
@@ -134,14 +136,14 @@ function fillLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
   if (medium === 'gas' || volume === undefined) return [];
   const filled = line(
     `Fill with {0} of ${liquid === 'fresh water' ? 'fresh water' : 'the test liquid'} and let all the air out.`,
-    exactly('liquid', 'volume', volume),
+    roundedUp('liquid', 'volume', volume),
   );
   if (waterToAdd === undefined || testTemperature === undefined) return [filled];
   return [
     filled,
     line(
       'About {0} more go in to reach the pressure at {1}. Much more means air: let it out.',
-      exactly('water to add', 'volume', waterToAdd),
+      roundedUp('water to add', 'volume', waterToAdd),
       exactly('water', 'temperature', testTemperature),
     ),
   ];
@@ -152,7 +154,7 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
   return [
     line(
       'Full and shut off, it rises by {0} for each {1} of warming, and falls by as much: read the temperature of the pipe with each pressure, and let it down as it warms.',
-      exactly('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
+      roundedUp('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
       exactly('warming', 'temperature difference', 1),
     ),
   ];
@@ -161,14 +163,14 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
 function energyLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[] {
   const { storedEnergy, tntEquivalent, distance, medium } = test;
   if (storedEnergy === undefined) return [];
-  const energy = exactly('energy', 'energy', storedEnergy);
+  const energy = roundedUp('energy', 'energy', storedEnergy);
   if (medium === 'liquid' || tntEquivalent === undefined || distance === undefined)
     return [line('Stored energy {0}, without air; air makes it far more.', energy)];
   return [
     line(
       'GAS: stored energy {0}, as {1} of TNT. Nobody within {2}.',
       energy,
-      exactly('TNT', 'mass', tntEquivalent),
+      roundedUp('TNT', 'mass', tntEquivalent),
       roundedUp('distance', 'length', distance),
     ),
   ];

@@ -2,6 +2,7 @@ import { circumference } from '../../pipe/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { wrapEnds } from '../../wrap/index.js';
+import { sidesOfBend } from '../design/side-of-bend.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import type { StepWords } from './step-words.js';
@@ -151,8 +152,8 @@ function survey(facts: PlanFacts): StepWords {
       line('Measure circumference, wall, defect and hole; no scraping or hammering on thin wall.'),
       line('Mark the centre of the defect on the top of the pipe, beyond the area to prepare.'),
       line(
-        'Mark the ends of the wrap {0} to each side of the centre.',
-        exactly('half of the wrap', 'length', facts.rolls.end),
+        `Mark the ends of the wrap {0} to each side of the centre${sidesOfBend(facts.extent).outside}.`,
+        roundedUp('half of the wrap', 'length', facts.rolls.end),
       ),
     ],
     goes,

@@ -99,7 +99,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
         ),
         line(
           'The seal carries no load along the pipe: the restraints must take {0}.',
-          exactly('end load', 'force', seal.endLoadNotCarried),
+          roundedUp('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
       call: isEmpty

@@ -2,6 +2,7 @@ import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
+import { sidesOfBend } from '../design/side-of-bend.js';
 import { coldestForCure } from '../site/span-of-cure.js';
 import { leastOf } from '../timeline/duration.js';
 import { stepAt } from '../timeline/timeline.js';
@@ -25,7 +26,7 @@ export function steel(facts: PlanFacts): StepWords {
     title: 'Prepare the steel',
     does: [
       line(
-        'Degrease first, then prepare {0} of pipe or more, all round, the wrap with a margin.',
+        `Degrease first, then prepare {0} of pipe or more${sidesOfBend(extent).outside}, all round, the wrap with a margin.`,
         roundedUp('length to prepare', 'length', laidLength(wrap, extent)),
       ),
       line(

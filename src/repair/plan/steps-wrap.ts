@@ -1,5 +1,5 @@
 import type { Line } from '../../quantity/index.js';
-import { exactly, line, roundedDown } from '../../quantity/index.js';
+import { exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { finishedDiameter } from '../../wrap/index.js';
 import type { PlanFacts } from './facts.js';
@@ -19,7 +19,7 @@ export function wrapStep(facts: PlanFacts): StepWords {
     does: layingLines(facts),
     uses:
       resinMix === undefined
-        ? [line(`{0} of ${wrap.form}.`, exactly(`${wrap.form} length`, 'length', length))]
+        ? [line(`{0} of ${wrap.form}.`, roundedUp(`${wrap.form} length`, 'length', length))]
         : batchLines(resinMix, scaleFor(resinMix, facts.fillerMix), facts.rolls.allowedTime),
     practice: practiceLines(facts),
     goes: [

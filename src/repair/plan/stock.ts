@@ -17,7 +17,7 @@ export function materialsFor(facts: PlanFacts): StockItem[] {
   return [
     {
       name: `${laminate.name}, ${wrap.form}`,
-      use: exactly(`${wrap.form} length`, 'length', length),
+      use: roundedUp(`${wrap.form} length`, 'length', length),
       order: exactly('rolls', 'count', wrap.rolls),
       note: line(
         'rolls of {0}, {1} wide; the order holds the waste',

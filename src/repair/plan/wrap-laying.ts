@@ -1,7 +1,8 @@
 import type { Amount, Line } from '../../quantity/index.js';
-import { exactly, joinLines, line, saidIn } from '../../quantity/index.js';
+import { exactly, joinLines, line, roundedUp, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { JointDesign, SheetDesign } from '../design/design.js';
+import { sidesOfBend } from '../design/side-of-bend.js';
 import type { PlanFacts } from './facts.js';
 
 /** Passes and rolls beyond this many are not written out one by one. */
@@ -13,8 +14,8 @@ export function layingLines(facts: PlanFacts): Line[] {
   const lines = [
     line(
       'Start {0} before the centre of the defect, end {1} beyond it.',
-      exactly('start', 'length', -rolls.start),
-      exactly('end', 'length', rolls.end),
+      roundedUp('start', 'length', -rolls.start),
+      roundedUp('end', 'length', rolls.end),
     ),
     ...formLines(facts),
     ...bendLines(facts),
@@ -43,7 +44,7 @@ export function layingLines(facts: PlanFacts): Line[] {
 function bendLines({ wrap, extent: { insideLength } }: PlanFacts): Line[] {
   if (wrap.form === 'sheet' || wrap.insideOverlap === undefined || insideLength === undefined) return [];
   return [
-    line('All lengths of this wrap are measured along the outside of the bend.'),
+    line('Lengths of the tape and its passes are measured along the outside of the bend.'),
     line(
       'The turns fan out: keep the overlap along the outside, where they spread; along the inside they close up to about {0}.',
       exactly('overlap inside', 'ratio', wrap.insideOverlap),
@@ -138,12 +139,13 @@ function side(position: number): string {
 }
 
 function taperLine({ rolls, extent, wrap }: PlanFacts): Line {
-  const taper = exactly('taper', 'length', extent.taper);
+  const taper = roundedUp('taper', 'length', extent.taper);
+  const side = sidesOfBend(extent).inside;
   if (rolls.stagger === 0)
-    return line('All passes end together: the last turns carry fewer layers and make the taper of {0}.', taper);
+    return line(`All passes end together: the last turns carry fewer layers and make the taper of {0}${side}.`, taper);
   return line(
-    `Each ${wrap.form === 'tape' ? 'pass' : 'layer'} starts and ends {0} inside the one below it: the taper of {1} on each side.`,
-    exactly('stagger', 'length', rolls.stagger),
+    `Each ${wrap.form === 'tape' ? 'pass' : 'layer'} starts and ends {0} inside the one below it: the taper of {1}${side} on each side.`,
+    roundedUp('stagger', 'length', rolls.stagger),
     taper,
   );
 }

@@ -1,4 +1,5 @@
 import { decide, heading, step } from '../../formula/index.js';
+import { roundedDown } from '../../quantity/index.js';
 import { attempt, endLoad, type HighestSealPressure } from '../../seal/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
@@ -101,6 +102,6 @@ function checkAttempt({ recorder, reasons, case: { line, service } }: Workbook, 
   reasons.push({
     text: `the leak may not be sealed at this line pressure (limited by the ${limit.governing}): lower the pressure first`,
     found: { name: 'line pressure', kind: 'gauge pressure', value: line.pressure },
-    limit: { name: 'highest line pressure for the seal', kind: 'gauge pressure', value: limit.pressure },
+    limit: roundedDown('highest line pressure for the seal', 'gauge pressure', limit.pressure),
   });
 }

@@ -1,5 +1,5 @@
 import { heading, step } from '../../formula/index.js';
-import type { Length } from '../../quantity/index.js';
+import { type Length, roundedUp } from '../../quantity/index.js';
 import { wrapEnds } from '../../wrap/index.js';
 import type { ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
@@ -46,6 +46,6 @@ function checkRoom(work: Workbook, { defectLength }: ExtentDesign, laid: Length)
   work.reasons.push({
     text: 'there is not enough sound pipe beside the defect for the wrap with its ends',
     found: { name: 'sound pipe available', kind: 'length', value: availableOverlap },
-    limit: { name: 'sound pipe needed', kind: 'length', value: beyondDefect },
+    limit: roundedUp('sound pipe needed', 'length', beyondDefect),
   });
 }

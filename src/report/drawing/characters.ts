@@ -1,6 +1,7 @@
 import type { RepairDesign } from '../../repair/design/design.js';
+import { sidesOfBend } from '../../repair/design/side-of-bend.js';
 import type { ChosenOptions } from '../options.js';
-import { shownValue } from '../shown-value.js';
+import { showSafely } from '../safe-side.js';
 import { type AlongPipe, alongPipe, type Stretch } from './along.js';
 
 /** Characters from the start of the wrap to its end, and what stands to its left. */
@@ -12,15 +13,20 @@ export function characterDrawing(design: RepairDesign, options: ChosenOptions): 
   const along = alongPipe(design);
   if (along === undefined || design.extent === undefined) return [];
   const { extent } = design;
-  const length = (name: string, value: number): string => shownValue('length', name, value, options, true);
+  const { inside, outside } = sidesOfBend(extent);
+  const length = (name: string, value: number): string => showSafely(options)('length', name, value);
   const sizes = [
     `a taper ${length('taper', extent.taper)}`,
     `b overlap ${length('overlap', extent.overlap.value)}`,
-    `c ${inside(along)} ${length('defectLength', extent.defectLength)}`,
+    `c ${between(along)} ${length('defectLength', extent.defectLength)}`,
   ];
   return [
-    dimension(along, along.wrap, `${design.rolls === undefined ? 'wrap' : 'tape'} ${spanned(along.wrap, length)}`),
-    dimension(along, along.laminate, `laminate ${spanned(along.laminate, length)}`),
+    dimension(
+      along,
+      along.wrap,
+      `${design.rolls === undefined ? 'wrap' : 'tape'} ${spanned(along.wrap, length)}${outside}`,
+    ),
+    dimension(along, along.laminate, `laminate ${spanned(along.laminate, length)}${outside}`),
     letters(along),
     row(along, [
       [along.wrap, '.'],
@@ -29,14 +35,14 @@ export function characterDrawing(design: RepairDesign, options: ChosenOptions): 
     ]),
     row(along, [[along.defect, '~'], ...(along.pad === undefined ? [] : [[along.pad, '#'] as const])]),
     pipeWall(along),
-    `${' '.repeat(MARGIN)}${sizes.join(', ')}${along.stretch === 1 ? '' : ' (along the inside)'}`,
+    `${' '.repeat(MARGIN)}${sizes.join(', ')}${inside === '' ? '' : `; a, b and c${inside}`}`,
     `${' '.repeat(MARGIN)}${key(along)}`,
   ].filter((line) => line.trim() !== '');
 }
 
 /** What lies between the two overlaps. */
-function inside({ pad, between, defect }: AlongPipe): string {
-  return pad !== undefined && between.to > defect.to ? 'seal' : 'defect';
+function between({ pad, between: gap, defect }: AlongPipe): string {
+  return pad !== undefined && gap.to > defect.to ? 'seal' : 'defect';
 }
 
 function spanned({ from, to }: Stretch, length: (name: string, value: number) => string): string {

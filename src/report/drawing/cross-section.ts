@@ -1,6 +1,7 @@
 import type { RepairDesign } from '../../repair/design/design.js';
 import { leavesHollow } from '../../repair/found/hollow.js';
 import type { ChosenOptions } from '../options.js';
+import { showSafely } from '../safe-side.js';
 import { shownValue } from '../shown-value.js';
 import { wrapText } from '../text.js';
 import { filled, type Material, patterns } from './materials.js';
@@ -102,11 +103,12 @@ function layersOf(design: RepairDesign, options: ChosenOptions): Layer[] {
   if (found === undefined || laminate === undefined) return [];
   const { filler, pipe } = repairCase;
   const given = (name: string, value: number): string => shownValue('length', name, value, options, false);
+  const show = showSafely(options);
   const { wallAtEndOfLife } = found;
   const layers: Layer[] = [
     {
       material: 'steel',
-      words: `wall: ${given('wallAtEndOfLife', Math.max(0, wallAtEndOfLife))} of ${given('wallThickness', pipe.wallThickness)} left at the end of life`,
+      words: `wall: ${show('length', 'wallAtEndOfLife', Math.max(0, wallAtEndOfLife))} of ${given('wallThickness', pipe.wallThickness)} left at the end of life`,
     },
   ];
   const { seal } = repairCase;
@@ -122,7 +124,7 @@ function layersOf(design: RepairDesign, options: ChosenOptions): Layer[] {
     });
   layers.push({
     material: 'laminate',
-    words: `laminate: ${laminate.plies} plies of ${given('plyThickness', repairCase.laminate.plyThickness)}, ${given('laidThickness', laminate.laidThickness)} in all`,
+    words: `laminate: ${laminate.plies} plies of ${given('plyThickness', repairCase.laminate.plyThickness)}, ${show('length', 'laidThickness', laminate.laidThickness)} in all`,
   });
   return layers.reverse();
 }

@@ -1,6 +1,8 @@
 import type { RepairDesign } from '../../repair/design/design.js';
+import { sidesOfBend } from '../../repair/design/side-of-bend.js';
 import { leavesHollow } from '../../repair/found/hollow.js';
 import type { ChosenOptions } from '../options.js';
+import { showSafely } from '../safe-side.js';
 import { shownValue } from '../shown-value.js';
 import { type AlongPipe, alongPipe, type Stretch } from './along.js';
 import { dimension } from './dimension.js';
@@ -54,7 +56,8 @@ export function elevation(design: RepairDesign, options: ChosenOptions): string 
     x: (at) => LEFT + (at - along.wrap.from) * scale,
     y: (height) => surface - height * scale * times,
   };
-  const length = (name: string, value: number): string => shownValue('length', name, value, options, true);
+  const length = (name: string, value: number): string => showSafely(options)('length', name, value);
+  const { outside } = sidesOfBend(extent);
   const above = [
     label(4, 14, 'Along the pipe: length to scale,'),
     label(4, 28, `thickness drawn ${times === 1 ? 'to the same scale' : `${times} times too large`}`),
@@ -62,13 +65,13 @@ export function elevation(design: RepairDesign, options: ChosenOptions): string 
       place.x(along.wrap.from),
       place.x(along.wrap.to),
       24 + ROW,
-      `${design.wrap?.form === 'tape' ? 'tape' : 'wrap'} ${length('overallLength', along.wrap.to - along.wrap.from)}`,
+      `${design.wrap?.form === 'tape' ? 'tape' : 'wrap'} ${length('overallLength', along.wrap.to - along.wrap.from)}${outside}`,
     ),
     dimension(
       place.x(along.laminate.from),
       place.x(along.laminate.to),
       24 + 2 * ROW,
-      `laminate ${length('totalLength', extent.totalLength)}`,
+      `laminate ${length('totalLength', extent.totalLength)}${outside}`,
     ),
     ...tapeEnds(design, along, place, 24 + 3 * ROW - 4),
   ];
@@ -206,7 +209,7 @@ type Length = (name: string, value: number) => string;
 function dimensionsBelow({ extent, found, seal }: RepairDesign, along: AlongPipe, length: Length): [Stretch, string][] {
   if (extent === undefined || found === undefined) return [];
   const { laminate, fullThickness, between, defect, hole, pad } = along;
-  const side = along.stretch === 1 ? '' : ' along the inside';
+  const side = sidesOfBend(extent).inside;
   const rows: [Stretch, string][] = [
     [{ from: fullThickness.from, to: between.from }, `overlap ${length('overlap', extent.overlap.value)}${side}`],
     [{ from: laminate.from, to: fullThickness.from }, `taper ${length('taper', extent.taper)}${side}`],
@@ -229,12 +232,16 @@ function legendRows(
   options: ChosenOptions,
 ): [Material, string][] {
   const given = (name: string, value: number): string => shownValue('length', name, value, options, false);
+  const show = showSafely(options);
   const rows: [Material, string][] = [
-    ['laminate', `laminate: ${laminate?.plies} plies, ${given('laidThickness', layers.laminate)}`],
+    ['laminate', `laminate: ${laminate?.plies} plies, ${show('length', 'laidThickness', layers.laminate)}`],
     ['tape', 'end of the wrap: fewer layers'],
   ];
   if (filler !== 'none') rows.push(['filler', `filler: ${given('filler', layers.filler)} over the defect`]);
   if (along.pad !== undefined) rows.push(['seal', 'leak seal: putty under a thin sheet (height not to scale)']);
-  rows.push(['steel', `wall: ${given('wallThickness', layers.wall)}, ${given('wallAtEndOfLife', layers.left)} left`]);
+  rows.push([
+    'steel',
+    `wall: ${given('wallThickness', layers.wall)}, ${show('length', 'wallAtEndOfLife', layers.left)} left`,
+  ]);
   return rows;
 }

@@ -12,7 +12,7 @@ const confirming = (value = library) => [
 ];
 const warnedOf = (...asked: Parameters<typeof designRepair>) =>
   designRepair(...asked).warnings.flatMap(({ text, amounts = [] }) =>
-    text.startsWith('overlap.minimum') ? [amounts.map(({ value }) => value)] : [],
+    /(?:confirms|set has) overlap\.minimum as/u.test(text) ? [amounts.map(({ value }) => value)] : [],
   );
 
 describe('a confirmed number', () => {

@@ -35,3 +35,23 @@ describe('qualified strains', () => {
     expect(share(low)).toBeGreaterThan(share(plain));
   });
 });
+
+describe('a strain near to where the laminate breaks', () => {
+  it('is refused whoever put it in, and a margin of 2.5 to the strain to failure is enough', () => {
+    const by = { by: 'A. Reader', edition: '2017' };
+    const confirming = (hoop: number) => {
+      const confirmed = [0, 1, 2].map((row) => ({
+        path: `defaultStrains.continuous.3[${row}].hoop`,
+        value: hoop,
+        ...by,
+      }));
+      const laminate = { ...partWall.laminate, strainToFailure: strain.percent(1.5) };
+      return designRepair({ ...partWall, laminate, confirmed });
+    };
+    expect(confirming(0.006).verdict).toBe('designed');
+    const { verdict, reasons } = confirming(0.0061);
+    expect(verdict).toBe('not covered');
+    expect(reasons.map(({ text }) => text).join()).toContain('the strain to failure over 2.5');
+    expect(reasons.flatMap(({ amounts = [] }) => amounts)).toMatchObject([{ value: 0.0061 }, { value: 0.006 }]);
+  });
+});

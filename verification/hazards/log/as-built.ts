@@ -200,7 +200,7 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/points.ts: measured thickness',
       'as-built/points.ts: measured length',
       'as-built/points.ts: measured overlap',
-      'as-built/points.ts: notShown the <point> was not measured',
+      'as-built/points.ts: notShown the <name> was not measured',
       'as-built/points.ts: reaching point',
     ],
     tests: dimension(

@@ -133,7 +133,13 @@ export const limits: readonly Hazard[] = [
   {
     could: 'A number is confirmed that lets a repair be thinner than the recalled one, by a slip or in another sense.',
     would: 'The repair would be thinner, and nobody would have been told by what.',
-    guards: ['job/confirmed.ts: warn bothNumbers'],
+    guards: ['job/own-rules.ts: warn bothNumbers'],
     tests: ofRules('a confirmed number that is less conservative'),
+  },
+  {
+    could: 'A rule set of the user has less conservative values than that of this library, and its name.',
+    would: 'The repair would be thinner by the word of nobody, under a heading that people trust.',
+    guards: ['job/own-rules.ts: warn bothValues(difference)'],
+    tests: ofRules('an own set of a name that people know, with a less conservative value'),
   },
 ];

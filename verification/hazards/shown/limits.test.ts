@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { designOf } from '../../../tests/faults/answers.js';
+import type { Length } from '../../../src/quantity/index.js';
+import { designRepair } from '../../../src/repair/index.js';
+import { asmePcc2 } from '../../../src/rules/index.js';
+import { caseOf, designOf } from '../../../tests/faults/answers.js';
 import { type CaseFile, emptyLeak, leak, loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
 import { show } from './judged.js';
 
@@ -249,5 +252,18 @@ describe('the rule set', () => {
     const said = (value: string) => confirming(value).warnings.filter(({ text }) => text.includes('overlap.minimum'));
     expect(said('40 mm').map(({ amounts }) => amounts?.map((each) => each.value))).toEqual([[0.04, 0.05]]);
     expect(said('60 mm')).toEqual([]);
+  });
+
+  it('an own set of a name that people know, with a less conservative value', () => {
+    const read = caseOf(loss);
+    const by = (value: number) => {
+      const { overlap } = asmePcc2;
+      const minimum = { ...overlap.minimum, value: value as Length };
+      return designRepair(read, { rules: { ...asmePcc2, overlap: { ...overlap, minimum } }, rulesFrom: 'own.json' });
+    };
+    const said = (value: number) => by(value).warnings.filter(({ text }) => text.includes('overlap.minimum'));
+    expect(said(0.04).map(({ amounts }) => amounts?.map((each) => each.value))).toEqual([[0.04, 0.05]]);
+    expect(said(0.06)).toEqual([]);
+    expect(by(0.06).ruleSet).toMatch(/^own rule set, own\.json: 1 value differs from the set after ASME/u);
   });
 });
