@@ -43,7 +43,7 @@ const guards: Readonly<
     (v) => wholeNumber(v, 1, 'plies'),
     [1, 7],
     [0, 1.5, 2 ** 53],
-    'plies is 9007199254740992; must be a whole number, 1 or above',
+    'plies is 9007199254740000; must be a whole number, 1 or above',
   ],
   below: [
     (v) => below(v, 2, 'half the diameter', 'wall', 'm'),

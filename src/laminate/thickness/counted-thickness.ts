@@ -37,7 +37,7 @@ export function countedThickness(input: CountedThicknessInput): Length {
 export const countedThicknessFormula = /* @__PURE__ */ formula<CountedThicknessInput, Length>({
   id: 'laminate/counted-thickness',
   title: 'Thickness of a laminate that counts as built',
-  search: ['as built', 'witness', 'resin rich'],
+  search: ['witness', 'resin rich'],
   compute: countedThickness,
   equation: { expression: 'min(n * min(t_p, t_s), t_m * min(1, t_s / t_p))' },
   inputs: {

@@ -27,7 +27,7 @@ export function colonyExtent(input: ColonyExtentInput): Length {
 export const colonyExtentFormula = /* @__PURE__ */ formula<ColonyExtentInput, Length>({
   id: 'pipe/colony-extent',
   title: 'Extent of neighbours that act with each other',
-  search: ['colony', 'cluster', 'interaction'],
+  search: ['cluster', 'interaction'],
   compute: colonyExtent,
   equation: { expression: 'r - g' },
   inputs: {

@@ -11,5 +11,5 @@ export interface SidesOfBend {
 export function sidesOfBend({ insideLength }: Pick<ExtentDesign, 'insideLength'>): SidesOfBend {
   return insideLength === undefined
     ? { inside: '', outside: '' }
-    : { inside: ' along the inside of the bend', outside: ' along the outside of the bend' };
+    : { inside: ' along the inside', outside: ' along the outside' };
 }

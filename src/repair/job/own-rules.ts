@@ -37,8 +37,9 @@ function bothValues({ path, kind, value, instead }: RuleDifference): Line {
   const said = (name: string, each: RuleValue): string => {
     if (typeof each === 'boolean') return each ? 'yes' : 'no';
     if (each === null || kind === 'word') return each === null ? 'none' : 'a number';
+    const place = amounts.length;
     amounts.push(exactly(name, kind === 'rows' ? 'count' : kind, each));
-    return kind === 'rows' ? `{${amounts.length - 1}} rows` : `{${amounts.length - 1}}`;
+    return kind === 'rows' ? `{${place}} rows` : `{${place}}`;
   };
   const [own, library] = [said('own value', value), said('value of this library', instead)];
   return line(

@@ -186,7 +186,7 @@ describe('the thickness when the pipe shares the load and was wrapped under pres
     };
     const holds = substratePressure(given);
     expect(() => thicknessSharingLive({ ...given, livePressure: (holds * 1.001) as GaugePressure })).toThrow(
-      `livePressure is ${holds * 1.001} Pa; must be below ${holds} Pa`,
+      /^livePressure is 4944736\.0296\d* Pa; must be below 4939796\.2334\d* Pa/u,
     );
     expect(() => thicknessSharingLive({ ...given, livePressure: 8.1e6 as GaugePressure })).toThrow(
       'the design pressure',
