@@ -25,11 +25,6 @@ export const equivalents: readonly Equivalent[] = [
   ),
   ...alike('src/repair/case/sized-by-surge.ts', TIE, [['surge <= designPressure', 'surge < designPressure']]),
   ...alike(
-    'src/repair/job/confirmed.ts',
-    'the rule sets of this library hold no confirmed number: it only saves the time to look for one',
-    [['work.case.confirmed === undefined && rules === undefined', 'false']],
-  ),
-  ...alike(
     'src/repair/job/workbook.ts',
     'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
     [['work.warnings.some((each) => each.text === said.text && each.step === step)', 'false']],

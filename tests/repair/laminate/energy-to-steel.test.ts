@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { energyFromTests } from '../../../src/laminate/index.js';
-import { gauge, length } from '../../../src/quantity/index.js';
+import { energyReleaseRate, gauge, type Length, length } from '../../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../../src/repair/index.js';
-import { leaking } from '../example-case.js';
+import { leaking, sealed } from '../example-case.js';
 
 /** The bond of a laminate over a leak, by the maker's tests of holes. */
 
@@ -56,5 +56,22 @@ describe('a laminate whose bond is known by tests of holes', () => {
     const asked = open.missing.map(({ field }) => field);
     expect(asked).toContain('laminate.shearModulus');
     expect(asked).not.toContain('laminate.energyReleaseRate');
+  });
+});
+
+describe('a bond that was tested over a seal', () => {
+  const footprint = designRepair(sealed).laminate?.footprint?.diameter ?? (0 as Length);
+  /** Less than the bond to steel, and found over a rim itself: it is not lowered for its worst place. */
+  const testedOver = (share: number) => {
+    const rate = energyReleaseRate.JPerM2(150);
+    const over = { energyReleaseRate: rate, footprint: (footprint * share) as Length };
+    return designRepair({ ...sealed, laminate: { ...sealed.laminate, energyReleaseRateOverSeal: over } });
+  };
+
+  it('counts for a footprint as large as it was tested over, and not for a larger one', () => {
+    const [smaller, alike, larger] = [1 - 1e-9, 1, 1.1].map(testedOver);
+    expect(alike?.laminate?.footprint?.diameter).toBe(footprint);
+    expect(alike?.laminate?.thickness.value).toBe(larger?.laminate?.thickness.value);
+    expect(smaller?.laminate?.thickness.value).toBeGreaterThan(1.5 * (alike?.laminate?.thickness.value ?? Number.NaN));
   });
 });
