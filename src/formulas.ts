@@ -1,6 +1,6 @@
 /**
  * `hoopwright/formulas`: the declarations of all formulas and the sources that they name, one call for a formula by its
- * name, the check of a hand calculation and of a sheet of them, its typeset equation, and the search for it.
+ * name, also over columns, the check of a hand calculation and of a sheet of them, its typeset equation, and the search for it.
  */
 export {
   type ClaimedStep,
@@ -11,6 +11,10 @@ export {
   evaluate,
   findFormulas,
   type HandCheck,
+  type InputColumns,
+  type OverColumns,
+  overColumns,
+  type RowAnswer,
   type SheetCheck,
   type StepCheck,
   type Typeset,
