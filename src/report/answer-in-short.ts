@@ -55,7 +55,7 @@ function laminateRows(
     const onBend =
       insideLength === undefined
         ? ''
-        : `along the outside of the bend, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
+        : `along the outside, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
     rows.push([
       'Length',
       show('length', 'totalLength', totalLength),

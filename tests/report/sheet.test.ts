@@ -3,6 +3,7 @@ import { decodeCase } from '../../src/json/index.js';
 import { exactly, length, line, roundedDown, roundedUp, temperature } from '../../src/quantity/index.js';
 import type { RepairDesign } from '../../src/repair/design/design.js';
 import { designRepair } from '../../src/repair/index.js';
+import { formatToward } from '../../src/report/number.js';
 import { calculationSheet } from '../../src/report.js';
 import { exampleDocument, exampleNames } from '../json/examples.js';
 import { inventedCase, inventedDesign } from './fixture.js';
@@ -93,7 +94,7 @@ describe('the calculation sheet', () => {
     // The pad by its margin, 4 mm + 2 x 25 mm; the end load by pi/4 D^2 at 0.6 MPa; the jet by 2 p A.
     expect(answer).toContain('Pad 54.00 mm across, governed by the margin');
     const endLoad = 0.6e6 * (Math.PI / 4) * 0.2191 ** 2;
-    expect(answer).toContain(`End load ${Number(endLoad.toPrecision(4))} N along the pipe at the design pressure`);
+    expect(answer).toContain(`End load ${formatToward(endLoad, 4, 'up')} N along the pipe at the design pressure`);
     expect(answer).toContain(`Jet from the open hole ${(2 * 2e4 * (Math.PI / 4) * 0.004 ** 2).toPrecision(4)} N`);
     expect(answer).toMatch(/Highest line pressure [\d.]+ MPa set by the thinned pipe under the band/);
     expect(answer).toMatch(/tighten evenly to [\d.]+ N m and no further/);

@@ -65,7 +65,7 @@ describe('each hour that the best start tries', () => {
           .add(`known ${notBackBefore !== undefined}`);
       }
     };
-    fc.assert(fc.property(fc.constantFrom(...jobs), forecasts, compare), { numRuns: 25, seed: 20261125 });
+    fc.assert(fc.property(fc.constantFrom(...jobs), forecasts, compare), { numRuns: 50, seed: 20261125 });
     const sorts = ['designed', 'needs input', 'not repairable', 'go', 'wait', 'stop', 'fits true', 'fits false'];
     expect([...seen]).toEqual(expect.arrayContaining([...sorts, 'known true', 'known false']));
   });
