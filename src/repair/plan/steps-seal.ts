@@ -87,7 +87,10 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
         line(isEmpty ? 'No damp at the pad.' : 'No drop and no damp at the pad; the gauge stands still.'),
       ],
       stops: [
-        line('Less wall than that under the band: no band. It would open the next hole.'),
+        line(
+          'Less wall than {0} under the band: no band. It would open the next hole.',
+          roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+        ),
         isEmpty
           ? line('Any drop from the hole: the line is not empty. A sheet that springs.')
           : line(

@@ -63,7 +63,10 @@ export function steel(facts: PlanFacts): StepWords {
     ],
     stops: [
       line('A lighter grade or less profile; water or product on the steel: stop the weep first, then prepare again.'),
-      line('Less wall than that: the preparation took it, or it was never there. No resin; the design is run again.'),
+      line(
+        'Less wall than {0}: the preparation took it, or it was never there. No resin; the design is run again.',
+        roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+      ),
     ],
     call: 'the designer for another grade, the inspector for more wall loss',
     signs: 'surface inspector',

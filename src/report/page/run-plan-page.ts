@@ -89,7 +89,14 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore, window
     });
   }
   for (const field of [...notes, ...marks]) field.addEventListener('input', keep);
-  page.getElementById('clear')?.addEventListener('click', () => {
+  const clear = page.getElementById('clear');
+  const asks = clear?.textContent ?? '';
+  let isAsked = false;
+  clear?.addEventListener('click', () => {
+    // Readings and signatures of a day are not erased by one touch of a glove.
+    isAsked = !isAsked;
+    clear.textContent = isAsked ? 'Erase every hour, reading and signature? Press once more.' : asks;
+    if (isAsked) return;
     for (const field of [...hours, ...notes]) field.value = '';
     for (const field of [...holds, ...marks]) field.checked = false;
     try {

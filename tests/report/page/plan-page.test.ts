@@ -69,6 +69,8 @@ describe('hours on the page of a plan', () => {
     expect(again.shown('when-filler')).toContain('began 13:20');
     expect(runPage(planHtml(planWork(designRepair(planned))), store).shown('when-filler')).not.toContain('began');
     again.clear();
+    expect(again.shown('when-filler'), 'asked, and not yet erased').toContain('began 13:20');
+    again.clear();
     expect(again.shown('when-filler')).toBe(runPage(html).shown('when-filler'));
     expect(runPage(html, store).shown('when-filler')).toBe(runPage(html).shown('when-filler'));
   });
