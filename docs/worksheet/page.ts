@@ -158,8 +158,9 @@ json.addEventListener('input', () =>
     try {
       replace(parseJson(json.value));
     } catch (error) {
+      // Half a text is no reason to lose the case: the form keeps it, and there is no answer until the text can be read.
       const message = messageOf(error);
-      refuse(message);
+      show({ sort: 'unread', message: `${message}. The form keeps the case that was read last.` });
       say(json, message);
     }
   }),

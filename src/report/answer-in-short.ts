@@ -9,11 +9,14 @@ import { shownValue } from './shown-value.js';
 /** One line of the answer: what, how much, by which criterion, and the formula whose step gives it. */
 export type ShortRow = readonly [label: string, value: string, by: string, formula?: ShownBy];
 
-/** The first step of a formula, or its last: filler and resin are mixed by the same ones, in this order. */
-export interface ShownBy {
-  readonly formula: string;
-  readonly isLast?: true;
-}
+/**
+ * The step behind a line. The first of a formula, or its last: filler and resin are mixed by the same ones, in this order. The
+ * first step that gives each of some results, or the part in which it stands. Or the whole part of a formula.
+ */
+export type ShownBy =
+  | { readonly formula: string; readonly isLast?: true }
+  | { readonly results: readonly number[]; readonly isPart?: true }
+  | { readonly partOf: string };
 
 /** The answer in a dozen lines: what is laid, how long, with what, how long it waits, what it bears. */
 export function answerInShort(design: RepairDesign, options: ChosenOptions): ShortRow[] {
@@ -48,6 +51,7 @@ function laminateRows(
       'It resists',
       show('gauge pressure', 'resistance', resistance.value),
       `design pressure ${shownValue('gauge pressure', 'designPressure', service.designPressure, options, false)}; by ${resistance.governing}`,
+      { results: [resistance.value] },
     ],
   ];
   if (extent !== undefined) {
@@ -77,6 +81,7 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
         'Surface',
         show('length', 'overallLength', overallLength),
         `to prepare, at least${extent === undefined ? '' : sidesOfBend(extent).outside}: with the end bands of the tape`,
+        { results: [overallLength] },
       ],
       [
         'Tape',
@@ -89,11 +94,19 @@ function wrapRows({ wrap, extent, laminate }: RepairDesign, show: Show): ShortRo
   return [
     ...(extent === undefined
       ? []
-      : [['Surface', show('length', 'totalLength', extent.totalLength), 'to prepare, at least'] as const]),
+      : [
+          [
+            'Surface',
+            show('length', 'totalLength', extent.totalLength),
+            'to prepare, at least',
+            { formula: 'laminate/axial-extent' },
+          ] as const,
+        ]),
     [
       'Sheet',
       show('length', 'sheetLength', wrap.sheetLength),
       `${rolls}; ${wrap.layers} layers in ${wrap.bands} bands`,
+      { results: [wrap.sheetLength] },
     ],
   ];
 }
@@ -136,18 +149,25 @@ function hourRows({ timeline }: RepairDesign, show: Show): ShortRow[] {
   const waits = WAITS.flatMap(([id, material]) => {
     const duration = stepAt(timeline, id)?.duration;
     if (duration === undefined) return [];
-    return [`${material} ${duration.known ? show('time', 'wait', duration.time) : 'not known'}`];
+    const text = `${material} ${duration.known ? show('time', 'wait', duration.time) : 'not known'}`;
+    return [{ text, results: duration.known ? [duration.time] : [] }];
   });
   const { earliestReturn } = timeline;
   const back = show('time', 'wait', leastOf(earliestReturn));
   return [
-    ['Cure waits', '', `${waits.join(', ')}; each at least, then its hold point`],
+    [
+      'Cure waits',
+      '',
+      `${waits.map(({ text }) => text).join(', ')}; each at least, then its hold point`,
+      { results: waits.flatMap(({ results }) => results) },
+    ],
     [
       'Return',
       back,
       earliestReturn.known
         ? 'after the start, at the earliest'
         : 'after the start, or later: not every time is stated (see the plan)',
+      { results: waits.flatMap(({ results }) => results), isPart: true },
     ],
   ];
 }
@@ -157,7 +177,12 @@ function siteRows({ site }: RepairDesign): ShortRow[] {
   const waiting = site.reasons.filter(({ decision }) => decision !== 'go').map(({ check }) => check);
   const because = [...new Set(waiting)].join(', ');
   return [
-    ['Site gate', site.decision.toUpperCase(), `${because === '' ? '' : `${because}; `}by the readings of the case`],
+    [
+      'Site gate',
+      site.decision.toUpperCase(),
+      `${because === '' ? '' : `${because}; `}by the readings of the case`,
+      { partOf: 'site/dew-point' },
+    ],
   ];
 }
 

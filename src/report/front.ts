@@ -1,4 +1,4 @@
-import type { RecordedEntry } from '../formula/recorder.js';
+import type { RecordedEntry, RecordedStep } from '../formula/recorder.js';
 import type { RepairDesign, Warning } from '../repair/design/design.js';
 import { answerInShort, type ShownBy } from './answer-in-short.js';
 import type { Block } from './document.js';
@@ -36,8 +36,22 @@ export function frontBlocks(
   ];
 }
 
-/** Number of a step as the sheet prints it; nothing where the design has no such step. */
-export function stepNumber(record: readonly RecordedEntry[], { formula, isLast }: ShownBy): string {
-  const numbers = numberedSteps(record).flatMap(({ number, step }) => (step.formula === formula ? [number] : []));
-  return numbers.at(isLast === true ? -1 : 0) ?? '';
+/** Numbers of the steps behind a line, as the sheet prints them; nothing where the design has no such step. */
+export function stepNumber(record: readonly RecordedEntry[], by: ShownBy): string {
+  const steps = numberedSteps(record);
+  if ('results' in by) {
+    const numbers = by.results.flatMap((value) => steps.find(({ step }) => gives(step, value))?.number ?? []);
+    return [...new Set(numbers.map((number) => (by.isPart === true ? partIn(number) : number)))].join(', ');
+  }
+  const wanted = 'partOf' in by ? by.partOf : by.formula;
+  const numbers = steps.flatMap(({ number, step }) => (step.formula === wanted ? [number] : []));
+  if ('partOf' in by) return partIn(numbers[0] ?? '');
+  return numbers.at(by.isLast === true ? -1 : 0) ?? '';
+}
+
+const partIn = (number: string): string => number.split('.')[0] ?? '';
+
+/** Whether a number is what a step gave, alone or beside others. */
+function gives({ result }: RecordedStep, value: number): boolean {
+  return result === value || (typeof result === 'object' && result !== null && Object.values(result).includes(value));
 }

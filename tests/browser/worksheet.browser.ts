@@ -169,14 +169,19 @@ describe('a refusal', () => {
     expect(await sheet.page.locator(box('site.relativeHumidity', 'refusal')).textContent()).toMatch(/unit/u);
   });
 
-  it('of a text that is no case empties the form', async () => {
+  it('of a text that cannot be read leaves no answer, and leaves the form as it is', async () => {
     sheet = await openWorksheet(browser, html);
     await sheet.page.click('#take-example');
     await verdictOf(sheet.page, /^Designed/u);
     await sheet.page.fill('#json', '{"title": ');
     await verdictOf(sheet.page, /^No answer/u);
     expect(await sheet.page.locator('#json-refusal').textContent()).toMatch(/not a JSON document/u);
-    expect(await sheet.page.inputValue(box('title'))).toBe('');
+    expect(await sheet.page.locator('.numbers').count()).toBe(0);
+    expect(await sheet.page.inputValue(box('title'))).toBe(exampleDocument(FIRST).title);
+    // The case in the form is designed again as soon as a field is touched.
+    await sheet.page.fill(box('title'), 'Once more');
+    await verdictOf(sheet.page, /^Designed/u);
+    expect(JSON.parse(await sheet.page.inputValue('#json')).title).toBe('Once more');
     await sheet.page.fill('#json', exampleText('vacuum-line.json'));
     await verdictOf(sheet.page, /^(?:Designed|Not|Needs)/u);
     expect(await sheet.page.inputValue(box('title'))).toBe(exampleDocument('vacuum-line.json').title);

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { decodeCase } from '../../src/json/index.js';
 import { designRepair } from '../../src/repair/index.js';
+import { answerInShort } from '../../src/report/answer-in-short.js';
+import { stepNumber } from '../../src/report/front.js';
 import { calculationSheet } from '../../src/report/index.js';
+import { numberedSteps } from '../../src/report/numbered-steps.js';
+import { chosen } from '../../src/report/options.js';
 import { exampleDocument, exampleNames } from '../json/examples.js';
 
 const sheetOf = (name: string, format: 'html' | 'text' = 'html'): string =>
@@ -57,6 +61,26 @@ describe('page one of the sheet', () => {
     expect(front).toMatch(/\d+ of \d+ rule values are written down from memory/);
     for (const word of ['Prepared', 'Checked', 'Approved']) expect(front).toContain(`>${word}</th>`);
   });
+
+  it.each(exampleNames.filter((name) => name !== 'sour-gas-crack.json'))(
+    'gives every line of the answer of %s the number of its step or part, and that step its value',
+    (name) => {
+      const { case: repairCase } = decodeCase(exampleDocument(name));
+      const design = designRepair(repairCase, { record: true });
+      const record = design.record ?? [];
+      const steps = new Map(numberedSteps(record).map(({ number, step }) => [number, step]));
+      const rows = answerInShort(design, chosen({}));
+      expect(rows.length).toBeGreaterThan(9);
+      for (const [label, , , by] of rows) {
+        const numbers = by === undefined ? [] : stepNumber(record, by).split(', ');
+        expect(numbers.join(', '), label).toMatch(/^\d/u);
+        for (const number of numbers.filter((each) => each.includes('.'))) expect(steps.has(number), label).toBe(true);
+      }
+      const resists = rows.find(([label]) => label === 'It resists')?.[3];
+      const result = steps.get(resists === undefined ? '' : stepNumber(record, resists))?.result;
+      expect(JSON.stringify(result)).toContain(String(design.laminate?.resistance.value));
+    },
+  );
 
   it('gives lines of the answer with the number of the step that holds them', () => {
     const steps = [...front.matchAll(/<td class="number">(\d+\.\d+)<\/td>/gu)].map(([, number]) => number);
