@@ -136,6 +136,14 @@ describe('the yielded pipe', () => {
     expect(wanted).toBeCloseTo(10.48, 2);
   });
 
+  it('is refused where the sound pipe is above what its code allows, and asked for a factor where nothing tells', () => {
+    // 2 x 9.53 mm x 359 MPa / 609.6 mm: 44.9 bar with the factor 0.4, 56.1 with 0.5; 50 bar are asked.
+    const byCode = (designFactor: number) => withPaths(yielded, { assessment: { designFactor } });
+    expect([0.4, 0.5].map((factor) => verdictOf(byCode(factor)))).toEqual(['not repairable', 'designed']);
+    expect(verdictOf(withPaths(yielded, { assessment: undefined }))).toBe('needs input');
+    expect(verdictOf(withPaths(byCode(0.4), { 'repair.method': 'substrate ignored' }))).not.toBe('not repairable');
+  });
+
   it('counts only with what it carries where the laminate reaches its strain first', () => {
     expect(millimetresAsked(yielded)).toBeGreaterThanOrEqual(wanted * (1 - 1e-9));
   });

@@ -1,4 +1,4 @@
-import { exactly, roundedDown, type Stress } from '../../quantity/index.js';
+import type { Amount } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
 
@@ -9,13 +9,23 @@ export function countsOnMetal(method: ThicknessMethod): boolean {
   return ON_METAL.includes(method);
 }
 
+/** Whether the case names such a method. */
+export function namesMethodOnMetal({ case: { repair } }: Workbook): boolean {
+  return repair.method !== undefined && countsOnMetal(repair.method);
+}
+
 /** A pipe that has more than its code allows while it is sound has nothing to give to a laminate that shares with it. */
-export function refuseToShare(work: Workbook, stress: Stress, limit: Stress): void {
+export function refuseToShare(
+  work: Workbook,
+  allowed: 'its allowable stress' | 'what its code allows',
+  found: Amount,
+  limit: Amount,
+): void {
+  if (!namesMethodOnMetal(work)) return;
   const { method } = work.case.repair;
-  if (method === undefined || !countsOnMetal(method)) return;
   work.reasons.push({
-    text: `the method "${method}" counts on the pipe, and the pipe is above its allowable stress where it is sound: lower the design pressure or the loads, or name "substrate ignored"`,
-    found: exactly('stress of the sound pipe', 'stress', stress),
-    limit: roundedDown('allowable stress', 'stress', limit),
+    text: `the method "${method}" counts on the pipe, and the pipe is above ${allowed} where it is sound: lower the design pressure or the loads, or name "substrate ignored"`,
+    found,
+    limit,
   });
 }

@@ -28,7 +28,13 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
     for (const { along } of sides) warnAboveCode(work, along);
   } else if (combined > allowableStress) {
     // Round the pipe alone it was said before.
-    if (hoopStress <= allowableStress) refuseToShare(work, combined, allowableStress);
+    if (hoopStress <= allowableStress)
+      refuseToShare(
+        work,
+        'its allowable stress',
+        exactly('stress of the sound pipe', 'stress', combined),
+        roundedDown('allowable stress', 'stress', allowableStress),
+      );
     warnCrew(
       work,
       'permit',
@@ -45,7 +51,14 @@ function warnAboveCode(work: Workbook, along: Stress): void {
     restraint: 'unrestrained',
   });
   const alone = { first: along, second: 0 as Stress, third: 0 as Stress };
-  if (trescaStress(alone) <= limit) return;
+  const stress = trescaStress(alone);
+  if (stress <= limit) return;
+  refuseToShare(
+    work,
+    'what its code allows',
+    exactly('stress of the sound pipe along itself', 'stress', stress),
+    roundedDown('limit along the pipe', 'stress', limit),
+  );
   warnCrew(
     work,
     'permit',

@@ -2,8 +2,8 @@ import { step } from '../../formula/index.js';
 import { designFactorOfSafetyFactor, hoopStress, liquidDesignPressure, mawp } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown, type Stress } from '../../quantity/index.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
-import { refuseToShare } from './counts-on-metal.js';
-import { type StrengthFactors, statedFactors } from './strength-factors.js';
+import { namesMethodOnMetal, refuseToShare } from './counts-on-metal.js';
+import { neededFactors, type StrengthFactors, statedFactors } from './strength-factors.js';
 
 /** Hoop stress beside the defect, where the overlaps lie: the sound pipe has to carry the pressure by itself. */
 export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stress {
@@ -18,9 +18,14 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
       limit: roundedDown('yield strength', 'stress', yieldStrength),
     });
   } else if (allowableStress === undefined) {
-    warnAboveFactor(work, outsideDiameter);
+    judgeByFactor(work, outsideDiameter);
   } else if (stress > allowableStress) {
-    refuseToShare(work, stress, allowableStress);
+    refuseToShare(
+      work,
+      'its allowable stress',
+      exactly('stress of the sound pipe', 'stress', stress),
+      roundedDown('allowable stress', 'stress', allowableStress),
+    );
     warnCrew(
       work,
       'permit',
@@ -31,10 +36,23 @@ export function stressOfSoundPipe(work: Workbook, outsideDiameter: Length): Stre
 }
 
 /** Without an allowable stress the factor on the yield strength speaks for the code of the line. */
-function warnAboveFactor(work: Workbook, outsideDiameter: Length): void {
-  const factors = statedFactors(work);
-  if (factors === undefined || work.case.service.designPressure <= pressureOfSoundPipe(work, outsideDiameter, factors))
-    return;
+function judgeByFactor(work: Workbook, outsideDiameter: Length): void {
+  const factors = namesMethodOnMetal(work)
+    ? neededFactors(
+        work,
+        'the method counts on the thinned pipe, up to its yield strength where it may yield, and without an allowable stress only the design factor of the line or a safety factor tells whether the sound pipe has anything to give',
+      )
+    : statedFactors(work);
+  if (factors === undefined) return;
+  const { designPressure } = work.case.service;
+  const limit = pressureOfSoundPipe(work, outsideDiameter, factors);
+  if (designPressure <= limit) return;
+  refuseToShare(
+    work,
+    'what its code allows',
+    exactly('design pressure', 'gauge pressure', designPressure),
+    roundedDown('pressure of the sound pipe by its code', 'gauge pressure', limit),
+  );
   warnCrew(
     work,
     'permit',
