@@ -25,7 +25,11 @@ export const ofAsBuilt: readonly Fault[] = [
         'layers === undefined || thickness === undefined || leastOverlap === undefined',
         'layers === undefined || leastOverlap === undefined',
       ),
-      change('repair/as-built/rating', 'Math.min(byLayers, thickness)', 'Math.min(byLayers, thickness ?? byLayers)'),
+      change(
+        'repair/as-built/rating',
+        'countedThickness({ plies: layers, measuredThickness: thickness, plyThickness, systemPly })',
+        'countedThickness({ plies: layers, measuredThickness: (thickness ?? layers * plyThickness) as Length, plyThickness, systemPly })',
+      ),
       change('repair/as-built/rating', 'against.length > 0', "against.some(({ point }) => point !== 'thickness')"),
     ],
     law: LAW,
