@@ -85,6 +85,10 @@ function uncoveredFitting(
     reasons.push({
       text: 'the slot lies in a bend: the ring that holds a laminate over a wide slot is one of straight pipe; cut the piece out',
     });
+  if (defect.neighbours !== undefined && defect.neighbours !== 'none')
+    reasons.push({
+      text: 'a neighbouring loss that no laminate covers lies on or near a bend, where the wall is stressed more than in straight pipe, and the methods for metal loss are those of straight pipe: repair it first, or have it assessed',
+    });
   if (line.state !== 'empty, dry, isolated, vented')
     reasons.push({
       text: 'the line stays under pressure while people work on a thinned bend, and the methods for metal loss are those of straight pipe: empty it',

@@ -36,18 +36,21 @@ export const shapes: readonly Hazard[] = [
     tests: onFitting('whose metal shares the load', 'whose metal yields'),
   },
   {
-    could: 'A bend is repaired in a way that only straight pipe bears: sheet, a band, a slot, a live line.',
+    could:
+      'A bend is repaired in a way that only straight pipe bears: sheet, a band, a slot, a live line, beside another loss.',
     would: 'Folds, a slack band or a thinned wall would give way.',
     guards: [
       'found/coverage.ts: reasons the wrap is a sheet, and no sheet lies on a bend without folds:',
       'found/coverage.ts: reasons the case states a load on a bend, <name>: a bend flattens under',
       'found/coverage.ts: reasons the slot lies in a bend: the ring that holds a laminate over a w',
+      'found/coverage.ts: reasons a neighbouring loss that no laminate covers lies on or near a b',
       'found/coverage.ts: reasons the line stays under pressure while people work on a thinned ben',
       'found/coverage.ts: reasons the leak would be sealed on a bend, where a band slips to the in',
     ],
     tests: onFitting(
       'that is a bend under sheet',
       'that is a bend with a slot',
+      'that is a bend beside another loss',
       'that is a bend under pressure',
       'that is a bend with a seal',
       'that is a bend under a bending moment',

@@ -85,6 +85,24 @@ describe('a fitting', () => {
     verdict: 'not covered',
     says: /the slot lies in a bend/,
   });
+  show('that is a bend beside another loss', {
+    from: bend,
+    with: {
+      'defect.growth': { depth: '0 mm/year', length: '0 mm/year' },
+      'defect.neighbours': [
+        {
+          cause: 'external corrosion',
+          gapAlong: '400 mm',
+          gapRound: '0 mm',
+          axialLength: '30 mm',
+          circumferentialWidth: '30 mm',
+          remainingWall: '3 mm',
+        },
+      ],
+    },
+    verdict: 'not covered',
+    says: /neighbouring loss that no laminate covers lies on or near a bend/,
+  });
   show('that is a bend under pressure', {
     from: bend,
     with: { line: { state: 'under pressure', pressure: '1 bar', writtenProcedure: 'WP-1 (invented)' } },
