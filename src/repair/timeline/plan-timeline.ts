@@ -51,17 +51,17 @@ export function planTimeline(
   return complete ? hours : open;
 }
 
-/** Steel that is foreseen warmer than the forecast has it is heated steel: without the heating there is no such cure. */
+/** Steel that is foreseen warmer than it is forecast, or read where there is no forecast, is heated: without that there is no such cure. */
 function warnOfHeating(work: Workbook): void {
   const { site } = work.case;
-  if (site.history === undefined || site.forecast === undefined) return;
+  if (site.history === undefined) return;
   const coldest = coldestWhileCuring(site);
   if (coldest <= coldestWhileCuring({ ...site, history: undefined })) return;
   warnCrew(
     work,
     'cure',
     line(
-      'The hours of this cure rest on steel that is heated above its forecast: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.',
+      `The hours of this cure rest on steel that is heated above its ${site.forecast === undefined ? 'reading' : 'forecast'}: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.`,
       roundedUp('coldest heated steel', 'temperature', coldest),
     ),
   );

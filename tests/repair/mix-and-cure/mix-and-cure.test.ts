@@ -252,6 +252,17 @@ describe('what is mixed', () => {
     expect(warning?.step).toBe('cure');
     expect(warning?.amounts?.[0]?.value).toBeCloseTo(298.15, 9);
   });
+
+  it('is heated steel without a forecast too, where the steel is read colder', () => {
+    const toldAt = (degrees: string) =>
+      designOf(
+        withPaths(quietLoss, {
+          'site.forecast': undefined,
+          'site.history': [{ duration: '80 h', temperature: degrees }],
+        }),
+      ).warnings.filter(({ step, text }) => step === 'cure' && text.includes('heated above its reading')).length;
+    expect([toldAt('12 degC'), toldAt('35 degC')]).toEqual([0, 1]);
+  });
 });
 
 describe('a history that ends too soon', () => {
