@@ -47,7 +47,7 @@ export const equivalents: readonly Equivalent[] = [
     ['assessment?.flowStress', 'assessment.flowStress'],
   ]),
   ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
-    ['trescaStress(alone) <= limit', 'trescaStress(alone) < limit'],
+    ['stress <= limit', 'stress < limit'],
   ]),
   ...alike('src/repair/laminate/bond-energy.ts', TIE, [
     ['overSeal.energyReleaseRate < toSteel', 'overSeal.energyReleaseRate <= toSteel'],

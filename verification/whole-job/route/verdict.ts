@@ -355,6 +355,11 @@ function missing(job: Job, parts: Parts): string[] {
   ask(defect.kind === 'through-wall slot' && defect.slot === undefined, 'extents of the slot');
   const pressure = line.pressure ?? 0;
   ask(pressure > 0 && parts.line.highestPressure === undefined, 'what the wall carries at work');
+  // Without an allowable stress only a factor tells whether the sound pipe has anything to give.
+  ask(
+    METHODS_NEED_METAL.has(repair.method ?? '') && pipe.material.allowableStress === undefined && factor === undefined,
+    'factor of the line',
+  );
   if (repair.method === 'substrate sharing load' && !found.throughWall) {
     ask(factor === undefined, 'factor for sharing');
     ask(pipe.material.allowableStress === undefined, 'allowable stress');
