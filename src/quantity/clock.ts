@@ -32,10 +32,9 @@ export function sinceStart({ seconds, namesDay }: ClockTime, start: ClockTime, p
   return (since + Math.round((planned - since) / DAY) * DAY) as Time;
 }
 
-/** How much later one clock time of a day is than another: of an earlier one, that of the next day. */
+/** How much later one clock time is than another; below zero where it is earlier. One without its day is of the first. */
 export function laterThan(planned: ClockTime, later: ClockTime): Time {
-  const by = later.seconds - planned.seconds;
-  return (by < 0 ? by + DAY : by) as Time;
+  return (later.seconds - planned.seconds) as Time;
 }
 
 /** A time from a start on the clock, to the minute above: `09:10`, and `day 2 09:10` after midnight. */

@@ -58,6 +58,7 @@ describe('design --format plan', () => {
     [['--digits', '3'], /^--digits is for the sheet/],
     [['--force'], /^--force replaces the file that --out names/],
     [['--start', '25:00'], /^start is 25:00; must be a clock time/],
+    [['--start', '07:00'], /^start is 07:00; must not be before 07:30.*2 07:00/],
   ])('plan refuses %j with 2 and writes nothing', async (options, says, input = 'leak.json') => {
     const there = { ...files, 'leak.txt': files['leak.json'], 'old.html': 'old' };
     const { code, out, err, written } = await run(['plan', input, ...options], there);
@@ -69,6 +70,8 @@ describe('design --format plan', () => {
     [['--start', '9'], /start is 9/],
     [['--start', '25:00'], /start is 25:00; must be a clock time/],
     [['--start', '12:60'], /start is 12:60/],
+    [['--start', '07:29'], /start is 07:29; must not be before 07:30/],
+    [['--actual', 'filler=07:00'], /actual\.filler is 07:00; must not be before the start of the job/],
     [['--actual', 'filler'], /--actual has "filler"/],
     [['--actual', 'lunch=12:00'], /must be a step of this plan/],
   ])('refuses %j with 2', async (options, message) => {

@@ -50,8 +50,9 @@ describe('a clock time', () => {
     );
   });
 
-  it('that is earlier than the planned one is that of the next day', () => {
+  it('is earlier than the planned one unless it names its day', () => {
     expect(laterThan(read('07:30'), read('09:00'))).toBe(5400);
-    expect(laterThan(read('22:00'), read('01:00'))).toBe(10_800);
+    expect(laterThan(read('07:30'), read('07:00'))).toBe(-1800);
+    expect(laterThan(read('22:00'), read('2 01:00'))).toBe(10_800);
   });
 });

@@ -1,10 +1,10 @@
 import { nonNegative, refuse } from '../../formula/index.js';
-import { type ClockTime, laterThan } from '../../quantity/clock.js';
+import { type ClockTime, laterThan, onClock } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import type { Designed } from '../design/design.js';
 import type { SiteDesign } from '../design/design-work.js';
 import { openWorkbook } from '../job/open-workbook.js';
-import { steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { steelIsForeseen, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { judgeSite } from '../site/site.js';
 import { type Cures, historyLeft } from '../timeline/cure-law.js';
 import { type Timeline, timeline } from '../timeline/timeline.js';
@@ -29,6 +29,7 @@ export function hoursWith(design: Designed, start: string | undefined, options: 
   for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
   const job = { steps: planned.steps, laws: design.cures, history };
   const moved = timeline(job, { start: began, began: hoursOf(actual, began), durations });
+  checkForeseen(design, moved, actual);
   const gate = judgeSite(openWorkbook(design.case, { rules: design.options.rules }), {
     found: design.found,
     timeline: moved,
@@ -44,10 +45,35 @@ interface Hours {
   readonly cures: Cures;
 }
 
-/** How much later than in the case the job starts, on the hours of its forecast. */
-function lateness({ case: { crew } }: Designed, start: ClockTime | undefined): Time {
+/** How much later than in the case the job starts, on the hours of its forecast; on steel that stays as it is, no matter. */
+function lateness({ case: { crew, site } }: Designed, start: ClockTime | undefined): Time {
   if (start === undefined || crew === undefined) return 0 as Time;
-  return laterThan(readHour(crew.start, 'crew.start'), start);
+  const late = laterThan(readHour(crew.start, 'crew.start'), start);
+  if (late >= 0) return late;
+  if (!steelIsForeseen(site)) return 0 as Time;
+  refuse({
+    code: 'invalid-input',
+    parameter: 'start',
+    value: onClock(start, 0 as Time),
+    unit: '',
+    constraint: `must not be before ${crew.start}: the hours that the case foresees begin there; an hour of the next day is written as 2 07:00, and an earlier start needs crew.start and the foreseen hours of the case from then on`,
+  });
+}
+
+/** Before the first hour that is foreseen nobody knows the steel on which a material was laid. */
+function checkForeseen({ case: { site } }: Designed, { steps }: Timeline, actual: PlanOptions['actual'] = {}): void {
+  if (!steelIsForeseen(site)) return;
+  for (const { id, startsAt } of steps) {
+    if (startsAt >= 0) continue;
+    refuse({
+      code: 'invalid-input',
+      parameter: `actual.${id}`,
+      value: actual[id] ?? '',
+      unit: '',
+      constraint:
+        'must not be before the start of the job, where the hours that the case foresees begin; an hour of the next day is written as 2 07:00',
+    });
+  }
 }
 
 function hoursOf(

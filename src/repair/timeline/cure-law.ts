@@ -41,6 +41,7 @@ export interface Cures {
 }
 
 const HISTORY_ENDS = 'the temperature history ends before it has cured';
+const HISTORY_BEGINS = 'the temperature history begins after it was laid';
 
 /** The wait of a material that is laid at an hour of the job. */
 export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, recorder?: Recorder): Duration {
@@ -48,6 +49,8 @@ export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, rec
   if (cure === 'none') return { known: false, because: 'nothing of the kind is laid' };
   const { law } = cure;
   if (law.sort === 'same at every hour') return { known: true, time: law.wait };
+  // A page of the plan takes any hour that is entered: a wait from before the history is not known.
+  if (laidAt < 0) return { known: false, because: HISTORY_BEGINS };
   const steps = historyLeft(history, laidAt, use, recorder);
   if (steps.length === 0) return { known: false, because: HISTORY_ENDS };
   try {

@@ -47,7 +47,7 @@ export function movedPlan(plan: PagePlan, { began, passed }: PageEntries): Moved
   const steps = moved.steps.map((step): MovedStep => {
     const actual = hours[step.id] === undefined ? undefined : (began[step.id] ?? '');
     const text = stepTimes({ ...step, actual }, clock);
-    const fault = faultOf(step, moved.steps, hours, passed);
+    const fault = isBeforeForeseen(plan, step) ? BEFORE_FORESEEN : faultOf(step, moved.steps, hours, passed);
     return fault === undefined ? { id: step.id, text } : { id: step.id, text, fault };
   });
   const stops = steps.flatMap(({ id, fault }) => (fault === undefined ? [] : [titleOf(plan, id)]));
@@ -59,6 +59,14 @@ export function movedPlan(plan: PagePlan, { began, passed }: PageEntries): Moved
         ? `Back in service: no time. Stop and call: ${stops.join('; ')}.`
         : returnText(moved.earliestReturn, clock),
   };
+}
+
+const BEFORE_FORESEEN =
+  'Began before the start of the job, where the foreseen hours begin: write 2 07:00 for an hour of the next day.';
+
+/** Whether a step began at an hour whose steel nobody foresaw. */
+function isBeforeForeseen({ history }: PagePlan, { startsAt }: TimelineStep): boolean {
+  return startsAt < 0 && history !== undefined && history.length > 0;
 }
 
 function titleOf({ steps }: PagePlan, id: string): string {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../../src/formula/index.js';
-import { time } from '../../../src/quantity/index.js';
-import { designRepair, planWork } from '../../../src/repair/index.js';
+import { temperature, time } from '../../../src/quantity/index.js';
+import { designRepair, hourOf, planWork } from '../../../src/repair/index.js';
+import { leastOf } from '../../../src/repair/timeline/duration.js';
 import { planned } from '../plan-cases.js';
 import { jobOf } from './of-every-kind.js';
 
@@ -85,6 +86,67 @@ describe('the real hour of a step', () => {
     expect(plan.start).toBe('08:00');
     // An hour and ten minutes after eight.
     expect(plan.steps.find(({ id }) => id === 'filler')?.startsAt).toBe(70 * 60);
+  });
+});
+
+/** The input that is refused and what is said of it; none where nothing is. */
+function refusedOf(
+  options: Parameters<typeof planWork>[1],
+): { parameter?: string | undefined; message: string } | undefined {
+  try {
+    planWork(designRepair(planned), options);
+    return undefined;
+  } catch (error) {
+    if (!isCalculationError(error)) throw error;
+    return error;
+  }
+}
+
+describe('an hour before the first that is foreseen', () => {
+  it('is never that of the next day in silence', () => {
+    for (const start of ['07:29', '07:00', '00:00']) {
+      const refused = refusedOf({ start });
+      expect(refused?.parameter).toBe('start');
+      expect(refused?.message).toContain(`${start}; must not be before 07:30`);
+      expect(refused?.message).toContain('2 07:00');
+    }
+    expect(refusedOf({ start: '07:30' })).toBeUndefined();
+    expect(refusedOf({ start: '2 07:00' })).toBeUndefined();
+  });
+
+  it('is refused as the real hour of a step too, whether or not a material is laid in it', () => {
+    for (const id of ['permit', 'filler', 'filler-wait']) {
+      expect(refusedOf({ actual: { [id]: '07:00' } })?.parameter).toBe(`actual.${id}`);
+      expect(refusedOf({ actual: { [id]: '07:30' } })).toBeUndefined();
+    }
+  });
+
+  it('is any other hour on steel that nobody foresees: no wait hangs on it', () => {
+    const { site, ...rest } = planned;
+    const { forecast: _, history: __, ...steady } = site;
+    const design = designRepair({ ...rest, site: steady });
+    const cure = (start: string) => planWork(design, { start }).steps.find(({ id }) => id === 'cure')?.duration;
+    expect(cure('07:00')).toEqual(cure('07:30'));
+    expect(cure('07:00')?.known).toBe(true);
+  });
+
+  it('gives no shorter wait where the next day is warmer, and names that day where it is meant', () => {
+    const warmer = {
+      ...planned,
+      site: {
+        ...planned.site,
+        forecast: [
+          { ...planned.site.forecast?.[0], duration: time.hour(22), pipeTemperature: temperature.degC(11) },
+          { ...planned.site.forecast?.[0], duration: time.hour(200), pipeTemperature: temperature.degC(30) },
+        ] as NonNullable<typeof planned.site.forecast>,
+      },
+    };
+    const design = designRepair(warmer);
+    const plan = planWork(design, { start: '2 07:30' });
+    const cure = ({ steps }: typeof plan) => leastOf(steps.find(({ id }) => id === 'cure')?.duration as never);
+    expect(cure(planWork(design))).toBeGreaterThan(cure(plan));
+    expect(hourOf(plan, time.hour(0))).toBe('day 2 07:30');
+    expect(() => planWork(design, { start: '07:00' })).toThrow(/must not be before 07:30/);
   });
 });
 

@@ -139,6 +139,20 @@ describe('a hold point that is passed over', () => {
     expect(page.shown('return')).toContain('no time');
   });
 
+  test('is not made good by its mark where the work began before the foreseen hours', () => {
+    const page = runPage(planHtml(plan));
+    for (const id of holds) page.pass(id);
+    for (const id of ['filler', 'filler-wait', 'permit']) {
+      page.enter(id, '07:00');
+      expect(page.shown(`fault-${id}`), id).toMatch(/^Began before the start of the job/);
+      expect(page.shown('return')).toContain('no time');
+      page.enter(id, '');
+      expect(page.shown('return')).not.toContain('no time');
+    }
+    page.enter('filler-wait', '07:00');
+    expect(page.shown('when-filler-wait')).toContain('time not known');
+  });
+
   test('is not made good by its mark where the work began before the wait was over', () => {
     const page = runPage(planHtml(plan));
     for (const id of holds) page.pass(id);

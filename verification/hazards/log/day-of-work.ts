@@ -85,6 +85,12 @@ export const dayOfWork: readonly Hazard[] = [
     ],
   },
   {
+    could: 'A plan is asked for from an hour before the first that the case foresees, or a step is entered there.',
+    would: 'It would be read as an hour of the next day, on steel that may be warmer: waits too short.',
+    guards: ['plan/entered-hours.ts: refuse start'],
+    tests: hour('as a start before the foreseen hours', 'for a step before the foreseen hours'),
+  },
+  {
     could: 'An hour is mistyped, has no start to count from, or is entered for a step that there is not.',
     would: 'The plan would go on by hours that nobody meant.',
     guards: [

@@ -153,9 +153,18 @@ function refusedOf(file: CaseFile, options: PlanOptions): string | undefined {
 }
 
 describe('an hour that is entered', () => {
+  const foreseen: CaseFile = withPaths(quietLoss, { 'site.history': warm('500 h'), 'crew.start': '07:30' });
   const nobody: CaseFile = withPaths(quietLoss, { crew: undefined });
   for (const [what, file, good, bad, parameter] of [
     ['as no hour of a clock', quietLoss, { start: '07:30' }, { start: '7h30' }, 'start'],
+    ['as a start before the foreseen hours', foreseen, { start: '07:30' }, { start: '07:00' }, 'start'],
+    [
+      'for a step before the foreseen hours',
+      foreseen,
+      { start: '07:30', actual: { wrap: '07:30' } },
+      { start: '07:30', actual: { wrap: '07:00' } },
+      'actual.wrap',
+    ],
     [
       'without a start on the clock',
       nobody,
