@@ -87,7 +87,7 @@ export const dayOfWork: readonly Hazard[] = [
   {
     could: 'A plan is asked for from an hour before the first that the case foresees, or a step is entered there.',
     would: 'It would be read as an hour of the next day, on steel that may be warmer: waits too short.',
-    guards: ['plan/entered-hours.ts: refuse start'],
+    guards: ['plan/entered-hours.ts: refuse start', 'plan/entered-hours.ts: refuse actual.<id>'],
     tests: hour('as a start before the foreseen hours', 'for a step before the foreseen hours'),
   },
   {
@@ -95,7 +95,7 @@ export const dayOfWork: readonly Hazard[] = [
     would: 'The plan would go on by hours that nobody meant.',
     guards: [
       'plan/clock.ts: refuse must be a clock time such as 07:30, or 2 07:30 on the second day',
-      'plan/entered-hours.ts: refuse actual.<id>',
+      'plan/entered-hours.ts: refuse actual.<id> (2)',
       'plan/entered-hours.ts: refuse <option>.<name>',
       'plan/entered-hours.ts: nonNegative durations.<id>',
       'plan/entered-hours.ts: if durations === undefined',
