@@ -141,14 +141,14 @@ describe('an alert of the plan', () => {
   });
 });
 
-/** The input that a plan is refused for; none where it is made. */
+/** The input that a plan is refused for, with the unit of what is no text of a clock; none where it is made. */
 function refusedOf(file: CaseFile, options: PlanOptions): string | undefined {
   try {
     planOf(file, options);
     return undefined;
   } catch (error) {
     if (!isCalculationError(error)) throw error;
-    return error.parameter;
+    return error.unit === '' ? error.parameter : `${error.parameter} [${error.unit}]`;
   }
 }
 
@@ -156,7 +156,7 @@ describe('an hour that is entered', () => {
   const foreseen: CaseFile = withPaths(quietLoss, { 'site.history': warm('500 h'), 'crew.start': '07:30' });
   const nobody: CaseFile = withPaths(quietLoss, { crew: undefined });
   for (const [what, file, good, bad, parameter] of [
-    ['as no hour of a clock', quietLoss, { start: '07:30' }, { start: '7h30' }, 'start'],
+    ['as no hour of a clock', foreseen, { start: '07:30' }, { start: '7h30' }, 'start'],
     ['as a start before the foreseen hours', foreseen, { start: '07:30' }, { start: '07:00' }, 'start'],
     [
       'for a step before the foreseen hours',
@@ -184,7 +184,7 @@ describe('an hour that is entered', () => {
       quietLoss,
       { durations: { survey: time.hour(1) } },
       { durations: { survey: time.hour(-1) } },
-      'durations.survey',
+      'durations.survey [s]',
     ],
   ] as const)
     it(what, () => {
