@@ -39,6 +39,12 @@ const statedAsOne: OpenException['onlyIf'] = ({ reasons }, { case: { defect }, w
   defect.neighbours !== 'none' &&
   warnings.some(({ text }) => text.startsWith('Neighbouring losses act as one'));
 
+/** Nothing was asked but how a loss grows that no laminate covers. */
+const coveredNow: OpenException['onlyIf'] = ({ missing }, { case: { defect }, warnings }) =>
+  missing.every(({ why }) => why.startsWith('a neighbouring loss lies outside the repair')) &&
+  defect.neighbours !== 'none' &&
+  warnings.some(({ text }) => text.startsWith('Neighbouring losses act as one'));
+
 /** No strength of the wall is counted on, and what stands today is judged by the least factor of the work. */
 const countsOnNoWall: OpenException['onlyIf'] = (_, { found }) => found !== undefined && found.strength === undefined;
 
@@ -66,6 +72,12 @@ export const openExceptions: readonly OpenException[] = [
     what: /^verdict: not (?:covered|repairable) to (?:designed|needs input|not covered)$/u,
     open: 'a loss that lies apart, under the laminate or too weak by itself, is refused until it is stated as one with the defect; one more between the two makes them one, which is then designed for',
     onlyIf: statedAsOne,
+  },
+  {
+    law: 'one more neighbouring loss',
+    what: /^verdict: needs input to designed$/u,
+    open: 'a loss that lies apart is asked how it grows, since no laminate covers it; one more between it and the defect makes them one, which the laminate covers',
+    onlyIf: coveredNow,
   },
   {
     law: 'a softer laminate',
