@@ -37,7 +37,8 @@ const ladders: readonly Ladder[] = [
   { path: 'steel.sincePreparation', rungs: () => [1, 3, 5, 9].map((hours) => hours * 3600) },
   { path: 'climate.0.relativeHumidity', rungs: () => [0.5, 0.6, 0.86, 0.95] },
   { path: 'climate.0.steelTemperature', rungs: () => [298.15, 316.15, 330, 360] },
-  { path: 'layers', rungs: ({ laminate: { plies } }) => [plies + 1, plies, Math.max(1, plies - 1), 1] },
+  // From what is planned: a layer more asks for more overlap, and does not meet on this one.
+  { path: 'layers', rungs: ({ laminate: { plies } }) => [plies, Math.max(1, plies - 1), 1] },
   { path: 'thickness', rungs: ({ laminate }) => shares(laminate.laidThickness) },
   { path: 'length', rungs: ({ extent }) => shares(extent.totalLength) },
   { path: 'leastOverlap', rungs: ({ extent }) => shares(extent.overlap.value) },

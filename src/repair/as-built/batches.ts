@@ -4,6 +4,7 @@ import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/inde
 import { practice } from '../../rules/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { Designed, MixDesign } from '../design/design.js';
+import { daysOf } from './days.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
 import { workingTimeThen } from './working-time-then.js';
@@ -26,6 +27,7 @@ export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoin
   for (const [use, mix] of planned) judgeAmount(design, use, mix, batches, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
   judgeNumbers(batches, findings);
+  judgeLaidOn(record, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -77,6 +79,16 @@ function judgeNumbers(batches: readonly BatchRecord[], { open }: BatchFindings):
     if (seen.has(called)) open.push(`two batches of ${use} have the number ${number}`);
     seen.add(called);
   }
+}
+
+/** Resin is laid before it gels: a laminate laid on another day than the last of its resin was mixed is a slip, or not of this resin. */
+function judgeLaidOn({ batches = [], laidOn }: AsBuiltRecord, { faults, open }: BatchFindings): void {
+  const mixed = daysOf(batches, 'laminate resin');
+  if (laidOn === undefined || mixed === undefined || laidOn === mixed.last) return;
+  open.push(`laid on ${laidOn}, the last of its resin mixed on ${mixed.last}: one of these days is wrong`);
+  for (const { number, use, useBefore } of batches)
+    if (use === 'laminate resin' && useBefore !== undefined && laidOn > useBefore)
+      faults.push(`batch ${number}: laid on ${laidOn}, to be used before ${useBefore}`);
 }
 
 function judgeBatch(

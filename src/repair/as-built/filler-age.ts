@@ -5,21 +5,23 @@ import { practice } from '../../rules/index.js';
 import { elapsedTime } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
 import { stepAt } from '../timeline/timeline.js';
+import { daysOf } from './days.js';
 import { notShown } from './points.js';
-import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
+import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
 /** Filler that lies open chalks and takes up grease, and the steel beside it rusts: the wrap follows when the plan has it. */
 export function fillerAgePoint(design: Designed, { batches = [], laidOn }: AsBuiltRecord): AsBuiltPoint[] {
   if (design.case.filler === 'none') return [];
   const point = 'filler age';
-  const [filled] = daysOf(batches, 'filler');
-  const laid = daysOf(batches, 'laminate resin').at(-1) ?? laidOn;
+  const filled = daysOf(batches, 'filler');
+  // Where the days contradict each other, which the batches say, the worse one counts here.
+  const laid = daysOf(batches, 'laminate resin', laidOn);
   if (filled === undefined || laid === undefined)
     return [notShown(point, 'nobody recorded the days on which the filler was mixed and the laminate was laid')];
-  const lain = fromDayToDay(filled, laid) ?? Number.NaN;
+  const lain = fromDayToDay(filled.first, laid.last) ?? Number.NaN;
   const longest = fromFirstStart(plannedFor(design), practice.fillerMayLie.value);
   const faults: Line[] = [];
-  if (lain < 0) faults.push(line('the laminate was laid before the filler was mixed'));
+  if (laid.first < filled.last) faults.push(line('the laminate was laid before the filler was mixed'));
   if (!reaches(longest, lain))
     faults.push(
       line(
@@ -31,11 +33,6 @@ export function fillerAgePoint(design: Designed, { batches = [], laidOn }: AsBui
   const [fault] = faults;
   if (fault !== undefined) return [{ point, verdict: 'does not meet', ...fault }];
   return [{ point, verdict: 'meets', text: 'the wrap followed the filler when the plan has it' }];
-}
-
-/** Days on which batches of one use were mixed, in order: as text they are. */
-function daysOf(batches: readonly BatchRecord[], wanted: BatchRecord['use']): string[] {
-  return batches.flatMap(({ use, mixedOn }) => (use === wanted && mixedOn !== undefined ? [mixedOn] : [])).sort();
 }
 
 /** From the first filler to the last turn. */

@@ -1,6 +1,6 @@
 import { leastThickness } from '../../acceptance/index.js';
 import { laidThickness } from '../../laminate/index.js';
-import { agreeWithin, exceedsTimes, missingTo, reaches } from '../../numeric/index.js';
+import { agreeWithin, missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
@@ -8,6 +8,8 @@ import type { Designed } from '../design/design.js';
 import { sidesOfBend } from '../design/side-of-bend.js';
 import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import { laidLength } from '../wrap/wrap.js';
+import { extentAsLaid, tooThick } from './as-laid.js';
+import { isFarBeyond } from './far-beyond.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
 /** What the record does not say. */
@@ -33,10 +35,6 @@ export function layerPoint({ laminate }: Designed, { layers }: AsBuiltRecord): A
 const FAR_BEYOND =
   'the reading is more than twice what the design has, as a slip of a digit or a unit is: measure again';
 
-function isFarBeyond(value: number, planned: number): boolean {
-  return exceedsTimes(value, practice.mostOverPlan.value, planned);
-}
-
 /** What is required, and the fewest plies that may be laid, at the thickness that a ply of this job has. */
 export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { laminate, case: repairCase } = design;
@@ -49,9 +47,15 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
     systemPly,
   });
   const point = measured('thickness', thickness, least, laminate.laidThickness);
+  if (point.verdict !== 'meets') return point;
+  const beyond = tooThick(design, record);
+  if (beyond !== undefined) {
+    const { found, limit } = beyond;
+    const text = 'the laminate is too thick for the equations of a thin one, beyond which nothing is designed';
+    return { point: 'thickness', verdict: 'does not meet', text, ...(found && { found }), ...(limit && { limit }) };
+  }
   // Where layers are missing that decides, and the rating counts the lesser of the two readings.
-  if (point.verdict !== 'meets' || thickness === undefined || layers === undefined || layers < laminate.plies)
-    return point;
+  if (thickness === undefined || layers === undefined || layers < laminate.plies) return point;
   const asCounted = laidThickness({ plies: layers, plyThickness });
   if (agreeWithin(thickness, asCounted, practice.layerReadingsApart.value)) return point;
   return {
@@ -64,14 +68,18 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
   };
 }
 
-export function lengthPoint({ extent, wrap }: Designed, { length }: AsBuiltRecord): AsBuiltPoint {
+export function lengthPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
+  const { extent, wrap } = design;
   const name = `length${sidesOfBend(extent).outside}`;
-  return measured('length', length, extent.totalLength, laidLength(wrap, extent), name);
+  const { totalLength: least } = extentAsLaid(design, record);
+  return measured('length', record.length, least, laidLength(wrap, extent), name);
 }
 
-export function overlapPoint({ extent }: Designed, { leastOverlap }: AsBuiltRecord): AsBuiltPoint {
+export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
+  const { extent } = design;
   const name = `overlap${sidesOfBend(extent).inside}`;
-  return measured('overlap', leastOverlap, extent.overlap.value, extent.overlap.value, name);
+  const { value: least } = extentAsLaid(design, record).overlap;
+  return measured('overlap', record.leastOverlap, least, extent.overlap.value, name);
 }
 
 function measured(

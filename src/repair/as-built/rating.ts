@@ -8,7 +8,7 @@ import {
 } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
 import { type GaugePressure, joinLines, type Length, type Line } from '../../quantity/index.js';
-import type { AsFound, Designed, LaminateDesign } from '../design/design.js';
+import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { forceAlong } from '../found/external-force.js';
 import { openWorkbook } from '../job/open-workbook.js';
@@ -17,6 +17,7 @@ import { attempt, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
+import { extentAsLaid, tooThick } from './as-laid.js';
 import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
 
 /** A laminate as it was made. */
@@ -29,8 +30,9 @@ interface Laid {
  * The pressure that a laminate holds that is thinner or shorter than designed, by the same equations that made the design.
  *
  * A short overlap takes from the thickness as the rule set makes a laminate thicker where the overlap does not fit; the
- * bond on it has to carry the end load besides. Only what was measured counts, and nothing is rated while something else
- * is against the repair: what is soft, leaks, is dry or lies on oil comes off.
+ * bond on it has to carry the end load besides. Layers beyond the design do not buy it back: they ask for more overlap. Only
+ * what was measured counts, and nothing is rated while something else is against the repair: what is soft, leaks, is dry or
+ * lies on oil comes off.
  */
 export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: readonly AsBuiltPoint[]): AsBuiltRating {
   if (against.length > 0)
@@ -39,18 +41,22 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     );
   if (design.case.fitting !== 'none')
     return unrated('what a thinner or shorter laminate holds on a fitting is not known: lay what is missing');
-  const laid = laidBy(design, record);
+  const extent = extentAsLaid(design, record);
+  const laid = laidBy(design, record, extent);
   if (laid === undefined)
     return unrated('layers, thickness and overlap have to be measured before a pressure is stated');
+  const beyond = tooThick(design, record);
+  if (beyond !== undefined) return unrated(beyond);
   const work = openWorkbook(design.case, { rules: design.options.rules });
   const { plyThickness: systemPly } = design.case.laminate;
   // The plies of the thickness that counts: what is thicker than a ply of the system is resin.
   const plyThickness = Math.min(record.plyThickness ?? systemPly, systemPly) as Length;
   const refused = tooLittle(design, work, laid, plyThickness);
   if (refused !== undefined) return unrated(refused);
-  const requiredOverlap = design.extent.overlap.value;
+  const requiredOverlap = extent.overlap.value;
+  const isShort = laid.overlap < requiredOverlap;
   const counted = thicknessAtShortOverlap({
-    thickness: laid.thickness,
+    thickness: isShort ? (Math.min(laid.thickness, design.laminate.laidThickness) as Length) : laid.thickness,
     overlap: laid.overlap,
     requiredOverlap,
     exponent: work.rules.components.overlayExponent.value,
@@ -60,7 +66,6 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     const [reason = { text: 'the equations do not reach this thickness' }] = [...work.notCovered, ...work.reasons];
     return unrated(reason);
   }
-  const isShort = laid.overlap < requiredOverlap;
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
   if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
   const resisted = Math.min(byThickness.value, byBond ?? byThickness.value);
@@ -77,12 +82,12 @@ function unrated(because: string | Line): AsBuiltRating {
 }
 
 /** What lies on the pipe, on the safe side: the lesser of what was measured and of the layers that were counted. */
-function laidBy(design: Designed, record: AsBuiltRecord): Laid | undefined {
+function laidBy(design: Designed, record: AsBuiltRecord, extent: ExtentDesign): Laid | undefined {
   const { layers, thickness, length, leastOverlap } = record;
   if (layers === undefined || thickness === undefined || leastOverlap === undefined) return undefined;
   const { plyThickness: systemPly } = design.case.laminate;
   const { plyThickness = systemPly } = record;
-  const { defectLength, taper: taperLength } = design.extent;
+  const { defectLength, taper: taperLength } = extent;
   const byLength =
     length === undefined ? leastOverlap : overlapLeft({ totalLength: length, defectLength, taperLength });
   return {

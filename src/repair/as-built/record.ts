@@ -98,7 +98,7 @@ export interface AsBuiltRecord {
   readonly batches?: readonly BatchRecord[] | undefined;
   /** Whether the filler took no print when the wrap began. */
   readonly fillerWasFirm?: boolean | undefined;
-  /** Day on which a laminate was laid that brings its own resin; else the days of its batches count. */
+  /** Day on which a laminate was laid that brings its own resin; of one laid wet it is the day on which the last of its resin was mixed. */
   readonly laidOn?: string | undefined;
   /** The least number of layers anywhere over the length that needs all of them. */
   readonly layers?: number | undefined;

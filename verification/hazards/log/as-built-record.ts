@@ -94,6 +94,7 @@ export const asBuiltRecord: readonly Hazard[] = [
       'as-built/rating.ts: unrated refused',
       'as-built/rating.ts: unrated reason',
       'as-built/rating.ts: unrated the bond on this overlap',
+      'as-built/rating.ts: unrated beyond',
     ],
     tests: rating(
       'of a repair with something else against it',
@@ -102,6 +103,7 @@ export const asBuiltRecord: readonly Hazard[] = [
       'of a repair on hardly any overlap',
       'of a repair whose strain the pull uses up',
       'of a repair whose bond does not carry the pull',
+      'of a laminate too thick for the equations of a thin one',
     ),
   },
 ];

@@ -136,7 +136,13 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/filler-age.ts: faults the filler lay for {0}',
       'as-built/filler-age.ts: fillerAgePoint: does not meet',
     ],
-    tests: filled('laid nobody knows when', 'wrapped nobody knows when', 'laid weeks before it', 'laid after it'),
+    tests: filled(
+      'laid nobody knows when',
+      'wrapped nobody knows when',
+      'laid weeks before it',
+      'laid after it',
+      'wrapped weeks later, whatever the batches say',
+    ),
   },
   {
     could: 'A digit or a unit of a measured thickness, length or count slipped.',
@@ -148,6 +154,12 @@ export const asBuilt: readonly Hazard[] = [
       'that is more than a wrap can have: length',
       'that is more than a wrap can have: overlap',
     ),
+  },
+  {
+    could: 'More layers lie on the pipe than the overlap, or the equations, were made for.',
+    would: 'A thick laminate pulls harder on its bond, and past a thin one nothing was computed.',
+    guards: ['as-built/points.ts: thicknessPoint: does not meet'],
+    tests: dimension('that is beyond the equations of a thin laminate', 'on an overlap for fewer layers'),
   },
   {
     could: 'The layers that were counted and the thickness that was measured are not of one laminate.',
@@ -177,6 +189,8 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/batches.ts: open <called>: nobody recorded the date',
       'as-built/batches.ts: open <called>: nobody recorded the day',
       'as-built/batches.ts: faults <called>: mixed on',
+      'as-built/batches.ts: open laid on <laidOn>, the last of its resin mixed on',
+      'as-built/batches.ts: faults batch <number>: laid on',
       'as-built/batches.ts: open a batch has no number',
     ],
     tests: batch(
@@ -186,6 +200,8 @@ export const asBuilt: readonly Hazard[] = [
       'from a pack without a date',
       'mixed nobody knows when',
       'from a pack out of date',
+      'laid on another day than its resin was mixed',
+      'laid after the last day of its pack',
       'without a number',
     ),
   },

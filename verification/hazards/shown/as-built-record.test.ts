@@ -76,8 +76,12 @@ describe('a comparison', () => {
 
 describe('a rating', () => {
   const pulled: CaseFile = withPaths(quietLoss, { 'loads.axialForce': '50 kN', 'laminate.lapShearStrength': '4 MPa' });
-  /** More than the laminate needs, so that only the bond on a short overlap is against it. */
-  const thick = { layers: 28, thickness: length.mm(28 * 0.8) };
+  /** The steel carries the pull beside the laminate, so that only the bond on a short overlap is against it. */
+  const shared: CaseFile = withPaths(quietLoss, {
+    'repair.method': 'substrate sharing load',
+    'pipe.material.allowableStress': '200 MPa',
+    'loads.axialForce': '50 kN',
+  });
   const fewer = { layers: madeOf(leak).laminate.plies - 1 };
   for (const [what, of, both, changes] of [
     ['of a repair with something else against it', leak, fewer, { fillerWasFirm: false }],
@@ -92,9 +96,15 @@ describe('a rating', () => {
     ],
     [
       'of a repair whose bond does not carry the pull',
-      pulled,
-      { ...thick, leastOverlap: length.mm(80) },
-      { ...thick, leastOverlap: length.mm(70) },
+      shared,
+      { leastOverlap: length.mm(40) },
+      { leastOverlap: length.mm(30) },
+    ],
+    [
+      'of a laminate too thick for the equations of a thin one',
+      quietLoss,
+      { leastOverlap: length.mm(120) },
+      { layers: 18, thickness: length.mm(14.4) },
     ],
   ] as const) {
     const design = madeOf(of);

@@ -149,6 +149,10 @@ describe('filler under the wrap', () => {
     verdict: 'not shown',
   });
   held('laid weeks before it', 'filler age', { with: { 'batches.0.mixedOn': '2026-05-01' }, verdict: 'does not meet' });
+  held('wrapped weeks later, whatever the batches say', 'filler age', {
+    with: { laidOn: '2026-07-01' },
+    verdict: 'does not meet',
+  });
   held('laid after it', 'filler age', { with: { 'batches.0.mixedOn': '2026-06-02' }, verdict: 'does not meet' });
 });
 
@@ -195,6 +199,16 @@ describe('a batch', () => {
     with: { 'batches.0.mixedOn': '2027-06-02' },
     verdict: 'does not meet',
   });
+  held('laid on another day than its resin was mixed', 'batches', {
+    of: quietLoss,
+    with: { laidOn: '2026-05-31' },
+    verdict: 'not shown',
+  });
+  held('laid after the last day of its pack', 'batches', {
+    of: quietLoss,
+    with: { laidOn: '2027-07-01' },
+    verdict: 'does not meet',
+  });
   held('without a number', 'batches', { with: { 'batches.0.number': ' ' }, verdict: 'not shown' });
 });
 
@@ -214,6 +228,16 @@ describe('a dimension', () => {
       ...(point === 'thickness' ? {} : { short: by }),
     });
   }
+  held('that is beyond the equations of a thin laminate', 'thickness', {
+    of: quietLoss,
+    with: { layers: 18, thickness: length.mm(14.4) },
+    verdict: 'does not meet',
+  });
+  held('on an overlap for fewer layers', 'overlap', {
+    of: quietLoss,
+    with: (good) => ({ layers: 13, thickness: length.mm(13 * 0.8), length: Number(good['length']) + 1 }),
+    verdict: 'does not meet',
+  });
   held('that contradicts another: plies half as thick', 'thickness', {
     with: { plyThickness: length.mm(0.4) },
     verdict: 'not shown',

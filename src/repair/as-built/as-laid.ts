@@ -1,0 +1,39 @@
+import { laidThickness } from '../../laminate/index.js';
+import type { Length } from '../../quantity/index.js';
+import type { Designed, ExtentDesign, Reason } from '../design/design.js';
+import { openWorkbook } from '../job/open-workbook.js';
+import { open } from '../job/stage.js';
+import { extentOf } from '../laminate/extent.js';
+import { checkThin } from '../laminate/validity.js';
+import { isFarBeyond } from './far-beyond.js';
+import type { AsBuiltRecord } from './record.js';
+
+/**
+ * Overlap, taper and length that the laminate needs as it was laid, by the equations of the design: each layer more than
+ * planned pulls on the bond. So many that they are a slip of the count ask for nothing; thickness that is more than that of the layers is resin, which pulls no harder.
+ */
+export function extentAsLaid(design: Designed, { layers }: AsBuiltRecord): ExtentDesign {
+  if (layers === undefined || layers <= plannedLayers(design) || isFarBeyond(layers, design.laminate.plies))
+    return design.extent;
+  const extent = extentOf(workOf(design), design.found, thicknessOf(design, layers), design.laminate.footprint);
+  if (extent === open) throw new Error('a design that was made has no extent: a fault of this library');
+  return extent;
+}
+
+/** Why the laminate as it was laid lies beyond the equations of a thin one, as no design may. */
+export function tooThick(design: Designed, { thickness }: AsBuiltRecord): Reason | undefined {
+  if (thickness === undefined || thickness <= thicknessOf(design, plannedLayers(design))) return undefined;
+  const work = workOf(design);
+  checkThin(work, design.found.outsideDiameter, thickness);
+  return work.reasons[0];
+}
+
+/** What the plan lays: the passes of a tape may give a layer more than the criteria ask for. */
+const plannedLayers = ({ laminate, wrap }: Designed): number => Math.max(laminate.plies, wrap.layers);
+
+const workOf = (design: Designed) => openWorkbook(design.case, { rules: design.options.rules });
+
+/** Layers at the ply of the system: a thinner one holds no less fibre, a thicker one no more. */
+function thicknessOf({ case: { laminate } }: Designed, layers: number): Length {
+  return laidThickness({ plies: layers, plyThickness: laminate.plyThickness });
+}
