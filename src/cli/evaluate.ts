@@ -1,7 +1,7 @@
 import { checkHandCalculation, type HandCheck } from '../evaluate/check/index.js';
 import { computed, formulaNamed } from '../evaluate/evaluate.js';
 import type { AnyFormula } from '../formula/index.js';
-import { mainOutput } from '../formula/main-output.js';
+import { mainOutput } from '../formula/outputs.js';
 import { CaseError } from '../json/case-error.js';
 import { encodeEvaluation } from '../json/encode-evaluation.js';
 import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';

@@ -1,5 +1,5 @@
-import { CaseError, shown } from '../json/case-error.js';
 import { type Kind, type UnitPreferences, type UnitSystem, unitOf, units as unitTables } from '../quantity/index.js';
+import { refuse } from './refuse.js';
 
 /** How the answer is written. */
 export interface EvaluateOptions {
@@ -25,8 +25,4 @@ export function checkOptions(options: EvaluateOptions): void {
     const known = Object.keys(unitTables[kind as Kind]).join(', ');
     if (unitOf(kind as Kind, symbol) === undefined) refuse(`units.kinds.${kind}`, symbol, `one of ${known}`);
   }
-}
-
-function refuse(path: string, value: unknown, expected: string): never {
-  throw new CaseError([{ path, value, expected, message: `${path} is ${shown(value)}; it must be ${expected}` }]);
 }

@@ -5,6 +5,7 @@ import {
   isCalculationError,
   refuse,
 } from '../formula/index.js';
+import { hasOneOutput } from '../formula/outputs.js';
 import { formulas } from '../registry/index.js';
 import { formulaNamed } from './evaluate.js';
 
@@ -37,7 +38,7 @@ export interface OverColumns {
 export function overColumns(id: string, columns: InputColumns): OverColumns {
   const formula = plainly(formulaNamed(id));
   const { lists, constants, rows } = sorted(formula, columns);
-  const single = 'symbol' in formula.output && typeof formula.output.symbol === 'string';
+  const single = hasOneOutput(formula.output);
   const outputs = Object.entries(single ? { result: formula.output } : formula.output) as [string, { kind: string }][];
   const results: Record<string, Float64Array> = {};
   const words: Record<string, unknown[]> = {};

@@ -1,4 +1,5 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
+import { givenOutputs } from '../formula/outputs.js';
 import {
   type Kind,
   preferredUnit,
@@ -68,15 +69,10 @@ export function encodeResults(
   result: unknown,
   options: AmountOptions = {},
 ): Record<string, EncodedAmount> {
-  const output: object = formula.output;
-  const declarations: [string, Declared][] = isSingle(output)
-    ? [['result', output]]
-    : Object.entries(output as Record<string, Declared>);
   return Object.fromEntries(
-    declarations.flatMap(([name, declaration]) => {
-      const value = isSingle(output) ? result : (result as Record<string, unknown>)[name];
-      return value === undefined ? [] : [[name, encodeDeclared(declaration, name, value, options)]];
-    }),
+    givenOutputs(formula, result).flatMap(({ name, declaration, value }) =>
+      value === undefined ? [] : [[name, encodeDeclared(declaration as Declared, name, value, options)]],
+    ),
   );
 }
 
@@ -86,10 +82,6 @@ function encodeRow(columns: NonNullable<Declared['columns']>, row: unknown, opti
   return Object.fromEntries(
     Object.entries(row).map(([name, cell]) => [name, encodeDeclared(kindOf(name), name, cell, options)]),
   );
-}
-
-function isSingle(output: object): output is Declared & { symbol: string } {
-  return 'symbol' in output && typeof output.symbol === 'string';
 }
 
 function rounded(value: number, { digits }: AmountOptions): number {

@@ -1,4 +1,5 @@
 import type { AnyFormula, Branch, Definition, InputDeclaration, RowSums, Winner } from '../formula/index.js';
+import { givenOutputs } from '../formula/outputs.js';
 import { type Kind, siSymbol } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import { cite } from './citation.js';
@@ -6,7 +7,7 @@ import { coherentSets, siUnits } from './coherent.js';
 import type { Block } from './document.js';
 import { parseExpression } from './expression.js';
 import { chosen, type SheetOptions } from './options.js';
-import { givenOutputs } from './problem.js';
+
 import { render } from './render.js';
 import { shownValue } from './shown-value.js';
 import { backingRows, tagOf } from './step.js';

@@ -1,4 +1,5 @@
 import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../formula/index.js';
+import { type GivenOutput, givenOutputs } from '../formula/outputs.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import type { Kind } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
@@ -15,13 +16,6 @@ export interface GivenInput {
   readonly value: unknown;
   /** The value is the declared default, not the caller's. */
   readonly byDefault: boolean;
-}
-
-/** An output of a formula with its value. */
-export interface GivenOutput {
-  readonly name: string;
-  readonly declaration: OutputDeclaration;
-  readonly value: unknown;
 }
 
 /** A number of the calculation, in SI. */
@@ -50,18 +44,6 @@ export function givenInputs(formula: AnyFormula, input: RecordedStep['input']): 
     const byDefault = given === undefined && declaration.default !== undefined;
     return { name, declaration, value: byDefault ? declaration.default : given, byDefault };
   });
-}
-
-/** The outputs of a formula with their values, the main one first. */
-export function givenOutputs(formula: AnyFormula, result: unknown): GivenOutput[] {
-  const output: object = formula.output;
-  if ('symbol' in output && typeof output.symbol === 'string')
-    return [{ name: 'result', declaration: output as OutputDeclaration, value: result }];
-  return Object.entries(output as Record<string, OutputDeclaration>).map(([name, declaration]) => ({
-    name,
-    declaration,
-    value: (result as Record<string, unknown>)[name],
-  }));
 }
 
 function isValue(value: unknown): value is Value {

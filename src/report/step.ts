@@ -1,4 +1,5 @@
 import { type AnyFormula, type Evidence, type SourceReference, type SourceTag, weakest } from '../formula/index.js';
+import { type GivenOutput, givenOutputs } from '../formula/outputs.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import { formulaById } from '../registry/index.js';
 import { arithmetic } from './arithmetic.js';
@@ -7,7 +8,7 @@ import type { Block } from './document.js';
 import { parseExpression } from './expression.js';
 import { type ListDeclaration, listBlocks } from './list.js';
 import { type ChosenOptions, chosen, type StepOptions } from './options.js';
-import { type GivenInput, type GivenOutput, givenInputs, givenOutputs, problemOf } from './problem.js';
+import { type GivenInput, givenInputs, problemOf } from './problem.js';
 import { shownValue } from './shown-value.js';
 import { substitute } from './substitute.js';
 import { type RowTable, type WinningRow, winnerOf } from './winner.js';

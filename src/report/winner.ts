@@ -1,18 +1,10 @@
 import type { AnyFormula, OutputDeclaration, RowSums, Winner } from '../formula/index.js';
+import { type GivenOutput, givenOutputs } from '../formula/outputs.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import { equationMet, withDefinitions } from './equation.js';
 import { evaluate, type Value } from './evaluate.js';
 import { parseExpression } from './expression.js';
-import {
-  type GivenOutput,
-  givenInputs,
-  givenOutputs,
-  type Known,
-  knownOf,
-  type Problem,
-  posed,
-  scopeOf,
-} from './problem.js';
+import { givenInputs, type Known, knownOf, type Problem, posed, scopeOf } from './problem.js';
 import type { UnitPreferences } from './units.js';
 
 /** The winning row of an algorithm, ready to be written out. */

@@ -1,10 +1,11 @@
+import type { GivenOutput } from '../formula/outputs.js';
 import { readQuantity } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import type { Arithmetic, WrittenCondition } from './arithmetic.js';
 import type { Block, EquationLine } from './document.js';
 import { namesIn, parseExpression } from './expression.js';
 import type { ChosenOptions, StepOptions } from './options.js';
-import type { GivenInput, GivenOutput } from './problem.js';
+import type { GivenInput } from './problem.js';
 import { shownValue } from './shown-value.js';
 import { type Substitute, substitute } from './substitute.js';
 import { unitText } from './units.js';

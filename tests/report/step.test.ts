@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { type AnyFormula, isCalculationError } from '../../src/formula/index.js';
+import { givenOutputs } from '../../src/formula/outputs.js';
 import type { RecordedStep } from '../../src/formula/recorder.js';
 import { arrheniusShift } from '../../src/mechanics/index.js';
 import { b31gOriginal, hoopStress } from '../../src/pipe/index.js';
 import { activationEnergy, gauge, length, stress, temperature } from '../../src/quantity/index.js';
 import { formulaOf, formulas } from '../../src/registry/index.js';
-import { givenInputs, givenOutputs } from '../../src/report/problem.js';
+import { givenInputs } from '../../src/report/problem.js';
 import { tagOf } from '../../src/report/step.js';
 import { formulaSheet, renderStep } from '../../src/report.js';
 import { drawInput } from '../../verification/oracles/draw.js';

@@ -1,9 +1,10 @@
 import temml from 'temml';
 import { describe, expect, it } from 'vitest';
 import type { InputDeclaration } from '../../src/formula/index.js';
+import { givenOutputs } from '../../src/formula/outputs.js';
 import { formulas } from '../../src/registry/index.js';
 import { parseExpression } from '../../src/report/expression.js';
-import { givenOutputs } from '../../src/report/problem.js';
+
 import { symbolTex, toTex } from '../../src/report/tex.js';
 
 const tex = (text: string): string => toTex(parseExpression(text));

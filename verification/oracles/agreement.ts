@@ -1,5 +1,5 @@
 import type { AnyFormula } from '../../src/formula/index.js';
-import { mainOutput } from '../../src/formula/main-output.js';
+import { mainOutput } from '../../src/formula/outputs.js';
 import { type Draw, drawCalls } from './draw.js';
 import { exactEquation, mainResult, mathDigits, undeclaredSymbols } from './equation.js';
 import { exactDecimal } from './exact-decimal.js';

@@ -9,7 +9,7 @@ import {
   type Unit,
 } from 'mathjs';
 import type { AnyFormula, Branch, Definition } from '../../src/formula/index.js';
-import { mainOutput } from '../../src/formula/main-output.js';
+import { mainOutput } from '../../src/formula/outputs.js';
 import { baseUnits, type Dimension, dimensions } from '../../src/quantity/dimensions.js';
 import type { Kind } from '../../src/quantity/index.js';
 import { exactDecimal } from './exact-decimal.js';

@@ -1,5 +1,5 @@
 import { type AnyFormula, isCalculationError } from '../../formula/index.js';
-import { mainOutput } from '../../formula/main-output.js';
+import { mainOutput, mainResult } from '../../formula/outputs.js';
 import { decodeFormulaInput, type FormulaInput } from '../../json/formula-input.js';
 import { formatNumber } from '../../quantity/format.js';
 import { fromSi } from '../../quantity/quantity.js';
@@ -49,9 +49,8 @@ export function checkHandCalculation(id: string, given: Readonly<Record<string, 
 
 /** A claim held to what the formula gave for these inputs. @throws CaseError where the claim is none */
 export function heldTo(formula: AnyFormula, decoded: FormulaInput, result: unknown, claimed: string): HandCheck {
-  const { member, declared } = mainOutput(formula);
-  const claim = readClaim(claimed, declared.kind as string);
-  const numberOf = (given: unknown): number => inUnit(claim, member === undefined ? given : Object(given)[member]);
+  const claim = readClaim(claimed, mainOutput(formula).declared.kind as string);
+  const numberOf = (given: unknown): number => inUnit(claim, mainResult(formula, given));
   const right = numberOf(result);
   const agrees = isMet(claim, right);
   const slips = agrees || claim.digits < LEAST_DIGITS ? [] : slipsOf(formula, decoded, claim, { right, numberOf });

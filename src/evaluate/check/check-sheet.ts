@@ -1,7 +1,6 @@
 import { type AnyFormula, isCalculationError } from '../../formula/index.js';
-import { mainOutput } from '../../formula/main-output.js';
+import { mainOutput, mainResult } from '../../formula/outputs.js';
 import type { RecordedStep } from '../../formula/recorder.js';
-import { CaseError } from '../../json/case-error.js';
 import type { FormulaInput } from '../../json/formula-input.js';
 import type { Typed } from '../../json/typed.js';
 import type { UnitPreferences, UnitSystem } from '../../quantity/index.js';
@@ -11,6 +10,7 @@ import { type NumberedStep, numberedSteps } from '../../report/numbered-steps.js
 import { givenInputs } from '../../report/problem.js';
 import { declarationOf } from '../../report/step.js';
 import { givenText, preferredUnit } from '../../report/units.js';
+import { refuse } from '../refuse.js';
 import { type HandCheck, heldTo } from './check-hand-calculation.js';
 import { claimedSi } from './claim.js';
 
@@ -70,7 +70,7 @@ export function checkSheet(
     }
     agreed.push(check);
     const formula = declarationOf(step);
-    results.push({ number, is: mainOf(formula, step.result), claimed: claimedSi(claimed, kindOf(formula)) });
+    results.push({ number, is: mainResult(formula, step.result), claimed: claimedSi(claimed, kindOf(formula)) });
   }
   return { agreed, departs: undefined, notHeld: [], message: said(agreed, undefined, []) };
 }
@@ -90,7 +90,7 @@ function claimsInOrder(steps: readonly NumberedStep[], claims: readonly ClaimedS
     const found = steps.find(({ number }) => number === step);
     if (found === undefined) refuse('claims', step, `the number of a step of the sheet, ${range(steps)}`);
     if (claims.findIndex((each) => each.step === step) !== index) refuse('claims', step, 'a step that is claimed once');
-    if (typeof mainOf(declarationOf(found.step), found.step.result) !== 'number')
+    if (typeof mainResult(declarationOf(found.step), found.step.result) !== 'number')
       refuse('claims', claimed, `left out: step ${step} gives no number`);
   }
   return steps.flatMap((each) => {
@@ -151,11 +151,6 @@ function kindOf(formula: AnyFormula): string {
   return mainOutput(formula).declared.kind as string;
 }
 
-function mainOf(formula: AnyFormula, result: unknown): unknown {
-  const { member } = mainOutput(formula);
-  return member === undefined ? result : Object(result)[member];
-}
-
 function said(agreed: readonly StepCheck[], departs: StepCheck | undefined, notHeld: readonly string[]): string {
   const right = agreed.length === 1 ? '1 step agrees' : `${agreed.length} steps agree`;
   if (departs === undefined) return `All that was claimed agrees: ${right}.`;
@@ -167,15 +162,4 @@ function said(agreed: readonly StepCheck[], departs: StepCheck | undefined, notH
 
 function range(steps: readonly NumberedStep[]): string {
   return `${steps[0]?.number ?? 'of which there is none'} to ${steps.at(-1)?.number ?? ''}`;
-}
-
-function refuse(path: string, value: unknown, expected: string): never {
-  throw new CaseError([
-    {
-      path,
-      value,
-      expected,
-      message: `${path}: ${value === undefined ? 'missing' : JSON.stringify(value)}; expected ${expected}`,
-    },
-  ]);
 }

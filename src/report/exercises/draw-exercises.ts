@@ -1,11 +1,12 @@
 import { type AnyFormula, type InputDeclaration, isCalculationError, type Limit } from '../../formula/index.js';
+import { givenOutputs } from '../../formula/outputs.js';
 import type { RecordedStep } from '../../formula/recorder.js';
 import { mersenneTwister, openFraction } from '../../numeric/index.js';
 import { readQuantity, unitOf } from '../../quantity/index.js';
 import { fromSi } from '../../quantity/quantity.js';
 import { isKind } from '../../quantity/units/index.js';
 import { formatGiven } from '../number.js';
-import { givenOutputs } from '../problem.js';
+
 import { preferredUnit, type UnitPreferences } from '../units.js';
 
 /** A formula with numbers that somebody could have measured, and what it gives for them. */

@@ -1,9 +1,10 @@
 import type { AnyFormula } from '../../formula/index.js';
+import { givenOutputs } from '../../formula/outputs.js';
 import { isKind } from '../../quantity/units/index.js';
 import type { Block } from '../document.js';
 import { statedEquation } from '../formula-sheet.js';
 import { type ChosenOptions, chosen, nothingPrinted, type SheetOptions } from '../options.js';
-import { givenInputs, givenOutputs } from '../problem.js';
+import { givenInputs } from '../problem.js';
 import { render } from '../render.js';
 import { shownValue } from '../shown-value.js';
 import { stepBlocks } from '../step.js';

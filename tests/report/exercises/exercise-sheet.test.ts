@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type AnyFormula, isCalculationError } from '../../../src/formula/index.js';
-import { mainOutput } from '../../../src/formula/main-output.js';
+import { mainOutput } from '../../../src/formula/outputs.js';
 import { checkHandCalculation, formulaById, formulas } from '../../../src/formulas.js';
 import { drawExercises } from '../../../src/report/exercises/draw-exercises.js';
 import { shownValue } from '../../../src/report/shown-value.js';
