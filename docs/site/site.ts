@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { formulaById } from '../../src/registry/index.js';
 import { escapedHtml } from '../../src/report/html-text.js';
+import { mathFonts } from '../../src/report/sheet-style.js';
 import type { Symbols } from './api/write.js';
 import { copied, groups, type Page, pages, placeOf } from './contents.js';
 import { formulaPages, formulaPlace } from './formulas.js';
@@ -54,7 +55,7 @@ export function site(symbols: Symbols, { hasWorksheet = false } = {}): Site {
   );
   files.set('search-index.js', `var searchIndex=${JSON.stringify(entries)};\n`);
   files.set('site.js', siteScript());
-  files.set('site.css', readFileSync('docs/site/site.css', 'utf8'));
+  files.set('site.css', `${readFileSync('docs/site/site.css', 'utf8')}${mathFonts}\n`);
   for (const [source, place] of Object.entries(copied)) files.set(place, readFileSync(source, 'utf8'));
   const folders = new Map([
     ['docs/examples', 'examples'],

@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { buildSync } from 'esbuild';
 import { pagePolicy } from '../../src/report/page-policy.js';
+import { mathFonts } from '../../src/report/sheet-style.js';
 
 const target = new URL('../../build/worksheet.html', import.meta.url);
 
@@ -28,7 +29,7 @@ export function worksheetPage(): string {
   const text = script();
   const inserted: Readonly<Record<string, string>> = {
     '<!-- policy -->': pagePolicy(text),
-    '/* style */': read('worksheet.css'),
+    '/* style */': `${read('worksheet.css')}${mathFonts}\n`,
     '/* script */': text,
   };
   return read('worksheet.html').replaceAll(

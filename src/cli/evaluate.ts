@@ -1,4 +1,4 @@
-import { checkHandCalculation, type HandCheck } from '../evaluate/check/index.js';
+import type { HandCheck } from '../evaluate/check/index.js';
 import { computed, formulaNamed } from '../evaluate/evaluate.js';
 import type { AnyFormula } from '../formula/index.js';
 import { mainOutput } from '../formula/outputs.js';
@@ -35,7 +35,7 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
   const result = computed(formula, given);
   const recorded = { sort: 'step', formula: formula.id, input: given.input, result } as const;
   const step = renderStep(recorded, { typed: given.typed, units: preferences, digits });
-  const compared = own['compare'] === undefined ? undefined : checkHandCalculation(formula.id, texts, own['compare']);
+  const compared = await comparedWith(formula.id, texts, own['compare']);
   if (format === 'json') {
     const answer = encodeEvaluation(formula, given, result, step, { units: preferences, digits });
     io.out(`${JSON.stringify(compared === undefined ? answer : { ...answer, compared }, null, 2)}\n`);
@@ -43,6 +43,17 @@ export async function evaluate(args: readonly string[], io: Io): Promise<number>
     io.out(step + readAs(given) + unusual.map(({ message }) => `\nWarning: ${message}\n`).join('') + saidOf(compared));
   }
   return compared?.agrees === false ? exitCode.noDesign : exitCode.done;
+}
+
+/** Whether a claim agrees; what it takes to say so is loaded for those who claim something. */
+async function comparedWith(
+  id: string,
+  texts: Readonly<Record<string, unknown>>,
+  claimed: string | undefined,
+): Promise<HandCheck | undefined> {
+  if (claimed === undefined) return undefined;
+  const { checkHandCalculation } = await import('../evaluate/check/index.js');
+  return checkHandCalculation(id, texts, claimed);
 }
 
 function saidOf(compared: HandCheck | undefined): string {

@@ -39,7 +39,7 @@ export function surveyPictures(folder: string): SurveyPictures {
       const paths = pathsIn(folder);
       const drawings = surveyDrawings(survey);
       return [
-        { path: paths.page, text: () => surveyPage(survey, options) },
+        { path: paths.page, text: () => surveyPage(survey, drawings, options) },
         { path: paths.bands, text: () => `${drawings.bands}\n` },
         { path: paths.limit, text: () => `${drawings.limit}\n` },
       ];

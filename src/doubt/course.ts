@@ -54,12 +54,16 @@ export function courseOf(
   const input = inputAt(repairCase, path);
   const isTemperature = input.kind === 'temperature' || input.kind === 'temperature difference';
   const reach = isTemperature ? temperature : share * Math.abs(input.value);
-  const kind = answerTo(repairCase, options).outcomes.find((outcome) => outcome.name === name)?.kind ?? 'count';
+  let kind: Outcome['kind'] = 'count';
   const points = Array.from({ length: 2 * each + 1 }, (_, index): CoursePoint => {
     const value = input.value + (reach * (index - each)) / each;
     const { verdict, outcomes } = answerTo(withInputs(repairCase, [[path, value]]), options);
-    const found = verdict === 'designed' ? outcomes.find((outcome) => outcome.name === name) : undefined;
-    return { value, outcome: found?.value, governing: found?.governing };
+    const found = outcomes.find((outcome) => outcome.name === name);
+    // The middle one is the case as it is.
+    if (index === each && found !== undefined) kind = found.kind;
+    return verdict === 'designed'
+      ? { value, outcome: found?.value, governing: found?.governing }
+      : { value, outcome: undefined, governing: undefined };
   });
   return { input, name, kind, points };
 }

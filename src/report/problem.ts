@@ -1,4 +1,4 @@
-import type { AnyFormula, InputDeclaration, OutputDeclaration } from '../formula/index.js';
+import type { AnyFormula, InputDeclaration } from '../formula/index.js';
 import { type GivenOutput, givenOutputs } from '../formula/outputs.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import type { Kind } from '../quantity/index.js';

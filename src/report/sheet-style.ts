@@ -8,10 +8,11 @@ function compact(media: string): string {
 }
 
 /**
- * Fonts with roots and brackets that grow. Named, since the one that a browser takes for mathematics may be missing: without such
- * a font the root over a fraction reads as one over its numerator.
+ * The style of every page with mathematics: fonts with roots and brackets that grow. Named, since the one that a browser takes
+ * for mathematics may be missing: without such a font the root over a fraction reads as one over its numerator.
  */
-const MATH_FONTS = '"STIX Two Math","Cambria Math","Latin Modern Math","Libertinus Math","DejaVu Math TeX Gyre",math';
+export const mathFonts =
+  'math{font-family:"STIX Two Math","Cambria Math","Latin Modern Math","Libertinus Math","DejaVu Math TeX Gyre",math}';
 
 /** Typeset as a book of worked solutions: one serif column, rules instead of boxes; black on white on paper. */
 export function sheetStyle(title: string): string {
@@ -39,7 +40,8 @@ th,td{padding:.08rem .7rem .08rem 0;text-align:left;vertical-align:top;font-weig
 .number{text-align:right}td.number{white-space:nowrap}
 .equation{margin:.4rem 0 .4rem 1.2rem;overflow-x:auto;break-inside:avoid}
 .line{display:flex;align-items:center;gap:1.2em;padding:.14em 0}
-math{font-size:1.08em;font-family:${MATH_FONTS}}
+math{font-size:1.08em}
+${mathFonts}
 .on-paper{display:none}
 .note{color:#444;font-style:italic;font-size:.9em}
 .figures{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:flex-start}

@@ -32,20 +32,26 @@ export interface SurveyInShort {
 const LISTED = 25;
 
 /** The drawings of a survey, each by its name. */
-export function surveyDrawings({ counts, bands, worst }: SurveyInShort): {
+export interface SurveyDrawings {
   readonly bands: string;
   readonly limit: string;
-} {
+}
+
+/** Draws what a survey holds. */
+export function surveyDrawings({ counts, bands, worst }: SurveyInShort): SurveyDrawings {
   const readable = totalOf(counts) - counts.refused;
   const points = worst.map(({ row, found: { status } }) => ({ ...row, status }));
   return { bands: bandsDrawing(bands), limit: surveyAgainstLimit(points, readable) };
 }
 
 /** A survey on one page: what became of its rows, in pictures, and the rows that rank first. */
-export function surveyPage(survey: SurveyInShort, options: Omit<SheetOptions, 'format'> = {}): string {
+export function surveyPage(
+  survey: SurveyInShort,
+  drawings: SurveyDrawings,
+  options: Omit<SheetOptions, 'format'> = {},
+): string {
   const all = chosen(options);
   const { counts, worst, warnings } = survey;
-  const drawings = surveyDrawings(survey);
   const listed = worst.slice(0, LISTED);
   const blocks: Block[] = [
     { sort: 'title', text: 'Metal losses of a survey' },

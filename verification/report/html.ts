@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import temml from 'temml';
+import { mathFonts } from '../../src/report/sheet-style.js';
 import { type Block, type Run, runs, type Table, type Text } from './blocks.js';
 import { documentBlocks } from './document.js';
 import type { Report } from './shape.js';
@@ -106,7 +107,8 @@ export function html(report: Report, pages?: Pages): string {
   const { name, version } = report.identity;
   const blocks = documentBlocks(report, 'built');
   const title = `${name} ${version}: verification report`;
-  const style = readFileSync(new URL('report.css', import.meta.url), 'utf8').replaceAll('{running-title}', title);
+  const own = readFileSync(new URL('report.css', import.meta.url), 'utf8').replaceAll('{running-title}', title);
+  const style = `${own}${mathFonts}\n`;
   return `<!doctype html>
 <html lang="en">
 <head>

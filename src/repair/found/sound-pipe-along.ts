@@ -25,7 +25,7 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
       limit: roundedDown('yield strength', 'stress', yieldStrength),
     });
   } else if (allowableStress === undefined) {
-    for (const { along } of sides) warnAboveCode(work, along);
+    warnAboveCode(work, sides);
   } else if (combined > allowableStress) {
     // Round the pipe alone it was said before.
     if (hoopStress <= allowableStress)
@@ -44,14 +44,14 @@ export function checkSoundPipeAlong(work: Workbook, outsideDiameter: Length, hoo
 }
 
 /** Without an allowable stress the limit of the pipeline code along a line that is free speaks. */
-function warnAboveCode(work: Workbook, along: Stress): void {
+function warnAboveCode(work: Workbook, sides: readonly Side[]): void {
   const { yieldStrength } = work.case.pipe.material;
   const limit = step(work.recorder, 'pipe/longitudinal-stress-limit', longitudinalStressLimit, {
     yieldStrength,
     restraint: 'unrestrained',
   });
-  const alone = { first: along, second: 0 as Stress, third: 0 as Stress };
-  const stress = trescaStress(alone);
+  const alone = sides.map(({ along }) => trescaStress({ first: along, second: 0 as Stress, third: 0 as Stress }));
+  const stress = Math.max(...alone) as Stress;
   if (stress <= limit) return;
   refuseToShare(
     work,

@@ -20,6 +20,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
   const highest = roundedDown('line pressure', 'gauge pressure', facts.line.pressure);
   const isEmpty = facts.line.pressure === 0;
   const pad = roundedUp('pad', 'length', seal.padDiameter);
+  const wall = roundedUp('remaining wall', 'length', repairCase.defect.remainingWall);
   const does: Line[] = [
     isEmpty
       ? line('The line is empty and vented: nothing at the hole.')
@@ -82,15 +83,12 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
       goes: [
         line(
           `Before the band: wall all round the ring under pad, sheet and bands, least ${BLANK}; {0} or more, and no second pinhole.`,
-          roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+          wall,
         ),
         line(isEmpty ? 'No damp at the pad.' : 'No drop and no damp at the pad; the gauge stands still.'),
       ],
       stops: [
-        line(
-          'Less wall than {0} under the band: no band. It would open the next hole.',
-          roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
-        ),
+        line('Less wall than {0} under the band: no band. It would open the next hole.', wall),
         isEmpty
           ? line('Any drop from the hole: the line is not empty. A sheet that springs.')
           : line(

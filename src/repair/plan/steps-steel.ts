@@ -16,6 +16,7 @@ export function steel(facts: PlanFacts): StepWords {
   const { site, wrap, extent, seal, line: atWork, case: repairCase } = facts;
   const held = repairCase.seal?.bands === 'left' ? 'putty, sheet and bands' : 'putty and sheet';
   const profile = roundedUp('profile', 'length', site.requiredProfile);
+  const wall = roundedUp('remaining wall', 'length', repairCase.defect.remainingWall);
   const from = {
     qualification: 'as the system was qualified',
     class: `what class ${repairCase.repair.class} asks for`,
@@ -52,10 +53,7 @@ export function steel(facts: PlanFacts): StepWords {
     goes: [
       line(`${site.requiredGrade} by the comparison pictures, all round.`),
       line('Profile {0} or more, by the method of the qualification.', profile),
-      line(
-        `Wall measured again on the prepared steel, least of all readings: ${BLANK}; {0} or more.`,
-        roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
-      ),
+      line(`Wall measured again on the prepared steel, least of all readings: ${BLANK}; {0} or more.`, wall),
       line(
         'No oil, no dust on clear tape, no rust bloom; salts at most {0}.',
         roundedDown('salts', 'areal weight', practice.highestSalts.value),
@@ -65,7 +63,7 @@ export function steel(facts: PlanFacts): StepWords {
       line('A lighter grade or less profile; water or product on the steel: stop the weep first, then prepare again.'),
       line(
         'Less wall than {0}: the preparation took it, or it was never there. No resin; the design is run again.',
-        roundedUp('remaining wall', 'length', repairCase.defect.remainingWall),
+        wall,
       ),
     ],
     call: 'the designer for another grade, the inspector for more wall loss',
