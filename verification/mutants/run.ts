@@ -4,15 +4,7 @@ import { availableParallelism } from 'node:os';
 import { SEED } from '../oracles/random.js';
 import { reasonOf } from './equivalent.js';
 import type { Share } from './share.js';
-import {
-  beforePath,
-  countsByPart,
-  keyOf,
-  type MutantsOf,
-  mutantsSummaryPath,
-  readBefore,
-  readMutantsSummary,
-} from './summary.js';
+import { countsByPart, type MutantsOf, mutantsSummaryPath, readMutantsSummary } from './summary.js';
 import type { Of } from './what.js';
 
 /**
@@ -48,8 +40,6 @@ const unnoticed = survivors
 const folder = new URL('../../build/mutants/', import.meta.url);
 mkdirSync(folder, { recursive: true });
 writeFileSync(new URL(`${of}.json`, folder), `${JSON.stringify(unnoticed, undefined, 1)}\n`);
-const noticed = fates.flatMap(({ mutant, by }) => (by === undefined ? [] : [[keyOf(mutant), by] as const]));
-writeFileSync(beforePath(of), JSON.stringify({ ...readBefore(of), ...Object.fromEntries(noticed) }));
 if (/^\d*$/u.test(word)) {
   const found: MutantsOf = {
     tests: shares[0]?.tests ?? 0,

@@ -1,7 +1,7 @@
 import { filesIn } from '../in-process/files.js';
 import { instrument } from './instrument.js';
 import { type Fate, Killer } from './kill.js';
-import { keyOf, readBefore } from './summary.js';
+import { keepNoticed, keyOf, readBefore } from './summary.js';
 import { asked, killSuite, mutated, type Of } from './what.js';
 
 /** One process of `npm run mutants`: every so manieth change, sent back as it goes. */
@@ -25,7 +25,9 @@ const before = readBefore(of);
 const fates: Fate[] = [];
 for (const [done, mutant] of own.entries()) {
   if (done % 100 === 0) console.error(`process ${first + 1}: ${done} of ${own.length} changes, ${killer.count} tests`);
-  fates.push(killer.fateOf(mutant, before[keyOf(mutant)]));
+  const fate = killer.fateOf(mutant, before[keyOf(mutant)]);
+  fates.push(fate);
+  if (fate.by !== before[keyOf(mutant)]) keepNoticed(of, fate);
 }
 const share: Share = { fates, tests: killer.count, all: mutants.length };
 process.send?.(share, () => process.disconnect());

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import type { Fate } from './kill.js';
 
 /** What a long run of changes found, as it is committed. */
@@ -63,7 +63,17 @@ export type Before = Readonly<Record<string, string>>;
 export const keyOf = ({ file, original, replacement }: Fate['mutant']): string =>
   `${file}: ${original} -> ${replacement}`;
 
-export const beforePath = (of: string): URL => new URL(`../../build/mutants/${of}-noticed-by.json`, import.meta.url);
+const beforePath = (of: string): URL => new URL(`../../build/mutants/${of}-noticed-by.jsonl`, import.meta.url);
 
-export const readBefore = (of: string): Before =>
-  existsSync(beforePath(of)) ? JSON.parse(readFileSync(beforePath(of), 'utf8')) : {};
+export function readBefore(of: string): Before {
+  const path = beforePath(of);
+  if (!existsSync(path)) return {};
+  const lines = readFileSync(path, 'utf8').trimEnd().split('\n');
+  return Object.fromEntries(lines.map((line) => JSON.parse(line)));
+}
+
+/** Kept as it goes: after a run that was stopped the next one asks at once what noticed, and comes as far within minutes. */
+export function keepNoticed(of: string, { mutant, by }: Fate): void {
+  mkdirSync(new URL('.', beforePath(of)), { recursive: true });
+  if (by !== undefined) appendFileSync(beforePath(of), `${JSON.stringify([keyOf(mutant), by])}\n`);
+}

@@ -209,9 +209,14 @@ export class Perturber {
     const derivations = files.filter(
       (file): file is string =>
         file !== undefined &&
-        checks.some((check) => check.file === file && check.catcher === 'derivation' && !check.holds(this.standing)),
+        checks.some((check) => check.file === file && check.catcher === 'derivation' && this.isNoticed(check)),
     );
     this.probe.set(undefined);
     return { caughtBy: found?.catcher ?? 'nothing', by: found?.check.name ?? '', derivations: derivations.sort() };
+  }
+
+  private isNoticed(check: Check): boolean {
+    this.allow(check.calls);
+    return !check.holds(this.standing);
   }
 }
