@@ -25,8 +25,8 @@ const forecast = (...stretches: readonly (readonly [hours: number, celsius: numb
   }));
 
 describe('a wait beyond the forecast', () => {
-  /** The forecast of 72 h covers the cure after 24 h of preparation, and not after 30. */
-  const [short, long] = [planOf(leak, preparing(24)), planOf(leak, preparing(30))];
+  /** The forecast of 72 h covers the cure after 20 h of preparation, and not after 30. */
+  const [short, long] = [planOf(leak, preparing(20)), planOf(leak, preparing(30))];
 
   it('is known while the forecast reaches over it', () => {
     expect(secondsOf(stepOf(short, 'cure').duration)).toBeGreaterThan(30 * HOUR);

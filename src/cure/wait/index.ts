@@ -1,3 +1,5 @@
+export * from './coldest-behind-history.js';
+export * from './coldest-behind-reading.js';
 export type { CureMechanism } from './cure-mechanism.js';
 export * from './cure-stages.js';
 export * from './cure-wait.js';

@@ -8,7 +8,7 @@ import type { CureLaw } from '../timeline/cure-law.js';
 import type { CureUse } from '../timeline/duration.js';
 import { stepsOf } from '../timeline/steps-of.js';
 import { outsideTestedSpan } from './cure-warnings.js';
-import { steelIsForeseen, warmestForResin } from './steel-temperatures.js';
+import { steelBehindReading, steelIsForeseen, warmestForResin } from './steel-temperatures.js';
 
 /** Two parts that react: its working time at the warmest that it may meet, and the law of its wait. */
 export function reactionCure(
@@ -62,7 +62,7 @@ function lawOf(work: Workbook, use: CureUse, material: string, cure: ReactionCur
       activationEnergy,
     };
   }
-  const { pipeTemperature: temperature } = site;
+  const temperature = steelBehindReading(work);
   if (temperature < minimumTemperature) return tooCold(work, material, temperature, minimumTemperature);
   const input = {
     time: cure.cureTime,
@@ -81,7 +81,7 @@ function lawOf(work: Workbook, use: CureUse, material: string, cure: ReactionCur
 function tooCold(work: Workbook, material: string, found: Temperature, least: Temperature): undefined {
   work.reasons.push({
     text: `${material} does not cure on steel this cold: heat the pipe, or wait for a warmer day`,
-    found: { name: 'temperature of the steel', kind: 'temperature', value: found },
+    found: { name: 'steel behind the error of its thermometer', kind: 'temperature', value: found },
     limit: { name: 'lowest temperature at which it cures', kind: 'temperature', value: least },
   });
 }

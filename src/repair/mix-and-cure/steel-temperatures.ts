@@ -1,13 +1,33 @@
-import { type TemperatureStep, warmestBehindReading } from '../../cure/index.js';
-import { step } from '../../formula/index.js';
+import {
+  coldestBehindHistory,
+  coldestBehindReading,
+  type TemperatureStep,
+  warmestBehindReading,
+} from '../../cure/index.js';
+import { type Recorder, step } from '../../formula/index.js';
 import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { Site } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
 
-/** The steel over the hours of the work: as the case foresees it, else as the forecast does. */
-export function steelOverTime({ history, forecast }: Site): readonly TemperatureStep[] | undefined {
-  return history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+/**
+ * The steel over the hours of the work, as the case foresees it, else as the forecast does: as cold as it may be behind readings
+ * that have their error, since waits count from it.
+ */
+export function steelOverTime(site: Site, recorder?: Recorder): readonly TemperatureStep[] | undefined {
+  const { history, forecast } = site;
+  const steps =
+    history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+  // What cannot be foreseen is refused with its name when the wait is sought.
+  if (steps === undefined || steps.length === 0) return steps;
+  const error = thermometerErrorOf(site);
+  return step(recorder, 'cure/coldest-behind-history', coldestBehindHistory, { steps, error }).steps;
+}
+
+/** The coldest that the steel may be where it stays as it is read. */
+export function steelBehindReading({ recorder, case: { site } }: Workbook): Temperature {
+  const input = { reading: site.pipeTemperature, error: thermometerErrorOf(site) };
+  return step(recorder, 'cure/coldest-behind-reading', coldestBehindReading, input);
 }
 
 /** Whether the steel is foreseen over the hours of the work; else it stays as it is read. */

@@ -36,7 +36,7 @@ export function planTimeline(
   heading(work.recorder, 'Hours of the work');
   const placing = placingOf(work, mixes);
   const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
-  const history = steelOverTime(work.case.site);
+  const history = steelOverTime(work.case.site, work.recorder);
   const hours = timeline({ steps, laws: cures, history }, {}, work.recorder);
   warnOfHeating(work);
   let complete = true;

@@ -78,21 +78,38 @@ describe('the working time of a resin', () => {
 
 describe('the wait of a resin', () => {
   it('on steel that is only read lasts by that steel, down to the coldest at which it cures', () => {
-    const still = { 'site.forecast': undefined, 'site.history': undefined };
+    // Without word of its thermometer that may be half a kelvin off.
+    const still = { 'site.forecast': undefined, 'site.history': undefined, 'site.instruments': undefined };
     const waits = (degrees: string) => {
       const { law } = cureOf(quietLoss, { ...still, 'site.pipeTemperature': degrees });
       return law.sort === 'same at every hour' ? law.wait : Number.NaN;
     };
-    expect(waits('23 degC')).toBeCloseTo(86_400, 6);
+    expect(waits('23.5 degC')).toBeCloseTo(86_400, 6);
     expect(waits('15 degC')).toBeGreaterThan(86_400);
-    expect(waits('10 degC')).toBeGreaterThan(waits('15 degC'));
+    expect(waits('10.5 degC')).toBeGreaterThan(waits('15 degC'));
     const cold = designOf(
-      withPaths(quietLoss, { ...still, 'site.pipeTemperature': '9.9 degC', 'laminate.transitionCuredAt': '5 degC' }),
+      withPaths(quietLoss, { ...still, 'site.pipeTemperature': '10.4 degC', 'laminate.transitionCuredAt': '5 degC' }),
     );
     expect(cold.verdict).toBe('not repairable');
     const reason = cold.reasons.find(({ text }) => text.includes('does not cure on steel this cold'));
     expect(reason?.found?.value).toBeCloseTo(283.05, 9);
     expect(reason?.limit?.value).toBe(283.15);
+  });
+
+  it('is longer by what its thermometer is off: 4 K at 20 degC are 1.37 times', () => {
+    // By hand at 55 kJ/mol: exp(55e3 / 8.31446 * (1 / 289.15 - 1 / 293.15)) = exp(0.31216) = 1.3664.
+    const waits = (error: string) => {
+      const changes = {
+        'site.forecast': undefined,
+        'site.history': undefined,
+        'site.pipeTemperature': '20 degC',
+        'site.instruments': { temperatureError: error, humidityError: '3 %' },
+        'laminate.cure.activationEnergy': '55 kJ/mol',
+      };
+      const { law } = cureOf(quietLoss, changes);
+      return law.sort === 'same at every hour' ? law.wait : Number.NaN;
+    };
+    expect(waits('4 K') / waits('0 K')).toBeCloseTo(1.3664, 3);
   });
 
   it("over the hours to come follows a law of the maker's numbers", () => {

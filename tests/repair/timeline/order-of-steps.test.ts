@@ -30,9 +30,9 @@ const jobs: readonly (readonly [string, CaseFile])[] = [
 const planned = (file: CaseFile, options: PlanOptions = {}): WorkPlan => planWork(designOf(file), options);
 
 describe('a cure that no number holds', () => {
-  /** A night at the coldest that the resin cures, under a law steep enough to leave what numbers hold. */
+  /** A night at the coldest that the resin cures behind a thermometer half a kelvin off, under a law steep enough to leave what numbers hold. */
   const by = (activationEnergy: number) => {
-    const night = { 'site.forecast.1.pipeTemperature': 283.15, 'laminate.cure.activationEnergy': activationEnergy };
+    const night = { 'site.forecast.1.pipeTemperature': 283.65, 'laminate.cure.activationEnergy': activationEnergy };
     const { verdict, missing } = designRepair(withPaths(onSite, night));
     return [verdict, missing.map(({ field }) => field)];
   };
@@ -48,16 +48,16 @@ describe('a cure that no number holds', () => {
 
 describe('steel that is heated', () => {
   const heated = (degrees: number) => {
-    const history = [{ duration: time.hour(96), temperature: 283.15 + degrees }];
+    const history = [{ duration: time.hour(96), temperature: 283.65 + degrees }];
     const design = designRepair(
-      withPaths(onSite, { 'site.forecast.1.pipeTemperature': 283.15, 'site.history': history }),
+      withPaths(onSite, { 'site.forecast.1.pipeTemperature': 283.65, 'site.history': history }),
     );
     return design.warnings.filter(({ step, text }) => step === 'cure' && text.includes('heated above its forecast'));
   };
 
   it('is warned of where it is warmer than the coldest of its forecast, with what it has to be kept at', () => {
     expect([heated(0), heated(-0.1)]).toEqual([[], []]);
-    expect(heated(0.1).map(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([[283.15 + 0.1]]);
+    expect(heated(0.1).map(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([[283.65 + 0.1]]);
   });
 });
 

@@ -54,10 +54,14 @@ export function hours(design: Designed): string | undefined {
 const FOUR_HOURS = 4 * 3600;
 const GAS_CONSTANT = 8.314462618;
 
-/** What waits over foreseen hours has cured by then: the hours from when it was laid, each by its own rate, add up. */
+/**
+ * What waits over foreseen hours has cured by then: the hours from when it was laid, each by its own rate, add up; the thermometer
+ * may read high.
+ */
 function uncured({ case: { site }, cures, timeline }: Designed): string | undefined {
   const foreseen =
     site.history ?? site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
+  const off = site.instruments?.temperatureError ?? 0.5;
   if (foreseen === undefined) return undefined;
   for (const { takes, startsAt, endsAt, duration } of timeline.steps) {
     if (!('cure' in takes) || !duration.known) continue;
@@ -66,7 +70,8 @@ function uncured({ case: { site }, cures, timeline }: Designed): string | undefi
     const { requiredTime, referenceTemperature, activationEnergy, minimumTemperature } = cure.law;
     if (activationEnergy === undefined) continue;
     let [begins, cured] = [0, 0];
-    for (const { duration: hours, temperature } of foreseen) {
+    for (const { duration: hours, temperature: reading } of foreseen) {
+      const temperature = reading - off;
       const during = Math.max(0, Math.min(endsAt, begins + hours) - Math.max(startsAt, begins));
       const rate = Math.exp((activationEnergy / GAS_CONSTANT) * (1 / referenceTemperature - 1 / temperature));
       if (temperature >= minimumTemperature) cured += during * rate;

@@ -162,6 +162,18 @@ export const ofHoursAndPlan: readonly Fault[] = [
     says: /longer than it works/u,
   },
   {
+    did: 'waits counted the steel as warm as its thermometer read',
+    changes: [
+      change(
+        'repair/mix-and-cure/steel-temperatures',
+        "step(recorder, 'cure/coldest-behind-history', coldestBehindHistory, { steps, error }).steps",
+        'steps',
+      ),
+    ],
+    law: HELD,
+    says: /has not cured/u,
+  },
+  {
     did: 'the sheet told another wait than plan and JSON: 42.70 h and 42 h 33 min',
     changes: [
       change('report/answer', 'wait.duration.time', '(wait.duration.time * 42.7) / 42.55', [

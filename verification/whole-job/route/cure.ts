@@ -10,6 +10,12 @@ export function steelOverHours({
   return site.forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
 }
 
+/** The same as cold as it may be behind the error of its thermometer. */
+function coldHours(job: Job): ReturnType<typeof steelOverHours> {
+  const off = thermometerError(job);
+  return steelOverHours(job)?.map(({ duration, temperature }) => ({ duration, temperature: temperature - off }));
+}
+
 /** Activation energies that are tried where the maker gives none. */
 const BOUNDS = [40e3, 50e3, 60e3];
 
@@ -89,15 +95,15 @@ function moistureCure(job: Job, rows: Extract<CureSheet, { mechanism: 'moisture'
 }
 
 export function cureOf(job: Job, sheet: CureSheet): Cure {
-  const { site } = job;
   if (sheet.mechanism === 'moisture') return moistureCure(job, sheet.rows);
   const { referenceTemperature: ref, minimumTemperature, testedFrom, testedTo, cureTime, activationEnergy } = sheet;
   const warm = warmestReading(job) + thermometerError(job);
   const energies = energiesOf(sheet);
   const workingTime = Math.min(...energies.map((energy) => sheet.workingTime / faster(energy, warm, ref)));
-  const hours = steelOverHours(job);
+  const hours = coldHours(job);
   if (hours === undefined) {
-    const wait = Math.max(...energies.map((energy) => cureTime / faster(energy, site.pipeTemperature, ref)));
+    const cold = job.site.pipeTemperature - thermometerError(job);
+    const wait = Math.max(...energies.map((energy) => cureTime / faster(energy, cold, ref)));
     return { workingTime, wait: () => wait, law: { sort: 'same at every hour', wait } };
   }
   return {

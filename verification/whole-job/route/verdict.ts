@@ -1,5 +1,5 @@
 import { temperatureLimit } from './allowable-strain.js';
-import { steelOverHours, warmestReading } from './cure.js';
+import { steelOverHours, thermometerError, warmestReading } from './cure.js';
 import { testsSuffice } from './energy-from-tests.js';
 import type { Extent } from './extent.js';
 import { bendTooTight, fittingNotCovered } from './fitting.js';
@@ -306,11 +306,9 @@ function stressOfSoundPipe({ service, loads }: Job, found: Found): number {
   return Math.max(...tresca);
 }
 
-function tooCold({ site }: Job, sheet: CureSheet | undefined): boolean {
-  if (sheet === undefined || sheet.mechanism === 'moisture') return false;
-  const hours = steelOverHours({ site } as Job);
-  if (hours === undefined) return site.pipeTemperature < sheet.minimumTemperature;
-  return false;
+function tooCold(job: Job, sheet: CureSheet | undefined): boolean {
+  if (sheet === undefined || sheet.mechanism === 'moisture' || steelOverHours(job) !== undefined) return false;
+  return job.site.pipeTemperature - thermometerError(job) < sheet.minimumTemperature;
 }
 
 /** What a design to sign still needs. */
