@@ -13,7 +13,7 @@ const FORMATS = ['text', 'markdown', 'json', 'plan', 'plan-html'];
 export async function design(args: readonly string[], io: Io): Promise<number> {
   const line = readArguments(args, {
     formats: FORMATS,
-    own: ['out', 'start', 'actual', 'rules'],
+    own: ['out', 'start', 'actual', 'passed', 'rules'],
     flags: ['full', 'force'],
     strict: true,
   });
@@ -32,7 +32,15 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
     io,
   );
   const { designCase } = await import('./design-case.js');
-  const designed = designCase(text, { units, digits, strict, rules, start: own['start'], actual: own['actual'] });
+  const designed = designCase(text, {
+    units,
+    digits,
+    strict,
+    rules,
+    start: own['start'],
+    actual: own['actual'],
+    passed: own['passed'],
+  });
   // Of a design that was not made a folder holds what there is; a drawing that is asked for alone is refused.
   const isMade = designed.verdict === 'designed';
   const paths = isMade || form !== undefined ? asked : asked.filter((each) => each.form !== 'drawing');
@@ -81,7 +89,7 @@ function pathsOf(out: string, form: Target['form'] | undefined): Target[] {
 /** An option that does nothing is a misunderstanding, and is said to be one. @throws UsageError */
 function refuseUseless({ format, given, own }: CommandLine, isFolder: boolean): void {
   const hasPlan = isFolder || format === 'plan' || format === 'plan-html';
-  const moves = ['start', 'actual'].find((name) => given.has(name));
+  const moves = ['start', 'actual', 'passed'].find((name) => given.has(name));
   if (moves !== undefined && !hasPlan)
     throw new UsageError(
       `--${moves} moves the plan, and none is written here; ask for hoopwright plan, --format plan or --out FOLDER`,

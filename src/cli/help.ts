@@ -39,6 +39,7 @@ The file - is standard input. Any verdict but "designed" ends with exit code 1; 
   --format plan        print the plan of the work; plan-html prints it as one page
   --start HH:MM        the plan from that hour; --start best looks for the best hour of the forecast
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
+  --passed STEP        hold points that were read and passed, joined by commas; one passed over leaves no return time
   --rules FILE         design by a rule set of your own, in place of the one that the case names
   --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,
@@ -52,6 +53,7 @@ stops it, who signs.
   --format html        print the page
   --start HH:MM        from that hour; --start best looks for the best hour of the forecast
   --actual STEP=HH:MM  real hours at which steps began, joined by commas: they move what follows
+  --passed STEP        hold points that were read and passed, joined by commas; one passed over leaves no return time
   --strict             refuse a value outside its usual span, more often a slip than right
 ${COMMON}`,
   compare: `hoopwright compare CASE.json [options]

@@ -2,6 +2,7 @@ import {
   bestStart,
   caseStartingAt,
   designRepair,
+  type PlanOptions,
   planWork,
   type RepairDesign,
   type WorkPlan,
@@ -14,15 +15,17 @@ export interface PlanArguments {
   readonly start?: string | undefined;
   /** `filler=09:10,wrap=2 12:30` */
   readonly actual?: string | undefined;
+  /** `permit,survey` */
+  readonly passed?: string | undefined;
 }
 
 /** The plan of a design, at the hours that the command line names. @throws CalculationError, UsageError */
-export function planCase(design: RepairDesign, { start, actual }: PlanArguments): WorkPlan {
-  const hours = readHours(actual);
-  return start === 'best' ? planBest(design, hours) : planWork(design, { start, actual: hours });
+export function planCase(design: RepairDesign, { start, actual, passed }: PlanArguments): WorkPlan {
+  const entered = { actual: readHours(actual), passed: passed?.split(',').map((id) => id.trim()) };
+  return start === 'best' ? planBest(design, entered) : planWork(design, { start, ...entered });
 }
 
-function planBest(design: RepairDesign, actual: Readonly<Record<string, string>> | undefined): WorkPlan {
+function planBest(design: RepairDesign, entered: PlanOptions): WorkPlan {
   if (design.case.site.forecast === undefined) {
     throw new UsageError('--start best needs site.forecast in the case: there is no other hour to try');
   }
@@ -30,10 +33,10 @@ function planBest(design: RepairDesign, actual: Readonly<Record<string, string>>
   const { best, tried } = bestStart(design.case, { rules, rulesFrom });
   if (best === undefined) {
     const alert = `No hour of the forecast will do: ${tried.length} were tried. The plan is that of the case as it stands.`;
-    return alerted(planWork(design, { actual }), alert);
+    return alerted(planWork(design, entered), alert);
   }
   const hour = best.clock ?? `${best.start / 3600} h after the first hour of the forecast`;
-  const plan = planWork(designRepair(caseStartingAt(design.case, best.start), { rules, rulesFrom }), { actual });
+  const plan = planWork(designRepair(caseStartingAt(design.case, best.start), { rules, rulesFrom }), entered);
   return alerted(plan, `Best start within the forecast: ${hour}, of ${tried.length} hours tried.`);
 }
 

@@ -10,7 +10,7 @@ import { UsageError } from './usage-error.js';
 export async function plan(args: readonly string[], io: Io): Promise<number> {
   const { format, units, positionals, own, strict, flags, given } = readArguments(args, {
     formats: ['text', 'html'],
-    own: ['out', 'start', 'actual'],
+    own: ['out', 'start', 'actual', 'passed'],
     flags: ['force'],
     strict: true,
   });
@@ -23,7 +23,7 @@ export async function plan(args: readonly string[], io: Io): Promise<number> {
   const [input = ''] = positionals;
   if (out !== undefined) await mayWrite([out], { input, force: flags.has('force') }, io);
   const { designCase } = await import('./design-case.js');
-  const moved = { start: own['start'], actual: own['actual'] };
+  const moved = { start: own['start'], actual: own['actual'], passed: own['passed'] };
   const { verdict, written } = designCase(text, { units, digits: undefined, strict, ...moved });
   if (out !== undefined && form !== undefined) await save([{ path: out, text: () => written(form) }], io);
   io.out(written(format === 'html' ? 'plan-html' : 'plan-text'));

@@ -47,6 +47,11 @@ export function onClock(start: ClockTime, time: Time): string {
   return day === 0 ? clock : `day ${day + 1} ${clock}`;
 }
 
+/** Whether a time of the job is earlier than another on a clock, which has no seconds. */
+export function isEarlierOnClock(time: Time, other: Time): boolean {
+  return time < other - MINUTE;
+}
+
 const CALENDAR = /^\d{4}-\d{2}-\d{2}$/u;
 
 const midnight = (day: string): number => Date.parse(`${day}T00:00Z`);

@@ -26,9 +26,11 @@ export function stepCard(plan: WorkPlan, step: PlanStep, number: number, units: 
     ...parts.filter(([, items]) => items.length > 0).map(([label, items, style]) => part(step.id, label, items, style)),
     hourly(step, units),
     `<p class="hour"><label>Real hour <input type="time" required data-step="${step.id}" value="${step.actual === undefined ? '' : clockOf(step.actual)}"></label>${
-      isHold ? ` <label><input type="checkbox" data-hold="${step.id}"> read and passed</label>` : ''
+      isHold
+        ? ` <label><input type="checkbox" data-hold="${step.id}"${step.passed === true ? ' checked' : ''}> read and passed</label>`
+        : ''
     }</p></details>`,
-    `<p class="fault" id="fault-${step.id}" role="alert"></p>`,
+    `<p class="fault" id="fault-${step.id}" role="alert">${step.stop ?? ''}</p>`,
     '</section>',
   ].join('');
 }

@@ -96,9 +96,10 @@ function timing(plan: WorkPlan): string[] {
 export function timingSentences(plan: WorkPlan): string[] {
   const { start, earliestReturn, criticalPath } = plan;
   const clock = start === undefined ? undefined : (time: Time): string => hourOf(plan, time) ?? '';
+  const stoppedAt = plan.steps.flatMap(({ stop, title }) => (stop === undefined ? [] : [title]));
   return [
     start === undefined ? 'Start: not stated; hours count from it.' : `Start: ${start}.`,
-    returnText(earliestReturn, clock),
+    returnText(earliestReturn, clock, stoppedAt),
     `What sets it: ${criticalPath.join(', ')}.`,
     ...(earliestReturn.known ? [] : [`Why it is not known: ${earliestReturn.because}. Enter real hours as you go.`]),
   ];
@@ -111,6 +112,7 @@ function stepLines(plan: WorkPlan, step: PlanStep, number: number, units: UnitSy
   return [
     ...wrapText(`${number}  ${step.title.toUpperCase()}`, WIDTH),
     ...wrapText(`${SORTS[step.sort]}, ${planStepTimes(plan, step)}`, WIDTH - 3).map((each) => `   ${each}`),
+    ...(step.stop === undefined ? [] : labelled('STOP!', [step.stop])),
     ...labelled('DO', text(step.does)),
     ...labelled('USE', text(step.uses)),
     ...labelled('TRADE', text(step.practice)),

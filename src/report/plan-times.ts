@@ -16,8 +16,13 @@ export function stepTimes(step: TimelineStep & { readonly actual?: string | unde
   return `${from}, ${timeText(duration.time, 'up')}, to ${hour(endsAt)}${spare}`;
 }
 
-/** When the line is back in service, by the clock where that is known. */
-export function returnText(earliestReturn: Duration, clock: HourText | undefined): string {
+/** When the line is back in service, by the clock where that is known; no time while the work is stopped at a step. */
+export function returnText(
+  earliestReturn: Duration,
+  clock: HourText | undefined,
+  stoppedAt: readonly string[] = [],
+): string {
+  if (stoppedAt.length > 0) return `Back in service: no time. Stop and call: ${stoppedAt.join('; ')}.`;
   const back = leastOf(earliestReturn);
   const after = `${timeText(back, 'up')} after the start`;
   const not = earliestReturn.known ? '' : 'not known, not before ';

@@ -30,6 +30,16 @@ describe('design --format plan', () => {
     expect(out).toContain('Start: 09:00.');
     expect(out).toContain('filler began at 11:20');
     expect(out).toContain('began day 2 07:00');
+    expect(out).toContain('Back in service: no time.');
+  });
+
+  test('gives a time of return where the hold points before a real hour were passed', async () => {
+    const { out } = await run(
+      ['plan', 'leak.json', '--actual', 'surface=10:30', '--passed', 'permit, survey,seal,putty'],
+      files,
+    );
+    expect(out).not.toContain('no time.');
+    expect(out).toMatch(/Back in service: not known, not before/);
   });
 
   test('looks for the best hour of the forecast', async () => {
@@ -72,6 +82,7 @@ describe('design --format plan', () => {
     [['--start', '12:60'], /start is 12:60/],
     [['--start', '07:29'], /start is 07:29; must not be before 07:30/],
     [['--actual', 'filler=07:00'], /actual\.filler is 07:00; must not be before the start of the job/],
+    [['--passed', 'filler'], /passed\.filler is filler; must be a hold point of this plan: permit/],
     [['--actual', 'filler'], /--actual has "filler"/],
     [['--actual', 'lunch=12:00'], /must be a step of this plan/],
   ])('refuses %j with 2', async (options, message) => {

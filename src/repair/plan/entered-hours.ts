@@ -96,15 +96,20 @@ function hoursOf(
   return hours;
 }
 
-function checkNames({ timeline: { steps } }: Designed, { actual = {}, durations = {} }: PlanOptions): void {
+function checkNames(
+  { timeline: { steps } }: Designed,
+  { actual = {}, durations = {}, passed = [] }: PlanOptions,
+): void {
   const ids: readonly string[] = steps.map(({ id }) => id);
-  for (const [option, names] of [
-    ['actual', Object.keys(actual)],
-    ['durations', Object.keys(durations)],
+  const holds: readonly string[] = steps.flatMap(({ id, sort }) => (sort === 'hold point' ? [id] : []));
+  for (const [option, names, known, what] of [
+    ['actual', Object.keys(actual), ids, 'step'],
+    ['durations', Object.keys(durations), ids, 'step'],
+    ['passed', passed, holds, 'hold point'],
   ] as const) {
     for (const name of names) {
-      if (ids.includes(name)) continue;
-      const constraint = `must be a step of this plan: ${ids.join(', ')}`;
+      if (known.includes(name)) continue;
+      const constraint = `must be a ${what} of this plan: ${known.join(', ')}`;
       refuse({ code: 'invalid-input', parameter: `${option}.${name}`, value: name, unit: '', constraint });
     }
   }

@@ -1,6 +1,8 @@
 import { onClock } from '../../quantity/clock.js';
 import { type Line, saidIn, type Time } from '../../quantity/index.js';
 import type { RepairDesign, Warning } from '../design/design.js';
+import { type Duration, leastOf } from '../timeline/duration.js';
+import { stopsOf } from '../timeline/stops.js';
 import type { StepId, Timeline, TimelineStep } from '../timeline/timeline.js';
 import { alertsFor } from './alerts.js';
 import { readHour } from './clock.js';
@@ -48,9 +50,14 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
   const { timeline: hours } = moved;
   const facts = factsOf(design, moved);
   const words = wordsOf(facts);
-  const steps = hours.steps.map((step) =>
-    inWords(step, words, warnedAt(step.id, hours, design.warnings), options.actual?.[step.id]),
-  );
+  const { actual: began = {}, passed = [] } = options;
+  const stops = stopsOf(hours.steps, { began, passed });
+  const steps = hours.steps.map((step) => ({
+    ...inWords(step, words, warnedAt(step.id, hours, design.warnings)),
+    ...(began[step.id] === undefined ? {} : { actual: began[step.id] }),
+    ...(passed.includes(step.id) ? { passed: true as const } : {}),
+    ...(stops.has(step.id) ? { stop: stops.get(step.id) } : {}),
+  }));
   return {
     ...base,
     steps,
@@ -58,7 +65,7 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
     ...(options.durations === undefined ? {} : { stated: options.durations }),
     criticalPath: steps.filter(({ critical }) => critical).map(({ id }) => id),
     withoutTime: steps.filter(({ duration }) => !duration.known).map(({ id }) => id),
-    earliestReturn: hours.earliestReturn,
+    earliestReturn: stops.size === 0 ? hours.earliestReturn : stoppedReturn(stops, hours.earliestReturn),
     alerts: alertsFor(facts, steps),
     materials: materialsFor(facts),
     tools: toolsFor(facts),
@@ -86,23 +93,16 @@ function warnedAt(id: StepId, { steps }: Timeline, warnings: readonly Warning[])
   });
 }
 
-function inWords(
-  step: TimelineStep,
-  words: readonly StepWords[],
-  warned: readonly Line[],
-  actual: string | undefined,
-): PlanStep {
+/** Nobody knows when the line is back while the work is stopped: not before it would have been. */
+function stoppedReturn(stops: ReadonlyMap<string, string>, planned: Duration): Duration {
+  return { known: false, because: `stopped at ${[...stops.keys()].join(', ')}`, atLeast: leastOf(planned) };
+}
+
+function inWords(step: TimelineStep, words: readonly StepWords[], warned: readonly Line[]): PlanStep {
   const own = words.find(({ id }) => id === step.id);
   if (own === undefined) throw new Error(`the plan has no words for the step "${step.id}": a fault of this library`);
   const { uses = [], practice = [] } = own;
-  return {
-    ...step,
-    ...own,
-    does: [...warned, ...own.does],
-    uses,
-    practice,
-    ...(actual === undefined ? {} : { actual }),
-  };
+  return { ...step, ...own, does: [...warned, ...own.does], uses, practice };
 }
 
 /** A time of the job as people write it: on the clock where the start is known. */

@@ -15,6 +15,10 @@ export interface PlanStep extends TimelineStep {
   readonly title: string;
   /** The real hour, where it was entered. */
   readonly actual?: string;
+  /** Where it is a hold point that was entered as read and passed. */
+  readonly passed?: true;
+  /** Why the work must not go on from here, by what was entered. */
+  readonly stop?: string | undefined;
   readonly does: readonly Line[];
   readonly uses: readonly Line[];
   /** Figures of common practice, without a source: only where the design has none of its own. */
@@ -56,7 +60,7 @@ export interface WorkPlan {
   readonly criticalPath: readonly string[];
   /** Steps whose time is not known; each says why. */
   readonly withoutTime: readonly string[];
-  /** From the start of the job; not known as long as the time of a step is not, or where there is no design. */
+  /** From the start of the job; not known as long as the time of a step is not, at a stop, or where there is no design. */
   readonly earliestReturn: Duration;
   /** Entered hours and waits that contradict each other, and what the design says about today. */
   readonly alerts: readonly Line[];
@@ -73,6 +77,8 @@ export interface PlanOptions {
   readonly start?: string | undefined;
   /** Real hour at which a step began, by its id: `09:10`, or `2 09:10` on the second day. It moves what follows. */
   readonly actual?: Readonly<Record<string, string>> | undefined;
+  /** Ids of the hold points that were read and passed: one that is passed over leaves no time of return. */
+  readonly passed?: readonly string[] | undefined;
   /** Time of steps for which the design has none, by their id. */
   readonly durations?: Readonly<Record<string, Time>> | undefined;
 }

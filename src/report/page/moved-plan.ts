@@ -1,6 +1,7 @@
 import { type ClockTime, onClock, readClock } from '../../quantity/clock.js';
 import type { Time } from '../../quantity/index.js';
 import type { Cures } from '../../repair/timeline/cure-law.js';
+import { stopsOf } from '../../repair/timeline/stops.js';
 import { type JobStep, type TimelineStep, timeline } from '../../repair/timeline/timeline.js';
 import { returnText, stepTimes } from '../plan-times.js';
 
@@ -43,21 +44,19 @@ export function movedPlan(plan: PagePlan, { began, passed }: PageEntries): Moved
     if (hour !== undefined) hours[id] = hour;
   }
   const moved = timeline(plan, { start, began: hours, durations: plan.stated });
+  const stopped = stopsOf(moved.steps, { began: hours, passed });
   const clock = (time: Time): string => onClock(start, time);
   const steps = moved.steps.map((step): MovedStep => {
     const actual = hours[step.id] === undefined ? undefined : (began[step.id] ?? '');
     const text = stepTimes({ ...step, actual }, clock);
-    const fault = isBeforeForeseen(plan, step) ? BEFORE_FORESEEN : faultOf(step, moved.steps, hours, passed);
+    const fault = isBeforeForeseen(plan, step) ? BEFORE_FORESEEN : stopped.get(step.id);
     return fault === undefined ? { id: step.id, text } : { id: step.id, text, fault };
   });
   const stops = steps.flatMap(({ id, fault }) => (fault === undefined ? [] : [titleOf(plan, id)]));
   return {
     steps,
     isStopped: stops.length > 0,
-    back:
-      stops.length > 0
-        ? `Back in service: no time. Stop and call: ${stops.join('; ')}.`
-        : returnText(moved.earliestReturn, clock),
+    back: returnText(moved.earliestReturn, clock, stops),
   };
 }
 
@@ -71,33 +70,4 @@ function isBeforeForeseen({ history }: PagePlan, { startsAt }: TimelineStep): bo
 
 function titleOf({ steps }: PagePlan, id: string): string {
   return steps.find((step) => step.id === id)?.title ?? id;
-}
-
-/** A hold point that was not passed before what waits for it began, or a step that began before a wait was over. */
-function faultOf(
-  step: TimelineStep,
-  steps: readonly TimelineStep[],
-  hours: Readonly<Record<string, ClockTime>>,
-  passed: readonly string[],
-): string | undefined {
-  if (hours[step.id] !== undefined) {
-    const before = steps.filter(({ id }) => step.after.includes(id));
-    // The hour of a page has no seconds.
-    if (before.some(({ endsAt }) => step.startsAt < endsAt - 60))
-      return 'Began before the step in front of it had ended.';
-  }
-  if (step.sort !== 'hold point' || passed.includes(step.id)) return undefined;
-  const waiting = waitingFor(step.id, steps);
-  const isPassedOver = waiting.some((id) => hours[id] !== undefined || passed.includes(id));
-  return isPassedOver
-    ? 'Hold point passed over: what waits for it has begun, and nobody has marked it as passed.'
-    : undefined;
-}
-
-/** Every step that waits for one, directly or through others; steps stand after those that they wait for. */
-function waitingFor(id: string, steps: readonly TimelineStep[]): string[] {
-  const found: string[] = [];
-  for (const step of steps)
-    if (step.after.some((before) => before === id || found.includes(before))) found.push(step.id);
-  return found;
 }

@@ -70,10 +70,10 @@ export function runPlanPage(page: PlanDocument, storeOf: () => PlanStore, window
     output.classList.toggle('skipped', isStopped);
   };
 
-  const { began = {}, passed = [], notes: written = {}, marks: marked = [] } = kept();
+  const { began = {}, passed, notes: written = {}, marks: marked = [] } = kept();
   for (const field of marks) field.checked = marked.includes(field.dataset['mark'] ?? '');
   for (const field of hours) field.value = began[field.dataset['step'] ?? ''] ?? field.value ?? '';
-  for (const field of holds) field.checked = passed.includes(field.dataset['hold'] ?? '');
+  for (const field of holds) field.checked = passed?.includes(field.dataset['hold'] ?? '') ?? field.checked === true;
   for (const field of notes) field.value = written[field.dataset['note'] ?? ''] ?? field.value ?? '';
   const folded = foldCards(cards, window, (id) => {
     const hold = holds.find(({ dataset }) => dataset['hold'] === id);

@@ -3,6 +3,7 @@ import { isCalculationError } from '../../../src/formula/index.js';
 import { temperature, time } from '../../../src/quantity/index.js';
 import { designRepair, hourOf, planWork } from '../../../src/repair/index.js';
 import { leastOf } from '../../../src/repair/timeline/duration.js';
+import { planText } from '../../../src/report/index.js';
 import { planned } from '../plan-cases.js';
 import { jobOf } from './of-every-kind.js';
 
@@ -54,6 +55,40 @@ describe('an hour that was entered too early', () => {
     ).toEqual([
       expect.stringMatching(/^"Wait until the filler is firm" was entered before "Mix and place the filler" began/),
     ]);
+  });
+});
+
+describe('a hold point that nobody passed before what waits for it began', () => {
+  const before = ['permit', 'survey', 'surface', 'gate'];
+  const planOf = (passed: readonly string[]) =>
+    jobOf('wall loss under tape', { actual: { filler: '09:10' }, passed }).plan;
+
+  it('stops the plan: there is no time of return, and none before it would have been', () => {
+    const [none, all] = [planOf([]), planOf(before)];
+    expect(none.steps.flatMap(({ id, stop }) => (stop === undefined ? [] : [id]))).toEqual(before);
+    expect(none.earliestReturn).toMatchObject({ known: false, because: 'stopped at permit, survey, surface, gate' });
+    expect(leastOf(none.earliestReturn)).toBe(leastOf(all.earliestReturn));
+    expect(planText(none)).toMatch(/Back in service: no time\. Stop and call/);
+    expect(planText(none).replaceAll(/\s+/g, ' ')).toContain('STOP! Hold point passed over');
+  });
+
+  it('stops it alone where the others are passed', () => {
+    expect(planOf(before).steps.some(({ stop }) => stop !== undefined)).toBe(false);
+    expect(planText(planOf(before))).not.toMatch(/no time\.|STOP!/);
+    for (const id of before) {
+      const plan = planOf(before.filter((each) => each !== id));
+      expect(plan.steps.filter(({ stop }) => stop !== undefined).map((step) => step.id)).toEqual([id]);
+    }
+  });
+
+  it('is asked by its name, and a step that is none is refused', () => {
+    try {
+      planOf(['filler']);
+      expect.fail('not refused');
+    } catch (error) {
+      expect(isCalculationError(error) && [error.code, error.parameter]).toEqual(['invalid-input', 'passed.filler']);
+      expect(String(error)).toContain('must be a hold point of this plan: permit, survey,');
+    }
   });
 });
 

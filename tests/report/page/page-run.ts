@@ -48,7 +48,10 @@ export function runPage(html: string, store: Map<string, string> | undefined = n
     if (tag !== undefined) elements.set(id, field({}));
   const all = (name: string): Field[] => {
     const found = html.matchAll(new RegExp(`<(?:input|details)[^>]*? data-${name}="([^"]+)"([^>]*)>`, 'gu'));
-    return [...found].map(([, id = '', rest = '']) => field({ [name]: id }, / value="([^"]*)"/u.exec(rest)?.[1] ?? ''));
+    return [...found].map(([, id = '', rest = '']) => {
+      const made = field({ [name]: id }, / value="([^"]*)"/u.exec(rest)?.[1] ?? '');
+      return { ...made, checked: rest.endsWith(' checked') };
+    });
   };
   const fields = { step: all('step'), hold: all('hold'), note: all('note'), mark: all('mark'), card: all('card') };
   const document = {

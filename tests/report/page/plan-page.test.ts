@@ -16,6 +16,7 @@ const { case: example } = decodeCase(exampleDocument('cooling-water-leak.json'))
 const design = designRepair(example);
 const plan = planWork(design);
 const holds = plan.steps.filter(({ sort }) => sort === 'hold point').map(({ id }) => id);
+const isStopped = ({ steps }: WorkPlan): boolean => steps.some(({ stop }) => stop !== undefined);
 const backOf = (moved: WorkPlan): string => hourOf(moved, leastOf(moved.earliestReturn)) ?? '';
 
 describe('the script of the plan', () => {
@@ -38,14 +39,14 @@ describe('hours on the page of a plan', () => {
       .tuple(fc.oneof({ arbitrary: fc.integer({ min: 12, max: 21 }), weight: 9 }, fc.nat(23)), fc.nat(59))
       .map((parts) => parts.map((part) => String(part).padStart(2, '0')).join(':'));
     const late = fc.uniqueArray(fc.tuple(fc.constantFrom(...steps), hour), { maxLength: 4, selector: ([id]) => id });
-    let [other, refused] = [0, 0];
+    let [other, refused, stopped] = [0, 0, 0];
     fc.assert(
       fc.property(late, (entered) => {
         const actual = Object.fromEntries(entered);
         const page = runPage(planHtml(plan));
         for (const id of holds) page.pass(id);
         for (const [id, at] of entered) page.enter(id, at);
-        const asked = attempt(() => planWork(design, { actual }));
+        const asked = attempt(() => planWork(design, { actual, passed: holds }));
         if (!asked.ok) {
           // Before the hours that the case foresees the command refuses; the page marks the step and gives no time.
           expect(page.shown('return')).toContain('no time');
@@ -57,14 +58,17 @@ describe('hours on the page of a plan', () => {
         const wait = (all: WorkPlan): number =>
           leastOf(all.steps.find(({ id }) => id === 'cure')?.duration ?? plan.earliestReturn);
         if (wait(moved) !== wait(plan)) other += 1;
-        if (page.shown('return').includes('no time')) return;
-        expect(page.shown('return')).toContain(backOf(moved));
+        expect(page.shown('return').includes('no time')).toBe(!moved.earliestReturn.known && isStopped(moved));
+        for (const { id, stop } of moved.steps) expect(page.shown(`fault-${id}`)).toBe(stop ?? '');
+        if (isStopped(moved)) stopped += 1;
+        else expect(page.shown('return')).toContain(backOf(moved));
       }),
       { seed: 20261125, numRuns: 150 },
     );
     // Colder or warmer hours make another wait: a page that kept the waits of the morning would not pass.
     expect(other).toBeGreaterThan(20);
     expect(refused).toBeGreaterThan(5);
+    expect(stopped).toBeGreaterThan(20);
   });
 
   it('stay over a reload, apart from those of another plan, until they are cleared', () => {
@@ -139,6 +143,14 @@ describe('a hold point that is passed over', () => {
     for (const id of holds.slice(0, holds.indexOf('cure'))) page.pass(id);
     expect(page.shown('return')).not.toContain('no time');
     expect(page.marked('return')).toBe(false);
+  });
+
+  test('stands as it was told to the plan, until it is entered otherwise', () => {
+    const told = planWork(design, { actual: { wrap: '16:00' }, passed: holds.slice(0, holds.indexOf('cure')) });
+    expect(runPage(planHtml(told)).shown('return')).toContain(backOf(told));
+    const untold = planWork(design, { actual: { wrap: '16:00' } });
+    expect(runPage(planHtml(untold)).shown('return')).toContain('no time');
+    expect(planHtml(untold)).toContain('Hold point passed over');
   });
 
   test('is one whose later hold point is marked as passed, too', () => {
