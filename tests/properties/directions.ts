@@ -564,6 +564,7 @@ export const directions: Readonly<Record<string, string>> = {
   'laminate/counted-thickness': 'plies+ measuredThickness+ plyThickness~ systemPly+',
   'laminate/overlap-left': 'totalLength+ defectLength- taperLength-',
   'laminate/thickness-at-short-overlap': 'thickness+ overlap+ requiredOverlap- exponent-',
+  'laminate/breaking-stress': 'modulus+ failureStrain+',
   'laminate/bond-force': 'outsideDiameter+ overlap+ lapShearStrength+ factor-',
   'resin/hardener-deviation': 'massA- massB+ partsA+ partsB-',
   'resin/mass-without-waste': 'mass+ waste-',

@@ -1,5 +1,6 @@
 import { describe, expect } from 'vitest';
 import {
+  breakingStress,
   pipeStressAtStrain,
   softEdgeFactor,
   substratePressureShared,
@@ -23,6 +24,22 @@ import { pullOnHalf } from './pipe-balance.js';
 import { meets, rootOf, secondRoute } from './second-route.js';
 
 /** What pipe, laminate and bond carry together, by forces and energy. */
+
+describe('a laminate that is pulled until it breaks', () => {
+  secondRoute('laminate/breaking-stress', 'physics', 'the last stress of a pull whose work is summed up', () => {
+    for (const [stiffness, breaks] of [
+      [23, 0.016],
+      [121, 0.0123],
+    ] as const) {
+      const steps = 10_000;
+      let work = 0;
+      for (let at = 0; at < steps; at++) work += stiffness * 1e9 * (((at + 0.5) / steps) * breaks) * (breaks / steps);
+      const found = breakingStress({ modulus: modulus.GPa(stiffness), failureStrain: breaks as Strain });
+      // Half the last stress by the whole strain is the work of an elastic pull.
+      meets(found / 1e6, (2 * work) / breaks / 1e6, 1e-9);
+    }
+  });
+});
 
 describe('a pipe under a laminate', () => {
   secondRoute(

@@ -156,14 +156,14 @@ function drawPlain(seed: number): Drawn {
     ...(chance(method === 'long-term strength' ? 0.95 : 0.4)
       ? {
           longTermStrength: {
-            strength: as(60, 200, 'MPa', 3),
+            strength: as(60, 140, 'MPa', 3),
             test: one('1000 h survival', 'design life regression'),
             testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
             ...(chance(0.4)
               ? {
                   second: {
                     testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`,
-                    strength: as(60, 200, 'MPa', 3),
+                    strength: as(60, 140, 'MPa', 3),
                   },
                 }
               : {}),

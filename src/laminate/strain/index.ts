@@ -1,4 +1,5 @@
 export * from './allowable-strain.js';
+export * from './breaking-stress.js';
 export * from './cyclic-factor.js';
 export * from './default-strains.js';
 export * from './farthest-temperature.js';

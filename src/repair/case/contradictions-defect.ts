@@ -78,11 +78,13 @@ function inSlot({ kind, axialLength, circumferentialWidth, slot, holeAtEndOfLife
 /** A neighbour lies on this pipe, and leaves metal between its two ends round it. */
 function inNeighbours({ neighbours }: Defect, t: Length, round: Length | undefined, note: Note): void {
   if (neighbours === undefined || neighbours === 'none') return;
-  for (const [index, { remainingWall: left, circumferentialWidth }] of neighbours.entries()) {
+  for (const [index, { remainingWall: left, circumferentialWidth, gapRound }] of neighbours.entries()) {
     const path = `defect.neighbours[${index}]`;
     if (left > t) atMost(note, `${path}.remainingWall`, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
     if (round !== undefined && exceeds(circumferentialWidth, round))
       atMost(note, `${path}.circumferentialWidth`, ['the circumference of the pipe', 'length', round]);
+    if (round !== undefined && exceeds(gapRound, round))
+      atMost(note, `${path}.gapRound`, ['the circumference of the pipe', 'length', round]);
   }
 }
 

@@ -1,4 +1,4 @@
-import { poissonRatioLimit } from '../../laminate/index.js';
+import { breakingStress, poissonRatioLimit } from '../../laminate/index.js';
 import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
 import { isDay } from '../../quantity/clock.js';
 import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
@@ -141,7 +141,19 @@ function inLaminate(laminate: LaminateSystem, note: Note): void {
     const glass = ['that of a dry sample', 'temperature', dry, 'laminate.glassTransition'] as const;
     atMost(note, 'laminate.wetGlassTransition', glass, ', since water softens a resin');
   }
+  inLongTermStrength(laminate, note);
   inCure(cure, 'laminate.cure', note);
+}
+
+/** What a laminate holds for years it holds for a minute too. */
+function inLongTermStrength({ hoopModulus, strainToFailure, longTermStrength }: LaminateSystem, note: Note): void {
+  if (strainToFailure === undefined || longTermStrength === undefined) return;
+  const breaks = breakingStress({ modulus: hoopModulus, failureStrain: strainToFailure });
+  const limit = ['what the laminate breaks at, its hoop modulus by its strain to failure', 'stress', breaks] as const;
+  const path = 'laminate.longTermStrength';
+  const { strength, second } = longTermStrength;
+  if (strength > breaks) atMost(note, `${path}.strength`, limit);
+  if (second !== undefined && second.strength > breaks) atMost(note, `${path}.second.strength`, limit);
 }
 
 /** Fabric, share of fibre and thickness of a ply are of one laminate: a thin fabric in a thick ply would be missed in every ply. */

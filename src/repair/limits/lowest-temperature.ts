@@ -1,11 +1,13 @@
-import { exactly, roundedUp } from '../../quantity/index.js';
+import type { Temperature } from '../../quantity/index.js';
+import { exactly, line, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warnOwner } from '../job/workbook.js';
 import { coldestEver } from './hottest-and-coldest.js';
 
 /** A cold resin turns brittle and shrinks off the steel: below its qualification nobody has a word about it. */
 export function checkLowestTemperature(work: Workbook): void {
   const coldest = coldestEver(work.case);
+  if (coldest < practice.coldestUnasked.value) warnOfIce(work, coldest);
   const { lowestTemperature } = work.case.laminate;
   if (lowestTemperature === undefined) {
     if (coldest >= practice.coldestUnasked.value) return;
@@ -23,4 +25,15 @@ export function checkLowestTemperature(work: Workbook): void {
     found: exactly('coldest steel, in service or on the day', 'temperature', coldest),
     limit: roundedUp('lowest temperature of the qualification', 'temperature', lowestTemperature),
   });
+}
+
+/** Ice in a pipe knows no design pressure. */
+function warnOfIce(work: Workbook, coldest: Temperature): void {
+  warnOwner(
+    work,
+    line(
+      'The steel gets as cold as {0}: water that freezes in the pipe, under the laminate or between its layers bursts either, and no number here holds it. Keep the line dry, running or heated.',
+      exactly('coldest steel', 'temperature', coldest),
+    ),
+  );
 }

@@ -12,6 +12,7 @@ export const contradictions: readonly Hazard[] = [
       'case/contradictions-defect.ts: atMost defect.circumferentialWidth',
       'case/contradictions-defect.ts: atMost <path>.remainingWall',
       'case/contradictions-defect.ts: atMost <path>.circumferentialWidth',
+      'case/contradictions-defect.ts: atMost <path>.gapRound',
       'case/contradictions.ts: note pipe.outsideDiameter',
       'case/contradictions.ts: note pipe.wallThickness',
     ],
@@ -20,6 +21,7 @@ export const contradictions: readonly Hazard[] = [
       'a defect that reaches round more than the pipe',
       'a neighbour with more wall than the pipe',
       'a neighbour that reaches round more than the pipe',
+      'a neighbour farther round than the pipe',
       'two measures of one pipe',
       'a wall thicker than the radius',
     ),
@@ -109,6 +111,12 @@ export const contradictions: readonly Hazard[] = [
       'case/contradictions.ts: atMost pipe.material.allowableStress',
     ],
     tests: by('a tensile strength below the yield', 'an allowable stress above the yield'),
+  },
+  {
+    could: 'The long-term strength of a laminate is above what it breaks at.',
+    would: 'The laminate would be thinner than the pressure that breaks it at once.',
+    guards: ['case/contradictions.ts: atMost <path>.strength', 'case/contradictions.ts: atMost <path>.second.strength'],
+    tests: by('a long-term strength above the breaking stress', 'a second one above it'),
   },
   {
     could: 'Pressures or temperatures of the service contradict the design values.',

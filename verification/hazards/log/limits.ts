@@ -89,6 +89,14 @@ export const limits: readonly Hazard[] = [
     tests: ofHeat('of steel below freezing, without a word about it', 'of steel below the qualification'),
   },
   {
+    could: 'Water freezes in a repaired pipe, or under the laminate.',
+    would: 'Ice would burst either at any design pressure.',
+    guards: [
+      'limits/lowest-temperature.ts: warnOwner The steel gets as cold as {0}: water that freezes in the pipe, u',
+    ],
+    tests: ofHeat('of steel on which water freezes'),
+  },
+  {
     could: 'Pipe and laminate expand differently, and nobody stated by how much.',
     would: 'The mismatch would use up strain that the design gives to the pressure.',
     guards: ['limits/expansions.ts: need field'],

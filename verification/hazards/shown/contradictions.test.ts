@@ -16,6 +16,9 @@ const beside = {
   remainingWall: '4.5 mm',
 };
 
+/** Breaks at 20 GPa by 1.6 per cent, 320 MPa. */
+const elastic = { 'laminate.hoopModulus': '20 GPa', 'laminate.strainToFailure': '1.6 %' };
+
 const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, field: string])[] = [
   ['a wall left that is thicker than the pipe', leak, { 'defect.remainingWall': '8.5 mm' }, 'defect.remainingWall'],
   [
@@ -35,6 +38,12 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     loss,
     { 'defect.neighbours': [{ ...beside, circumferentialWidth: '1.1 m' }] },
     'defect.neighbours[0].circumferentialWidth',
+  ],
+  [
+    'a neighbour farther round than the pipe',
+    loss,
+    { 'defect.neighbours': [{ ...beside, gapRound: '530 mm' }] },
+    'defect.neighbours[0].gapRound',
   ],
   ['a hole in a wall that has none', loss, { 'defect.holeDiameter': '4 mm' }, 'defect.holeDiameter'],
   [
@@ -116,6 +125,25 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     loss,
     { 'pipe.material.allowableStress': '40 ksi' },
     'pipe.material.allowableStress',
+  ],
+  [
+    'a long-term strength above the breaking stress',
+    loss,
+    { ...elastic, 'laminate.longTermStrength': { strength: '330 MPa', test: '1000 h survival' } },
+    'laminate.longTermStrength.strength',
+  ],
+  [
+    'a second one above it',
+    loss,
+    {
+      ...elastic,
+      'laminate.longTermStrength': {
+        strength: '100 MPa',
+        test: '1000 h survival',
+        second: { testTemperature: '40 degC', strength: '330 MPa' },
+      },
+    },
+    'laminate.longTermStrength.second.strength',
   ],
   ['a coldest steel above the hottest', loss, { 'service.lowestTemperature': '150 degF' }, 'service.lowestTemperature'],
   [

@@ -180,6 +180,13 @@ describe('the temperature', () => {
     verdict: 'needs input',
     asks: 'laminate.lowestTemperature',
   });
+  show('of steel on which water freezes', {
+    from: withPaths(quietLoss, { 'laminate.lowestTemperature': '-10 degC' }),
+    with: { 'service.lowestTemperature': '-1 degC' },
+    verdict: 'designed',
+    says: /water that freezes/,
+    step: 'return',
+  });
   show('of steel below the qualification', {
     from: withPaths(quietLoss, { 'laminate.lowestTemperature': '-10 degC' }),
     with: { 'service.lowestTemperature': '-11 degC' },
