@@ -1,5 +1,6 @@
 import type { AnyFormula, InputKind } from '../formula/index.js';
 import { givenOutputs } from '../formula/outputs.js';
+import { roundedToward } from '../quantity/format.js';
 import {
   type Kind,
   preferredUnit,
@@ -10,6 +11,7 @@ import {
 } from '../quantity/index.js';
 import { fromSi } from '../quantity/quantity.js';
 import { isKind } from '../quantity/units/index.js';
+import type { Side } from '../repair/design/safe-side.js';
 
 /** A quantity, a plain number, a count or a word as JSON. The unit of what has none is empty. */
 export interface EncodedAmount {
@@ -35,12 +37,18 @@ export interface AmountOptions {
   readonly digits?: number | undefined;
 }
 
-/** A quantity in the unit wanted for it. */
-export function encodeQuantity(kind: Kind, name: string, value: number, options: AmountOptions): EncodedAmount {
+/** A quantity in the unit wanted for it, rounded to the nearest where no side is named. */
+export function encodeQuantity(
+  kind: Kind,
+  name: string,
+  value: number,
+  options: AmountOptions,
+  toward?: Side,
+): EncodedAmount {
   const symbol = unitFor(kind, name, options);
   const unit = unitOf(kind, symbol);
   if (unit === undefined) throw new RangeError(`a ${kind} is not written in ${symbol}`);
-  return { value: rounded(fromSi(value, unit), options), unit: symbol, kind };
+  return { value: rounded(fromSi(value, unit), options, toward), unit: symbol, kind };
 }
 
 function unitFor(kind: Kind, name: string, { units: wanted }: AmountOptions): string {
@@ -84,6 +92,7 @@ function encodeRow(columns: NonNullable<Declared['columns']>, row: unknown, opti
   );
 }
 
-function rounded(value: number, { digits }: AmountOptions): number {
-  return digits === undefined ? value : Number(value.toPrecision(digits));
+function rounded(value: number, { digits }: AmountOptions, toward?: Side): number {
+  if (digits === undefined) return value;
+  return toward === undefined ? Number(value.toPrecision(digits)) : roundedToward(value, digits, toward);
 }

@@ -1,9 +1,18 @@
 import type { RecordedEntry } from '../formula/index.js';
 import type { Amount, Kind, KindOf } from '../quantity/index.js';
+import { isKind } from '../quantity/units/index.js';
 import { formulaById } from '../registry/index.js';
 import type { DesignParts, RepairDesign } from '../repair/design/design.js';
+import { safeSide } from '../repair/design/safe-side.js';
 import { type EndOfLife, endOfLife } from '../repair/end-of-life.js';
-import { type AmountOptions, type Declared, encodeDeclared, encodeQuantity, encodeResults } from './encode-amount.js';
+import {
+  type AmountOptions,
+  type Declared,
+  type EncodedAmount,
+  encodeDeclared,
+  encodeQuantity,
+  encodeResults,
+} from './encode-amount.js';
 import { encodeCase } from './encode-case.js';
 import type { LookUp } from './look-up.js';
 import type { TypedMap } from './typed.js';
@@ -209,17 +218,28 @@ type Kinds = Kind | { readonly [name: string]: Kinds };
 
 function encodeMembers(value: unknown, kinds: Kinds | undefined, options: AmountOptions, name = ''): unknown {
   if (Array.isArray(value)) return value.map((row) => encodeMembers(row, kinds, options, name));
-  if (typeof value === 'number' && typeof kinds === 'string') return encodeQuantity(kinds, name, value, options);
+  if (typeof value === 'number' && typeof kinds === 'string')
+    return encodeQuantity(kinds, name, value, options, safeSide(name));
   if (typeof value !== 'object' || value === null) return value;
-  if (isAmount(value)) return { name: value.name, ...encodeDeclared(value, value.name, value.value, options) };
+  if (isAmount(value)) return { name: value.name, ...encodeAmount(value, options) };
   return Object.fromEntries(
     Object.entries(value).map(([key, member]) => {
       const own = typeof kinds === 'object' && Object.hasOwn(kinds, key) ? kinds[key] : undefined;
-      // A candidate among several is called by what is chosen: the unit of a thickness does not hang on the word "value".
-      return [key, encodeMembers(member, own, options, key === 'value' || key === 'candidates' ? name : key)];
+      return [key, encodeMembers(member, own, options, UNNAMED.has(key) ? name : key)];
     }),
   );
 }
+
+/** A number of a reason or a warning knows its side itself, or by its name. */
+function encodeAmount(amount: Amount, options: AmountOptions): EncodedAmount {
+  const { kind, name, value, toward = safeSide(name) } = amount;
+  return isKind(kind)
+    ? encodeQuantity(kind, name, value, options, toward)
+    : encodeDeclared(amount, name, value, options);
+}
+
+/** Members that are called by what holds them: neither the unit nor the side of a thickness hangs on the word "value". */
+const UNNAMED: ReadonlySet<string> = /* @__PURE__ */ new Set(['value', 'candidates', 'time', 'atLeast']);
 
 function isAmount(value: object): value is Amount {
   return 'name' in value && 'kind' in value && 'value' in value && typeof value.value === 'number';

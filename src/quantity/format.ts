@@ -16,6 +16,24 @@ export function formatNumber(value: number, digits = DIGITS): string {
   return size >= 10 ** digits ? String(rounded) : value.toPrecision(digits);
 }
 
+/** To a whole multiple of a step: the nearest, or the next one on that side. A millionth of a step is no reason to go on. */
+export function toStep(value: number, step: number, toward?: 'up' | 'down'): number {
+  const steps = value / step;
+  if (toward === 'up') return Math.ceil(steps - 1e-6) * step;
+  if (toward === 'down') return Math.floor(steps + 1e-6) * step;
+  return Math.round(steps) * step;
+}
+
+/** To `digits` significant digits on one side: up where it must be reached, down where it must not be passed. */
+export function roundedToward(value: number, digits: number, toward: 'up' | 'down'): number {
+  if (value === 0) return 0;
+  const place = Math.floor(Math.log10(Math.abs(value)) + 1e-12) - digits + 1;
+  const step = 10 ** Math.abs(place);
+  // A power of ten below 1 is not exact: the steps are counted by its inverse.
+  const stepped = place < 0 ? toStep(value * step, 1, toward) / step : toStep(value, step, toward);
+  return Number(stepped.toPrecision(digits));
+}
+
 /**
  * A quantity as people read it: the number to so many significant digits, 4 where nobody asks, and the unit behind it. For
  * text that reads back to the same float64 there is `writeQuantity`.

@@ -1,10 +1,10 @@
 import type { Kind } from '../quantity/index.js';
 import type { Candidate, RepairDesign, Unavailable } from '../repair/design/design.js';
+import { safeSide } from '../repair/design/safe-side.js';
 import type { Block } from './document.js';
 import { lineOnSheet } from './line-text.js';
 import { formatToward } from './number.js';
 import type { ChosenOptions } from './options.js';
-import { safeSide } from './safe-side.js';
 import { numberIn, preferredUnit, unitText } from './units.js';
 
 /** Candidates side by side, the governing one marked: what the engineer compares first. */

@@ -1,20 +1,8 @@
-import { DIGITS, formatNumber } from '../quantity/format.js';
-
-/** To a whole multiple of a step: the nearest, or the next one on that side. A millionth of a step is no reason to go on. */
-export function toStep(value: number, step: number, toward?: 'up' | 'down'): number {
-  const steps = value / step;
-  if (toward === 'up') return Math.ceil(steps - 1e-6) * step;
-  if (toward === 'down') return Math.floor(steps + 1e-6) * step;
-  return Math.round(steps) * step;
-}
+import { DIGITS, formatNumber, roundedToward } from '../quantity/format.js';
 
 /** Writes a limit with `digits` significant digits: up where it must be reached, down where it must not be passed. */
 export function formatToward(value: number, digits: number, toward: 'up' | 'down'): string {
-  if (value === 0) return '0';
-  const place = Math.floor(Math.log10(Math.abs(value)) + 1e-12) - digits + 1;
-  const step = 10 ** Math.abs(place);
-  // A power of ten below 1 is not exact: the steps are counted by its inverse.
-  return formatNumber(place < 0 ? toStep(value * step, 1, toward) / step : toStep(value, step, toward), digits);
+  return formatNumber(roundedToward(value, digits, toward), digits);
 }
 
 /**

@@ -1,6 +1,6 @@
+import { toStep } from '../quantity/format.js';
 import { type Amount, type Kind, type Line, written } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
-import { toStep } from './number.js';
 import { threeDigits, timeText } from './time-text.js';
 import { numberIn, type UnitSystem, unitText } from './units.js';
 

@@ -1,4 +1,4 @@
-import { toStep } from './number.js';
+import { toStep } from '../quantity/format.js';
 
 const MINUTE = 60;
 const HOUR = 3600;

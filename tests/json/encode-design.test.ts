@@ -76,13 +76,41 @@ describe('a design as JSON', () => {
     // biome-ignore lint/suspicious/noExplicitAny: see above.
     const us = encodeDesign(design, { ...decoded, units: 'us', digits: 4 }) as any;
     const inches = length.inMm(design.laminate?.laidThickness ?? (0 as never)) / 25.4;
-    expect(us.laminate.laidThickness).toEqual({ value: Number(inches.toPrecision(4)), unit: 'in', kind: 'length' });
+    const above = Math.ceil(inches * 1000 - 1e-6) / 1000;
+    expect(us.laminate.laidThickness).toEqual({ value: above, unit: 'in', kind: 'length' });
     expect(us.laminate.resistance.value.unit).toBe('psi');
     const units = { system: 'us', kinds: { 'gauge pressure': 'bar' } } as const;
     // biome-ignore lint/suspicious/noExplicitAny: see above.
     const mixed = encodeDesign(design, { ...decoded, units }) as any;
     expect(mixed.laminate.resistance.value.unit).toBe('bar');
     expect(mixed.laminate.laidThickness.unit).toBe('in');
+  });
+
+  test.each([2, 3, 4])('rounds to %i digits what is needed up and what is resisted down, in either unit', (digits) => {
+    for (const name of exampleNames) {
+      const { case: repairCase } = decodeCase(exampleDocument(name));
+      const made = designRepair(repairCase);
+      for (const units of ['si', 'us'] as const) {
+        // biome-ignore lint/suspicious/noExplicitAny: see above.
+        const [full, short] = [undefined, digits].map((each) => encodeDesign(made, { units, digits: each }) as any);
+        const parts = [short, full].map(({ laminate, extent, mixes, timeline, endOfLife, line }) => ({
+          up: [laminate?.laidThickness, laminate?.thickness.value, extent?.overlap.value, extent?.totalLength, extent?.taper]
+            .concat([mixes?.filler?.mass, mixes?.laminateResin?.mass, timeline?.earliestReturn?.time])
+            .concat(timeline?.steps.map((step: { duration: { time?: unknown } }) => step.duration.time) ?? []),
+          down: [
+            laminate?.resistance.value,
+            line?.highestPressure,
+            endOfLife?.inspectWithin,
+            endOfLife?.wallLasts?.time,
+          ],
+        }));
+        const [rounded, exact] = parts;
+        for (const [index, value] of (rounded?.up ?? []).entries())
+          if (value !== undefined) expect(value.value).toBeGreaterThanOrEqual(exact?.up[index].value * (1 - 1e-6));
+        for (const [index, value] of (rounded?.down ?? []).entries())
+          if (value !== undefined) expect(value.value).toBeLessThanOrEqual(exact?.down[index].value * (1 + 1e-6));
+      }
+    }
   });
 
   test('carries the document of its case, which designs the same again', () => {
