@@ -15,7 +15,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const out = join(root, 'build/docs');
 
 /** So many exported symbols and fields had no doc comment when they were last counted; one more ends the build. */
-const WORDLESS = 840;
+const WORDLESS = 433;
 
 const started = Date.now();
 rmSync(out, { recursive: true, force: true });
