@@ -17,6 +17,7 @@ export {
   renderStep,
   repairDrawing,
   repairDrawings,
+  type SensitivitySheetOptions,
   type SheetOptions,
   type StepOptions,
   sensitivitySheet,

@@ -62,7 +62,12 @@ export interface AcceptanceDecision {
   /** The gravest verdict of all hold points. */
   readonly verdict: AcceptanceVerdict;
   /** Each hold point with its own verdict. */
-  readonly holdPoints: readonly { readonly holdPoint: HoldPoint; readonly verdict: AcceptanceVerdict }[];
+  readonly holdPoints: readonly {
+    /** Which one. */
+    readonly holdPoint: HoldPoint;
+    /** What becomes of the repair by it alone. */
+    readonly verdict: AcceptanceVerdict;
+  }[];
   /** Why it is not accepted as it is. */
   readonly reasons: readonly AcceptanceReason[];
 }

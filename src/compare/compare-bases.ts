@@ -51,7 +51,12 @@ export interface ComparedOutcome {
   /** The criterion that governs by either set. */
   readonly governing: readonly [first: string | undefined, second: string | undefined];
   /** Groups that move it alone, each with what the first design comes to with that group from the second set. */
-  readonly movedBy: readonly { readonly group: string; readonly to: number | string | undefined }[];
+  readonly movedBy: readonly {
+    /** Group of rules. */
+    readonly group: string;
+    /** What the outcome then is, in SI. */
+    readonly to: number | string | undefined;
+  }[];
   /** A smallest choice of groups that together make all of the difference; empty where there is none. */
   readonly madeBy: readonly string[];
 }

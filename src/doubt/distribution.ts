@@ -3,15 +3,38 @@ import { normalBelow } from '../numeric/index.js';
 
 /** How a number of a case is spread, in SI; of a temperature the standard deviation is in K. Whoever states it answers for it. */
 export type Distribution =
-  | { readonly shape: 'normal'; readonly mean: number; readonly standardDeviation: number }
-  /** Mean and standard deviation of the number itself, not of its logarithm. */
-  | { readonly shape: 'lognormal'; readonly mean: number; readonly standardDeviation: number }
-  | { readonly shape: 'uniform'; readonly least: number; readonly most: number }
-  /** Of the least of many: 1 - exp(-((x - location)/scale)^exponent). */
   | {
+      /** Symmetric about its mean. */
+      readonly shape: 'normal';
+      /** Also its middle. */
+      readonly mean: number;
+      /** Above 0. */
+      readonly standardDeviation: number;
+    }
+  | {
+      /** Its logarithm is normal. */
+      readonly shape: 'lognormal';
+      /** Of the number itself, not of its logarithm; above 0. */
+      readonly mean: number;
+      /** Of the number itself, not of its logarithm; above 0. */
+      readonly standardDeviation: number;
+    }
+  | {
+      /** Every value between its ends is as likely as any other. */
+      readonly shape: 'uniform';
+      /** Its lower end. */
+      readonly least: number;
+      /** Its upper end. */
+      readonly most: number;
+    }
+  | {
+      /** Of the least of many: 1 - exp(-((x - location)/scale)^exponent). */
       readonly shape: 'Weibull minimum';
+      /** The least value there can be. */
       readonly location: number;
+      /** Distance from there to the value that 63.2 per cent lie below; above 0. */
       readonly scale: number;
+      /** The larger, the narrower it is; above 0. */
       readonly exponent: number;
     };
 

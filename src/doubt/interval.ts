@@ -5,7 +5,14 @@ import { type Answer, answerTo, laidOutcomes } from './answer.js';
 import { inputAt, type NumericInput, unitOfInput, withInputs } from './inputs.js';
 
 /** How far an input may lie from its value, below and above, in SI; one number for both. Of a temperature in K. */
-export type Tolerance = number | { readonly below: number; readonly above: number };
+export type Tolerance =
+  | number
+  | {
+      /** How far it may lie below its value. */
+      readonly below: number;
+      /** How far it may lie above it. */
+      readonly above: number;
+    };
 
 /** The tolerances by the paths of the inputs: `{ 'defect.remainingWall': length.mm(0.3) }`. */
 export type Tolerances = Readonly<Record<string, Tolerance>>;
@@ -26,11 +33,19 @@ export interface OutcomeInterval {
   /** Most over all corners, in SI. */
   readonly most: number;
   /** The corners at which they stand. */
-  readonly at: { readonly least: Corner; readonly most: Corner };
+  readonly at: {
+    /** Where it is least. */
+    readonly least: Corner;
+    /** Where it is most. */
+    readonly most: Corner;
+  };
   /** The criterion that governs at each. */
   readonly governing: {
+    /** With the case as it is. */
     readonly nominal: string | undefined;
+    /** Where the outcome is least. */
     readonly least: string | undefined;
+    /** Where it is most. */
     readonly most: string | undefined;
   };
 }
@@ -45,11 +60,17 @@ export interface CornerWithoutDesign {
   readonly because: string;
 }
 
+/** What the tolerances of some inputs leave of every outcome. */
 export interface DesignInterval {
   /** The design of the case as it is. */
   readonly nominal: Answer;
   /** The fields that were moved, each with its ends in SI. */
-  readonly inputs: readonly (NumericInput & { readonly least: number; readonly most: number })[];
+  readonly inputs: readonly (NumericInput & {
+    /** The value less its tolerance, in SI. */
+    readonly least: number;
+    /** The value with its tolerance, in SI. */
+    readonly most: number;
+  })[];
   /** Every corner; the nominal case besides. */
   readonly corners: number;
   /** What the tolerances leave of each outcome; nothing where no corner is designed. */

@@ -28,8 +28,11 @@ export interface Moved {
   readonly change: number;
   /** The criterion that governs at each. */
   readonly governing: {
+    /** With the case as it is. */
     readonly at: string | undefined;
+    /** With the input moved down. */
     readonly below: string | undefined;
+    /** With the input moved up. */
     readonly above: string | undefined;
   };
   /** Whether another criterion governs on either side: beyond that point the slope is another one. */
@@ -41,9 +44,19 @@ export interface Sensitivity extends NumericInput {
   /** How far the field was moved, in SI. */
   readonly step: number;
   /** Verdict with the field moved down and up. */
-  readonly verdicts: { readonly below: Answer['verdict']; readonly above: Answer['verdict'] };
+  readonly verdicts: {
+    /** With the field moved down. */
+    readonly below: Answer['verdict'];
+    /** With the field moved up. */
+    readonly above: Answer['verdict'];
+  };
   /** Why a side is not designed. */
-  readonly because: { readonly below?: string | undefined; readonly above?: string | undefined };
+  readonly because: {
+    /** With the field moved down; absent where that case is designed. */
+    readonly below?: string | undefined;
+    /** With the field moved up; absent where that case is designed. */
+    readonly above?: string | undefined;
+  };
   /** What each outcome did. */
   readonly moves: readonly Moved[];
 }
@@ -61,7 +74,17 @@ export interface Sensitivities {
   readonly atNought: readonly NumericInput[];
   /** For each outcome the inputs that move it, the strongest first. */
   readonly ranked: Readonly<
-    Partial<Record<OutcomeName, readonly { readonly path: string; readonly change: number }[]>>
+    Partial<
+      Record<
+        OutcomeName,
+        readonly {
+          /** The field that moves it. */
+          readonly path: string;
+          /** By how much, relative to the outcome, with its sign as the field grows. */
+          readonly change: number;
+        }[]
+      >
+    >
   >;
 }
 

@@ -23,26 +23,51 @@ export interface ShortfallOptions extends DesignOptions {
 }
 
 /** The point of one criterion by the first-order method, or why there is none. */
-export type CriterionPoint = { readonly criterion: string } & (
-  | { readonly found: DesignPoint; readonly values: Readonly<Record<string, number>> }
-  | { readonly because: string }
+export type CriterionPoint = {
+  /** Which criterion of the design. */
+  readonly criterion: string;
+} & (
+  | {
+      /** The point, with its chance. */
+      readonly found: DesignPoint;
+      /** The fields of the case at that point, by path, in SI. */
+      readonly values: Readonly<Record<string, number>>;
+    }
+  | {
+      /** Why there is none. */
+      readonly because: string;
+    }
 );
 
+/** How likely the plies of a design fall short of the pressure that they are asked for. */
 export interface Shortfall {
   /** Plies as laid: they are not changed. */
   readonly plies: number;
   /** What the plies resist and are asked for in the case as stated. */
-  readonly stated: { readonly resistance: number; readonly pressure: number; readonly governing: string };
+  readonly stated: {
+    /** Gauge pressure that the plies resist [Pa]. */
+    readonly resistance: number;
+    /** Gauge pressure that they are asked for, a stated surge counted [Pa]. */
+    readonly pressure: number;
+    /** The criterion by which they resist least. */
+    readonly governing: string;
+  };
   /** Every number of the case, with its distribution or `none`. */
-  readonly inputs: readonly (NumericInput & { readonly distribution: Distribution | 'none' })[];
+  readonly inputs: readonly (NumericInput & {
+    /** As stated; `none` where the field stays as the case has it. */
+    readonly distribution: Distribution | 'none';
+  })[];
   /** The chance by drawing cases. */
   readonly simulation: Simulation;
   /** The chance by the first-order method, line by line. */
   readonly firstOrder: {
+    /** One for each criterion of the design. */
     readonly lines: readonly CriterionPoint[];
     /** Of the nearest of them; absent where none was found. */
     readonly governing?: string | undefined;
+    /** Reliability index of that criterion. */
     readonly index?: number | undefined;
+    /** Chance to fall short by that criterion. */
     readonly probability?: number | undefined;
     /** No series of these criteria falls short more often than their sum. */
     readonly atMost?: number | undefined;

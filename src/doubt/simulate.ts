@@ -21,7 +21,14 @@ export interface Simulation {
   /** Share of the cases that fall short. */
   readonly probability: number;
   /** By Clopper and Pearson. */
-  readonly interval: { readonly level: number; readonly least: number; readonly most: number };
+  readonly interval: {
+    /** Chance with which such an interval holds the true share. */
+    readonly level: number;
+    /** Lower end of the share that falls short. */
+    readonly least: number;
+    /** Upper end of the share that falls short. */
+    readonly most: number;
+  };
   /** How often each criterion governed where it fell short. */
   readonly shortBy: Readonly<Record<string, number>>;
 }

@@ -30,7 +30,10 @@ export interface Evaluated {
   /** Limits of the formula that the input lies beyond, and inputs that look like a slip. */
   readonly warnings: readonly string[];
   /** The substituted step: as plain data in SI, and for people. */
-  readonly step: Typeset & { readonly data: RecordedStep };
+  readonly step: Typeset & {
+    /** The call as it was recorded, in SI. */
+    readonly data: RecordedStep;
+  };
 }
 
 /**

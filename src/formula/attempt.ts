@@ -1,7 +1,20 @@
 /** What became of a call that may be refused. */
 export type Attempt<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly refusal: Error & { readonly name: 'CalculationError' | 'CaseError' } };
+  | {
+      /** Tells a result from a refusal. */
+      readonly ok: true;
+      /** What the call returned. */
+      readonly value: T;
+    }
+  | {
+      /** Tells a result from a refusal. */
+      readonly ok: false;
+      /** The error with which it was refused. */
+      readonly refusal: Error & {
+        /** Which of the two refused. */
+        readonly name: 'CalculationError' | 'CaseError';
+      };
+    };
 
 /**
  * Calls any function of this library and gives a refusal back as a value: `attempt(() => hoopStress(input))`. A fault that is

@@ -20,6 +20,7 @@ export type DeclaredKind<T> = T extends boolean
       ? 'choice'
       : 'list';
 
+/** How a formula declares one of its inputs. */
 export interface InputDeclaration<T = unknown> {
   /** Symbol in the expression and on the sheet; Greek letters by name: `sigma_h`, `nu_ca`. */
   readonly symbol: string;
@@ -41,6 +42,7 @@ export interface InputDeclaration<T = unknown> {
   readonly columns?: Readonly<Record<string, ColumnKind>>;
 }
 
+/** How a formula declares one of its results. */
 export interface OutputDeclaration<T = unknown> {
   /** Symbol in the expression and on the sheet. */
   readonly symbol: string;
@@ -74,12 +76,30 @@ export interface Branch {
 
 /** How a declaration states its equation. */
 export type Equation =
-  | { readonly expression: string; readonly where?: readonly Definition[] }
-  | { readonly branches: readonly Branch[]; readonly where?: readonly Definition[] }
-  /** Zero at the result, which stands in it by the output's symbol. */
-  | { readonly residual: string; readonly where?: readonly Definition[] }
-  /** How the result is found, in words; a brute-force oracle in verification/ is then required. */
-  | { readonly algorithm: string; readonly winner?: Winner };
+  | {
+      /** The result as text that an evaluator of expressions reads, over the symbols of the inputs. */
+      readonly expression: string;
+      /** What the equation defines on its way, in order. */
+      readonly where?: readonly Definition[];
+    }
+  | {
+      /** Tried in order: the first whose condition holds gives the result. */
+      readonly branches: readonly Branch[];
+      /** What the equation defines on its way, in order. */
+      readonly where?: readonly Definition[];
+    }
+  | {
+      /** Zero at the result, which stands in it by the output's symbol. */
+      readonly residual: string;
+      /** What the equation defines on its way, in order. */
+      readonly where?: readonly Definition[];
+    }
+  | {
+      /** How the result is found, in words; a brute-force oracle in verification/ is then required. */
+      readonly algorithm: string;
+      /** The closed equation of the row that was found. */
+      readonly winner?: Winner;
+    };
 
 /**
  * The row that an algorithm found, by its own closed formula: over the inputs and the results other than the one it gives.
@@ -88,15 +108,29 @@ export type Equation =
 export interface Winner {
   /** Which row it is, in a few words: "the weakest sub-length". */
   readonly name: string;
+  /** The closed formula of that row. */
   readonly equation:
-    | { readonly expression: string; readonly where?: readonly Definition[] }
-    | { readonly branches: readonly Branch[]; readonly where?: readonly Definition[] };
+    | {
+        /** One expression for the row. */
+        readonly expression: string;
+        /** What the equation defines on its way, in order. */
+        readonly where?: readonly Definition[];
+      }
+    | {
+        /** Tried in order: the first whose condition holds. */
+        readonly branches: readonly Branch[];
+        /** What the equation defines on its way, in order. */
+        readonly where?: readonly Definition[];
+      };
   /** What the equation gives, where that is not the first result: a column of one row of a list among the results. */
   readonly gives?: {
+    /** The list among the results. */
     readonly list: string;
     /** From 1. */
     readonly row: number;
+    /** The column of that list. */
     readonly column: string;
+    /** Symbol by which the sheet calls it. */
     readonly symbol: string;
   };
   /** Sums that the equation reads, built up row by row over a list. */
@@ -105,6 +139,7 @@ export interface Winner {
 
 /** Sums over the rows of a list among the inputs. */
 export interface RowSums {
+  /** The list among the inputs. */
   readonly list: string;
   /** The symbol of each column. The columns of the last row stand in the equation of the winner too. */
   readonly columns: Readonly<Record<string, string>>;
@@ -114,14 +149,20 @@ export interface RowSums {
   readonly when?: string;
   /** What each row gives, over its columns and the inputs. */
   readonly where: readonly Definition[];
+  /** What is summed over the rows. */
   readonly sums: readonly {
+    /** Symbol by which the equation of the winner calls the sum. */
     readonly symbol: string;
+    /** Kind of the sum. */
     readonly kind: Kind | 'number';
+    /** What each row adds to it. */
     readonly of: string;
+    /** What it is, in a few words. */
     readonly name: string;
   }[];
 }
 
+/** A place in a document. */
 export interface SourceReference {
   /** Key of the document in `sources`. */
   readonly key: SourceKey;
@@ -162,7 +203,10 @@ export interface Formula<I = never, O = unknown> {
   /** Where the formula comes from. */
   readonly sources: readonly SourceReference[];
   /** Evidence for the form, and for each coefficient that is not part of the form, by its name. */
-  readonly evidence: { readonly form: Evidence } & Readonly<Record<string, Evidence>>;
+  readonly evidence: {
+    /** What stands behind the form of the equation. */
+    readonly form: Evidence;
+  } & Readonly<Record<string, Evidence>>;
   /** Where it ends. */
   readonly limits: readonly Limit<I>[];
   /**

@@ -1058,4 +1058,5 @@ export const sources = /* @__PURE__ */ frozen({
   },
 } as const satisfies Readonly<Record<string, Source>>);
 
+/** Key of a document in `sources`. */
 export type SourceKey = keyof typeof sources;

@@ -25,7 +25,9 @@ export interface EncodedAmount {
 
 /** What of a declaration says how its value is written; the columns are those of a list. */
 export interface Declared {
+  /** Kind that the value is declared with. */
   readonly kind: InputKind;
+  /** Kind of each column by its name. */
   readonly columns?: Readonly<Record<string, InputKind>>;
 }
 

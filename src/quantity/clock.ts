@@ -7,7 +7,9 @@ const CLOCK = /^(?:(?<day>[1-9]\d?) )?(?<hours>[01]?\d|2[0-3]):(?<minutes>[0-5]\
 
 /** A clock time in seconds after midnight of the first day, and whether it names its day. */
 export interface ClockTime {
+  /** After midnight of the first day. */
   readonly seconds: number;
+  /** Whether the text names the day. */
   readonly namesDay: boolean;
 }
 

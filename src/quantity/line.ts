@@ -2,8 +2,11 @@ import type { Kind } from './quantity.js';
 
 /** A number for people: what it is, its kind, its value in the coherent SI unit. */
 export interface Amount {
+  /** What it is, in a few words. */
   readonly name: string;
+  /** Kind of the quantity, a plain number or a count. */
   readonly kind: Kind | 'number' | 'count';
+  /** In the coherent SI unit of its kind. */
   readonly value: number;
   /** Which way it is rounded when it is written: `up` for what must be reached, `down` for what must not be passed. */
   readonly toward?: 'up' | 'down';
@@ -12,14 +15,21 @@ export interface Amount {
 }
 
 /** A torque wrench, or a scale that shows steps of so many kilograms or finer. */
-export type Tool = 'torque wrench' | { readonly scale: number };
+export type Tool =
+  | 'torque wrench'
+  | {
+      /** The step that the scale shows [kg]. */
+      readonly scale: number;
+    };
 
 /**
  * A sentence whose numbers are not part of its text: `{0}`, `{1}` stand for its amounts, and whoever writes it puts them
  * into the reader's units. Every text of a design that holds a quantity is one.
  */
 export interface Line {
+  /** The sentence, `{0}` for the first amount. */
   readonly text: string;
+  /** The amounts in the order of their marks; absent where there is none. */
   readonly amounts?: readonly Amount[];
 }
 

@@ -6,6 +6,7 @@ export type UnitSystem = 'si' | 'us';
 
 /** Units of a sheet: a system, and what is to differ from it. Nothing is ever scaled by its size. */
 export interface UnitPreferences {
+  /** The system that holds where nothing else is said. */
   readonly system: UnitSystem;
   /** Unit for every quantity of a kind. */
   readonly kinds?: Partial<Readonly<Record<Kind, string>>> | undefined;

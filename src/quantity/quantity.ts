@@ -53,16 +53,28 @@ export interface SiUnits {
   'bending stiffness': 'N m';
 }
 
+/** The name of a kind of quantity. */
 export type Kind = keyof SiUnits;
 
 /** A number in the coherent SI unit of kind `K`. The unit stands in the brand so that compiler messages show it. */
-export type Quantity<K extends Kind> = number & { readonly '~kind': `${K} [${SiUnits[K]}]` };
+export type Quantity<K extends Kind> = number & {
+  /** Kind and unit, for the compiler alone: at run time there is only the number. */
+  readonly '~kind': `${K} [${SiUnits[K]}]`;
+};
 
 /** A number that is not a quantity already: what a constructor takes, so that `length.mm(length.inch(3))` does not compile. */
-export type PlainNumber = number & { readonly '~kind'?: never };
+export type PlainNumber = number & {
+  /** Absent: a number that has it is a quantity already. */
+  readonly '~kind'?: never;
+};
 
 /** The kind of a quantity type. */
-export type KindOf<Q> = Q extends { readonly '~kind': `${infer K extends Kind} [${string}]` } ? K : never;
+export type KindOf<Q> = Q extends {
+  /** Where the type of a quantity says its kind. */
+  readonly '~kind': `${infer K extends Kind} [${string}]`;
+}
+  ? K
+  : never;
 
 /**
  * One unit: the exact ratio to the coherent SI unit, and for a temperature scale the shift that comes first.

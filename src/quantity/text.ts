@@ -3,8 +3,22 @@ import { unitOf, units } from './units/index.js';
 
 /** What became of a text that should hold a quantity: the quantity and how it was written, or what is wrong with it. */
 export type QuantityReading<K extends Kind> =
-  | { readonly ok: true; readonly quantity: Quantity<K>; readonly number: number; readonly unit: string }
-  | { readonly ok: false; readonly problem: string };
+  | {
+      /** Whether it holds one. */
+      readonly ok: true;
+      /** In the coherent SI unit. */
+      readonly quantity: Quantity<K>;
+      /** The number as it was written. */
+      readonly number: number;
+      /** Symbol of the unit that was read. */
+      readonly unit: string;
+    }
+  | {
+      /** Whether it holds one. */
+      readonly ok: false;
+      /** What is wrong with the text, in a sentence with what would be right. */
+      readonly problem: string;
+    };
 
 const NUMBER_THEN_UNIT =
   /^\s*(?<sign>[+-]?)(?:(?:(?<whole>\d+)(?:\s+|-))?(?<top>\d+)\/(?<bottom>\d+)|(?<decimal>(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?))\s*(?<unit>.*?)\s*$/iu;

@@ -22,14 +22,29 @@ export interface ReInspection {
 export interface EndOfLife {
   /** After this the laminate is rated for nothing. */
   readonly life: Time;
+  /** The last day of that life, where the case names the day of its survey. */
   readonly lastDay?: string;
   /** Until the wall is down to what still counts as a wall, at the rate of the case; or why there is no such time. */
   readonly wallLasts:
-    | { readonly known: true; readonly time: Time; readonly until: Length }
-    | { readonly known: false; readonly because: string };
+    | {
+        /** Whether there is such a time. */
+        readonly known: true;
+        /** From the survey on. */
+        readonly time: Time;
+        /** The least that still counts as a wall. */
+        readonly until: Length;
+      }
+    | {
+        /** Whether there is such a time. */
+        readonly known: false;
+        /** Why there is none. */
+        readonly because: string;
+      };
   /** The longest time to the next inspection: the interval of the owner, or half of the life where that is shorter or none is stated. */
   readonly inspectWithin: Time;
+  /** What sets that time. */
   readonly inspectBy: 'interval of the owner' | 'half of the remaining life';
+  /** Each one within the life of the repair, in order; a long list is cut short. */
   readonly inspections: readonly ReInspection[];
   /** What is measured each time. */
   readonly measure: readonly Line[];

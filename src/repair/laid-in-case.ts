@@ -14,8 +14,11 @@ import { allowStrains } from './limits/strains.js';
 
 /** The pressure that a laid laminate resists in a case, against the pressure that it is asked for; or why nothing is known of it. */
 export interface LaidInCase {
+  /** Design pressure of the case, or a stated surge above it. */
   readonly pressure: GaugePressure;
+  /** Pressure that the plies resist, by each criterion; absent where the equations do not reach it. */
   readonly resistance?: Governed<GaugePressure, LaminateCriterion>;
+  /** What speaks against the repair in that case, or is not covered. */
   readonly reasons: readonly Reason[];
 }
 

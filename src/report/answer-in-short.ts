@@ -1,4 +1,5 @@
-import type { MixDesign, RepairDesign } from '../repair/design/design.js';
+import type { RepairDesign } from '../repair/design/design.js';
+import type { MixDesign } from '../repair/design/design-work.js';
 import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { leastOf } from '../repair/timeline/duration.js';
 import { type StepId, stepAt } from '../repair/timeline/timeline.js';

@@ -3,16 +3,15 @@ import { type Amount, roundedDown } from '../quantity/index.js';
 import type { RepairCase, Slot } from '../repair/case/case.js';
 import type {
   AsFound,
-  CureDesign,
   ExtentDesign,
   Footprint,
   JointDesign,
   LaminateDesign,
-  MixDesign,
   Reason,
   RepairDesign,
   StrengthOutcome,
 } from '../repair/design/design.js';
+import type { CureDesign, MixDesign } from '../repair/design/design-work.js';
 import { sidesOfBend } from '../repair/design/side-of-bend.js';
 import { type StepId, stepAt, type TimelineStep } from '../repair/timeline/timeline.js';
 

@@ -9,9 +9,24 @@ import { warningOnSheet } from './warning.js';
 /** How the first page of a design is written. */
 export interface FirstPageOptions extends Omit<SheetOptions, 'format'> {
   /** The fields of the case as they were typed, by path. */
-  readonly typed?: ReadonlyMap<string, { readonly text: string }> | undefined;
+  readonly typed?:
+    | ReadonlyMap<
+        string,
+        {
+          /** As typed, with its unit. */
+          readonly text: string;
+        }
+      >
+    | undefined;
   /** Files that hold the rest, in one folder. */
-  readonly files?: { readonly folder: string; readonly names: readonly string[] } | undefined;
+  readonly files?:
+    | {
+        /** The folder, as it is to be printed. */
+        readonly folder: string;
+        /** Names of the files in it. */
+        readonly names: readonly string[];
+      }
+    | undefined;
 }
 
 const WIDTH = 100;

@@ -3,6 +3,7 @@ import type { UnitPreferences, UnitSystem } from './units.js';
 
 /** How a sheet or a step is written. */
 export interface SheetOptions {
+  /** How it is marked up; plain text where it is left out. */
   readonly format?: 'text' | 'markdown' | 'html' | 'html-fragment' | undefined;
   /** A system of units, or one with its exceptions. */
   readonly units?: UnitSystem | UnitPreferences | undefined;
@@ -31,7 +32,17 @@ export function nothingPrinted(): PrintedBefore {
 /** How one step is written. */
 export interface StepOptions extends SheetOptions {
   /** The inputs as the user typed them, by name: the first substituted line then shows these very numbers and units. */
-  readonly typed?: Readonly<Record<string, { readonly text: string }>> | undefined;
+  readonly typed?:
+    | Readonly<
+        Record<
+          string,
+          {
+            /** As typed, with its unit. */
+            readonly text: string;
+          }
+        >
+      >
+    | undefined;
   /** Number of the step on its sheet. */
   readonly number?: string | undefined;
   /**

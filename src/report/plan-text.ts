@@ -12,6 +12,7 @@ import type { UnitSystem } from './units.js';
 
 /** How a plan is written. */
 export interface PlanTextOptions {
+  /** System of units; SI where it is left out. */
   readonly units?: UnitSystem | undefined;
 }
 

@@ -18,7 +18,15 @@ import { warningOnSheet } from './warning.js';
 /** How a calculation sheet is written. */
 export interface CalculationSheetOptions extends SheetOptions {
   /** The fields of the case as they were typed, by path (`pipe.wallThickness`): the case is then shown in these words. */
-  readonly typed?: ReadonlyMap<string, { readonly text: string }> | undefined;
+  readonly typed?:
+    | ReadonlyMap<
+        string,
+        {
+          /** As typed, with its unit. */
+          readonly text: string;
+        }
+      >
+    | undefined;
 }
 
 function identityBlocks({ case: repairCase, libraryVersion, ruleSet }: RepairDesign): Block[] {

@@ -2,7 +2,9 @@ import type { CoefficientShape } from './coefficient-table.js';
 
 /** A bound that a number of a rule set breaks: how the sentence "it must ..." ends, and the bound itself. */
 export interface BrokenBound {
+  /** How the sentence "it must ..." ends; `{0}` stands for the bound. */
   readonly must: string;
+  /** The bound, in the coherent SI unit; absent where none is a number. */
   readonly bound?: number;
 }
 

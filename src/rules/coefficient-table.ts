@@ -2,10 +2,13 @@ import type { Kind } from '../quantity/index.js';
 
 /** What a coefficient of a rule set is, and which way it is on the safe side. */
 export interface CoefficientShape {
+  /** Kind of the number. */
   readonly kind: Kind | 'number' | 'count';
-  /** Hard bounds: what lies outside them can never be right. */
+  /** Every value lies above it; what lies outside the bounds can never be right. */
   readonly above?: number;
+  /** The least value there can be. */
   readonly from?: number;
+  /** Every value lies below it. */
   readonly below?: number;
   /** Of two values the one that never makes a repair thinner, shorter or wider in its use; for some it depends on the case. */
   readonly safer: 'lower' | 'higher' | 'depends on the case';

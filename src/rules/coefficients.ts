@@ -4,17 +4,23 @@ import type { RuleSet } from './rule-set.js';
 
 /** A rule of a set with its path: `overlap.minimum`, `leakFactor.3`. */
 export interface PlacedRule {
+  /** Where the rule stands in its set. */
   readonly path: string;
+  /** The rule itself, or what is not known of it. */
   readonly rule: Rule<unknown> | UnknownRule;
 }
 
 /** A number of a rule set: `leakFactor.3.firstYear`, `defaultStrains.continuous.3[2].hoop`. */
 export interface Coefficient {
+  /** Where the number stands in its set. */
   readonly path: string;
+  /** The rule that holds it. */
   readonly rule: Rule<unknown>;
   /** Path of the rule that holds it: `leakFactor.3`. */
   readonly rulePath: string;
+  /** In the coherent SI unit of its kind. */
   readonly value: number;
+  /** What it is, and which way it is on the safe side. */
   readonly shape: CoefficientShape;
 }
 

@@ -7,9 +7,13 @@ export type RuleValue = number | boolean | null;
 
 /** A value of a rule set that another set has otherwise. */
 export interface RuleDifference {
+  /** Where the value stands in both sets. */
   readonly path: string;
+  /** Where the set that is compared has it from. */
   readonly clause: string;
+  /** Kind of the number; `rows` for how many rows a table has, `word` for what is no number. */
   readonly kind: Coefficient['shape']['kind'] | 'rows' | 'word';
+  /** What the set that is compared has there. */
   readonly value: RuleValue;
   /** What the other set has there. */
   readonly instead: RuleValue;

@@ -20,10 +20,15 @@ import type {
 
 /** A value that the library brings itself: what it is, how well it is known, and why it is this one. */
 export interface PracticeValue<K extends Kind | 'number' | 'count' = Kind | 'number' | 'count'> {
+  /** What it is, as a design lists it. */
   readonly name: string;
+  /** Kind of the number. */
   readonly kind: K;
+  /** In the coherent SI unit of its kind. */
   readonly value: K extends Kind ? Quantity<K> : number;
+  /** How well it is known. */
   readonly tag: SourceTag;
+  /** Why it is this one. */
   readonly because: string;
 }
 

@@ -3,9 +3,11 @@ import type { Kind } from '../quantity/index.js';
 
 /** A value of a rule set, where it stands in the document, and what stands behind it. */
 export interface Rule<T> {
+  /** In the coherent SI unit. */
   readonly value: T;
   /** Clause, table or equation of the document; equation numbers are from memory. */
   readonly clause: string;
+  /** Whether the document was seen, and what else stands behind the value. */
   readonly evidence: Evidence;
   /** Numbers of it that a user with the document at hand put in place of those of this library. */
   readonly confirmed?: readonly ConfirmedValue[] | undefined;
@@ -21,12 +23,15 @@ export interface Confirmation {
   readonly by: string;
   /** In which edition of the document. */
   readonly edition: string;
+  /** What else there is to say of it. */
   readonly note?: string | undefined;
 }
 
 /** A confirmed number, beside the one that it takes the place of. */
 export interface ConfirmedValue extends Confirmation {
+  /** Kind of the number. */
   readonly kind: Kind | 'number' | 'count';
+  /** The number that stood there before. */
   readonly instead: number;
   /** Whether it may make a repair thinner, shorter or wider in its use than the number before it. */
   readonly lessConservative: boolean;
@@ -36,6 +41,7 @@ export interface ConfirmedValue extends Confirmation {
 export interface UnknownRule {
   /** What is missing, and who has it. */
   readonly unknown: string;
+  /** Where the document has it. */
   readonly clause: string;
 }
 

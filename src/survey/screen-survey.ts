@@ -10,12 +10,19 @@ export type SurveyColumns = { readonly [K in keyof SurveyRow]: Float64Array | Su
 
 /** A survey as screened: one entry a row. Where a row has no number its entry is NaN, and its status says why. */
 export interface ScreenedSurvey {
+  /** What each row came to. */
   readonly status: readonly RowStatus[];
+  /** Predicted today, without a safety factor [Pa]. */
   readonly failurePressure: Float64Array;
+  /** Failure pressure today over the safety factor [Pa]. */
   readonly safePressure: Float64Array;
+  /** Grown over the life [m]. */
   readonly depthAtEndOfLife: Float64Array;
+  /** Grown over the life [m]. */
   readonly lengthAtEndOfLife: Float64Array;
+  /** Over the safety factor, with the loss as grown [Pa]. */
   readonly safePressureAtEndOfLife: Float64Array;
+  /** Until the safe pressure falls below the design pressure or the loss is too deep, the life at most [s]. */
   readonly timeLeft: Float64Array;
   /** Why a row is refused or too deep, by its number from 0. */
   readonly because: ReadonlyMap<number, string>;

@@ -2,10 +2,13 @@ import type { CorrosionRate, GaugePressure, Length, Line, Stress, Time } from '.
 
 /** One metal loss of a survey and the pipe that it is on. */
 export interface SurveyRow {
+  /** Of the pipe. */
   readonly outsideDiameter: Length;
+  /** Nominal wall of the sound pipe. */
   readonly wallThickness: Length;
   /** Specified minimum yield strength. */
   readonly yieldStrength: Stress;
+  /** What the pipe shall carry. */
   readonly designPressure: GaugePressure;
   /** Deepest point, today. */
   readonly defectDepth: Length;
@@ -26,6 +29,7 @@ export interface ScreeningOptions {
   readonly safetyFactor: number;
   /** How long the pipe shall still serve. */
   readonly life: Time;
+  /** Method of the failure pressure; the lower of the two where it is left out. */
   readonly method?: ScreeningMethod | undefined;
   /** Of the yield strength; 1.1 SMYS where it is left out. */
   readonly flowStress?: '1.1 SMYS' | 'SMYS + 69 MPa' | undefined;
@@ -38,11 +42,17 @@ export type RowStatus = 'sound' | 'to check' | 'repair' | 'too deep' | 'refused'
 
 /** One row as screened. What a method does not give is absent; nothing is guessed in its place. */
 export interface ScreenedRow {
+  /** What the row came to. */
   readonly status: RowStatus;
+  /** Predicted today, without a safety factor. */
   readonly failurePressure?: GaugePressure;
+  /** Failure pressure today over the safety factor. */
   readonly safePressure?: GaugePressure;
+  /** Grown over the life; it may exceed the wall, which then is gone. */
   readonly depthAtEndOfLife?: Length;
+  /** Grown over the life. */
   readonly lengthAtEndOfLife?: Length;
+  /** Over the safety factor, with the loss as grown; absent where it is too deep by then. */
   readonly safePressureAtEndOfLife?: GaugePressure;
   /** Until the safe pressure falls below the design pressure, or the loss is too deep for the method; the life where neither comes before its end. */
   readonly timeLeft?: Time;

@@ -12,6 +12,7 @@ export class WorstRows<T> {
     this.#most = most;
   }
 
+  /** Takes a row by its rank; of those kept the one that then ranks last falls out. */
   add(rank: Rank, row: T): void {
     const entry = { rank, order: this.#seen++, row };
     if (this.#kept.length < this.#most) {

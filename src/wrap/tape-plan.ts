@@ -9,9 +9,13 @@ import { passes } from './passes.js';
 
 /** One pass of a tape wrap. */
 export interface TapePass {
+  /** Counted from 1 in the order of laying. */
   readonly pass: number;
+  /** Diameter of the middle of the pass. */
   readonly meanDiameter: Length;
+  /** Angle of the tape to a ring round the pipe. */
   readonly leadAngle: Angle;
+  /** Way along the pipe that each turn goes on. */
   readonly advance: Length;
   /** Helical turns, without the two closing hoop turns. */
   readonly turns: number;

@@ -9,7 +9,7 @@ import { formulas } from '../../src/registry/index.js';
 import { runCases } from '../../verification/runner/run.js';
 import { run } from '../cli/run.js';
 
-const { files, folders } = site({ problems: [], wordless: [], placeOf: () => undefined, entries: [] });
+const { files, folders } = site({ problems: [], placeOf: () => undefined, entries: [] });
 
 /** Every file of the site but the pages of typedoc, which `npm run docs` checks. */
 const all = new Map<string, string | undefined>([

@@ -12,10 +12,8 @@ import { teach, wordless } from './reflections.js';
 
 /** The pages of the interface, written by typedoc from the doc comments. */
 export interface Symbols {
-  /** What stands against them: every warning of typedoc. */
+  /** What stands against them: every warning of typedoc, and every exported symbol or field without words. */
   readonly problems: readonly string[];
-  /** Exported symbols and fields that have no words yet. */
-  readonly wordless: readonly string[];
   /** Where the page of an exported symbol of a room stands in the site. */
   placeOf(room: string, name: string): string | undefined;
   readonly entries: readonly Entry[];
@@ -41,8 +39,7 @@ export async function writeSymbols(folder: string): Promise<Symbols> {
   });
   await app.generateOutputs(project);
   return {
-    problems,
-    wordless: wordless(project),
+    problems: [...problems, ...wordless(project).map((name) => `without words: ${name}`)],
     placeOf: (room, name) => places.get(`${room} ${name}`)?.place,
     entries: [...places.values()],
   };

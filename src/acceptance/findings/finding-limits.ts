@@ -32,6 +32,7 @@ export interface FindingLimit {
   readonly limit: Line;
   /** Measures that must be taken of a finding, each with its greatest value; `radius` has a least. */
   readonly greatest: {
+    /** Greatest width. */
     readonly width?: Length;
     /** `wrinkle`: the formula of that name. */
     readonly height?: Length | 'wrinkle';

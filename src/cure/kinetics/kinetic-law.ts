@@ -1,28 +1,49 @@
 import type { SourceKey, SourceTag } from '../../formula/index.js';
 import type { ActivationEnergy, RateConstant } from '../../quantity/index.js';
 
-/** A cure law with its constants. */
+/** A cure law with its constants: a is the degree of cure, and each k = A exp(-E/(R T)). */
 export type KineticLaw =
   | {
+      /** da/dt = k (1 - a)^n. */
       readonly law: 'n-th order';
+      /** A of the rate constant. */
       readonly frequencyFactor: RateConstant;
+      /** E of the rate constant. */
       readonly activationEnergy: ActivationEnergy;
+      /** Exponent of 1 - a. */
       readonly n: number;
     }
   | {
+      /** da/dt = k a^m (1 - a)^n. */
       readonly law: 'autocatalytic';
+      /** A of the rate constant. */
       readonly frequencyFactor: RateConstant;
+      /** E of the rate constant. */
       readonly activationEnergy: ActivationEnergy;
+      /** Exponent of a. */
       readonly m: number;
+      /** Exponent of 1 - a. */
       readonly n: number;
       /** 1 + exp(C (a - (a_C0 + a_CT T))) divides the rate. */
-      readonly diffusion?: { readonly constant: number; readonly atZero: number; readonly perKelvin: number };
+      readonly diffusion?: {
+        /** C, how sharply diffusion takes over. */
+        readonly constant: number;
+        /** a_C0, at 0 K. */
+        readonly atZero: number;
+        /** a_CT, by which it rises with each kelvin. */
+        readonly perKelvin: number;
+      };
     }
   | {
+      /** da/dt = (k_1 + k_2 a) (1 - a) (ceiling - a), and from `switchAt` on k_3 (1 - a). */
       readonly law: 'two-branch';
+      /** A of the three rate constants. */
       readonly frequencyFactors: readonly [RateConstant, RateConstant, RateConstant];
+      /** E of the three rate constants. */
       readonly activationEnergies: readonly [ActivationEnergy, ActivationEnergy, ActivationEnergy];
+      /** Degree of cure from which the second branch holds. */
       readonly switchAt: number;
+      /** Degree of cure at which the rate of the first branch would end. */
       readonly ceiling: number;
     };
 

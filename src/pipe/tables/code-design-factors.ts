@@ -1,6 +1,7 @@
 import { oneOf, type SourceTag } from '../../formula/index.js';
 import type { TableValue } from './table-value.js';
 
+/** Where a gas line lies, by how densely people live along it. */
 export type GasCodeLocation = 'class 1, division 1' | 'class 1, division 2' | 'class 2' | 'class 3' | 'class 4';
 
 const gasCodeFactors: Readonly<Record<GasCodeLocation, readonly [number, SourceTag]>> = {
@@ -23,6 +24,7 @@ export function gasCodeDesignFactor(location: GasCodeLocation): TableValue {
   return { value, tag, source: { key: 'asme-b31-8', locator: 'Table 841.1.6-1' } };
 }
 
+/** What a liquid line is used for, as far as the factor tells it apart. */
 export type LiquidCodeService = 'general' | 'slurry' | 'platform or riser';
 
 const liquidCodeFactors: Readonly<Record<LiquidCodeService, readonly [number, SourceTag]>> = {

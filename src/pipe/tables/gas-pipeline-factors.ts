@@ -6,6 +6,7 @@ import type { TableValue } from './table-value.js';
 
 const cfr = (locator: string): SourceReference => ({ key: 'cfr-49-192', locator });
 
+/** Where a gas line lies, by how densely people live along it: 1 the fewest, 4 the most. */
 export type ClassLocation = 1 | 2 | 3 | 4;
 
 /** Where the pipe lies, as far as 192.111 lowers the factor for it. */

@@ -5,6 +5,7 @@ import { type Stress, stress } from '../../quantity/index.js';
 /** To the 43rd edition the psi values of API 5L govern; from the 44th the MPa values do. The two differ by up to 2 %. */
 export type GradeEdition = '43rd and earlier' | '44th and later';
 
+/** A grade of line pipe with its strengths. */
 export interface LinePipeGrade {
   /** Grade by its name. */
   readonly grade: string;

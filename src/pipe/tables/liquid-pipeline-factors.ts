@@ -1,6 +1,7 @@
 import { oneOf } from '../../formula/index.js';
 import type { TableValue } from './table-value.js';
 
+/** What lowers the design factor of a liquid line. */
 export type LiquidPipelineSituation = 'none of these' | 'platform or riser' | 'cold expanded and then heated';
 
 const designFactors: Readonly<Record<LiquidPipelineSituation, number>> = {
@@ -24,6 +25,7 @@ export function liquidDesignFactor(situation: LiquidPipelineSituation): TableVal
   };
 }
 
+/** How the seam of the pipe is made. */
 export type LiquidPipelineJoint =
   | 'seamless'
   | 'electric resistance welded'

@@ -10,7 +10,16 @@ import {
 import { pipeWalls } from './pipe-walls.data.js';
 
 /** A size by its nominal pipe size (`6`, `"1-1/2"`) or by its nominal diameter in mm (`150`), one of the two. */
-export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: number }) & {
+export type PipeSizeInput = (
+  | {
+      /** Nominal pipe size in inches. */
+      readonly nps: string | number;
+    }
+  | {
+      /** Nominal diameter in millimetres, as a plain number. */
+      readonly dn: number;
+    }
+) & {
   /** `"40"`, `"STD"`, `"XXS"`, `"10S"`, with or without "Sch". */
   readonly schedule: string | number;
   /** Follows from the schedule: those that end in S on a number are B36.19M. */
@@ -19,6 +28,7 @@ export type PipeSizeInput = ({ readonly nps: string | number } | { readonly dn: 
   readonly measures?: 'mm' | 'inch' | undefined;
 };
 
+/** A standard pipe by its size and schedule. */
 export interface PipeSize {
   /** Standard of the size. */
   readonly standard: PipeStandard;
@@ -32,8 +42,11 @@ export interface PipeSize {
   readonly outsideDiameter: Length;
   /** Nominal wall: the mill may deliver less by its under-tolerance. */
   readonly wallThickness: Length;
+  /** Outside diameter less twice the nominal wall. */
   readonly insideDiameter: Length;
+  /** How the table was reached. */
   readonly tag: 'secondary';
+  /** Where the row stands. */
   readonly source: SourceReference;
 }
 

@@ -17,6 +17,7 @@ function points(entries: readonly Entry[]): TemperaturePoint[] {
 /** Stands for "and below": the first entry holds down to absolute zero. */
 const COLD = -273.15;
 
+/** Steel that the coefficient of the wall equation is taken for. */
 export type CoefficientYMaterial = 'ferritic steel' | 'austenitic steel';
 
 const coefficientEntries: Readonly<Record<CoefficientYMaterial, readonly Entry[]>> = {
@@ -48,6 +49,7 @@ export function coefficientY(material: CoefficientYMaterial, metalTemperature: T
   return { ...read, source: { key: 'asme-b31-3', locator: 'Table 304.1.1' } };
 }
 
+/** Steel of a longitudinal weld, with its heat treatment where that counts. */
 export type WeldMaterial =
   | 'carbon steel'
   | 'chromium-molybdenum steel'
@@ -99,6 +101,7 @@ export function weldStrengthFactor(material: WeldMaterial, metalTemperature: Tem
   return { ...read, source: { key: 'asme-b31-3', locator: 'Table 302.3.5' } };
 }
 
+/** How the longitudinal joint of the pipe is made. */
 export type ProcessPipeJoint =
   | 'seamless'
   | 'electric resistance welded'

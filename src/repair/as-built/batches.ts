@@ -3,7 +3,8 @@ import { type Amount, exactly, line, roundedDown, roundedUp } from '../../quanti
 import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import { saysNothing } from '../case/says-nothing.js';
-import type { Designed, MixDesign } from '../design/design.js';
+import type { Designed } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 import { daysOf } from './days.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';

@@ -22,8 +22,11 @@ export interface BatchRecord {
   readonly useBefore?: string | undefined;
   /** Day on which it was mixed. */
   readonly mixedOn?: string | undefined;
+  /** What it was mixed for. */
   readonly use: 'filler' | 'laminate resin';
+  /** Mass of base in it, as weighed. */
   readonly base: Mass;
+  /** Mass of hardener in it, as weighed. */
   readonly hardener: Mass;
   /** From the start of mixing until the last of it lay on the pipe. */
   readonly usedWithin: Time;
@@ -39,18 +42,25 @@ export interface LineRecord {
 
 /** Air and steel as they were read at the gate. */
 export interface ClimateRecord {
+  /** Read on the steel. */
   readonly steelTemperature: Temperature;
+  /** Read in the air at the pipe. */
   readonly airTemperature: Temperature;
+  /** Read in the air at the pipe. */
   readonly relativeHumidity: Ratio;
 }
 
 /** The steel as it was just before the first resin. */
 export interface SteelRecord {
+  /** Grade of cleanness that was reached. */
   readonly grade: PreparationGrade;
+  /** Roughness as measured. */
   readonly profile: Length;
   /** Soluble salts, every reading. */
   readonly salts?: readonly ArealWeight[] | undefined;
+  /** Whether no oil or grease was found on it. */
   readonly isFreeOfOil: boolean;
+  /** Whether it had begun to rust again. */
   readonly hasRustBloom: boolean;
   /** From preparation to the first resin. */
   readonly sincePreparation: Time;
@@ -72,12 +82,15 @@ export interface SealRecord {
   readonly heldDry?: boolean | undefined;
   /** Whether the putty took no print before work went on over it. */
   readonly puttyWasFirm?: boolean | undefined;
+  /** Whether the bands were taken off before the wrap; of bands that stay nobody is asked. */
   readonly bandsWereRemoved?: boolean | undefined;
 }
 
 /** A hold point of the job with the name of who signed it. */
 export interface SignatureRecord {
+  /** The step of the job that was signed. */
   readonly holdPoint: StepId;
+  /** Who signed it. */
   readonly by: string;
 }
 
@@ -89,12 +102,17 @@ export interface TestRecord extends Pick<PressureTestRecord, 'lowestPressure' | 
 
 /** What was measured while the repair was made. What is left out counts as not shown, never as good. */
 export interface AsBuiltRecord {
+  /** The line while people worked on it. */
   readonly line?: LineRecord | undefined;
+  /** Wall and opening as the prepared steel showed them. */
   readonly survey?: SurveyRecord | undefined;
+  /** The seal of the leak; nobody asks for it where the design has none. */
   readonly seal?: SealRecord | undefined;
+  /** The steel just before the first resin. */
   readonly steel?: SteelRecord | undefined;
   /** Every reading at the gate and at the batches. */
   readonly climate?: readonly ClimateRecord[] | undefined;
+  /** Every batch of filler and of laminate resin. */
   readonly batches?: readonly BatchRecord[] | undefined;
   /** Whether the filler took no print when the wrap began. */
   readonly fillerWasFirm?: boolean | undefined;
@@ -112,21 +130,29 @@ export interface AsBuiltRecord {
   readonly leastOverlap?: Length | undefined;
   /** Temperature of the steel from the last batch until the hardness was read. */
   readonly cure?: readonly TemperatureStep[] | undefined;
+  /** Hardness of the cured laminate. */
   readonly hardness?:
     | {
+        /** Every reading, on the scale below. */
         readonly readings: readonly number[];
+        /** Whether it no longer rises from one look to the next: then waiting does not help. */
         readonly hasStopped: boolean;
         /** Scale of the tester; readings on another scale than that of the design are no readings. */
         readonly scale: 'Shore D' | 'Barcol';
       }
     | undefined;
+  /** What was seen and heard at the finished laminate. */
   readonly inspection?: InspectionRecord | undefined;
+  /** The pressure test; nothing where none was made. */
   readonly pressureTest?: TestRecord | undefined;
+  /** Hold points that were signed, with who did. */
   readonly signed?: readonly SignatureRecord[] | undefined;
 }
 
+/** Whether a record shows that a hold point was met; what is not recorded is not shown. */
 export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
 
+/** What a repair is compared by with its design. */
 export type AsBuiltPointName =
   | 'line pressure'
   | 'wall'
@@ -154,10 +180,15 @@ export type AsBuiltPointName =
 
 /** One hold point: whether the record shows that it was met, and by how much it was not. */
 export interface AsBuiltPoint extends Line {
+  /** Which one. */
   readonly point: AsBuiltPointName;
+  /** What the record shows of it. */
   readonly verdict: AsBuiltVerdict;
+  /** What was measured, where it is a number. */
   readonly found?: Amount;
+  /** What it is held to. */
   readonly limit?: Amount;
+  /** How much is missing to that limit; absent where it is reached. */
   readonly shortfall?: Amount;
 }
 
@@ -165,6 +196,7 @@ export interface AsBuiltPoint extends Line {
 export interface AsBuiltRating {
   /** Absent where the repair is good for no pressure that anybody can state. */
   readonly pressure?: GaugePressure;
+  /** What governs that pressure, or why none can be stated. */
   readonly because: Line;
 }
 
@@ -172,6 +204,7 @@ export interface AsBuiltRating {
 export interface AsBuiltComparison {
   /** The worst point decides. */
   readonly verdict: AsBuiltVerdict;
+  /** Each hold point of the design, in order. */
   readonly points: readonly AsBuiltPoint[];
   /** Present where thickness, layers, length or overlap fall short. */
   readonly goodFor?: AsBuiltRating;

@@ -64,9 +64,13 @@ export interface RepairCase {
 
 /** A value from a table of this library, for a row that the case names. */
 export interface LookedUp {
+  /** What was looked up. */
   readonly name: string;
+  /** Kind of the value. */
   readonly kind: 'length' | 'stress';
+  /** In the coherent SI unit of that kind. */
   readonly value: number;
+  /** How well the table is known. */
   readonly tag: SourceTag;
   /** Which row of which table. */
   readonly because: string;

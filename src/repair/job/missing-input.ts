@@ -2,6 +2,8 @@
 export interface MissingInput {
   /** Path in the case: `laminate.energyReleaseRate`. */
   readonly field: string;
+  /** What it is needed for. */
   readonly why: string;
+  /** Who has it. */
   readonly askWhom: string;
 }

@@ -3,7 +3,7 @@ import type { Mass, MassFlow, Time } from '../../quantity/index.js';
 import { batchPlan, batchSplit, usableMass } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { Parts } from '../case/case.js';
-import type { MixDesign } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 import { assume, attempt, type Workbook } from '../job/workbook.js';
 import { allowedTimeOf } from './allowed-time.js';
 

@@ -1,7 +1,6 @@
 import { heading } from '../../formula/index.js';
 import type { CureSheet } from '../case/case.js';
-import type { CureDesign, CureDesigns } from '../design/design.js';
-import type { SealDesign } from '../design/design-work.js';
+import type { CureDesign, CureDesigns, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import type { CureUse } from '../timeline/duration.js';

@@ -4,7 +4,7 @@ import type { Length, Time, Volume } from '../../quantity/index.js';
 import { collarVolume, defectVolume, massWithWaste } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { Filler } from '../case/case.js';
-import type { MixDesign } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 import { leavesHollow } from '../found/hollow.js';
 import { assume, type Workbook } from '../job/workbook.js';
 import { planBatches } from './batches.js';

@@ -1,6 +1,7 @@
 import { practice } from '../../rules/index.js';
 import { tapeArea } from '../../wrap/index.js';
-import type { AsFound, CureDesigns, ExtentDesign, MixDesigns, SheetDesign, TapeDesign } from '../design/design.js';
+import type { AsFound, ExtentDesign, SheetDesign, TapeDesign } from '../design/design.js';
+import type { CureDesigns, MixDesigns } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import type { Workbook } from '../job/workbook.js';
 import { lengthOf } from '../wrap/charge.js';

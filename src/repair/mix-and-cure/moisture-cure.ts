@@ -1,7 +1,7 @@
 import { makersTime } from '../../cure/index.js';
 import { decide, step } from '../../formula/index.js';
 import type { MoistureCureSheet } from '../case/case.js';
-import type { CureDesign } from '../design/design.js';
+import type { CureDesign } from '../design/design-work.js';
 import { attempt, type Workbook } from '../job/workbook.js';
 import { dampestAir, driestAir } from './humidity-met.js';
 import { coldestSteel, warmestReading } from './steel-temperatures.js';

@@ -2,7 +2,7 @@ import { cureWait, cureWaitLeavesTestedSpan, workingTime, workingTimeLeavesTeste
 import { step } from '../../formula/index.js';
 import type { Temperature, Time } from '../../quantity/index.js';
 import type { ReactionCureSheet } from '../case/case.js';
-import type { CureDesign } from '../design/design.js';
+import type { CureDesign } from '../design/design-work.js';
 import { assumeWord, type Workbook, warnCrew } from '../job/workbook.js';
 import type { CureLaw } from '../timeline/cure-law.js';
 import type { CureUse } from '../timeline/duration.js';

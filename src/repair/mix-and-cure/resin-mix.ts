@@ -3,7 +3,7 @@ import type { Area, Length, Time } from '../../quantity/index.js';
 import { laminateResin } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { WetLayUp } from '../case/case.js';
-import type { MixDesign } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 import { assume, type Workbook } from '../job/workbook.js';
 import { planBatches } from './batches.js';
 import { massLaidInTime } from './laid-in-time.js';

@@ -13,7 +13,9 @@ import { readHour } from './clock.js';
 export interface StartTried {
   /** From the first hour of the forecast. */
   readonly start: Time;
+  /** The hour on the clock, where the crew has a start on it. */
   readonly clock?: string;
+  /** What became of the design at that start. */
   readonly verdict: Verdict;
   /** Weather only: the steel is prepared on the day. */
   readonly weather: GateDecision;
@@ -27,6 +29,7 @@ export interface StartTried {
 export interface BestStart {
   /** Absent where no hour of the forecast will do. */
   readonly best?: StartTried;
+  /** Every hour that was tried, in order. */
   readonly tried: readonly StartTried[];
 }
 

@@ -1,15 +1,14 @@
 import type { RepairCase } from '../case/case.js';
+import type { AsFound, Designed, ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
 import type {
-  AsFound,
+  AcceptanceDesign,
   CureDesigns,
-  Designed,
-  ExtentDesign,
-  LaminateDesign,
+  LineDesign,
   MixDesign,
-  SheetDesign,
-  TapeDesign,
-} from '../design/design.js';
-import type { AcceptanceDesign, LineDesign, RollsDesign, SealDesign, SiteDesign } from '../design/design-work.js';
+  RollsDesign,
+  SealDesign,
+  SiteDesign,
+} from '../design/design-work.js';
 import { type EndOfLife, endOfLife } from '../end-of-life.js';
 import type { Timeline } from '../timeline/timeline.js';
 

@@ -1,7 +1,7 @@
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, weighed } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import type { MixDesign } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 
 export const PRINT = /* @__PURE__ */ line('A gloved thumb leaves no print at the coldest place.');
 export const NOT_BY_TIME = /* @__PURE__ */ line('Time alone is not enough: go on only when the check passes.');

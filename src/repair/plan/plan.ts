@@ -6,12 +6,15 @@ import type { TimelineStep } from '../timeline/timeline.js';
 
 /** A reading that is taken each hour. */
 export interface HourlyReading {
+  /** What is read. */
   readonly name: string;
+  /** Kind of what is read, and so its units. */
   readonly kind: Kind;
 }
 
 /** One step of the timeline in words: what to do, with what, the number that lets the crew go on and the one that stops it. */
 export interface PlanStep extends TimelineStep {
+  /** What the step is called. */
   readonly title: string;
   /** The real hour, where it was entered. */
   readonly actual?: string;
@@ -19,23 +22,33 @@ export interface PlanStep extends TimelineStep {
   readonly passed?: true;
   /** Why the work must not go on from here, by what was entered. */
   readonly stop?: string | undefined;
+  /** What the crew does, in order; what the design warns of at the step comes first. */
   readonly does: readonly Line[];
+  /** What the step takes, with its amounts. */
   readonly uses: readonly Line[];
   /** Figures of common practice, without a source: only where the design has none of its own. */
   readonly practice: readonly Line[];
+  /** What has to be so before the crew goes on. */
   readonly goes: readonly Line[];
+  /** What stops the crew. */
   readonly stops: readonly Line[];
   /** What is read and written down each hour of the step, from its start. */
   readonly hourly?: readonly HourlyReading[];
+  /** Whom the crew calls when it is stopped. */
   readonly call: string;
+  /** Who signs that the step is done, or that nobody may yet. */
   readonly signs: string;
 }
 
 /** Something to bring: how much the job uses, and how many whole packs to order. */
 export interface StockItem {
+  /** What to bring. */
   readonly name: string;
+  /** How much the job uses; absent where nobody counts it. */
   readonly use?: Amount;
+  /** How many whole packs or pieces to order; absent where nobody counts them. */
   readonly order?: Amount;
+  /** What else to know of it: the size of a pack, a measure to cut to. */
   readonly note?: Line;
   /** Whether its packs have a batch number and a use-by date to write down. */
   readonly hasBatch?: true;
@@ -43,14 +56,19 @@ export interface StockItem {
 
 /** The whole work on site, from the permit to the return to service. */
 export interface WorkPlan {
+  /** Title of the case. */
   readonly title: string;
+  /** Reference of the case, where it has one. */
   readonly reference?: string;
+  /** What became of the design. */
   readonly verdict: Verdict;
   /** Why there is nothing to do: a plan has steps only for a design that was made. */
   readonly reasons: readonly Reason[];
+  /** What has to be known first, why, and who has it. */
   readonly missing: readonly string[];
   /** Clock time of the start, where it is stated. */
   readonly start?: string;
+  /** Every step in the order of the work; empty where no design was made. */
   readonly steps: readonly PlanStep[];
   /** What cures, each by its own law, and the steel over the hours from the start of this plan; absent without a design. */
   readonly cures?: Cures;
@@ -64,10 +82,13 @@ export interface WorkPlan {
   readonly earliestReturn: Duration;
   /** Entered hours and waits that contradict each other, and what the design says about today. */
   readonly alerts: readonly Line[];
+  /** What is used up. */
   readonly materials: readonly StockItem[];
+  /** What the crew works and measures with. */
   readonly tools: readonly StockItem[];
   /** How the repair comes off again. */
   readonly removal: readonly Line[];
+  /** Dangers of the work, as the design lists them. */
   readonly cautions: readonly string[];
 }
 

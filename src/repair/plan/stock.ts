@@ -2,7 +2,7 @@ import { tapTest } from '../../acceptance/index.js';
 import { circumference } from '../../pipe/index.js';
 import { exactly, line, roundedDown, roundedUp, torqued, weighed } from '../../quantity/index.js';
 import { saysNothing } from '../case/says-nothing.js';
-import type { MixDesign } from '../design/design.js';
+import type { MixDesign } from '../design/design-work.js';
 import { laidLength } from '../wrap/wrap.js';
 import type { PlanFacts } from './facts.js';
 import type { StockItem } from './plan.js';

@@ -14,29 +14,57 @@ export type CureLaw = SteadyCure | CureOverHistory;
 
 /** On steel that stays as it is, and by a maker's rows, one wait holds at every hour. */
 export interface SteadyCure {
+  /** Tells the two laws apart. */
   readonly sort: 'same at every hour';
+  /** From the hour at which it is laid until it has cured. */
   readonly wait: Time;
 }
 
 /** Over the hours of a history: until it has done what the required time does at the reference temperature. */
 export interface CureOverHistory {
+  /** Tells the two laws apart. */
   readonly sort: 'over the history';
+  /** What cures it, and so how its times move with the temperature. */
   readonly mechanism: CureMechanism;
+  /** Cure time of the maker at the reference temperature. */
   readonly requiredTime: Time;
+  /** Temperature at which the maker states the times. */
   readonly referenceTemperature: Temperature;
+  /** Below it nothing counts: it does not cure. */
   readonly minimumTemperature: Temperature;
+  /** The coldest at which it was tested. */
   readonly testedFrom: Temperature;
+  /** The hottest at which it was tested. */
   readonly testedTo: Temperature;
+  /** Of the cure; absent where the maker gives none, and the longest wait of several counts. */
   readonly activationEnergy?: ActivationEnergy | undefined;
 }
 
 /** What cures, each by its own law, and the steel over the hours of the job where it is foreseen. */
 export interface Cures {
+  /** By the use of each material. */
   readonly laws: {
-    readonly putty: { readonly law: CureLaw } | 'none';
-    readonly filler: { readonly law: CureLaw } | 'none';
-    readonly laminate: { readonly law: CureLaw };
+    /** That of the seal; `none` where no seal is laid. */
+    readonly putty:
+      | {
+          /** How it waits. */
+          readonly law: CureLaw;
+        }
+      | 'none';
+    /** Built up under the wrap; `none` where the case has no filler. */
+    readonly filler:
+      | {
+          /** How it waits. */
+          readonly law: CureLaw;
+        }
+      | 'none';
+    /** The resin of the laminate itself. */
+    readonly laminate: {
+      /** How it waits. */
+      readonly law: CureLaw;
+    };
   };
+  /** Stretches of steel temperature from the start of the job on; absent where nobody foresees them. */
   readonly history?: readonly TemperatureStep[] | undefined;
 }
 

@@ -2,8 +2,20 @@ import type { Time } from '../../quantity/index.js';
 
 /** A time, or why nobody knows it; some that are not known are known to last at least so long. */
 export type Duration =
-  | { readonly known: true; readonly time: Time }
-  | { readonly known: false; readonly because: string; readonly atLeast?: Time | undefined };
+  | {
+      /** Tells the two apart. */
+      readonly known: true;
+      /** How long it takes. */
+      readonly time: Time;
+    }
+  | {
+      /** Tells the two apart. */
+      readonly known: false;
+      /** Why nobody knows it. */
+      readonly because: string;
+      /** What it surely takes; absent where not even that is known. */
+      readonly atLeast?: Time | undefined;
+    };
 
 /** Materials that cure on the pipe, by their use. */
 export type CureUse = 'putty' | 'filler' | 'laminate';

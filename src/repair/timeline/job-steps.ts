@@ -1,7 +1,6 @@
 import type { Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import type { CureDesigns } from '../design/design.js';
-import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
+import type { AcceptanceDesign, CureDesigns, RollsDesign, SealDesign } from '../design/design-work.js';
 import { type Duration, notStated } from './duration.js';
 import type { JobStep, StepId } from './timeline.js';
 

@@ -7,8 +7,14 @@ import { heading, step } from '../../formula/index.js';
 import { line, roundedUp, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
-import type { CureDesign, CureDesigns, MixDesigns } from '../design/design.js';
-import type { AcceptanceDesign, RollsDesign, SealDesign } from '../design/design-work.js';
+import type {
+  AcceptanceDesign,
+  CureDesign,
+  CureDesigns,
+  MixDesigns,
+  RollsDesign,
+  SealDesign,
+} from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';

@@ -26,16 +26,27 @@ export type StepId =
 
 /** A step before it has its place in time. How long it takes is data: a time, a wait, or why it is not known. */
 export interface JobStep {
+  /** Which step it is. */
   readonly id: StepId;
+  /** Whether it is work, or somebody has to sign before the work goes on. */
   readonly sort: 'work' | 'hold point';
   /** Steps that have to be finished first. */
   readonly after: readonly StepId[];
-  readonly takes: Duration | { readonly cure: CureUse } | Renewal;
+  /** Its time or why it is not known, the cure whose wait it is, or what it has to do again. */
+  readonly takes:
+    | Duration
+    | {
+        /** The material whose wait it is, by the hour at which it is laid. */
+        readonly cure: CureUse;
+      }
+    | Renewal;
 }
 
 /** What an earlier step leaves is good for so long; after that it is done again, and nobody knows how long that takes. */
 export interface Renewal {
+  /** The step that left it. */
   readonly since: StepId;
+  /** How long it stays good from the end of that step on. */
   readonly goodFor: Time;
 }
 
@@ -43,6 +54,7 @@ export interface Renewal {
 export interface TimelineStep extends JobStep {
   /** From the start of the job. */
   readonly startsAt: Time;
+  /** From the start of the job; a time that is not known counts with the least that it takes. */
   readonly endsAt: Time;
   /** What is not known counts as long as it surely takes, and what follows is then `not before`. */
   readonly duration: Duration;
@@ -53,6 +65,7 @@ export interface TimelineStep extends JobStep {
 }
 
 export interface Timeline {
+  /** Every step of the job, in order. */
   readonly steps: readonly TimelineStep[];
   /** From the start of the job; not known as long as the time of a step is not. */
   readonly earliestReturn: Duration;

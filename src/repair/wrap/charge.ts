@@ -1,8 +1,8 @@
 import { step } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 import { chargeLength } from '../../wrap/index.js';
-import type { MixDesigns, SheetDesign, TapeDesign } from '../design/design.js';
-import type { RollDesign, RollsDesign } from '../design/design-work.js';
+import type { SheetDesign, TapeDesign } from '../design/design.js';
+import type { MixDesigns, RollDesign, RollsDesign } from '../design/design-work.js';
 import type { Workbook } from '../job/workbook.js';
 
 /** What has to be laid within one working time, and how long it is. */

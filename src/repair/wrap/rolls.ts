@@ -4,15 +4,8 @@ import { exactly, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { wrapEnds } from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
-import type {
-  CureDesigns,
-  ExtentDesign,
-  LaminateDesign,
-  MixDesigns,
-  SheetDesign,
-  TapeDesign,
-} from '../design/design.js';
-import type { RollsDesign } from '../design/design-work.js';
+import type { ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
+import type { CureDesigns, MixDesigns, RollsDesign } from '../design/design-work.js';
 import { type Workbook, warn, warnCrew } from '../job/workbook.js';
 import { allowedTimeOf } from '../mix-and-cure/allowed-time.js';
 import { chargeOf, lengthOf } from './charge.js';

@@ -8,8 +8,11 @@ import { timelineDrawing } from './timeline.js';
 
 /** The drawings of a design. */
 export interface RepairDrawings {
+  /** Pipe, defect and laminate seen from the side; absent where the design did not get so far. */
   readonly elevation?: string | undefined;
+  /** Pipe and laminate cut across; absent where the design did not get so far. */
   readonly crossSection?: string | undefined;
+  /** The steps of the job over the hours; absent where the design did not get so far. */
   readonly timeline?: string | undefined;
   /** Only where the temperature of the steel is foreseen over the hours. */
   readonly cure?: string | undefined;

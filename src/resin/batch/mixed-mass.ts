@@ -3,7 +3,9 @@ import type { Mass } from '../../quantity/index.js';
 
 /** A batch as it was weighed. */
 export interface WeighedBatch {
+  /** Mass of the base in it. */
   readonly base: Mass;
+  /** Mass of the hardener in it. */
   readonly hardener: Mass;
 }
 

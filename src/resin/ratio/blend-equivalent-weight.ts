@@ -3,7 +3,9 @@ import type { Mass, MolarMass } from '../../quantity/index.js';
 
 /** One reactive component: its mass, and the mass that holds one mole of reactive groups. */
 export interface ReactiveComponent {
+  /** Mass of it in the blend. */
   readonly mass: Mass;
+  /** Its mass for each mole of reactive groups. */
   readonly equivalentWeight: MolarMass;
 }
 

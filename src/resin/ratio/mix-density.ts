@@ -3,7 +3,9 @@ import type { Density, Mass } from '../../quantity/index.js';
 
 /** One component of a mix. */
 export interface MixComponent {
+  /** Mass of it in the mix. */
   readonly mass: Mass;
+  /** Its density by itself. */
   readonly density: Density;
 }
 

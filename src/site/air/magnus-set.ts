@@ -6,17 +6,23 @@ export type MagnusSetName = 'sonntag' | 'alduchov-eskridge' | 'bolton' | 'tetens
 
 /** Coefficients of e_s = e_0 exp(b t/(c + t)), t in degrees Celsius, with the temperatures for which they hold. */
 export interface MagnusSet {
+  /** Name by which the set is asked for. */
   readonly name: MagnusSetName | 'sonntag-ice';
   /** e_0 [Pa]. */
   readonly atZero: number;
+  /** b, without a unit. */
   readonly b: number;
   /** c [degC]. */
   readonly c: number;
   /** Span [degC]. */
   readonly from: number;
+  /** End of that span [degC]. */
   readonly to: number;
+  /** Where the coefficients were printed. */
   readonly source: SourceKey;
+  /** How that source was reached. */
   readonly tag: SourceTag;
+  /** How the span was reached. */
   readonly rangeTag: SourceTag;
 }
 

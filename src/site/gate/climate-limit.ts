@@ -3,12 +3,17 @@ import { frozen } from '../../numeric/frozen.js';
 
 /** A limit of climate or cleanliness that people work to, with where it comes from. */
 export interface ClimateLimit {
+  /** What is limited. */
   readonly what: string;
+  /** Which way the limit holds. */
   readonly sense: 'at least' | 'at most' | 'either way';
   /** As written. */
   readonly value: string;
+  /** Who states it; absent where it is practice. */
   readonly source?: SourceKey;
+  /** How that source was reached. */
   readonly tag: SourceTag;
+  /** What speaks against relying on it. */
   readonly doubt?: string;
 }
 

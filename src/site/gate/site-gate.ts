@@ -4,15 +4,18 @@ import { type SurfaceGateInput, surfaceGate } from './surface-gate.js';
 import { type WeatherGateInput, weatherGate } from './weather-gate.js';
 
 export interface SiteGateInput {
+  /** Climate as read and forecast, and what it is judged by. */
   readonly weather: WeatherGateInput;
   /** Absent before the steel is prepared: the gate then judges the weather alone and says so. */
   readonly surface?: SurfaceGateInput | undefined;
 }
 
 export interface SiteGate {
+  /** The hardest of all checks. */
   readonly decision: GateDecision;
   /** The earliest start that the weather allows within the forecast. */
   readonly earliestStart?: Time;
+  /** Every check of the weather and of the steel. */
   readonly reasons: readonly GateReason[];
 }
 

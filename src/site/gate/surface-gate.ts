@@ -15,24 +15,32 @@ import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 export interface SurfaceGateInput {
   /** The grade on which the system was qualified; no default. */
   readonly requiredGrade: SurfaceGradeName;
+  /** The grade that was reached. */
   readonly grade: SurfaceGradeName;
   /** The profile on which the system was qualified; no default. */
   readonly requiredProfile: Length;
+  /** The profile as measured. */
   readonly profile: Length;
+  /** Whether no oil or grease was found on the steel. */
   readonly isFreeOfOil: boolean;
+  /** Whether the steel has begun to rust again. */
   readonly hasRustBloom: boolean;
+  /** Time since the steel was prepared. */
   readonly sincePreparation: Time;
   /** From preparation to primer; commonly 4 h. */
   readonly openTime: Time;
   /** Where salts are limited: 20 mg/m2 offshore, 50 in ballast tanks. */
   readonly saltLimit?: ArealWeight | undefined;
+  /** Every reading; their mean is judged. */
   readonly saltReadings?: readonly ArealWeight[] | undefined;
   /** Of one reading; 8.2 mg/m2 when absent. */
   readonly saltPrecision?: ArealWeight | undefined;
 }
 
 export interface SurfaceGate {
+  /** The hardest of all checks. */
   readonly decision: GateDecision;
+  /** Every check, in a fixed order. */
   readonly reasons: readonly GateReason[];
 }
 

@@ -24,7 +24,9 @@ export interface WeatherHour extends Climate {
 
 /** Air and steel at one time. */
 export interface Climate {
+  /** Of the air at the pipe. */
   readonly airTemperature: Temperature;
+  /** Relative humidity of that air. */
   readonly humidity: Ratio;
   /** Of the steel: a cold fluid sets it, not the air. */
   readonly steelTemperature: Temperature;
@@ -42,8 +44,11 @@ export interface WeatherLimits {
   readonly humidityLimit?: Ratio | undefined;
   /** At the steel, at the worst edge; 0.85 when absent, lower to hold a blasted surface. */
   readonly steelHumidityLimit?: Ratio | undefined;
+  /** Error of the thermometer on the steel; 0.5 K when absent. */
   readonly steelError?: TemperatureDifference | undefined;
+  /** Error of the thermometer in the air; 0.5 K when absent. */
   readonly temperatureError?: TemperatureDifference | undefined;
+  /** Error of the hygrometer; 0.03 when absent. */
   readonly humidityError?: Ratio | undefined;
 }
 

@@ -19,9 +19,11 @@ export interface WeatherGateInput extends WeatherLimits {
 }
 
 export interface WeatherGate {
+  /** The hardest of all checks. */
   readonly decision: GateDecision;
   /** The earliest start within the forecast from which every check holds; absent where there is none. */
   readonly earliestStart?: Time;
+  /** Each check at the worst hour of the span that it has to hold. */
   readonly reasons: readonly GateReason[];
 }
 

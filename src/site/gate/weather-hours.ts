@@ -4,6 +4,7 @@ import type { WeatherHour } from './weather-check.js';
 
 /** A stretch of a forecast over which one climate holds. */
 export interface WeatherStretch extends Omit<WeatherHour, 'time'> {
+  /** How long it lasts. */
   readonly duration: Time;
 }
 

@@ -4,8 +4,11 @@ import { linksByStep, type ScheduleInput } from './step-links.js';
 
 /** A step in its place. */
 export interface StepTimes {
+  /** Name of the step. */
   readonly name: string;
+  /** From the start of the work. */
   readonly startsAt: Time;
+  /** From the start of the work. */
   readonly endsAt: Time;
   /** How much later it may end without moving the end of the work. */
   readonly slack: Time;

@@ -3,19 +3,25 @@ import type { Time } from '../../quantity/index.js';
 
 /** A step of the work, and how long it takes. */
 export interface ScheduledStep {
+  /** A name that no other step bears. */
   readonly name: string;
+  /** How long it takes. */
   readonly duration: Time;
 }
 
 /** A step begins only when another has ended. */
 export interface StepLink {
+  /** The step that waits. */
   readonly step: string;
+  /** The step that has to end first. */
   readonly after: string;
 }
 
 /** The hour at which a step really began. */
 export interface EnteredHour {
+  /** The step that began. */
   readonly step: string;
+  /** From the start of the work. */
   readonly at: Time;
 }
 

@@ -5,17 +5,23 @@ export type SurfaceGradeName = 'Sa 1' | 'Sa 2' | 'Sa 2 1/2' | 'Sa 3' | 'St 2' | 
 
 /** A preparation grade: how it is made, and what it leaves on the steel. */
 export interface SurfaceGrade {
+  /** Name of the grade. */
   readonly grade: SurfaceGradeName;
+  /** How it is made. */
   readonly method: 'blast' | 'hand or power tool' | 'power tool to bare metal';
   /** Rank within its method, from the lightest; grades of two methods are not compared. */
   readonly rank: number;
+  /** What is left on the steel. */
   readonly meaning: string;
   /** The nearest SSPC grade; about the same, never the same. */
   readonly sspc: string;
+  /** The nearest NACE grade, where there is one. */
   readonly nace?: string;
   /** Whether the grade by itself leaves a profile that a laminate can hold to. */
   readonly leavesProfile: boolean;
+  /** Standard that the grade is from. */
   readonly source: SourceKey;
+  /** How that standard was reached. */
   readonly tag: SourceTag;
 }
 

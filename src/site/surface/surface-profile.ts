@@ -3,14 +3,19 @@ import type { Length } from '../../quantity/index.js';
 
 /** A segment of a surface profile comparator. */
 export interface ComparatorSegment {
+  /** For steel blasted with grit or with shot. */
   readonly comparator: 'grit' | 'shot';
+  /** Segment of the comparator, from the finest. */
   readonly segment: 1 | 2 | 3 | 4;
   /** Nominal height [m]. */
   readonly nominal: Length;
   /** Either way [m]; recalled. */
   readonly tolerance: Length;
+  /** Standard that the segment is from. */
   readonly source: SourceKey;
+  /** How the nominal height was reached. */
   readonly tag: SourceTag;
+  /** How the tolerance was reached. */
   readonly toleranceTag: SourceTag;
 }
 

@@ -5,8 +5,11 @@ import { type StaggeredPass, type StaggeredPassesInput, staggeredPasses } from '
 
 /** One roll: how much of it is laid, and where its end lies. */
 export interface RollAlongTape {
+  /** Counted from 1 in the order of laying. */
   readonly roll: number;
+  /** Tape of it that lies on the pipe. */
   readonly length: Length;
+  /** The pass in which it ends. */
   readonly endsInPass: number;
   /** The leading edge of the tape, from the centre of the wrap. */
   readonly endsAt: Length;

@@ -4,8 +4,11 @@ import { sheetsSideBySide } from '../sheets-side-by-side.js';
 
 /** One band of sheet, wound to its full count of layers before the next; positions from the centre of the wrap. */
 export interface SheetBand {
+  /** Counted from 1 in the order of laying. */
   readonly band: number;
+  /** Edge at which it begins. */
   readonly from: Length;
+  /** Edge at which it ends. */
   readonly to: Length;
 }
 

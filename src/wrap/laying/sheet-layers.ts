@@ -6,9 +6,13 @@ import { placeOfLayer } from './joint-offsets.js';
 export interface SheetPiece {
   /** Counted from 1 in the order of laying. */
   readonly piece: number;
+  /** Counted from 1 on the pipe outwards. */
   readonly layer: number;
+  /** Counted from 1 in its layer. */
   readonly band: number;
+  /** Edge at which it begins. */
   readonly from: Length;
+  /** Edge at which it ends. */
   readonly to: Length;
   /** From the start of the wrap. */
   readonly begins: Length;

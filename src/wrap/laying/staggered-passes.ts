@@ -6,13 +6,19 @@ import { lengthPerTurn } from '../length-per-turn.js';
 
 /** One pass of tape as it is laid: positions are of the outer edges of the tape, from the centre of the wrap. */
 export interface StaggeredPass {
+  /** Counted from 1 in the order of laying. */
   readonly pass: number;
+  /** Odd passes run forward, even ones back. */
   readonly direction: 'forward' | 'back';
+  /** Where the pass begins; below 0 before the centre. */
   readonly from: Length;
+  /** Where the pass ends. */
   readonly to: Length;
   /** Tape in the pass, closing turns included. */
   readonly tapeLength: Length;
+  /** Diameter of the middle of the pass. */
   readonly meanDiameter: Length;
+  /** Width of the tape measured along the pipe. */
   readonly axialWidth: Length;
 }
 
