@@ -94,7 +94,13 @@ describe('a design as JSON', () => {
         // biome-ignore lint/suspicious/noExplicitAny: see above.
         const [full, short] = [undefined, digits].map((each) => encodeDesign(made, { units, digits: each }) as any);
         const parts = [short, full].map(({ laminate, extent, mixes, timeline, endOfLife, line }) => ({
-          up: [laminate?.laidThickness, laminate?.thickness.value, extent?.overlap.value, extent?.totalLength, extent?.taper]
+          up: [
+            laminate?.laidThickness,
+            laminate?.thickness.value,
+            extent?.overlap.value,
+            extent?.totalLength,
+            extent?.taper,
+          ]
             .concat([mixes?.filler?.mass, mixes?.laminateResin?.mass, timeline?.earliestReturn?.time])
             .concat(timeline?.steps.map((step: { duration: { time?: unknown } }) => step.duration.time) ?? []),
           down: [
