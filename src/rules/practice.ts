@@ -184,6 +184,20 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'practice',
     because: 'within the usual 10 to 25 per cent; it costs material only',
   },
+  longestLaying: {
+    name: 'time in which one laminate is laid',
+    kind: 'time',
+    value: 86_400 as Time,
+    tag: 'chosen',
+    because: 'a shift may cross midnight; after a day the first layers have set',
+  },
+  mostInsideOverlap: {
+    name: 'largest overlap of tape along the inside of a bend',
+    kind: 'ratio',
+    value: 0.95 as Ratio,
+    tag: 'chosen',
+    because: 'twenty turns lie on one place there, and wrinkle',
+  },
   shareOfWorkingTime: {
     name: 'share of the working time from the first contact of resin and hardener to the last turn',
     kind: 'ratio',

@@ -377,6 +377,7 @@ export const directions: Readonly<Record<string, string>> = {
   'resin/laminate-resin': 'fabricArea+ arealWeight+ fibreMassFraction- waste+ primerMass+',
   'resin/least-weighed-mass': 'resolution+ tolerance-',
   'resin/mass': 'volume+ density+',
+  'resin/mass-for-layers': 'mass+ planned- layers+',
   'resin/mass-along-length': 'mass+ length- part+',
   'resin/mass-parts': 'partsA- partsB+ densityA- densityB+',
   'resin/mass-with-waste': 'volume+ density+ waste+',

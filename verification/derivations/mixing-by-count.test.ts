@@ -15,6 +15,7 @@ import {
   hardenerDeviation,
   leastWeighedMass,
   massAlongLength,
+  massForLayers,
   measuredFibreFraction,
   mixingRatioError,
   plyDensity,
@@ -136,6 +137,17 @@ describe('resin on its way', () => {
       }
     },
   );
+
+  secondRoute('resin/mass-for-layers', 'arithmetic', 'a wetted layer at a time', () => {
+    for (const [planned, layers] of [
+      [6, 9],
+      [11, 4],
+    ] as const) {
+      let resin = 0;
+      for (let layer = 0; layer < layers; layer++) resin += 3.6 / planned;
+      meets(massForLayers({ mass: 3.6 as Mass, planned, layers }), resin);
+    }
+  });
 
   secondRoute('resin/usable-mass', 'arithmetic', 'grams placed second by second until the mix sets', () => {
     for (const [rate, working, mixing] of [

@@ -27,6 +27,8 @@ export const practiceList: readonly PracticeRow[] = [
   ['leastSheetWidth', '50 mm', 'chosen', 'twice the side lap'],
   ['tapeWaste', '10 %', 'secondary', '10 % waste is the figure quoted for tape'],
   ['mixWaste', '15 %', 'practice', 'waste w 10-25 %'],
+  ['longestLaying', '1 day', 'chosen', none],
+  ['mostInsideOverlap', '95 %', 'chosen', none],
   ['shareOfWorkingTime', '80 %', 'chosen', none],
   ['leastRadiusUnderWrap', '5 mm', 'recalled', 'corner radius >= 5 mm'],
   ['ratioTolerance', '5 %', 'practice', 'tolerance 5 % by mass; the value of the maker governs'],

@@ -1,11 +1,12 @@
 import { acceptRepair, type HoldPoint, type PressureTestRecord } from '../../acceptance/index.js';
-import { equivalentTime, equivalentTimeLeavesTestedSpan } from '../../cure/index.js';
+import { coldestBehindHistory, equivalentTime, equivalentTimeLeavesTestedSpan } from '../../cure/index.js';
 import { energiesOf } from '../../cure/wait/energy-bounds.js';
 import type { ActivationEnergy, GaugePressure, Time } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { Designed } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
+import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import { type Against, byAcceptance, pointBy } from './against.js';
 import { moistureCurePoint } from './moisture-cure.js';
 import { notShown, reaching } from './points.js';
@@ -23,20 +24,22 @@ export function firmPoint(design: Designed, { fillerWasFirm }: AsBuiltRecord): A
   return [firm];
 }
 
-/** The hours of the steel as hours at the maker's temperature, by the energy that credits least. */
+/** The hours of the steel, as cold as the thermometer allows, as hours at the maker's temperature, by the energy that credits least. */
 export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsBuiltPoint {
   const { laminate } = design.case;
   const { cure } = laminate;
   if (steps === undefined || steps.length === 0)
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') return moistureCurePoint(design, cure, steps);
+  const error = thermometerErrorOf(design.case.site);
+  const { steps: coldest } = coldestBehindHistory({ steps, error });
   const { referenceTemperature, testedFrom, testedTo, mechanism, activationEnergy } = cure;
   const minimumTemperature = hoursCountFrom(cure.minimumTemperature, laminate);
   const span = { referenceTemperature, testedFrom, testedTo, minimumTemperature, mechanism };
   let value = Number.POSITIVE_INFINITY;
   for (const energy of energiesOf({ activationEnergy })) {
-    const history = { ...span, steps, activationEnergy: energy as ActivationEnergy };
-    if (equivalentTimeLeavesTestedSpan(history)) {
+    const history = { ...span, steps: coldest, activationEnergy: energy as ActivationEnergy };
+    if (equivalentTimeLeavesTestedSpan({ ...history, steps })) {
       return notShown(
         'cure',
         'the steel left the span of temperature in which the maker tested: nothing tells how far the laminate has cured',

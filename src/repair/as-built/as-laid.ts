@@ -29,7 +29,9 @@ export function tooThick(design: Designed, { thickness }: AsBuiltRecord): Reason
 }
 
 /** What the plan lays: the passes of a tape may give a layer more than the criteria ask for. */
-const plannedLayers = ({ laminate, wrap }: Designed): number => Math.max(laminate.plies, wrap.layers);
+export function plannedLayers({ laminate, wrap }: Designed): number {
+  return Math.max(laminate.plies, wrap.layers);
+}
 
 const workOf = (design: Designed) => openWorkbook(design.case, { rules: design.options.rules });
 

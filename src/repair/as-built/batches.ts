@@ -1,11 +1,14 @@
 import { missingTo, reaches } from '../../numeric/index.js';
+import { dayAfter } from '../../quantity/clock.js';
 import { type Amount, exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
-import { hardenerDeviation, massWithoutWaste, mixedMass } from '../../resin/index.js';
+import { hardenerDeviation, massForLayers, massWithoutWaste, mixedMass } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { Designed } from '../design/design.js';
 import type { MixDesign } from '../design/design-work.js';
+import { plannedLayers } from './as-laid.js';
 import { daysOf } from './days.js';
+import { isFarBeyond } from './far-beyond.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
 import { workingTimeThen } from './working-time-then.js';
@@ -25,10 +28,10 @@ export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoin
   const planned = mixesOf(design);
   if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
   const findings: BatchFindings = { faults: [], open: [], amounts: [] };
-  for (const [use, mix] of planned) judgeAmount(design, use, mix, batches, findings);
+  for (const [use, mix] of planned) judgeAmount(design, use, mix, record, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
   judgeNumbers(batches, findings);
-  judgeLaidOn(record, findings);
+  judgeDays(record, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -51,12 +54,13 @@ function mixesOf({ mixes: { filler, laminateResin } }: Designed): [Use, MixDesig
 
 /** What has to lie on the pipe has been mixed, or fibre stays dry and a hollow stays under the wrap. */
 function judgeAmount(
-  { case: repairCase }: Designed,
+  design: Designed,
   use: Use,
   mix: MixDesign,
-  batches: readonly BatchRecord[],
+  { batches = [], layers }: AsBuiltRecord,
   { faults, open, amounts }: BatchFindings,
 ): void {
+  const repairCase = design.case;
   const own = batches.filter((batch) => batch.use === use);
   if (own.length === 0) {
     open.push(`no batch of ${use} was recorded`);
@@ -64,7 +68,14 @@ function judgeAmount(
   }
   const stated = use === 'filler' ? repairCase.filler : repairCase.resin;
   const waste = (stated === 'none' ? undefined : stated.waste) ?? practice.mixWaste.value;
-  const least = massWithoutWaste({ mass: mix.mass, waste });
+  const forPlanned = massWithoutWaste({ mass: mix.mass, waste });
+  const planned = plannedLayers(design);
+  // Fewer layers than planned are a fault by themselves, and far more are a slip of the count.
+  const hasMore = use === 'laminate resin' && layers !== undefined && layers > planned;
+  const least =
+    hasMore && !isFarBeyond(layers, design.laminate.plies)
+      ? massForLayers({ mass: forPlanned, planned, layers })
+      : forPlanned;
   const mixed = mixedMass({ batches: own });
   if (reaches(mixed, least)) return;
   faults.push(
@@ -82,10 +93,18 @@ function judgeNumbers(batches: readonly BatchRecord[], { open }: BatchFindings):
   }
 }
 
-/** Resin is laid before it gels: a laminate laid on another day than the last of its resin was mixed is a slip, or not of this resin. */
-function judgeLaidOn({ batches = [], laidOn }: AsBuiltRecord, { faults, open }: BatchFindings): void {
+/**
+ * A laminate is laid in one go, which may cross midnight: a layer on one that has set is another bond. And resin is laid before
+ * it gels: a laminate laid on another day than the last of its resin was mixed is a slip, or not of this resin.
+ */
+function judgeDays({ batches = [], laidOn }: AsBuiltRecord, { faults, open }: BatchFindings): void {
   const mixed = daysOf(batches, 'laminate resin');
-  if (laidOn === undefined || mixed === undefined || laidOn === mixed.last) return;
+  if (mixed === undefined) return;
+  if (mixed.last > dayAfter(mixed.first, practice.longestLaying.value))
+    open.push(
+      `resin of the laminate mixed on ${mixed.first} and on ${mixed.last}: layers of one day lie on layers that had set, and no design covers that bond`,
+    );
+  if (laidOn === undefined || laidOn === mixed.last) return;
   open.push(`laid on ${laidOn}, the last of its resin mixed on ${mixed.last}: one of these days is wrong`);
   for (const { number, use, useBefore } of batches)
     if (use === 'laminate resin' && useBefore !== undefined && laidOn > useBefore)

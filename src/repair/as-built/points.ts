@@ -1,4 +1,5 @@
 import { leastThickness } from '../../acceptance/index.js';
+import { coldestBehindReading } from '../../cure/index.js';
 import { laidThickness } from '../../laminate/index.js';
 import { agreeWithin, missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
@@ -6,6 +7,7 @@ import { practice } from '../../rules/index.js';
 import { steelMargin, surfaceGate } from '../../site/index.js';
 import type { Designed } from '../design/design.js';
 import { sidesOfBend } from '../design/side-of-bend.js';
+import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import { laidLength } from '../wrap/wrap.js';
 import { extentAsLaid, tooThick } from './as-laid.js';
@@ -141,7 +143,8 @@ export function climatePoint({ case: repairCase }: Designed, { climate = [] }: A
   const faults: Line[] = point.verdict === 'meets' ? [] : [{ text: point.text }];
   if (climate.some(({ relativeHumidity }) => relativeHumidity > highest))
     faults.push(line('the air was above {0}', roundedDown('humidity', 'ratio', highest)));
-  if (climate.some(({ steelTemperature }) => steelTemperature < coldest))
+  const error = thermometerErrorOf(repairCase.site);
+  if (climate.some(({ steelTemperature: reading }) => coldestBehindReading({ reading, error }) < coldest))
     faults.push({ text: 'the steel was colder than the resin cures' });
   if (climate.some(({ steelTemperature }) => steelTemperature > hottest))
     faults.push(

@@ -1,6 +1,6 @@
 import { step } from '../../formula/index.js';
 import { outsideRadius } from '../../pipe/index.js';
-import { exactly, type Length, type Ratio, roundedUp } from '../../quantity/index.js';
+import { exactly, type Length, type Ratio, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import {
   axialTapeWidth,
@@ -95,5 +95,13 @@ function overlapInside(work: Workbook, { overlap }: TapeStock, outsideDiameter: 
   const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
   const lineRadius = step(work.recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
   const turns = { overlap, bendRadius, outsideDiameter, lineRadius };
-  return step(work.recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
+  const onInside = step(work.recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
+  if (onInside > practice.mostInsideOverlap.value) {
+    work.reasons.push({
+      text: 'the bend is so tight that the turns pile up along its inside: less overlap, or cut out the bend',
+      found: exactly('overlap along the inside', 'ratio', onInside),
+      limit: roundedDown('largest overlap along the inside', 'ratio', practice.mostInsideOverlap.value),
+    });
+  }
+  return onInside;
 }

@@ -3,6 +3,7 @@ export * from './batch-split.js';
 export * from './least-weighed-mass.js';
 export * from './mass.js';
 export * from './mass-along-length.js';
+export * from './mass-for-layers.js';
 export * from './mass-with-waste.js';
 export * from './mass-without-waste.js';
 export * from './mixed-mass.js';

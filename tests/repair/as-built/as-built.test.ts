@@ -67,6 +67,9 @@ describe('the points of a record', () => {
   });
 });
 
+/** One degree Fahrenheit in kelvin: what the thermometers of these cases may be off. */
+const OFF = 1 / 1.8;
+
 describe('the cure of a record', () => {
   const hours = (...steps: readonly (readonly [hours: number, degrees: number])[]): Paths => ({
     cure: steps.map(([each, degrees]) => ({ duration: time.hour(each), temperature: temperature.degC(degrees) })),
@@ -79,9 +82,10 @@ describe('the cure of a record', () => {
       cureTime: number;
       referenceTemperature: number;
     };
-    const at = (seconds: number) =>
-      pointIn(quiet(), 'cure', { cure: [{ duration: seconds, temperature: referenceTemperature }] });
-    expect(at(cureTime)).toMatchObject({ verdict: 'meets', found: { value: cureTime }, limit: { value: cureTime } });
+    const reading = referenceTemperature + OFF;
+    const at = (seconds: number) => pointIn(quiet(), 'cure', { cure: [{ duration: seconds, temperature: reading }] });
+    expect(at(cureTime * 1.000001)).toMatchObject({ verdict: 'meets', limit: { value: cureTime } });
+    expect(at(cureTime)?.found?.value).toBeCloseTo(cureTime, 6);
     expect(at(cureTime / BEYOND)?.verdict).toBe('does not meet');
   });
 
@@ -295,7 +299,8 @@ describe('steel and air of a record', () => {
 
   it('may reach each limit', () => {
     expect(air(quiet(), read(38, 24, 85))?.verdict).toBe('meets');
-    expect(air(quiet(), read(10, 0, 50))?.verdict).toBe('meets');
+    expect(air(quiet(), read(10.001 + OFF, 0, 50))?.verdict).toBe('meets');
+    expect(air(quiet(), read(9.999 + OFF, 0, 50))?.verdict).toBe('does not meet');
     expect(air(quiet(), read(40, 24, 50))?.verdict).toBe('meets');
   });
 

@@ -16,9 +16,16 @@ describe('tape on a bend', () => {
   });
   const radius = (designed(on(length.m(1))).laminate.wrappedDiameter / 2) as Length;
 
-  it('is laid on a bend that is wider than what lies under the tape, and on none as tight as that', () => {
-    const wider = (radius * (1 + 1e-9)) as Length;
-    expect(designRepair(on(wider)).verdict).toBe('designed');
+  it('is laid where at most 19 of 20 widths lie over each other along the inside, and on no tighter bend', () => {
+    // Half a width of lap outside: a tenth of the turns' distance is left inside where (R - r) / (R + r) = 1 / 10.
+    const tightest = (radius * 11) / 9;
+    expect(designRepair(on((tightest * 1.000001) as Length)).verdict).toBe('designed');
+    const tighter = designRepair(on((tightest * 0.999999) as Length));
+    expect(tighter.verdict).toBe('not repairable');
+    expect(tighter.reasons).toMatchObject([{ found: { kind: 'ratio' }, limit: { value: 0.95 } }]);
+  });
+
+  it('is laid on no bend as tight as what lies under the tape', () => {
     const asTight = designRepair(on(radius));
     expect(asTight.verdict).toBe('not repairable');
     expect(asTight.reasons).toMatchObject([{ found: { value: radius }, limit: { value: radius } }]);

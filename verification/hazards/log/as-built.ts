@@ -192,6 +192,7 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/batches.ts: open laid on <laidOn>, the last of its resin mixed on',
       'as-built/batches.ts: faults batch <number>: laid on',
       'as-built/batches.ts: open a batch has no number',
+      'as-built/batches.ts: open resin of the laminate mixed on <mixed.first> and on <mixed.last>',
     ],
     tests: batch(
       'with too much hardener',
@@ -202,6 +203,7 @@ export const asBuilt: readonly Hazard[] = [
       'from a pack out of date',
       'laid on another day than its resin was mixed',
       'laid after the last day of its pack',
+      'of a laminate that was laid on two days',
       'without a number',
     ),
   },

@@ -63,6 +63,12 @@ export const shapes: readonly Hazard[] = [
     tests: onFitting('that is tighter than the laminate is wide'),
   },
   {
+    could: 'The bend is so tight that the turns of tape hardly move on along its inside.',
+    would: 'Twenty turns on one place would wrinkle, and never wet out.',
+    guards: ['wrap/tape.ts: reasons the bend is so tight that the turns pile up along its inside: le'],
+    tests: onFitting('on whose inside the turns pile up'),
+  },
+  {
     could: 'Preparation opens a slot further than it was measured, or a hole beside it.',
     would: 'The laminate over it would peel at less than its pressure.',
     guards: [

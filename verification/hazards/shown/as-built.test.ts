@@ -204,6 +204,13 @@ describe('a batch', () => {
     with: { laidOn: '2026-05-31' },
     verdict: 'not shown',
   });
+  held('of a laminate that was laid on two days', 'batches', {
+    of: quietLoss,
+    with: ({ batches = [] }) => ({
+      batches: batches.map((batch, index) => ({ ...batch, mixedOn: index === 0 ? '2026-05-30' : '2026-06-01' })),
+    }),
+    verdict: 'not shown',
+  });
   held('laid after the last day of its pack', 'batches', {
     of: quietLoss,
     with: { laidOn: '2027-07-01' },
@@ -255,7 +262,8 @@ describe('the cure', () => {
   held('that nobody recorded', 'cure', { with: { cure: undefined }, verdict: 'not shown' });
   held('with no temperature in its record', 'cure', { with: { cure: [] }, verdict: 'not shown' });
   held('of fewer hours than the maker asks for', 'cure', {
-    with: { cure: at(6, 23) },
+    // Behind a thermometer that is half a kelvin off.
+    with: { cure: at(6, 23.5) },
     verdict: 'does not meet',
     short: 18 * 3600,
   });

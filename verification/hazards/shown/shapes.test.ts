@@ -57,6 +57,12 @@ describe('a fitting', () => {
     verdict: 'not repairable',
     says: /fold over each other/,
   });
+  show('on whose inside the turns pile up', {
+    from: withPaths(bend, { 'defect.nearestAttachment': '20 m' }),
+    with: { 'fitting.bendRadius': '100 mm' },
+    verdict: 'not repairable',
+    limit: 0.95,
+  });
   const flanged = withPaths(quietLoss, { fitting: { kind: 'flange' } });
   show('whose metal shares the load', {
     from: flanged,
