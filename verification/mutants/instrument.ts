@@ -20,6 +20,16 @@ const EXCLUDED = ['StringLiteral', 'Regex'];
 
 const silent = new Proxy({}, { get: () => () => false });
 
+/**
+ * The lines of the declaration of a formula. It computes nothing: its equation is run against the code with every case, and its
+ * inputs, spans and limits are held to the code by tests that draw from it.
+ */
+function declarationIn(text: string): { readonly from: number; readonly to: number } | undefined {
+  const lines = text.split('\n');
+  const from = lines.findIndex((line) => line.includes('/* @__PURE__ */ formula<'));
+  return from < 0 ? undefined : { from, to: lines.indexOf('});', from) };
+}
+
 /** The files with every change in them, switched off. */
 export async function instrument(
   files: readonly string[],
@@ -30,9 +40,13 @@ export async function instrument(
     [...sources].map(([name, content]) => ({ name, content, mutate: true })),
     { plugins: null, excludedMutations: EXCLUDED, ignorers: [], noHeader: false } as never,
   );
+  const declared = new Map([...sources].map(([file, text]) => [file, declarationIn(text)]));
   const shortOf = (path: string): string => path.slice(root.length + 1);
   const mutants = result.mutants
-    .filter(({ status }) => status !== 'Ignored')
+    .filter(({ status, fileName, location }) => {
+      const { from = Infinity, to = -1 } = declared.get(fileName) ?? {};
+      return status !== 'Ignored' && !(location.start.line >= from && location.end.line <= to);
+    })
     .map(({ id, fileName, location, mutatorName, replacement }) => {
       const lines = (sources.get(fileName) ?? '').split('\n');
       const { start, end } = location;
