@@ -153,6 +153,11 @@ function formatted(target: string, input: string): string {
   });
 }
 
+/** The comment of an entry: typedoc would take one without the tag for that of every symbol below it. */
+function head(words: string, entry: string): string {
+  return `/**\n * \`hoopwright${entry}\`: ${words}. Written by \`npm run contents\`.\n *\n * @module\n */\n`;
+}
+
 /** The text that each written file must have. */
 export function contents(): ReadonlyMap<string, string> {
   const built = program();
@@ -162,10 +167,10 @@ export function contents(): ReadonlyMap<string, string> {
     return `// ${heading}\n\n${list}`;
   });
   const texts: [string, string][] = [
-    ['src/index.ts', `/** Table of contents, written by \`npm run contents\`. */\n\n${sections.join('\n')}`],
+    ['src/index.ts', `${head('the whole job, the kinds and the rule sets', '')}\n${sections.join('\n')}`],
     ...Object.entries(rooms).map(([room, words]): [string, string] => [
       `src/${room}.ts`,
-      `/** \`hoopwright/${room}\`: ${words}. Written by \`npm run contents\`. */\n${listOf(room, built, tables)}`,
+      `${head(words, `/${room}`)}${listOf(room, built, tables)}`,
     ]),
     ['package.json', manifest()],
   ];

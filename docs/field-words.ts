@@ -1,5 +1,5 @@
 /**
- * What the fields of an interface say to people, where a table says it already: the inputs and results of a formula in its
+ * What types and their fields say to people, where a table says it already: the inputs and results of a formula in its
  * declaration, the fields of a case in the words of the case, the kinds by their SI unit. The types of the package and the
  * reference of the interface take the words from here, so that each stands in the source once.
  */
@@ -20,12 +20,14 @@ export function fieldWords(program: ts.Program): FieldWords {
     for (const node of checker.getPropertyOfType(type, name)?.declarations ?? [])
       if (ts.getJSDocCommentsAndTags(node).length === 0 && !words.has(node)) words.set(node, text);
   };
+  const used: TypesUsed = { takes: new Map(), gives: new Map() };
   const own = program.getSourceFiles().filter(({ fileName }) => /\/src\/(?!cli)/u.test(fileName));
   for (const file of own) {
     for (const { types, id } of declaredFormulas(file)) {
       const formula = byId.get(id);
       if (formula === undefined) continue;
       const [input, output] = types.map((type) => checker.getTypeFromTypeNode(type));
+      noteTypes(types, formula, checker, used);
       for (const [name, declaration] of Object.entries(formula.inputs as Readonly<Record<string, InputDeclaration>>))
         if (input !== undefined) say(input, name, inputWords(declaration));
       for (const [name, declaration] of outputsOf(formula))
@@ -37,7 +39,40 @@ export function fieldWords(program: ts.Program): FieldWords {
         for (const { name } of type.getProperties()) say(type, name, `The coherent SI unit of the kind ${name}.`);
     }
   }
+  for (const [node, names] of used.takes)
+    if (!words.has(node)) words.set(node, `What ${listed(names)} ${names.length === 1 ? 'takes' : 'take'}.`);
+  for (const [node, names] of used.gives)
+    if (!words.has(node)) words.set(node, `What ${listed(names)} ${names.length === 1 ? 'gives' : 'give'}.`);
   return words;
+}
+
+/** Types that formulas take and give, each by the node that declares it, with the functions that do. */
+interface TypesUsed {
+  readonly takes: Map<ts.Node, string[]>;
+  readonly gives: Map<ts.Node, string[]>;
+}
+
+/** A type of its own that a formula takes or gives is called by the function, where its doc comment does not say more. */
+function noteTypes(
+  types: readonly ts.TypeNode[],
+  { compute }: AnyFormula,
+  checker: ts.TypeChecker,
+  { takes, gives }: TypesUsed,
+): void {
+  for (const [index, type] of types.entries()) {
+    if (!ts.isTypeReferenceNode(type)) continue;
+    const symbol = checker.getSymbolAtLocation(type.typeName);
+    const named =
+      symbol !== undefined && symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+    const by = index === 0 ? takes : gives;
+    for (const node of named?.declarations ?? [])
+      if (ts.getJSDocCommentsAndTags(node).length === 0) by.set(node, [...(by.get(node) ?? []), compute.name]);
+  }
+}
+
+function listed(names: readonly string[]): string {
+  const called = names.map((name) => `\`${name}\``);
+  return called.length === 1 ? called.join('') : `${called.slice(0, -1).join(', ')} and ${called.at(-1)}`;
 }
 
 const byId = new Map(formulas.map((formula) => [formula.id, formula]));

@@ -1,4 +1,8 @@
-/** `hoopwright/acceptance`: hardness, findings and the pressure test. Written by `npm run contents`. */
+/**
+ * `hoopwright/acceptance`: hardness, findings and the pressure test. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AcceptanceDecision,
   type AcceptanceReason,

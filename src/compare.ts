@@ -1,4 +1,8 @@
-/** `hoopwright/compare`: one case by two rule sets, each difference by the rule that makes it. Written by `npm run contents`. */
+/**
+ * `hoopwright/compare`: one case by two rule sets, each difference by the rule that makes it. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type ComparedBases,
   type ComparedNumber,

@@ -1,4 +1,8 @@
-/** `hoopwright/cure`: temperature, time and degree of cure. Written by `npm run contents`. */
+/**
+ * `hoopwright/cure`: temperature, time and degree of cure. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type ActivationEnergyFromQ10Input,
   type ActivationEnergyFromRatesInput,

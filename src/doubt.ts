@@ -1,4 +1,8 @@
-/** `hoopwright/doubt`: what a design hangs on: sensitivity, tolerances, the chance to fall short. Written by `npm run contents`. */
+/**
+ * `hoopwright/doubt`: what a design hangs on: sensitivity, tolerances, the chance to fall short. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type Answer,
   type Corner,

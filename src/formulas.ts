@@ -1,6 +1,8 @@
 /**
  * `hoopwright/formulas`: the declarations of all formulas and the sources that they name, one call for a formula by its
  * name, also over columns, the check of a hand calculation and of a sheet of them, its typeset equation, and the search for it.
+ *
+ * @module
  */
 export {
   type ClaimedStep,

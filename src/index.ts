@@ -1,4 +1,8 @@
-/** Table of contents, written by `npm run contents`. */
+/**
+ * `hoopwright`: the whole job, the kinds and the rule sets. Written by `npm run contents`.
+ *
+ * @module
+ */
 
 // The whole job.
 

@@ -1,4 +1,8 @@
-/** `hoopwright/laminate`: allowable strain, thickness, leak resistance and extent of the laminate. Written by `npm run contents`. */
+/**
+ * `hoopwright/laminate`: allowable strain, thickness, leak resistance and extent of the laminate. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AcrossExpansionChamisInput,
   type AcrossExpansionSchaperyInput,

@@ -1,4 +1,8 @@
-/** `hoopwright/mechanics`: mechanics that several rooms need. Written by `npm run contents`. */
+/**
+ * `hoopwright/mechanics`: mechanics that several rooms need. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type ArrheniusRateInput,
   type ArrheniusShiftInput,

@@ -1,4 +1,8 @@
-/** `hoopwright/pipe`: stresses, design pressure, remaining strength and wall loss of a pipe. Written by `npm run contents`. */
+/**
+ * `hoopwright/pipe`: stresses, design pressure, remaining strength and wall loss of a pipe. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AllowablePressureInput,
   type AnchorForceInput,

@@ -1,4 +1,8 @@
-/** `hoopwright/report`: calculation sheets, single steps, formula cards, the plan of the work, exercises, comparisons and what doubt leaves. */
+/**
+ * `hoopwright/report`: calculation sheets, single steps, formula cards, the plan of the work, exercises, comparisons and what doubt leaves.
+ *
+ * @module
+ */
 export {
   type CalculationSheetOptions,
   calculationSheet,

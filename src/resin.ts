@@ -1,4 +1,8 @@
-/** `hoopwright/resin`: what is mixed: volumes, ratios, batches. Written by `npm run contents`. */
+/**
+ * `hoopwright/resin`: what is mixed: volumes, ratios, batches. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AdiabaticRiseInput,
   type ArealResinInput,

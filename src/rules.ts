@@ -1,4 +1,8 @@
-/** `hoopwright/rules`: rule sets as data. Written by `npm run contents`. */
+/**
+ * `hoopwright/rules`: rule sets as data. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   asmePcc2,
   type BrokenBound,

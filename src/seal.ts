@@ -1,4 +1,8 @@
-/** `hoopwright/seal`: how a leak is held first. Written by `npm run contents`. */
+/**
+ * `hoopwright/seal`: how a leak is held first. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AimedTensionInput,
   type AssuredTensionInput,

@@ -1,4 +1,8 @@
-/** `hoopwright/site`: whether work may start. Written by `npm run contents`. */
+/**
+ * `hoopwright/site`: whether work may start. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AbsoluteHumidityInput,
   absoluteHumidity,

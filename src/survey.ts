@@ -1,4 +1,8 @@
-/** `hoopwright/survey`: many metal losses at once: safe pressure, growth, which to repair first. Written by `npm run contents`. */
+/**
+ * `hoopwright/survey`: many metal losses at once: safe pressure, growth, which to repair first. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   compareRanks,
   lessConservative,

@@ -1,4 +1,8 @@
-/** `hoopwright/wrap`: tape and sheet: layers, lengths, rolls. Written by `npm run contents`. */
+/**
+ * `hoopwright/wrap`: tape and sheet: layers, lengths, rolls. Written by `npm run contents`.
+ *
+ * @module
+ */
 export {
   type AdvancePerTurnInput,
   type AxialTapeWidthInput,

@@ -13,6 +13,7 @@ const holdPoints: readonly HoldPoint[] = ['hardness', 'surface', 'bond', 'dimens
  *
  * It accepts only when every hold point was measured and passed; the worst hold point decides.
  *
+ * @param record what was measured on the finished repair
  * @throws CalculationError `invalid-input` for numbers that can never be right, or a finding without its measure
  */
 export function acceptRepair(record: AcceptanceRecord): AcceptanceDecision {

@@ -4,11 +4,13 @@ import type { HardnessGateInput } from './hardness/hardness-gate.js';
 import type { PressureFallVerdict } from './pressure-test/pressure-fall.js';
 import type { AcceptanceReason, AcceptanceVerdict, HoldPoint } from './verdict.js';
 
+/** Readings of hardness, and whether it still rises. */
 export interface HardnessRecord extends HardnessGateInput {
   /** Whether the hardness no longer rises from one look to the next: then waiting does not help. */
   readonly hasStopped: boolean;
 }
 
+/** What the inspection of the finished laminate showed. */
 export interface InspectionRecord {
   /** What was seen and heard; an empty list says that all was inspected and nothing was found. */
   readonly findings: readonly Finding[];
@@ -18,6 +20,7 @@ export interface InspectionRecord {
   readonly bondMethods: readonly ('tap test' | 'ultrasonic' | 'thermography' | 'other')[];
 }
 
+/** Thickness and overlap of the finished laminate, as measured and as asked for. */
 export interface DimensionsRecord {
   /** What the design asks for. */
   readonly requiredThickness: Length;
@@ -27,6 +30,7 @@ export interface DimensionsRecord {
   readonly requiredOverlap: Length;
 }
 
+/** The pressure test as it was made, and what the design asks of it. */
 export interface PressureTestRecord {
   /** What the design asks for. */
   readonly requiredPressure: GaugePressure;
@@ -58,6 +62,7 @@ export interface AcceptanceRecord {
   readonly pressureTest?: PressureTestRecord | 'not required' | undefined;
 }
 
+/** What becomes of a repair, and by which hold points. */
 export interface AcceptanceDecision {
   /** The gravest verdict of all hold points. */
   readonly verdict: AcceptanceVerdict;

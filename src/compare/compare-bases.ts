@@ -61,6 +61,7 @@ export interface ComparedOutcome {
   readonly madeBy: readonly string[];
 }
 
+/** One case by both rule sets, with each difference by the rules that make it. */
 export interface ComparedBases {
   /** The two rule sets, that of the case first. */
   readonly bases: readonly [first: Basis, second: Basis];

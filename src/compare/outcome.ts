@@ -28,9 +28,15 @@ export const outcomeNames = [
   'return to service, not before',
 ] as const;
 
+/** What of a design is compared, by its name. */
 export type OutcomeName = (typeof outcomeNames)[number];
 
-/** The pressure that a case is designed for: a surge above the design pressure takes its place. */
+/**
+ * The pressure that a case is designed for: a surge above the design pressure takes its place.
+ *
+ * @param repairCase with its design pressure, and its surge where it states one
+ * @returns gauge pressure [Pa]
+ */
 export function pressureOf({ service: { designPressure, surge } }: RepairCase): number {
   return typeof surge === 'number' ? Math.max(surge, designPressure) : designPressure;
 }
@@ -38,6 +44,8 @@ export function pressureOf({ service: { designPressure, surge } }: RepairCase): 
 /**
  * The outcomes of a design. The margin is the resistance of what is laid over the pressure that it is designed for, less
  * one; the return to service is what the known steps of the job take, nothing counted for those that nobody states.
+ *
+ * @param design made or not; an outcome that it did not get to has no value
  */
 export function outcomesOf(design: RepairDesign): Outcome[] {
   const { laminate, extent, acceptance, timeline, case: repairCase } = design;
@@ -58,7 +66,12 @@ export function outcomesOf(design: RepairDesign): Outcome[] {
   ];
 }
 
-/** The outcome of that name. */
+/**
+ * The outcome of that name.
+ *
+ * @param design made or not
+ * @param name which outcome
+ */
 export function outcomeOf(design: RepairDesign, name: OutcomeName): Outcome {
   const found = outcomesOf(design).find((each) => each.name === name);
   if (found === undefined) throw new Error(`there is no outcome "${name}": a fault of this library`);

@@ -40,6 +40,10 @@ export interface CoursePoint {
  * An outcome against one number of its case, over the real design: the whole job designed anew at each value, so that another
  * criterion may govern, and a value that is not designed leaves a gap.
  *
+ * @param repairCase the case about which the input is moved
+ * @param path the field that is moved: `defect.remainingWall`
+ * @param name the outcome that is followed
+ * @param steps how far and how finely it is moved, and the options of each design
  * @throws CalculationError as `designRepair`; where no number stands at the path, and for steps that are not above 0
  */
 export function courseOf(

@@ -19,7 +19,11 @@ export interface NumericInput {
 /** What the library filled in of a table and what is no measure of the job. */
 const NO_INPUTS: readonly string[] = ['lookedUp', 'confirmed'];
 
-/** Every number of a case, in the order of its table. */
+/**
+ * Every number of a case, in the order of its table.
+ *
+ * @param repairCase as for `designRepair`
+ */
 export function numericInputs(repairCase: RepairCase): NumericInput[] {
   const { ...fields }: Fields = caseTable;
   for (const name of NO_INPUTS) Reflect.deleteProperty(fields, name);
@@ -81,7 +85,12 @@ export function unitOfInput({ kind }: NumericInput): string {
   return kind === 'number' || kind === 'count' ? '' : siSymbol(kind);
 }
 
-/** A case with other numbers at some paths; all beside the way there is shared with the case that came in. */
+/**
+ * A case with other numbers at some paths; all beside the way there is shared with the case that came in.
+ *
+ * @param repairCase which stays as it is
+ * @param values the path of each field with its new number, in SI
+ */
 export function withInputs(
   repairCase: RepairCase,
   values: Iterable<readonly [path: string, value: number]>,

@@ -88,6 +88,9 @@ const MOST_INPUTS = 12;
  * Nothing is taken for monotone between two of its corners by a guess of the side, and a value inside the box that lies
  * beyond every corner is possible only where a result turns within a tolerance.
  *
+ * @param repairCase the nominal case
+ * @param tolerances of each field that is uncertain, by its path
+ * @param options of each design, such as a rule set of the user's own
  * @throws CalculationError `invalid-input` for a path without a number, a tolerance that is none or below 0, and more than
  *   twelve inputs; as `designRepair`
  */

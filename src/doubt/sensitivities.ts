@@ -61,6 +61,7 @@ export interface Sensitivity extends NumericInput {
   readonly moves: readonly Moved[];
 }
 
+/** How each outcome of a design moves with each number of its case. */
 export interface Sensitivities {
   /** The design of the case as it is. */
   readonly at: Answer;
@@ -92,6 +93,8 @@ export interface Sensitivities {
  * How each result of a design moves with each number of its case, over the real design: every input is moved a step down and
  * a step up, and the whole job designed again, so that another criterion may govern, which is named.
  *
+ * @param repairCase the case about which each input is moved
+ * @param steps by how much, and the options of each design
  * @throws CalculationError as `designRepair`, and for a step that is not above 0
  */
 export function sensitivities(repairCase: RepairCase, steps: Steps = {}): Sensitivities {

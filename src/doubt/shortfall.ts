@@ -13,6 +13,7 @@ export interface Spread {
   readonly inputs: Readonly<Record<string, Distribution | 'none'>>;
 }
 
+/** How cases are drawn, and the options of the design. */
 export interface ShortfallOptions extends DesignOptions {
   /** Draws; 10,000 unless given. */
   readonly samples?: number | undefined;
@@ -85,6 +86,8 @@ export interface Shortfall {
  * resistance, or against which it has a reason, counts as short.
  *
  * @param repairCase that comes to a design
+ * @param spread distributions of the inputs that are uncertain
+ * @param options of the draws, and a rule set of the user's own
  * @throws CalculationError `invalid-input` for a path without a number, a count, parameters that no distribution has, or a
  *   dependence that is not stated; `no-solution` where the case comes to no design
  */

@@ -7,6 +7,7 @@ export interface Draw {
   readonly refused?: string | undefined;
 }
 
+/** What the draws came to. */
 export interface Simulation {
   /** Cases drawn. */
   readonly samples: number;

@@ -41,6 +41,9 @@ export interface Evaluated {
  * `evaluate('pipe/hoop-stress', { pressure: '150 psig', outsideDiameter: length.inch(8.625), wallThickness: '8.18 mm' })`.
  * An input is called by its name or by its symbol. A bare number for a quantity is one in the coherent SI unit.
  *
+ * @param id of the formula: `pipe/hoop-stress`
+ * @param given each input by its name or symbol; one with a default may be left out
+ * @param options units and digits of the answer
  * @throws CaseError where the name, an input or an option is none; CalculationError where the formula refuses
  */
 export function evaluate(

@@ -1,7 +1,11 @@
 import type { AnyFormula } from '../formula/index.js';
 import { formulas } from '../registry/index.js';
 
-/** The formulas whose id, title, search terms or inputs hold every word of a text: `barlow`, `dew point`; all of them for none. */
+/**
+ * The formulas whose id, title, search terms or inputs hold every word of a text: `barlow`, `dew point`; all of them for none.
+ *
+ * @param words what to look for, in any order
+ */
 export function findFormulas(words: string): AnyFormula[] {
   const wanted = words
     .toLowerCase()

@@ -27,6 +27,8 @@ export interface Line {
 /**
  * The equation of a formula, definitions first, each branch with its condition. What is found by search or by count has no
  * equation: its method stands in words.
+ *
+ * @param formula its declaration
  */
 export function typesetEquation({ equation, output }: AnyFormula): Typeset {
   const { symbol = '' } = ('symbol' in output ? output : (Object.values(output)[0] ?? {})) as { symbol?: string };

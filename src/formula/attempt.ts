@@ -19,6 +19,8 @@ export type Attempt<T> =
 /**
  * Calls any function of this library and gives a refusal back as a value: `attempt(() => hoopStress(input))`. A fault that is
  * no refusal is thrown on, since nobody should compute further past it.
+ *
+ * @param call what is to be tried
  */
 export function attempt<T>(call: () => T): Attempt<T> {
   try {

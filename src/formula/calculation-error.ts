@@ -65,7 +65,11 @@ export function inWords(value: unknown, unit: string): string {
   return unit === '' ? String(shown) : `${String(shown)} ${unit}`;
 }
 
-/** Whether a caught value is a `CalculationError`, also one thrown by another copy of this library. */
+/**
+ * Whether a caught value is a `CalculationError`, also one thrown by another copy of this library.
+ *
+ * @param error whatever was caught
+ */
 export function isCalculationError(error: unknown): error is CalculationError {
   return error instanceof Error && error.name === 'CalculationError' && 'constraint' in error;
 }

@@ -22,7 +22,11 @@ export interface Evidence {
 /** From the strongest to the weakest. */
 export const sourceTags: readonly SourceTag[] = ['published', 'secondary', 'recalled', 'practice', 'chosen'];
 
-/** The weakest of several tags: what a step, or a whole design, may claim. */
+/**
+ * The weakest of several tags: what a step, or a whole design, may claim.
+ *
+ * @param tags in any order; of none the strongest
+ */
 export function weakest(tags: Iterable<SourceTag>): SourceTag {
   let worst = 0;
   for (const tag of tags) worst = Math.max(worst, sourceTags.indexOf(tag));

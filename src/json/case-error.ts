@@ -32,7 +32,11 @@ export class CaseError extends Error {
 /** Issues that the message says; all of them are in `issues`. */
 const MOST = 20;
 
-/** Whether a caught value is a `CaseError`, also one thrown by another copy of this library. */
+/**
+ * Whether a caught value is a `CaseError`, also one thrown by another copy of this library.
+ *
+ * @param error whatever was caught
+ */
 export function isCaseError(error: unknown): error is CaseError {
   return error instanceof Error && error.name === 'CaseError' && 'issues' in error;
 }

@@ -19,6 +19,7 @@ export interface DecodedCase {
 /**
  * Reads a case from a parsed JSON document, quantities as text with units.
  *
+ * @param document as `JSON.parse` gives it
  * @throws CaseError with every issue at once, each a sentence; nothing is decoded by half
  */
 export function decodeCase(document: unknown): DecodedCase {
@@ -34,6 +35,7 @@ export function decodeCase(document: unknown): DecodedCase {
 /**
  * Reads a case from JSON text.
  *
+ * @param text the whole document
  * @throws CaseError where the text is not JSON, where an object holds a key twice, and as `decodeCase`
  */
 export function parseCase(text: string): DecodedCase {

@@ -58,7 +58,14 @@ function unitFor(kind: Kind, name: string, { units: wanted }: AmountOptions): st
   return preferredUnit(kind, name, typeof wanted === 'string' ? { system: wanted } : wanted);
 }
 
-/** A value by its declared kind: a quantity, a number, a count, a word, a flag, a list of rows. */
+/**
+ * A value by its declared kind: a quantity, a number, a count, a word, a flag, a list of rows.
+ *
+ * @param declared kind of the value, and of the columns of a list
+ * @param name by which its unit is chosen
+ * @param value in SI
+ * @param options units and digits
+ */
 export function encodeDeclared(
   { kind, columns }: Declared,
   name: string,
@@ -73,7 +80,13 @@ export function encodeDeclared(
   return { value: value ?? null, unit: '', kind };
 }
 
-/** Every output of a formula by its name; a single output is called `result`. The main one stands first. */
+/**
+ * Every output of a formula by its name; a single output is called `result`. The main one stands first.
+ *
+ * @param formula its declaration
+ * @param result what it gave, in SI
+ * @param options units and digits
+ */
 export function encodeResults(
   formula: AnyFormula,
   result: unknown,

@@ -21,13 +21,18 @@ export interface CaseToEncode {
  * to the same float64; where it was not typed, or where no such text exists, the SI text. A row of a table is named again
  * as long as it still gives the same values.
  *
+ * @param toEncode the case, with what its document said beside it
  * @throws CaseError where the case holds what no document can say
  */
 export function encodeCase({ case: repairCase, typed = new Map(), lookUps = [] }: CaseToEncode): CaseText {
   return writeDocument(withRows(repairCase, lookUps, typed), typed);
 }
 
-/** Writes a case as JSON text. */
+/**
+ * Writes a case as JSON text.
+ *
+ * @param toEncode the case, with what its document said beside it
+ */
 export function writeCase(toEncode: CaseToEncode): string {
   return `${JSON.stringify(encodeCase(toEncode), null, 2)}\n`;
 }

@@ -28,6 +28,9 @@ export interface DesignEncoding extends AmountOptions {
 /**
  * Writes a design as plain JSON. Each quantity becomes `{ value, unit, kind }`; the case becomes the document that it came
  * from, so that it can be designed again. Of a repair that was designed the end of its life stands beside it.
+ *
+ * @param design made or not
+ * @param options units and digits, and what the document of the case said beside it
  */
 export function encodeDesign(design: RepairDesign, options: DesignEncoding = {}): Record<string, unknown> {
   const { case: repairCase, record, ...rest } = design;

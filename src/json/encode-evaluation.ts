@@ -34,7 +34,15 @@ export interface Evaluation {
   readonly step: string;
 }
 
-/** What a formula was given and what it returned, as JSON. */
+/**
+ * What a formula was given and what it returned, as JSON.
+ *
+ * @param formula its declaration
+ * @param given its input as it was read
+ * @param result what it gave, in SI
+ * @param step the substituted step as text
+ * @param options units and digits
+ */
 export function encodeEvaluation(
   formula: AnyFormula,
   given: FormulaInput,

@@ -28,6 +28,8 @@ export interface FormulaInput {
  * Reads the argument of a formula from text: quantities with their units, plain numbers and counts bare, words as they
  * are, lists as rows of such texts. An input is called by its name or by its symbol; one that has a default, or that is optional, may be left out.
  *
+ * @param formula its declaration
+ * @param given each input by its name or symbol
  * @param options.typedValues takes a bare number for a quantity too, as one in the coherent SI unit, which is what the
  *   constructors make (`gauge.psi(150)`); a file or a form never means that
  * @throws CaseError with every issue at once

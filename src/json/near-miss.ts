@@ -1,4 +1,9 @@
-/** The candidate that a mistyped word most likely stands for, if any is near enough to be worth naming. */
+/**
+ * The candidate that a mistyped word most likely stands for, if any is near enough to be worth naming.
+ *
+ * @param word as typed
+ * @param candidates what would have been right
+ */
 export function nearMiss(word: string, candidates: readonly string[]): string | undefined {
   const reach = Math.max(1, Math.floor(word.length / 3));
   let best: string | undefined;

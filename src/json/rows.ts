@@ -5,6 +5,8 @@ import { parseJson } from './parse-json.js';
  * Rows of texts from a file: a JSON array, or a CSV table whose header names each column with its unit, such as
  * `position [mm],depth [mm]`. A cell then reads as the number with that unit: `12.5 mm`.
  *
+ * @param text the whole file
+ * @param path names the rows in a refusal
  * @throws CaseError
  */
 export function parseRows(text: string, path: string): unknown[] {

@@ -7,6 +7,7 @@ import { parseJson } from './parse-json.js';
  * Reads a rule set of a user's own from JSON: the same rules as in those of this library, each number that has a unit as text
  * with it, `"50 mm"`, each with its clause and its evidence.
  *
+ * @param text the whole document
  * @throws CaseError where a number has no unit or one of another kind
  * @throws CalculationError `invalid-input` where it has not the shape of a rule set
  */
@@ -17,7 +18,11 @@ export function parseRuleSet(text: string): RuleSet {
   return checkRuleSet(read as RuleSet);
 }
 
-/** A rule set as JSON that `parseRuleSet` reads: what one of a user's own can be made from. */
+/**
+ * A rule set as JSON that `parseRuleSet` reads: what one of a user's own can be made from.
+ *
+ * @param rules of this library, or a user's own
+ */
 export function writeRuleSet(rules: RuleSet): string {
   const written = withQuantities(rules, '', (_, kind, value) =>
     typeof value === 'number' ? writeQuantity(kind, value as Quantity<Kind>, siSymbol(kind)) : value,

@@ -11,6 +11,7 @@ export interface WrapConstants {
   readonly axialToRadial: number;
 }
 
+/** How the ends of a pipe hold it along itself. */
 export type Ends = 'plane stress' | 'plane strain' | 'open ends' | 'closed ends';
 
 /** Radii in that of the interface, moduli and pressure in the modulus of the pipe: all plain numbers. */

@@ -38,6 +38,10 @@ export function roundedToward(value: number, digits: number, toward: 'up' | 'dow
  * A quantity as people read it: the number to so many significant digits, 4 where nobody asks, and the unit behind it. For
  * text that reads back to the same float64 there is `writeQuantity`.
  *
+ * @param kind of the quantity
+ * @param value in SI
+ * @param symbol of the unit
+ * @param digits significant ones
  * @throws RangeError when the kind has no such unit, when it is not finite, or the digits are not a whole number from 1 to 15
  */
 export function formatQuantity<K extends Kind>(kind: K, value: Quantity<K>, symbol: string, digits = DIGITS): string {

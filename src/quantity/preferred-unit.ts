@@ -98,7 +98,11 @@ const SYSTEMS: Readonly<Record<UnitSystem, Partial<Readonly<Record<Kind, string>
 /**
  * The unit in which a quantity is shown: by its name, else by its kind, else by the system.
  *
+ * @param kind of the quantity
+ * @param name of the input or output in the code
+ * @param preferences the system, and what is to differ from it
  * @param words  what it is in words, which may say more than its name in the code
+ * @returns symbol of the unit
  */
 export function preferredUnit(kind: Kind, name: string, preferences: UnitPreferences, words = ''): string {
   const wanted = preferences.names?.[name] ?? preferences.kinds?.[kind];

@@ -98,7 +98,11 @@ const EXAMPLES: Partial<Record<Kind, string>> = {
   angle: '"54.7 deg" or "0.955 rad"',
 };
 
-/** An example of a text that would pass for a kind. */
+/**
+ * An example of a text that would pass for a kind.
+ *
+ * @param kind of the quantity
+ */
 export function exampleOf(kind: Kind): string {
   return EXAMPLES[kind] ?? `"1 ${Object.keys(units[kind])[0]}"`;
 }
@@ -144,6 +148,9 @@ function wrongUnit(kind: Kind, text: string, symbol: string): string {
 /**
  * Reads a number with its unit, such as `"8.18 mm"`, `"1/2 in"`, `"1 1/2 in"`, `"150 psig"` or `"30 degC"`.
  * A unit that serves several kinds (`psi`, `bar`) takes the kind that is asked for. Never throws.
+ *
+ * @param kind that is asked for
+ * @param text number and unit, at most 200 characters
  */
 export function readQuantity<K extends Kind>(kind: K, text: string): QuantityReading<K> {
   if (text.length > LONGEST) {
@@ -192,6 +199,9 @@ export function readQuantity<K extends Kind>(kind: K, text: string): QuantityRea
  * Writes a quantity as the shortest text in `symbol` that reads back to the same float64, or in the SI unit when no text
  * in `symbol` does.
  *
+ * @param kind of the quantity
+ * @param quantity in SI
+ * @param symbol of the unit
  * @throws RangeError when the kind has no such unit
  */
 export function writeQuantity<K extends Kind>(kind: K, quantity: Quantity<K>, symbol: string): string {

@@ -24,12 +24,20 @@ export const formulas: readonly AnyFormula[] = Object.freeze(
 const byId = new Map(formulas.map((formula) => [formula.id, withKnownInputs(formula)]));
 const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown, formula]));
 
-/** The formula with this id, such as `pipe/hoop-stress`; its function refuses inputs that are not declared. */
+/**
+ * The formula with this id, such as `pipe/hoop-stress`; its function refuses inputs that are not declared.
+ *
+ * @param id room and name
+ */
 export function formulaById(id: string): AnyFormula | undefined {
   return byId.get(id);
 }
 
-/** The declaration of a function, if it is one of this library's formulas. */
+/**
+ * The declaration of a function, if it is one of this library's formulas.
+ *
+ * @param compute any function
+ */
 export function formulaOf(compute: unknown): AnyFormula | undefined {
   return byFunction.get(compute);
 }

@@ -55,6 +55,8 @@ export interface EndOfLife {
 /**
  * The end of the life of a repair that was designed: no interval is invented. Half of the remaining life is the rule of API
  * 570, and what the owner states counts where it is shorter.
+ *
+ * @param design a design that was made
  */
 export function endOfLife(design: Designed): EndOfLife {
   const { found, case: repairCase, options } = design;

@@ -21,6 +21,9 @@ export function outcomeText(
 /**
  * The designs of one case by both rule sets as a sheet: each outcome by the first and by the second set, and the rules that
  * make the difference, with their numbers and clauses.
+ *
+ * @param compared of `compareBases`
+ * @param options how the sheet is written
  */
 export function comparisonSheet(compared: ComparedBases, options: SheetOptions = {}): string {
   const all = chosen(options);

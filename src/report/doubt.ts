@@ -38,7 +38,12 @@ function figures(found: Sensitivities, course: OutcomeCourse | undefined, option
   return svgs.length === 0 ? [] : [{ sort: 'figures', svgs }];
 }
 
-/** How each result of a design moves with each input, the strongest first, as a sheet; a page has it in pictures too. */
+/**
+ * How each result of a design moves with each input, the strongest first, as a sheet; a page has it in pictures too.
+ *
+ * @param found of `sensitivities`
+ * @param options how the sheet is written
+ */
 export function sensitivitySheet(found: Sensitivities, options: SensitivitySheetOptions = {}): string {
   const all = chosen(options);
   const { at, share, temperature, inputs, atNought, ranked } = found;
@@ -131,7 +136,12 @@ function listed(text: string, items: readonly string[]): Block[] {
       ];
 }
 
-/** The intervals of the results over the tolerances of some inputs, with the corners that make their ends, as a sheet. */
+/**
+ * The intervals of the results over the tolerances of some inputs, with the corners that make their ends, as a sheet.
+ *
+ * @param found of `interval`
+ * @param options how the sheet is written
+ */
 export function intervalSheet(found: DesignInterval, options: SheetOptions = {}): string {
   const all = chosen(options);
   const { nominal, inputs, corners, outcomes, without } = found;

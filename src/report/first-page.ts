@@ -37,6 +37,8 @@ const HEIGHT = 55;
  * A design on one screen: verdict, drawing, answer, warnings, what was assumed, and where the rest stands. What does not fit
  * is counted and never left out in silence.
  *
+ * @param design made or not
+ * @param options how it is written, and which files hold the rest
  * @returns text of at most 55 lines of at most 100 characters, that ends with a line break
  */
 export function firstPage(design: RepairDesign, options: FirstPageOptions = {}): string {

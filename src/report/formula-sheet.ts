@@ -134,7 +134,12 @@ export function formulaBlocks(formula: AnyFormula, options: FormulaSheetOptions 
   ];
 }
 
-/** The card of a formula as text or Markdown. */
+/**
+ * The card of a formula as text or Markdown.
+ *
+ * @param formula its declaration
+ * @param options how the card is written
+ */
 export function formulaSheet(formula: AnyFormula, options: FormulaSheetOptions = {}): string {
   return render(formulaBlocks(formula, options), options);
 }

@@ -12,6 +12,9 @@ import type { UnitSystem } from './units.js';
 /**
  * The plan of the work as one HTML page that needs nothing else: it reads without a network and without script, at the
  * width of a telephone and on paper. With script, a real hour that is entered moves the hours that follow.
+ *
+ * @param plan of `planWork`
+ * @param options units of the page
  */
 export function planHtml(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {}): string {
   return [

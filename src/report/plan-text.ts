@@ -25,6 +25,8 @@ export const CALLED = ['designer', 'area authority', 'inspector', 'owner of the 
 /**
  * The plan of the work as plain text: one block a step, no tables, lines of at most 60 characters.
  *
+ * @param plan of `planWork`
+ * @param options units of the text
  * @returns text that ends with a line break
  */
 export function planText(plan: WorkPlan, { units = 'si' }: PlanTextOptions = {}): string {

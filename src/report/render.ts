@@ -14,7 +14,12 @@ export function render(blocks: readonly Block[], options: SheetOptions): string 
   return format === 'markdown' ? toMarkdown(blocks) : toText(blocks);
 }
 
-/** One recorded step as text or Markdown, with its numbers and units as typed where these are given. */
+/**
+ * One recorded step as text or Markdown, with its numbers and units as typed where these are given.
+ *
+ * @param step as it was recorded
+ * @param options how it is written, and what was typed
+ */
 export function renderStep(step: RecordedStep, options: StepOptions = {}): string {
   return render(stepBlocks(step, options), options);
 }

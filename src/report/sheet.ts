@@ -141,6 +141,8 @@ export function sheetBlocks(design: RepairDesign, options: CalculationSheetOptio
  * network) or as an article for a page of one's own: an engineer's calculation that can be
  * followed on paper, every number with unit, symbol, source and evidence tag. The same design gives the same text.
  *
+ * @param design with its record, or the steps are left out
+ * @param options how the sheet is written, and what was typed
  * @throws Error when the record holds a function that is not in the registry
  */
 export function calculationSheet(design: RepairDesign, options: CalculationSheetOptions = {}): string {

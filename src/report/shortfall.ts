@@ -7,7 +7,12 @@ import { render } from './render.js';
 import { showSafely } from './safe-side.js';
 import { shownValue } from './shown-value.js';
 
-/** How likely a repair falls short of its pressure, from stated distributions, as a sheet. */
+/**
+ * How likely a repair falls short of its pressure, from stated distributions, as a sheet.
+ *
+ * @param found of `shortfall`
+ * @param options how the sheet is written
+ */
 export function shortfallSheet(found: Shortfall, options: SheetOptions = {}): string {
   const all = chosen(options);
   const { plies, stated, inputs, simulation, firstOrder } = found;

@@ -8,7 +8,12 @@ export interface BrokenBound {
   readonly bound?: number;
 }
 
-/** The first bound of a coefficient that a number breaks; nothing where it keeps them all. */
+/**
+ * The first bound of a coefficient that a number breaks; nothing where it keeps them all.
+ *
+ * @param shape of the coefficient, with its bounds
+ * @param value in SI
+ */
 export function brokenBound({ kind, above, from, below }: CoefficientShape, value: number): BrokenBound | undefined {
   if (!Number.isFinite(value)) return { must: 'be a finite number' };
   if (above !== undefined && !(value > above)) return { must: 'be above {0}', bound: above };

@@ -14,6 +14,7 @@ const NULLABLE =
  * A copy of a rule set of a user's own, which has the shape of those of this library: the same rules, each with a value of
  * its kind within its bounds, a clause and its evidence.
  *
+ * @param given which stays as it is
  * @throws CalculationError `invalid-input`, which names the rule by its path
  */
 export function checkRuleSet(given: RuleSet): RuleSet {

@@ -14,7 +14,13 @@ export interface CoefficientShape {
   readonly safer: 'lower' | 'higher' | 'depends on the case';
 }
 
-/** Whether a value may make a repair thinner, shorter or wider in its use than another. */
+/**
+ * Whether a value may make a repair thinner, shorter or wider in its use than another.
+ *
+ * @param shape of the coefficient, with its safe side
+ * @param value in SI
+ * @param than the value that it is held against, in SI
+ */
 export function isLessConservative({ safer }: CoefficientShape, value: number, than: number): boolean {
   if (safer === 'lower') return value > than;
   if (safer === 'higher') return value < than;

@@ -24,7 +24,11 @@ export interface Coefficient {
   readonly shape: CoefficientShape;
 }
 
-/** Every rule of a set, in the order of the set: a rule is what has a clause. */
+/**
+ * Every rule of a set, in the order of the set: a rule is what has a clause.
+ *
+ * @param set of this library, or a user's own
+ */
 export function rulesOf(set: RuleSet): PlacedRule[] {
   return rulesBelow(set, '');
 }
@@ -35,7 +39,11 @@ function rulesBelow(node: unknown, path: string): PlacedRule[] {
   return Object.entries(node).flatMap(([key, child]) => rulesBelow(child, joined(path, key)));
 }
 
-/** Every number of a set by its path; what is a word, a unit or nothing in this set is none. */
+/**
+ * Every number of a set by its path; what is a word, a unit or nothing in this set is none.
+ *
+ * @param set of this library, or a user's own
+ */
 export function coefficientsOf(set: RuleSet): Map<string, Coefficient> {
   const found = new Map<string, Coefficient>();
   for (const { path, rule } of rulesOf(set)) {
@@ -48,7 +56,12 @@ export function coefficientsOf(set: RuleSet): Map<string, Coefficient> {
   return found;
 }
 
-/** The numbers of a value, each by its path. */
+/**
+ * The numbers of a value, each by its path.
+ *
+ * @param value a number, or what holds numbers
+ * @param path of that value, which stands before the path of each number
+ */
 export function numbersIn(value: unknown, path: string): [path: string, value: number][] {
   if (typeof value === 'number') return [[path, value]];
   if (Array.isArray(value)) return value.flatMap((row, index) => numbersIn(row, `${path}[${index}]`));
@@ -56,7 +69,11 @@ export function numbersIn(value: unknown, path: string): [path: string, value: n
   return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, joined(path, key)));
 }
 
-/** The path as the table of the coefficients has it: a class is `#`, a row `[]`. */
+/**
+ * The path as the table of the coefficients has it: a class is `#`, a row `[]`.
+ *
+ * @param path of a number in its set
+ */
 export function patternOf(path: string): string {
   return path.replaceAll(/\[\d+\]/gu, '[]').replaceAll(/\.\d+(?=[.[]|$)/gu, '.#');
 }

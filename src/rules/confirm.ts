@@ -10,6 +10,8 @@ import type { RuleSet } from './rule-set.js';
  * A rule set with numbers that a user with the document at hand has confirmed in place of its own. Each rule says which of
  * its numbers were, by whom and what stood there before; the set that came in stays as it was.
  *
+ * @param set which stays as it is
+ * @param confirmations numbers by their paths, with who read them where
  * @throws CalculationError `invalid-input` for a path that the set does not have, one that stands twice, and a value that is
  *   not finite, outside its bounds or breaks the order of a table
  */

@@ -21,7 +21,12 @@ export interface RuleDifference {
   readonly lessConservative: boolean;
 }
 
-/** Every value in which a rule set differs from another one, in its order; words that nothing is computed from are none. */
+/**
+ * Every value in which a rule set differs from another one, in its order; words that nothing is computed from are none.
+ *
+ * @param other the set that it is held against
+ * @param set the set whose values are looked at
+ */
 export function differencesFrom(other: RuleSet, set: RuleSet): RuleDifference[] {
   const there = new Map(rulesOf(other).map(({ path, rule }) => [path, rule]));
   return rulesOf(set).flatMap(({ path, rule }) => {

@@ -45,7 +45,11 @@ export interface UnknownRule {
   readonly clause: string;
 }
 
-/** Whether the value of a rule is known. */
+/**
+ * Whether the value of a rule is known.
+ *
+ * @param rule a rule of any set
+ */
 export function isKnown<T>(rule: Rule<T> | UnknownRule): rule is Rule<T> {
   return 'value' in rule;
 }

@@ -1,12 +1,21 @@
 import { patternOf, rulesOf } from './coefficients.js';
 import type { RuleSet } from './rule-set.js';
 
-/** The group of a rule: its path without class. `leakFactor`, `defaultStrains.rare`, `overlap.minimum`. */
+/**
+ * The group of a rule: its path without class. `leakFactor`, `defaultStrains.rare`, `overlap.minimum`.
+ *
+ * @param path of a rule in its set
+ */
 export function groupOf(path: string): string {
   return patternOf(path).replaceAll('.#', '');
 }
 
-/** The groups in which two sets hold different values, in the order of the set. */
+/**
+ * The groups in which two sets hold different values, in the order of the set.
+ *
+ * @param one whose order counts
+ * @param other held against it
+ */
 export function differingGroups(one: RuleSet, other: RuleSet): string[] {
   const there = new Map(rulesOf(other).map(({ path, rule }) => [path, rule]));
   const groups = new Set<string>();
@@ -18,7 +27,13 @@ export function differingGroups(one: RuleSet, other: RuleSet): string[] {
   return [...groups];
 }
 
-/** A rule set that has some groups of rules from another. */
+/**
+ * A rule set that has some groups of rules from another.
+ *
+ * @param set which stays as it is
+ * @param other where the groups are taken from
+ * @param groups by their names, as `groupOf` gives them
+ */
 export function withGroups(set: RuleSet, other: RuleSet, groups: ReadonlySet<string>): RuleSet {
   return swapped(set, other, '', groups) as RuleSet;
 }

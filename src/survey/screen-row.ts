@@ -22,6 +22,8 @@ const HALVINGS = 30;
  * above the design pressure. Every number is that of a formula with its guards; what they refuse becomes the status of the row. A row is never `sound` by
  * a value outside its usual span.
  *
+ * @param row one metal loss and the pipe that it is on
+ * @param options safety factor, life and method
  * @throws CalculationError `invalid-input` for options that no row can be screened by
  */
 export function screenRow(row: SurveyRow, options: ScreeningOptions): ScreenedRow {

@@ -48,6 +48,8 @@ const NAMES = [
 /**
  * Screens every row of a survey: `screenRow`, bit for bit, over columns. No row is dropped, and none ends the run.
  *
+ * @param columns a list for each field, or one quantity that all rows have
+ * @param options safety factor, life and method
  * @throws CalculationError `invalid-input` for columns that do not fit together, and for options
  */
 export function screenSurvey(columns: SurveyColumns, options: ScreeningOptions): ScreenedSurvey {

@@ -43,7 +43,11 @@ export function unusualValues(row: SurveyRow): Line[] {
   return lines;
 }
 
-/** What makes every row of a screening look better than it would by the choices that are made unasked, in words. */
+/**
+ * What makes every row of a screening look better than it would by the choices that are made unasked, in words.
+ *
+ * @param options safety factor, life and method
+ */
 export function lessConservative({ safetyFactor, method, flowStress }: ScreeningOptions): string[] {
   const least = practice.leastSafetyFactor.value;
   const said: string[] = [];

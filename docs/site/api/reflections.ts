@@ -4,6 +4,7 @@ import {
   type Context,
   Converter,
   type DeclarationReflection,
+  type ParameterReflection,
   type ProjectReflection,
   type Reflection,
   ReflectionKind,
@@ -60,14 +61,25 @@ const DOCUMENTED =
   ReflectionKind.Property |
   ReflectionKind.Method;
 
-/** The exported symbols and fields that have no words, by their full names. */
+/** The exported symbols, fields and parameters that have no words, by their full names. */
 export function wordless(project: ProjectReflection): string[] {
-  return project
+  const symbols = project
     .getReflectionsByKind(DOCUMENTED)
-    .filter((reflection) => !hasWords(reflection as DeclarationReflection) && !isData(reflection))
-    .map((reflection) => reflection.getFullName())
-    .filter((name, index, all) => all.indexOf(name) === index)
-    .sort();
+    .filter((reflection) => !hasWords(reflection as DeclarationReflection) && !isData(reflection));
+  const parameters = project.getReflectionsByKind(ReflectionKind.Function).flatMap((reflection) => {
+    // What makes a quantity or reads one off says in its own words what goes in.
+    if (reflection.parent?.kindOf(ReflectionKind.Namespace) === true) return [];
+    const { signatures = [] } = reflection as DeclarationReflection;
+    return signatures.flatMap((signature) => signature.parameters ?? []).filter((each) => !saysItself(each));
+  });
+  const names = [...symbols, ...parameters].map((reflection) => reflection.getFullName());
+  return [...new Set(names)].sort();
+}
+
+/** A parameter with words, or with fields that have theirs: of an interface, or spelt out in the head of the function. */
+function saysItself({ comment, type }: ParameterReflection): boolean {
+  if (comment?.hasVisibleComponent() === true || type?.type === 'reflection') return true;
+  return type?.type === 'reference' && type.reflection?.kindOf(ReflectionKind.Interface) === true;
 }
 
 function hasWords({ comment, signatures = [], type }: DeclarationReflection): boolean {

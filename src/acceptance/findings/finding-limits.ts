@@ -23,6 +23,7 @@ export type FindingFeature =
 /** A measure that a limit is set on. */
 export type FindingMeasure = 'width' | 'height' | 'area' | 'radius';
 
+/** What an inspector may find of one sort, and what becomes of a repair beyond it. */
 export interface FindingLimit {
   /** What is looked for. */
   readonly feature: FindingFeature;

@@ -20,6 +20,7 @@ export interface Finding {
   readonly atEnd?: boolean | undefined;
 }
 
+/** What was found, and the laminate that it was found on. */
 export interface FindingsInput {
   /** What was found on the repair, one a row. */
   readonly findings: readonly Finding[];
@@ -31,6 +32,7 @@ export interface FindingsInput {
   readonly throughWall: boolean;
 }
 
+/** What the findings mean for the repair. */
 export interface FindingsJudgement {
   /** The gravest verdict of all findings. */
   readonly verdict: AcceptanceVerdict;

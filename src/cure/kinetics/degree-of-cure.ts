@@ -36,7 +36,13 @@ export function degreeOfCure(input: DegreeOfCureInput): Ratio {
   return degreeOfCureByLaw(set.law, programme, startConversion);
 }
 
-/** Degree of cure at the end of a temperature programme, by any law with constants of one's own. */
+/**
+ * Degree of cure at the end of a temperature programme, by any law with constants of one's own.
+ *
+ * @param law the rate law with its constants
+ * @param programme corners of the temperature over time, in order
+ * @param startConversion degree of cure at the start, from 0 to below 1; an autocatalytic law needs it above 0
+ */
 export function degreeOfCureByLaw(
   law: KineticLaw,
   programme: readonly ProgrammePoint[],

@@ -47,6 +47,7 @@ export type KineticLaw =
       readonly ceiling: number;
     };
 
+/** Name of a published set of constants. */
 export type KineticSetName =
   | 'two-branch epoxy'
   | 'glass-polyester'

@@ -25,7 +25,11 @@ export function energiesOf(choice: EnergyChoice): readonly number[] {
   return [activationEnergy];
 }
 
-/** Whether the three bounds stand in for the maker's activation energy. */
+/**
+ * Whether the three bounds stand in for the maker's activation energy.
+ *
+ * @param choice what the maker states
+ */
 export function activationEnergyMissing({ activationEnergy }: EnergyChoice): boolean {
   return activationEnergy === undefined;
 }

@@ -50,6 +50,7 @@ export interface SheetCheck {
  *
  * @param design  with its record: `designRepair(case, { record: true })`
  * @param claims  by the numbers that the sheet prints, in any order; steps may be left out
+ * @param options units in which the answer is written
  * @throws CaseError where the design has no record, or where a claim names no step, names one twice or is no result of it
  */
 export function checkSheet(

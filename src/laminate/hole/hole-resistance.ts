@@ -67,7 +67,12 @@ export function holeResistance(input: HoleResistanceInput): GaugePressure {
   return pressure as GaugePressure;
 }
 
-/** Whether the hole is so wide for the laminate that root rotation, which the equation leaves out, counts. */
+/**
+ * Whether the hole is so wide for the laminate that root rotation, which the equation leaves out, counts.
+ *
+ * @param input.holeDiameter d [m]
+ * @param input.laminateThickness t [m]
+ */
 export function holeResistanceBeyondRigidRoot(input: {
   readonly holeDiameter: Length;
   readonly laminateThickness: Length;

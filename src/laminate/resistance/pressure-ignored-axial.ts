@@ -52,7 +52,11 @@ export function pressureIgnoredAxial(input: PressureIgnoredAxialInput): GaugePre
   return P as GaugePressure;
 }
 
-/** Whether a rising pressure lengthens the laminate of a closed pipe at all. */
+/**
+ * Whether a rising pressure lengthens the laminate of a closed pipe at all.
+ *
+ * @param input moduli and Poisson's ratio of the laminate
+ */
 export function pressureIgnoredAxialHasLimit(
   input: Pick<PressureIgnoredAxialInput, 'hoopModulus' | 'axialModulus' | 'poissonRatio'>,
 ): boolean {

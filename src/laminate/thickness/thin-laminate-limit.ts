@@ -27,7 +27,11 @@ export function thinLaminateLimit(input: ThinLaminateLimitInput): Length {
   return t as Length;
 }
 
-/** Whether a laminate is as thick as the thin limit, or thicker. */
+/**
+ * Whether a laminate is as thick as the thin limit, or thicker.
+ *
+ * @param input as for the limit, with the thickness that is held against it
+ */
 export function thinLaminateLimitExceeded(
   input: ThinLaminateLimitInput & { readonly laminateThickness: Length },
 ): boolean {

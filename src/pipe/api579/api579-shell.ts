@@ -51,7 +51,11 @@ function outside(parameter: string, value: number, constraint: string): never {
   refuse({ code: 'outside-validity', parameter, value, unit: 'm', constraint, source: 'API 579-1, Part 5' });
 }
 
-/** Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one. */
+/**
+ * Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one.
+ *
+ * @param input shell and loss as the assessment has them
+ */
 export function localMetalLossDiscontinuityUnchecked(input: Api579Shell): boolean {
   return input.distanceToDiscontinuity === undefined;
 }

@@ -63,7 +63,11 @@ function accuratePolynomial(lambda: number): number {
   return (sum + lost) / SCALE;
 }
 
-/** The polynomial by the plain rule: 1e-13 accurate, which is enough to find the worst of many sub-lengths. */
+/**
+ * The polynomial by the plain rule: 1e-13 accurate, which is enough to find the worst of many sub-lengths.
+ *
+ * @param lambda shell parameter of the loss, without a unit
+ */
 export function quickFoliasApi579(lambda: number): number {
   const l = Math.min(lambda, 20);
   let sum = 0;

@@ -36,7 +36,11 @@ export function b31gOriginal(input: B31gInput): GaugePressure {
   return ((S * ((2 * t) / D) * (1 - loss)) / (1 - loss / Math.sqrt(1 + 0.8 * z))) as GaugePressure;
 }
 
-/** Whether the loss is below a tenth of the wall, where B31G asks for no action. */
+/**
+ * Whether the loss is below a tenth of the wall, where B31G asks for no action.
+ *
+ * @param input pipe and loss as the assessment has them
+ */
 export function b31gOriginalShallow(input: PartWallDefect): boolean {
   return input.defectDepth < 0.1 * input.wallThickness;
 }

@@ -24,7 +24,11 @@ export function foliasModifiedB31g(input: FoliasInput): number {
   return M;
 }
 
-/** The factor from z = L^2/(D t) alone, for the functions of this room that have checked their input. */
+/**
+ * The factor from z = L^2/(D t) alone, for the functions of this room that have checked their input.
+ *
+ * @param z length squared over diameter times wall, without a unit
+ */
 export function modifiedFolias(z: number): number {
   return z <= 50 ? Math.sqrt(1 + z * (0.6275 - 0.003375 * z)) : 0.032 * z + 3.3;
 }

@@ -1,6 +1,7 @@
 import { atMost, nonNegative, positive, refuse, within } from '../../formula/index.js';
 import type { Length, Stress } from '../../quantity/index.js';
 
+/** What one pipe is rated by, and many readings of its wall. */
 export interface MawpAllInput {
   /** Outside diameter [m]. */
   readonly outsideDiameter: Length;

@@ -49,12 +49,22 @@ export function leastWallPressure(input: LeastWallPressureInput): GaugePressure 
   return pressure as GaugePressure;
 }
 
-/** Whether a loss is too deep for every method: over 0.8 of the wall, or less left than counts as a wall. */
+/**
+ * Whether a loss is too deep for every method: over 0.8 of the wall, or less left than counts as a wall.
+ *
+ * @param wallThickness nominal wall [m]
+ * @param depth depth of the loss from the nominal wall on [m]
+ */
 export function leastWallPressureAlone(wallThickness: Length, depth: Length): boolean {
   return depth > 0.8 * wallThickness || !leastWallPressureAny(wallThickness, depth);
 }
 
-/** Whether as much is left as counts as a wall. */
+/**
+ * Whether as much is left as counts as a wall.
+ *
+ * @param wallThickness nominal wall [m]
+ * @param depth depth of the loss from the nominal wall on [m]
+ */
 export function leastWallPressureAny(wallThickness: Length, depth: Length): boolean {
   return wallThickness - depth >= LEAST_WALL;
 }

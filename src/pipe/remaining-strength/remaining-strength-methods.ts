@@ -13,6 +13,7 @@ export const remainingStrengthMethods = [
   'API 579-1 Level 2',
 ] as const;
 
+/** A method for the remaining strength, by the name of its document. */
 export type RemainingStrengthMethod = (typeof remainingStrengthMethods)[number];
 
 /** What counts beside the methods, whatever a case names. */
@@ -22,11 +23,13 @@ export const LEAST_WALL_ALL_ROUND = 'least wall all round';
 /** Everything that a safe pressure may come from: no case names or leaves out the last two. */
 export const remainingStrengthCriteria = [...remainingStrengthMethods, ACROSS, LEAST_WALL_ALL_ROUND] as const;
 
+/** What a safe pressure may come from: a method, or what counts beside every one. */
 export type RemainingStrengthCriterion = (typeof remainingStrengthCriteria)[number];
 
 /** How the flow stress of modified B31G and of the effective area is made; original B31G has 1.1 SMYS as its own. */
 export const flowStressChoices = ['1.1 SMYS', 'SMYS + 69 MPa', '(SMYS + SMTS) / 2'] as const;
 
+/** How the flow stress is made of the specified strengths. */
 export type FlowStressChoice = (typeof flowStressChoices)[number];
 
 export interface RemainingStrengthInput extends PartWallDefect {
@@ -80,6 +83,7 @@ export interface MethodOutside {
   readonly because: string;
 }
 
+/** A method inside its limits with its pressures, or outside them with the reason. */
 export type MethodResult = MethodInside | MethodOutside;
 
 /** What the methods are run on: the input with its flow stress and safety factor settled. */

@@ -19,6 +19,7 @@ import {
 } from './remaining-strength-methods.js';
 import { checkSafetyFactor } from './safe-pressure.js';
 
+/** The safe pressure of a pipe with a metal loss, and what every method says of it. */
 export interface RemainingStrength {
   /** What `safePressure` comes from. */
   readonly method: RemainingStrengthCriterion;

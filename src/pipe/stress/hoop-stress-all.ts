@@ -1,6 +1,7 @@
 import { nonNegative, positive, refuse } from '../../formula/index.js';
 import type { GaugePressure, Length } from '../../quantity/index.js';
 
+/** Pressure and diameter of one pipe, and many readings of its wall. */
 export interface HoopStressAllInput {
   /** Internal pressure [Pa]. */
   readonly pressure: GaugePressure;

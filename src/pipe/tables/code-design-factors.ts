@@ -15,6 +15,7 @@ const gasCodeFactors: Readonly<Record<GasCodeLocation, readonly [number, SourceT
 /**
  * Design factor F of B31.8 by location class.
  *
+ * @param location location class of the line, class 1 with its division
  * @throws CalculationError `invalid-input`
  * @see ASME B31.8, 841.1
  */
@@ -36,6 +37,7 @@ const liquidCodeFactors: Readonly<Record<LiquidCodeService, readonly [number, So
 /**
  * Design factor F of B31.4 by service.
  *
+ * @param service what the line is used for
  * @throws CalculationError `invalid-input`
  * @see ASME B31.4, 403.2.1
  */

@@ -33,6 +33,8 @@ const situationFactors: Readonly<Record<GasPipelineSituation, readonly [class1: 
 /**
  * Design factor F of a gas pipeline by class location and situation.
  *
+ * @param classLocation class location of the line
+ * @param situation where the pipe lies, as far as that lowers the factor
  * @remarks In class 2 the crossing is one of a hard-surfaced road or a railroad. A fabricated assembly includes the pipe within
  *   five diameters of it.
  * @throws CalculationError `invalid-input`
@@ -67,6 +69,8 @@ const jointFactors: Readonly<Record<string, Readonly<Record<string, number>>>> =
 /**
  * Longitudinal joint factor E of a gas pipeline by specification and pipe class; `other` for pipe of no listed one.
  *
+ * @param specification of the pipe: `API 5L`
+ * @param pipeClass how it is made, as the table calls it: `seamless`
  * @throws CalculationError `invalid-input`, with what is listed
  * @see 49 CFR 192.113
  */
@@ -83,6 +87,7 @@ export function gasJointFactor(specification: string, pipeClass: string): TableV
 /**
  * Temperature derating factor T of a gas pipeline: 1 to 250 degF, then linear between the table's entries to 450 degF.
  *
+ * @param metalTemperature of the pipe wall
  * @throws CalculationError `outside-validity` above 450 degF
  * @see 49 CFR 192.115
  */

@@ -13,6 +13,7 @@ const designFactors: Readonly<Record<LiquidPipelineSituation, number>> = {
 /**
  * Design factor F of a hazardous-liquid pipeline.
  *
+ * @param situation what lowers the factor, if anything does
  * @throws CalculationError `invalid-input`
  * @see 49 CFR 195.106(a)
  */
@@ -50,6 +51,7 @@ const jointFactors: Readonly<Record<LiquidPipelineJoint, number>> = {
 /**
  * Seam joint factor E of a hazardous-liquid pipeline.
  *
+ * @param joint how the seam of the pipe is made
  * @throws CalculationError `invalid-input`
  * @see 49 CFR 195.106(e)
  */

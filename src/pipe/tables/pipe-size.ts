@@ -53,6 +53,7 @@ export interface PipeSize {
 /**
  * Outside diameter and nominal wall of a standard pipe.
  *
+ * @param input a nominal size with its schedule
  * @returns the size as the table prints it; a wall in inches is the printed wall in mm rounded to 0.001 in, which is the
  *   printed one for every row that could be compared
  * @throws CalculationError `invalid-input` when the size, the schedule or the pair is not in the table, with what is
@@ -83,7 +84,11 @@ export function pipeSize(input: PipeSizeInput): PipeSize {
   };
 }
 
-/** The schedules of a size by rising wall, as both standards list them. */
+/**
+ * The schedules of a size by rising wall, as both standards list them.
+ *
+ * @param size by its nominal pipe size or by its nominal diameter in mm
+ */
 export function schedulesOf(size: { readonly nps: string | number } | { readonly dn: number }): readonly string[] {
   const [nps] = 'dn' in size ? rowOfDn(plainPipeDiameters, size.dn) : rowOfNps(plainPipeDiameters, size.nps);
   return byWall({ ...wallsOf('ASME B36.10M', nps), ...wallsOf('ASME B36.19M', nps) });

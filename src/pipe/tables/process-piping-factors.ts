@@ -40,6 +40,8 @@ const coefficientEntries: Readonly<Record<CoefficientYMaterial, readonly Entry[]
 /**
  * Coefficient Y of the wall equation for t < D/6, linear between the entries; for grey iron it is 0 at any temperature.
  *
+ * @param material steel of the pipe
+ * @param metalTemperature of the pipe wall
  * @throws CalculationError `invalid-input`, `outside-validity` above 677 degC
  * @see ASME B31.3, Table 304.1.1
  */
@@ -92,6 +94,8 @@ const weldEntries: Readonly<Record<WeldMaterial, readonly Entry[]>> = {
 /**
  * Weld strength reduction factor W of a longitudinal weld; 1 for every steel below 427 degC.
  *
+ * @param material steel of the weld
+ * @param metalTemperature of the weld
  * @throws CalculationError `invalid-input`, `outside-validity` above the last entry
  * @see ASME B31.3, Table 302.3.5
  */
@@ -122,6 +126,7 @@ const joints: Readonly<Record<ProcessPipeJoint, readonly [number, SourceTag]>> =
 /**
  * Longitudinal joint quality factor E of process piping.
  *
+ * @param joint how the longitudinal joint is made
  * @throws CalculationError `invalid-input`
  * @see ASME B31.3, Table A-1B
  */

@@ -98,12 +98,21 @@ export function isKind(kind: string): kind is Kind {
   return Object.hasOwn(units, kind);
 }
 
-/** The unit of a kind by its written symbol, if the kind has it. */
+/**
+ * The unit of a kind by its written symbol, if the kind has it.
+ *
+ * @param kind of the quantity
+ * @param symbol as it is written: `mm`
+ */
 export function unitOf(kind: Kind, symbol: string): Unit | undefined {
   return Object.hasOwn(units[kind], symbol) ? units[kind][symbol] : undefined;
 }
 
-/** The symbol of the coherent SI unit of a kind. */
+/**
+ * The symbol of the coherent SI unit of a kind.
+ *
+ * @param kind of the quantity
+ */
 export function siSymbol(kind: Kind): string {
   return Object.keys(units[kind])[0] ?? '1';
 }

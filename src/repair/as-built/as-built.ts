@@ -20,6 +20,8 @@ import { checkYesOrNo } from './yes-or-no.js';
  * Compares a repair as it was made with its design, hold point by hold point. Where it is too thin or too short and nothing
  * else is against it, says which pressure it is good for.
  *
+ * @param design a design that was made
+ * @param record what was measured while it was carried out; what is left out counts as not shown
  * @throws CalculationError `invalid-input` for a design that was not made, or numbers that can never be right
  */
 export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsBuiltComparison {

@@ -88,6 +88,7 @@ export interface LaminateSystem {
   readonly cure: CureSheet;
 }
 
+/** Tape as it comes on rolls, and the overlap at which it is wound. */
 export interface TapeStock {
   readonly form: 'tape';
   readonly width: Length;
@@ -97,6 +98,7 @@ export interface TapeStock {
   readonly waste?: Ratio | undefined;
 }
 
+/** Sheet as it comes on rolls. */
 export interface SheetStock {
   readonly form: 'sheet';
   readonly width: Length;
@@ -172,6 +174,7 @@ export interface MoistureCureSheet {
   readonly rows: readonly MoistureCureRow[];
 }
 
+/** One row of the maker's table: times at one temperature and humidity. */
 export interface MoistureCureRow {
   readonly temperature: Temperature;
   readonly humidity: Ratio;

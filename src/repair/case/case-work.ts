@@ -32,11 +32,13 @@ export interface Site {
   readonly surface?: Surface | undefined;
 }
 
+/** How far the readings of air and steel may be off. */
 export interface Instruments {
   readonly temperatureError: TemperatureDifference;
   readonly humidityError: Ratio;
 }
 
+/** A stretch of the forecast over which one climate holds. */
 export interface ForecastStep {
   readonly duration: Time;
   readonly pipeTemperature: Temperature;
@@ -44,6 +46,7 @@ export interface ForecastStep {
   readonly relativeHumidity: Ratio;
 }
 
+/** Grades of prepared steel, of hand and power tools and of blasting. */
 export type PreparationGrade = 'St 2' | 'St 3' | 'SP 11' | 'Sa 1' | 'Sa 2' | 'Sa 2 1/2' | 'Sa 3';
 
 /** The prepared steel as it was measured. */
@@ -60,6 +63,7 @@ export interface Surface {
 /** The line while people work on it, from the first touch to the cured laminate. */
 export type LineAtWork = LineUnderPressure | EmptyLine;
 
+/** A line that holds pressure while people work on it. */
 export interface LineUnderPressure {
   readonly state: 'under pressure' | 'static head';
   readonly pressure: GaugePressure;
@@ -67,6 +71,7 @@ export interface LineUnderPressure {
   readonly writtenProcedure: string;
 }
 
+/** A line that holds nothing while people work on it. */
 export interface EmptyLine {
   readonly state: 'empty, dry, isolated, vented';
 }
@@ -90,6 +95,7 @@ export interface Seal {
   readonly fluid?: LiquidInLine | GasInLine | undefined;
 }
 
+/** Size of the pad of putty over the hole. */
 export interface Pad {
   /** Size of the pad over the size of the hole, and whether that speaks of area or of diameter. */
   readonly multiple: number;
@@ -98,6 +104,7 @@ export interface Pad {
   readonly margin: Length;
 }
 
+/** The putty of the pad. */
 export interface Putty {
   readonly name: string;
   /** What the putty stands: the contents always reach it. */
@@ -106,6 +113,7 @@ export interface Putty {
   readonly cure: CureSheet;
 }
 
+/** The metal band that holds the pad. */
 export interface Band {
   readonly width: Length;
   readonly thickness: Length;
@@ -121,6 +129,7 @@ export interface Band {
   readonly holdingFactor: number;
 }
 
+/** What tightens the band. */
 export interface Fastener {
   readonly threadDiameter: Length;
   readonly nutFactor: number;
@@ -129,6 +138,7 @@ export interface Fastener {
   readonly permittedTension: Force;
 }
 
+/** The thin metal sheet between pad and band. */
 export interface SheetUnderBand {
   /** Largest extent of the sheet, of any shape: nothing bonds under it. */
   readonly across?: Length | undefined;
@@ -140,11 +150,13 @@ export interface SheetUnderBand {
   readonly support: 'clamped' | 'simply supported';
 }
 
+/** A liquid in the leaking line, as far as the jet asks for it. */
 export interface LiquidInLine {
   readonly phase: 'liquid';
   readonly density: Density;
 }
 
+/** A gas in the leaking line, as far as the jet asks for it. */
 export interface GasInLine {
   readonly phase: 'gas';
   readonly molarMass: MolarMass;
@@ -172,6 +184,7 @@ export interface Acceptance {
   readonly pressureTest: PressureTest | 'none';
 }
 
+/** The pressure test that is agreed for the finished repair. */
 export interface PressureTest {
   readonly medium: 'liquid' | 'gas';
   /** What a test with liquid fills the line with: only of fresh water is the density known; without a word it counts as other. */

@@ -76,6 +76,7 @@ export interface LookedUp {
   readonly because: string;
 }
 
+/** The undamaged pipe. */
 export interface PipeAsBuilt {
   /** The outside diameter; or give the circumference. */
   readonly outsideDiameter?: Length | undefined;
@@ -86,7 +87,7 @@ export interface PipeAsBuilt {
   /** Size by name, when the diameter and wall were taken from a table: "NPS 8 schedule 40, ASME B36.10M". */
   readonly size?: string | undefined;
   readonly material: PipeMaterial;
-  /** Of a buried line; \`none\` says that somebody looked. A design to sign needs a word. */
+  /** Of a buried line; `none` says that somebody looked. A design to sign needs a word. */
   readonly cathodicProtection?: CathodicProtection | 'none' | undefined;
 }
 
@@ -96,6 +97,7 @@ export interface CathodicProtection {
   readonly underWrap: string;
 }
 
+/** The metal of the pipe. */
 export interface PipeMaterial {
   readonly name: string;
   /** Specified minimum yield strength. */
@@ -108,6 +110,7 @@ export interface PipeMaterial {
   readonly thermalExpansion?: ThermalExpansion | undefined;
 }
 
+/** What the line carries, and at what pressure and temperature. */
 export interface Service {
   readonly contents: string;
   readonly phase: 'liquid' | 'gas' | 'two-phase';
@@ -143,6 +146,7 @@ export interface CrackTest {
   readonly date: string;
 }
 
+/** What the defect is; the case may name more than this version designs for. */
 export type DefectKind =
   | 'metal loss'
   | 'through-wall hole'
@@ -154,6 +158,7 @@ export type DefectKind =
   | 'bulge'
   | 'seam defect';
 
+/** What made the defect, and from which side. */
 export type DefectCause =
   | 'internal corrosion'
   | 'external corrosion'
@@ -161,6 +166,7 @@ export type DefectCause =
   | 'mechanical damage'
   | 'unknown';
 
+/** The defect as it was measured. */
 export interface Defect {
   readonly kind: DefectKind;
   readonly cause: DefectCause;
@@ -208,6 +214,7 @@ export interface Slot {
   readonly circumferentialWidth: Length;
 }
 
+/** Depth of the metal loss at one place along the pipe. */
 export interface ProfilePoint {
   readonly position: Length;
   readonly depth: Length;
@@ -230,6 +237,7 @@ export interface WallReadings {
   readonly service: Time;
 }
 
+/** What acts on the pipe beside the pressure inside. */
 export interface Loads {
   /** Tension along the pipe beside those of the pressure and of `heldLine`, a push below 0. */
   readonly axialForce: Force | 'none';
@@ -266,6 +274,7 @@ export interface Soil {
   readonly traffic: GaugePressure | 'none';
 }
 
+/** Cycles of pressure over the life of the repair. */
 export interface PressureCycles {
   /** Number over the life of the repair. */
   readonly number: number;
@@ -273,8 +282,10 @@ export interface PressureCycles {
   readonly highestPressure: GaugePressure;
 }
 
+/** Sort of fitting that the defect lies on. */
 export type FittingKind = 'bend' | 'tee' | 'reducer' | 'flange' | 'nozzle' | 'weld';
 
+/** The fitting that the defect lies on. */
 export interface Fitting {
   readonly kind: FittingKind;
   /** Of the centre line of a bend. */
@@ -284,6 +295,7 @@ export interface Fitting {
 /** By the names that the methods have everywhere. */
 export type StrengthMethod = RemainingStrengthMethod;
 
+/** By the names that the formulas have. */
 export type FlowStressRule = FlowStressChoice;
 
 /** How the remaining strength of the pipe is to be judged; what is not named is chosen on the safe side. */
@@ -295,12 +307,14 @@ export interface Assessment {
   readonly designFactor?: number | undefined;
 }
 
+/** How the thickness of the laminate is found, and whether the pipe counts in it. */
 export type ThicknessMethod =
   | 'substrate ignored'
   | 'substrate sharing load'
   | 'substrate yielded'
   | 'long-term strength';
 
+/** What is asked of the repair. */
 export interface Demands {
   readonly class: 1 | 2 | 3;
   /** How long the repair has to last. */

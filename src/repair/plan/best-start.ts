@@ -94,6 +94,7 @@ function workStartingAt(work: Workbook, start: Time): Workbook {
  * The case as it would be read at that hour of its forecast: what is past is left out, the hour itself is what the crew
  * reads, and the crew starts then.
  *
+ * @param repairCase with a forecast; without one only the start of the crew moves
  * @param start from the first hour of the forecast
  */
 export function caseStartingAt(repairCase: RepairCase, start: Time): RepairCase {

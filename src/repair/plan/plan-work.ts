@@ -25,6 +25,7 @@ import { materialsFor, toolsFor } from './stock.js';
  *
  * A design that was not made has no steps: the plan then says why nobody starts.
  *
+ * @param design made or not
  * @param options start on the clock, real hours of steps, times of steps that the design cannot know
  * @throws CalculationError `invalid-input` for an hour that is none, or a step that the plan does not have
  */
@@ -105,7 +106,13 @@ function inWords(step: TimelineStep, words: readonly StepWords[], warned: readon
   return { ...step, ...own, does: [...warned, ...own.does], uses, practice };
 }
 
-/** A time of the job as people write it: on the clock where the start is known. */
+/**
+ * A time of the job as people write it: on the clock where the start is known.
+ *
+ * @param plan with the start on the clock, where it has one
+ * @param time from the start of the job
+ * @returns clock time, with its day where that is not the first; nothing where the plan has no start
+ */
 export function hourOf({ start }: WorkPlan, time: Time): string | undefined {
   return start === undefined ? undefined : onClock(readHour(start, 'start'), time);
 }

@@ -64,6 +64,7 @@ export interface TimelineStep extends JobStep {
   readonly critical: boolean;
 }
 
+/** Every step of a job in its place, and when the line may be back. */
 export interface Timeline {
   /** Every step of the job, in order. */
   readonly steps: readonly TimelineStep[];
@@ -92,6 +93,10 @@ export interface Entered {
  *
  * Each step begins when all that it waits for has ended, or at its real hour; a material waits by the steel from the hour
  * at which it is laid.
+ *
+ * @param job its steps in order, and what cures in them
+ * @param entered what is known better than it was planned
+ * @param recorder takes the steps of the arithmetic
  */
 export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): Timeline {
   const { steps } = job;
@@ -171,7 +176,12 @@ function returnAt(end: Time, steps: readonly JobStep[], durations: readonly Dura
   return { known: false, because, atLeast: end };
 }
 
-/** A step of a timeline; a job without a seal or a filler has no steps of theirs. */
+/**
+ * A step of a timeline; a job without a seal or a filler has no steps of theirs.
+ *
+ * @param hours of the job
+ * @param id of the step
+ */
 export function stepAt({ steps }: Timeline, id: StepId): TimelineStep | undefined {
   return steps.find((each) => each.id === id);
 }

@@ -18,7 +18,12 @@ export interface RepairDrawings {
   readonly cure?: string | undefined;
 }
 
-/** Every drawing of a design as SVG; what the design did not get as far as has none. */
+/**
+ * Every drawing of a design as SVG; what the design did not get as far as has none.
+ *
+ * @param design made or not
+ * @param options units and digits
+ */
 export function repairDrawings(design: RepairDesign, options: Omit<SheetOptions, 'format'> = {}): RepairDrawings {
   const all = chosen(options);
   return {
@@ -31,7 +36,12 @@ export function repairDrawings(design: RepairDesign, options: Omit<SheetOptions,
 
 const SPACE = 16;
 
-/** The drawings one below the other as one SVG; nothing where there is none. */
+/**
+ * The drawings one below the other as one SVG; nothing where there is none.
+ *
+ * @param design made or not
+ * @param options units and digits
+ */
 export function repairDrawing(design: RepairDesign, options: Omit<SheetOptions, 'format'> = {}): string | undefined {
   const all = Object.values(repairDrawings(design, options)).filter((each) => each !== undefined);
   if (all.length === 0) return undefined;

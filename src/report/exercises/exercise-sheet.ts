@@ -28,6 +28,8 @@ const IN_FULL = 12;
  * Exercises from a formula for a class, with their worked answers apart: inputs drawn by a seed from the spans over which the formula
  * is tested, rounded as people write them. The answer is worked out from what is printed and from nothing else.
  *
+ * @param formula its declaration
+ * @param options how many, by which seed, and how the sheet is written
  * @throws RangeError for an option out of its range; for a formula that takes a table or gives no number
  */
 export function exerciseSheet(formula: AnyFormula, options: ExerciseSheetOptions = {}): string {

@@ -11,6 +11,7 @@ import type {
   ThermalConductivity,
 } from '../../quantity/index.js';
 
+/** Shape of a lump of mixed resin that heats itself. */
 export type LumpShape = 'slab' | 'cylinder' | 'sphere';
 
 const LIMITS = { slab: 0.88, cylinder: 2, sphere: 3.32 } as const;

@@ -3,6 +3,7 @@ import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 import { type SurfaceGateInput, surfaceGate } from './surface-gate.js';
 import { type WeatherGateInput, weatherGate } from './weather-gate.js';
 
+/** What is known of weather and steel. */
 export interface SiteGateInput {
   /** Climate as read and forecast, and what it is judged by. */
   readonly weather: WeatherGateInput;
@@ -10,6 +11,7 @@ export interface SiteGateInput {
   readonly surface?: SurfaceGateInput | undefined;
 }
 
+/** Whether work may start, with every check. */
 export interface SiteGate {
   /** The hardest of all checks. */
   readonly decision: GateDecision;

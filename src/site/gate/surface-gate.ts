@@ -12,6 +12,7 @@ import {
 import { type SurfaceGradeName, surfaceGrade, surfaceGradeMeets, surfaceGrades } from '../surface/surface-grade.js';
 import { type GateDecision, type GateReason, hardest } from './gate-reason.js';
 
+/** The prepared steel as measured, and what it is held to. */
 export interface SurfaceGateInput {
   /** The grade on which the system was qualified; no default. */
   readonly requiredGrade: SurfaceGradeName;
@@ -37,6 +38,7 @@ export interface SurfaceGateInput {
   readonly saltPrecision?: ArealWeight | undefined;
 }
 
+/** Whether the steel is ready, with every check. */
 export interface SurfaceGate {
   /** The hardest of all checks. */
   readonly decision: GateDecision;

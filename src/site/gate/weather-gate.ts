@@ -11,6 +11,7 @@ import {
 } from './weather-check.js';
 import type { Look } from './weather-hours.js';
 
+/** The climate as read and forecast, and what it is judged by. */
 export interface WeatherGateInput extends WeatherLimits {
   /** Measured now, then forecast; in order of time. */
   readonly forecast: readonly WeatherHour[];
@@ -18,6 +19,7 @@ export interface WeatherGateInput extends WeatherLimits {
   readonly holdTime: Time;
 }
 
+/** Whether the weather lets work start, with every check. */
 export interface WeatherGate {
   /** The hardest of all checks. */
   readonly decision: GateDecision;

@@ -113,12 +113,21 @@ export const surfaceGrades: readonly SurfaceGrade[] = [
   },
 ];
 
-/** The row of a grade. */
+/**
+ * The row of a grade.
+ *
+ * @param name of the grade
+ */
 export function surfaceGrade(name: SurfaceGradeName): SurfaceGrade | undefined {
   return surfaceGrades.find(({ grade }) => grade === name);
 }
 
-/** Whether a grade is as good as the one required. Grades of two methods are not compared: the qualified method governs. */
+/**
+ * Whether a grade is as good as the one required. Grades of two methods are not compared: the qualified method governs.
+ *
+ * @param achieved the grade on the steel
+ * @param required the grade that is asked for
+ */
 export function surfaceGradeMeets(achieved: SurfaceGradeName, required: SurfaceGradeName): boolean {
   const [a, r] = [surfaceGrade(achieved), surfaceGrade(required)];
   return a !== undefined && r !== undefined && a.method === r.method && a.rank >= r.rank;

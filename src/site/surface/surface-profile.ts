@@ -46,12 +46,15 @@ export const comparatorSegments: readonly ComparatorSegment[] = [
   segment('shot', 4, 100, 15),
 ];
 
+/** Grade of a profile on the scale of its comparator. */
 export type ProfileGrade = 'below fine' | 'fine' | 'medium' | 'coarse' | 'above coarse';
 
 /**
  * Grade of a profile between the segments of its comparator: fine from segment 1 to below 2, medium from 2 to below 3,
  * coarse from 3 to below 4. Only for surfaces blasted to Sa 2 1/2 or Sa 3.
  *
+ * @param comparator for grit or for shot, as the steel was blasted
+ * @param profile as measured
  * @throws CalculationError `invalid-input`
  */
 export function profileGrade(comparator: 'grit' | 'shot', profile: Length): ProfileGrade {
