@@ -1,4 +1,3 @@
-import { type Info, parse } from 'csv-parse';
 import { type Kind, type Quantity, readQuantity } from '../quantity/index.js';
 import {
   lessConservative,
@@ -12,11 +11,10 @@ import { readArguments } from './arguments.js';
 import { assignmentsOf } from './assignments.js';
 import { exitCode } from './exit-code.js';
 import type { Io } from './io.js';
-import { reasonOf } from './reason-of.js';
 import { mayWrite, save } from './save.js';
-import { type SurveyReader, surveyReader } from './survey-columns.js';
 import { type AnswerRow, rowWriter } from './survey-output.js';
 import { pathsIn, surveyPictures } from './survey-pictures.js';
+import { recordsOf } from './survey-records.js';
 import { UsageError } from './usage-error.js';
 
 /** Rows between two words of progress, and characters of the answer that are written in one go. */
@@ -63,13 +61,14 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
     else worst.add(rankOf(row.found, given.designPressure), row);
     if (rows % PROGRESS === 0) io.err(`${rows} rows\n`);
   };
-  for await (const { cells, line: at, reader, problem } of recordsOf(path, constants, io)) {
-    const id = reader.idOf(cells);
-    const broken = problem ?? (cells.some((cell) => /[\r\n]/u.test(cell)) ? SEVERAL_LINES : undefined);
-    const read = broken === undefined ? reader.read(cells) : { ok: false as const, because: broken };
-    if (read.ok) answer({ line: at, id, found: screenRow(read.row, options) }, read.row);
-    else answer({ line: at, id, found: { status: 'refused', because: read.because } });
-    if (text.length > CHUNK) await flush();
+  for await (const { reader, records } of recordsOf(path, constants, io)) {
+    for (const { cells, line: at, problem } of records) {
+      const id = reader.idOf(cells);
+      const read = problem === undefined ? reader.read(cells) : { ok: false as const, because: problem };
+      if (read.ok) answer({ line: at, id, found: screenRow(read.row, options) }, read.row);
+      else answer({ line: at, id, found: { status: 'refused', because: read.because } });
+      if (text.length > CHUNK) await flush();
+    }
   }
   for (const row of worst?.inOrder() ?? []) {
     text += writer.write(row);
@@ -84,98 +83,6 @@ export async function survey(args: readonly string[], io: Io): Promise<number> {
   for (const warning of warnings) io.err(`Warning: ${warning}\n`);
   if (pictures !== undefined) await save(pictures.files(counts, warnings, line), io);
   return refused > 0 ? exitCode.badInput : exitCode.done;
-}
-
-/** A quote that is not closed swallows the rows behind it: they must not go in silence. */
-const SEVERAL_LINES =
-  'a cell runs over several lines: a quote is not closed, or rows stand inside it; write each row on one line';
-
-interface CsvRecord {
-  readonly cells: readonly string[];
-  readonly line: number;
-  readonly reader: SurveyReader;
-  /** Why the parser could not read it. */
-  readonly problem?: string | undefined;
-}
-
-/** The records behind the header, with their lines; also those that the parser refuses. */
-async function* recordsOf(
-  path: string,
-  constants: Readonly<Record<string, string>>,
-  io: Io,
-): AsyncGenerator<CsvRecord> {
-  let reader: SurveyReader | undefined;
-  const refused: { readonly line: number; readonly problem: string }[] = [];
-  try {
-    const chunks = io.chunks(path)[Symbol.asyncIterator]();
-    const first = await firstLines(chunks);
-    const parser = parse({
-      bom: true,
-      delimiter: markOf(first),
-      info: true,
-      relax_column_count: true,
-      relax_quotes: true,
-      skip_empty_lines: true,
-      max_record_size: 100_000,
-      skip_records_with_error: true,
-      on_skip: (error) => {
-        if (error === undefined) return;
-        const line = 'lines' in error ? Number(error['lines']) : 0;
-        refused.push({ line, problem: error.message });
-      },
-    });
-    const fed = feed(parser, first, chunks);
-    for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: Info }>) {
-      if (reader === undefined) {
-        reader = surveyReader(record, constants);
-        if (reader.unused.length > 0) io.err(`Not used: ${reader.unused.join(', ')}\n`);
-        continue;
-      }
-      for (const { line, problem } of refused.splice(0)) yield { cells: [], line, reader, problem };
-      yield { cells: record, line: info.lines, reader };
-    }
-    await fed;
-  } catch (error) {
-    if (error instanceof Error && 'syscall' in error)
-      throw new UsageError(`${path} cannot be read: ${reasonOf(error)}`);
-    if (error instanceof Error && 'code' in error && String(error.code).startsWith('CSV_'))
-      throw new UsageError(`${path} is no CSV table: ${error.message}`);
-    throw error;
-  }
-  if (reader === undefined)
-    throw new UsageError(`${path} is empty; its first line is a header such as "defectDepth [mm]"`);
-  for (const { line, problem } of refused.splice(0)) yield { cells: [], line, reader, problem };
-}
-
-/** The beginning of a file with its first line whole. */
-async function firstLines(chunks: AsyncIterator<string>): Promise<string> {
-  let text = '';
-  while (!text.includes('\n') && text.length < 100_000) {
-    const { value, done } = await chunks.next();
-    if (done === true) break;
-    text += value;
-  }
-  return text;
-}
-
-/** The mark of the header divides the whole file. */
-function markOf(text: string): string {
-  const header = text.split('\n', 1)[0] ?? '';
-  return [';', '\t'].find((mark) => header.includes(mark)) ?? ',';
-}
-
-/** No faster than the parser takes it. */
-async function feed(parser: ReturnType<typeof parse>, first: string, chunks: AsyncIterator<string>): Promise<void> {
-  const write = async (text: string): Promise<void> => {
-    if (!parser.write(text)) await new Promise((resolve) => parser.once('drain', resolve));
-  };
-  try {
-    await write(first);
-    for (let next = await chunks.next(); next.done !== true; next = await chunks.next()) await write(next.value);
-    parser.end();
-  } catch (error) {
-    parser.destroy(error instanceof Error ? error : new Error(String(error)));
-  }
 }
 
 function warningsOf(unusual: number, options: ScreeningOptions): string[] {

@@ -7,10 +7,11 @@ interface Stretch {
 const SLACK = 1e-9;
 
 /** What is left of stretches in a row once some time has passed: the one it falls into is cut, those before it are gone. */
-export function stretchesFrom<S extends Stretch>(stretches: readonly S[], passed: number): S[] {
+export function stretchesFrom<S extends Stretch>(stretches: readonly S[], passed: number): readonly S[] {
   const left: S[] = [];
   let gone = passed;
-  for (const each of stretches) {
+  for (const [index, each] of stretches.entries()) {
+    if (gone === 0) return index === 0 ? stretches : left.concat(stretches.slice(index));
     const rest = each.duration - Math.min(gone, each.duration);
     gone = Math.max(0, gone - each.duration);
     if (rest === each.duration) left.push(each);

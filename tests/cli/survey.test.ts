@@ -36,6 +36,16 @@ describe('hoopwright survey', () => {
     expect((await survey(`${HEADER}\nA1,323.9,9.53,3.1,60\n`)).code).toBe(0);
   });
 
+  test('ends at a row without an end, since all that stands behind it would be lost', async () => {
+    const row = (id: number) => `A${id},323.9,9.53,3.1,60`;
+    const rows = Array.from({ length: 6000 }, (_, index) => row(index));
+    const { out, err, code } = await survey([HEADER, row(0), `"B${row(1)}`, ...rows, ''].join('\n'));
+    expect(out).not.toContain('A5999');
+    expect(err).toMatch(/^line \d+ of the file is in a row of more than 100000 characters: a quote is not closed/mu);
+    expect(err).not.toMatch(/\d rows: /u);
+    expect(code).toBe(2);
+  });
+
   test('ranks the worst first with --top, and drops no row that it cannot read', async () => {
     const { out } = await survey(FILE, '--top', '2', '--format', 'json');
     const rows = out

@@ -10,7 +10,7 @@ import {
   testedTo,
 } from '../declared-inputs.js';
 import { type CureMechanism, onlyTwoPart } from '../wait/cure-mechanism.js';
-import { checkSteps, spanOf, type TemperatureStep } from './temperature-step.js';
+import { checkSteps, type TemperatureStep } from './temperature-step.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from './tested-span.js';
 
 export interface EquivalentTimeInput extends TestedSpan {
@@ -70,8 +70,9 @@ export function equivalentTime(input: EquivalentTimeInput): EquivalentTime {
 
 /** Whether a credited step leaves the span in which the maker's times were measured. */
 export function equivalentTimeLeavesTestedSpan(input: EquivalentTimeInput): boolean {
-  const credited = input.steps.filter(({ temperature }) => temperature >= input.minimumTemperature);
-  return credited.length > 0 && leavesTestedSpan(input, ...spanOf(credited));
+  return input.steps.some(
+    ({ temperature }) => temperature >= input.minimumTemperature && leavesTestedSpan(input, temperature),
+  );
 }
 
 /** Whether part of the history is too cold to count. */

@@ -56,7 +56,7 @@ export function remainingTime(input: RemainingTimeInput): Time {
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
 export function remainingTimeLeavesTestedSpan(input: RemainingTimeInput): boolean {
-  return leavesTestedSpan(input, input.temperature, input.temperature);
+  return leavesTestedSpan(input, input.temperature);
 }
 
 export const remainingTimeFormula = /* @__PURE__ */ formula<RemainingTimeInput, Time>({

@@ -26,13 +26,3 @@ export function checkSteps(steps: readonly TemperatureStep[]): void {
     if (!(Number.isFinite(temperature) && temperature > 0)) positive(temperature, `steps[${i}].temperature`, 'K');
   }
 }
-
-/** The lowest and the highest temperature of a history. */
-export function spanOf(steps: readonly TemperatureStep[]): readonly [lowest: number, highest: number] {
-  let [lowest, highest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const { temperature } of steps) {
-    lowest = Math.min(lowest, temperature);
-    highest = Math.max(highest, temperature);
-  }
-  return [lowest, highest];
-}

@@ -22,7 +22,7 @@ export function checkTestedSpan({ referenceTemperature, testedFrom, testedTo }: 
 }
 
 /** Whether temperatures from `lowest` to `highest` leave the tested span; without a stated span that is the reference alone. */
-export function leavesTestedSpan(span: TestedSpan, lowest: number, highest: number): boolean {
+export function leavesTestedSpan(span: TestedSpan, lowest: number, highest = lowest): boolean {
   const { referenceTemperature, testedFrom = referenceTemperature, testedTo = referenceTemperature } = span;
   return lowest < testedFrom || highest > testedTo;
 }

@@ -57,7 +57,7 @@ export function timeAtTemperature(input: TimeAtTemperatureInput): Time {
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
 export function timeAtTemperatureLeavesTestedSpan(input: TimeAtTemperatureInput): boolean {
-  return leavesTestedSpan(input, input.temperature, input.temperature);
+  return leavesTestedSpan(input, input.temperature);
 }
 
 export const timeAtTemperatureFormula = /* @__PURE__ */ formula<TimeAtTemperatureInput, Time>({

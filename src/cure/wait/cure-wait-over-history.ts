@@ -13,7 +13,7 @@ import {
   testedTo,
   typicalEnergy,
 } from '../declared-inputs.js';
-import { checkSteps, spanOf, type TemperatureStep } from '../shift/temperature-step.js';
+import { checkSteps, type TemperatureStep } from '../shift/temperature-step.js';
 import { checkTestedSpan, leavesTestedSpan, type TestedSpan } from '../shift/tested-span.js';
 import { type CureMechanism, onlyTwoPart } from './cure-mechanism.js';
 import { activationEnergyMissing, type EnergyChoice, energiesOf, extremes } from './energy-bounds.js';
@@ -102,8 +102,9 @@ function stepAt(steps: readonly TemperatureStep[], clock: number): number {
 
 /** Whether a credited step leaves the span in which the maker's times were measured. */
 export function cureWaitOverHistoryLeavesTestedSpan(input: CureWaitOverHistoryInput): boolean {
-  const credited = input.steps.filter(({ temperature }) => temperature >= input.minimumTemperature);
-  return credited.length > 0 && leavesTestedSpan(input, ...spanOf(credited));
+  return input.steps.some(
+    ({ temperature }) => temperature >= input.minimumTemperature && leavesTestedSpan(input, temperature),
+  );
 }
 
 /** Whether part of the history is too cold to count. */

@@ -66,7 +66,7 @@ export function cureWait(input: CureWaitInput): CureWait {
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
 export function cureWaitLeavesTestedSpan(input: CureWaitInput): boolean {
-  return leavesTestedSpan(input, input.temperature, input.temperature);
+  return leavesTestedSpan(input, input.temperature);
 }
 
 export const cureWaitFormula = /* @__PURE__ */ formula<CureWaitInput, CureWait>({

@@ -86,7 +86,7 @@ function noSureWindow(temperature: number): never {
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
 export function overcoatWindowLeavesTestedSpan(input: OvercoatWindowInput): boolean {
-  return leavesTestedSpan(input, input.temperature, input.temperature);
+  return leavesTestedSpan(input, input.temperature);
 }
 
 export const overcoatWindowFormula = /* @__PURE__ */ formula<OvercoatWindowInput, OvercoatWindow>({

@@ -62,7 +62,7 @@ export function workingTime(input: WorkingTimeInput): WorkingTime {
 
 /** Whether the temperature leaves the span in which the maker's times were measured. */
 export function workingTimeLeavesTestedSpan(input: WorkingTimeInput): boolean {
-  return leavesTestedSpan(input, input.temperature, input.temperature);
+  return leavesTestedSpan(input, input.temperature);
 }
 
 export const workingTimeFormula = /* @__PURE__ */ formula<WorkingTimeInput, WorkingTime>({

@@ -4,6 +4,7 @@ import {
   type TemperatureStep,
 } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
+import { stretchesFrom } from '../../numeric/stretches.js';
 import { line, roundedUp, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
@@ -19,7 +20,6 @@ import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
 import { coldestWhileCuring, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
-import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
 import { stepsOf } from './steps-of.js';
@@ -48,7 +48,7 @@ export function planTimeline(
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
-    warnOfHistory(work, takes.cure, cures[takes.cure], historyLeft(history, startsAt));
+    warnOfHistory(work, takes.cure, cures[takes.cure], stretchesFrom(history ?? [], startsAt));
     if (!duration.known) {
       historyTooShort(work, cures[takes.cure]);
       complete = false;
