@@ -52,7 +52,10 @@ function withFields(text: string, key: string): string {
   const fields = rest.map((after, index) => {
     const isDoubled = after === '' && index < rest.length - 1;
     if (isDoubled) return '';
-    return `<input class="blank" type="text" data-note="${key}-${index}" aria-label="${label}">${escapedHtml(after)}`;
+    // What ends the clause stays on the line of the place that it ends.
+    const end = /^[.,;:]/u.exec(after)?.[0] ?? '';
+    const field = `<input class="blank" type="text" data-note="${key}-${index}" aria-label="${label}">`;
+    return `<span class="place">${field}${end}</span>${escapedHtml(after.slice(end.length))}`;
   });
   return `${escapedHtml(first)}${fields.join('')}`;
 }

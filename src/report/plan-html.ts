@@ -5,7 +5,7 @@ import { pagePolicy } from './page-policy.js';
 import { lineText } from './plan-amount.js';
 import { stepCard } from './plan-card.js';
 import { planStyle } from './plan-page.js';
-import { CALLED, type PlanTextOptions, reasonText, stockText, timingSentences } from './plan-text.js';
+import { CALLED, type PlanTextOptions, REMOVAL, reasonText, stockText, timingSentences } from './plan-text.js';
 import { sha256 } from './sha-256.js';
 import type { UnitSystem } from './units.js';
 
@@ -47,7 +47,7 @@ function body(plan: WorkPlan, units: UnitSystem): string[] {
     plan.start === undefined ? '' : '<p><button type="button" id="open-all">Open every step</button></p>',
     ...plan.steps.map((step, index) => stepCard(plan, step, index + 1, units)),
     listSection(
-      'Taking it off again',
+      REMOVAL,
       plan.removal.map((each) => lineText(each, units)),
     ),
     plan.start === undefined ? '' : scripted(plan),

@@ -19,6 +19,8 @@ export interface PlanTextOptions {
 /** A plan is read on paper in the field and on a telephone. */
 const WIDTH = 60;
 const LABEL = 6;
+/** How a cured wrap comes off stands last, under these words. */
+export const REMOVAL = 'Taking it off again: common practice, without a source';
 /** Whom a step may say to call. */
 export const CALLED = ['designer', 'area authority', 'inspector', 'owner of the line', 'maker of the system'] as const;
 
@@ -54,7 +56,7 @@ function body(plan: WorkPlan, units: UnitSystem): string[][] {
     ),
     ...plan.steps.map((step, index) => stepLines(plan, step, index + 1, units)),
     block(
-      'TAKING IT OFF AGAIN',
+      REMOVAL.toUpperCase(),
       plan.removal.map((each) => lineText(each, units)),
     ),
   ];
@@ -104,7 +106,11 @@ export function timingSentences(plan: WorkPlan): string[] {
     start === undefined ? 'Start: not stated; hours count from it.' : `Start: ${start}.`,
     returnText(earliestReturn, clock, stoppedAt),
     `What sets it: ${criticalPath.join(', ')}.`,
-    ...(earliestReturn.known ? [] : [`Why it is not known: ${earliestReturn.because}. Enter real hours as you go.`]),
+    ...(earliestReturn.known
+      ? []
+      : [
+          `Why it is not known: ${earliestReturn.because}. Every hour below is the earliest: enter real hours as you go.`,
+        ]),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { GivenOutput } from '../formula/outputs.js';
-import { readQuantity } from '../quantity/index.js';
+import { readQuantity, unitOf } from '../quantity/index.js';
 import { isKind } from '../quantity/units/index.js';
 import type { Arithmetic, WrittenCondition } from './arithmetic.js';
 import type { Block, EquationLine } from './document.js';
@@ -43,7 +43,8 @@ function typedSubstitutes(inputs: readonly GivenInput[], typed: StepOptions['typ
       const words = typed?.[name]?.text;
       if (words === undefined || !isKind(declaration.kind)) return [];
       const reading = readQuantity(declaration.kind, words);
-      if (!reading.ok) return [];
+      // A scale with a zero of its own cannot be multiplied nor subtracted from: 20 degC - 273.15 is no arithmetic.
+      if (!reading.ok || unitOf(declaration.kind, reading.unit)?.[2] !== undefined) return [];
       const number = /^[\d\s/+.e-]*\d/iu.exec(words.trim())?.[0] ?? String(reading.number);
       return [
         [declaration.symbol, { text: number.includes('/') ? `(${number})` : number, unit: unitText(reading.unit) }],

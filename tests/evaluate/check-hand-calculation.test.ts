@@ -82,3 +82,65 @@ describe('a hand calculation', () => {
     );
   });
 });
+
+describe('a hand calculation of a corroded pipe', () => {
+  const [D, t, d, L, flow] = [323.85, 9.53, 4, 120, 410];
+  const z = L ** 2 / (D * t);
+  const burst = (depth: number, M: number): number =>
+    (((flow * 2 * t) / D) * (1 - 0.85 * depth)) / (1 - (0.85 * depth) / M);
+  const M = Math.sqrt(1 + 0.6275 * z - 0.003375 * z ** 2);
+  const slips = (wrong: number): readonly string[] =>
+    checkHandCalculation(
+      'pipe/modified-b31g',
+      {
+        outsideDiameter: `${D} mm`,
+        wallThickness: `${t} mm`,
+        defectDepth: `${d} mm`,
+        defectLength: `${L} mm`,
+        flowStress: `${flow} MPa`,
+      },
+      `${wrong.toPrecision(5)} MPa`,
+    ).slips;
+
+  it.each([
+    [
+      'the wall that is left for what is lost',
+      burst((t - d) / t, M),
+      'the remaining wall was taken for depth of the defect',
+    ],
+    ['the whole wall for what is lost', burst(1, M), 'wall thickness was taken for depth of the defect'],
+    ['no root of the bulging factor', burst(d / t, M ** 2), 'a square root was forgotten'],
+    [
+      'the sign of its square term',
+      burst(d / t, Math.sqrt(1 + 0.6275 * z + 0.003375 * z ** 2)),
+      'a plus was written for a minus',
+    ],
+  ])('names %s, where that alone gives the claim', (_, wrong, words) => {
+    expect(slips(burst(d / t, M))).toEqual([]);
+    expect(slips(wrong)).toEqual([words]);
+  });
+});
+
+describe('a hand calculation with temperatures', () => {
+  const shift = (reference: number, warm: number, sign = 1): number =>
+    Math.exp(((sign * 55_000) / 8.314462618) * (1 / reference - 1 / warm));
+  const slips = (wrong: number): readonly string[] =>
+    checkHandCalculation(
+      'mechanics/arrhenius-shift',
+      { activationEnergy: '55 kJ/mol', referenceTemperature: '23 degC', temperature: '12 degC' },
+      wrong.toPrecision(5),
+    ).slips;
+
+  it('names 273 in place of 273.15', () => {
+    expect(slips(shift(296, 285))).toEqual(['273 was added to degrees Celsius in place of 273.15']);
+  });
+
+  it('names degrees Celsius under an exponent', () => {
+    expect(slips(shift(23, 12))).toEqual(['every temperature was taken in degrees Celsius where it is in kelvin']);
+  });
+
+  it('names a turned sign of an exponent, beside what gives the same number', () => {
+    expect(slips(shift(296.15, 285.15))).toEqual([]);
+    expect(slips(shift(296.15, 285.15, -1))).toContain('the sign of an exponent was turned');
+  });
+});

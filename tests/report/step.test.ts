@@ -4,11 +4,12 @@ import { givenOutputs } from '../../src/formula/outputs.js';
 import type { RecordedStep } from '../../src/formula/recorder.js';
 import { arrheniusShift } from '../../src/mechanics/index.js';
 import { b31gOriginal, hoopStress } from '../../src/pipe/index.js';
-import { activationEnergy, gauge, length, stress, temperature } from '../../src/quantity/index.js';
+import { activationEnergy, gauge, length, ratio, stress, temperature } from '../../src/quantity/index.js';
 import { formulaOf, formulas } from '../../src/registry/index.js';
 import { givenInputs } from '../../src/report/problem.js';
 import { tagOf } from '../../src/report/step.js';
 import { formulaSheet, renderStep } from '../../src/report.js';
+import { dewPoint } from '../../src/site/index.js';
 import { drawInput } from '../../verification/oracles/draw.js';
 import { seeded } from '../../verification/oracles/random.js';
 import { drawList } from '../formula/samplers.js';
@@ -78,6 +79,17 @@ describe('a step as text', () => {
     expect(text).toContain('= 150 psig * (12 3/4) in / (2 * 0.33 in)    (as typed)');
     expect(text).toContain('= 1.034 MPa * 323.85 mm / (2 * 8.382 mm)    (units MPa, mm)');
     expect(text).toContain('= 19.98 MPa    (hoop stress)');
+  });
+
+  it('shows no arithmetic with degrees as typed, whose zero is another', () => {
+    const text = renderStep(
+      recorded(dewPoint, { temperature: temperature.degC(1 / 23), humidity: ratio.fraction(0.5) }),
+      {
+        typed: { temperature: { text: '1/23 degC' } },
+      },
+    );
+    expect(text).toContain('T    = 1/23 degC = 273.19348 K');
+    expect(text).not.toContain('as typed');
   });
 
   it('has one substituted line when nothing that was typed needs converting', () => {

@@ -1,4 +1,5 @@
 import type { AnyFormula, InputDeclaration } from '../../src/formula/index.js';
+import { mainOutput } from '../../src/formula/outputs.js';
 import { type Kind, unitOf, units } from '../../src/quantity/index.js';
 import { fromSi } from '../../src/quantity/quantity.js';
 import { drawInput } from '../oracles/draw.js';
@@ -69,6 +70,12 @@ const SAYS: Readonly<Record<string, RegExp>> = {
   'times 25.4': /25\.4/u,
   'over 25.4': /25\.4/u,
   'pi forgotten': /\bpi\b/u,
+  'what is left for what is lost': /remaining wall|depth of the loss/u,
+  'the wall for the depth': /wall/u,
+  '273 for 273.15': /273 /u,
+  'degC under the equation': /Celsius/u,
+  'exponent turned': /exponent/u,
+  'root forgotten': /root/u,
 };
 
 const named = (slip: string): { readonly slip: string; readonly says: RegExp } => {
@@ -103,6 +110,7 @@ export function writtenDraw(formula: AnyFormula, random: Random): Written | unde
   return texts;
 }
 
+const isPure = (formula: AnyFormula): boolean => ['number', 'ratio'].includes(mainOutput(formula).declared.kind);
 const same = (number: number): number => number;
 const numberIn = (text: string): number => Number.parseFloat(text);
 const withNumber = (text: string, number: number): string => text.replace(/^\S+/u, String(number));
@@ -132,6 +140,21 @@ export function plantable(formula: AnyFormula, texts: Written): Planted[] {
       if (name < other && declared[other]?.kind === kind && otherText !== text && kind !== 'choice' && kind !== 'flag')
         take('swapped', { [name]: otherText, [other]: text });
   }
+  for (const [name, text] of entries) {
+    const meaning = declared[name]?.name ?? '';
+    if (!text.endsWith(' mm') || !/depth|remaining/iu.test(meaning)) continue;
+    for (const [wall, wallText] of entries)
+      if (/^(?:nominal |measured )?wall/iu.test(declared[wall]?.name ?? '') && wallText.endsWith(' mm')) {
+        const rest = numberIn(wallText) - numberIn(text);
+        if (rest > 0) take('what is left for what is lost', { [name]: withNumber(text, rest) });
+        if (/depth/iu.test(meaning)) take('the wall for the depth', { [name]: wallText });
+      }
+  }
+  const warm = entries.filter(([, text]) => text.endsWith(' degC'));
+  if (warm.length > 0)
+    take('273 for 273.15', Object.fromEntries(warm.map(([name, text]) => [name, `${numberIn(text) + 273} K`])));
+  if (warm.length > 1)
+    take('degC under the equation', Object.fromEntries(warm.map(([name, text]) => [name, `${numberIn(text)} K`])));
   for (const [slip, factor] of [
     ['twice', 2],
     ['half', 1 / 2],
@@ -144,5 +167,10 @@ export function plantable(formula: AnyFormula, texts: Written): Planted[] {
   const expression = 'expression' in formula.equation ? formula.equation.expression : '';
   if (/\bpi\b/u.test(expression) && /^pi \*/u.test(expression))
     planted.push({ ...named('pi forgotten'), taken: texts, after: (number) => number / Math.PI });
+  // A result without a unit that is one exponential, or one root, of all that stands in its bracket.
+  if (/^exp\([^()]*(?:\([^()]*\)[^()]*)*\)$/u.test(expression))
+    planted.push({ ...named('exponent turned'), taken: texts, after: (number) => 1 / number });
+  if (/^sqrt\([^()]*(?:\([^()]*\)[^()]*)*\)$/u.test(expression) && isPure(formula))
+    planted.push({ ...named('root forgotten'), taken: texts, after: (number) => number ** 2 });
   return planted;
 }

@@ -79,11 +79,12 @@ function slipsOf(
     ...ruleSlips(formula, decoded.input),
   ])
     if (rank <= most && isMet(claim, numberOf(attempted(formula, slipped)))) found.push({ words, rank });
-  for (const { words, factor } of expressionSlips(formula, decoded))
-    if (most === 2 && isMet(claim, right * factor)) found.push({ words, rank: 2 });
+  if (most === 2)
+    for (const { words, factor, value } of expressionSlips(formula, decoded))
+      if (isMet(claim, factor === undefined ? inUnit(claim, value) : right * factor)) found.push({ words, rank: 2 });
   for (const { words, rank, turn } of resultSlips)
     if (rank <= most && isMet(claim, turn(right))) found.push({ words, rank });
-  return found.toSorted((a, b) => a.rank - b.rank).map(({ words }) => words);
+  return [...new Set(found.toSorted((a, b) => a.rank - b.rank).map(({ words }) => words))];
 }
 
 /** What the formula gives; where it refuses, as a wall thicker than the pipe, what its equation gives on paper. */

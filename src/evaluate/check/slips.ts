@@ -131,11 +131,56 @@ export function inputSlips(formula: AnyFormula, input: Readonly<Record<string, u
       put(`the inside diameter was taken for ${outside.name}`, 1, { [outside.key]: outside.value - 2 * wall.value });
       put(`the mean diameter was taken for ${outside.name}`, 2, { [outside.key]: outside.value - wall.value });
     }
+  slips.push(...depthSlips(numbers, input), ...temperatureSlips(numbers, input));
   for (const [place, one] of numbers.entries())
     for (const other of numbers.slice(place + 1))
       if (one.kind === other.kind && one.value !== other.value)
         put(`${one.name} and ${other.name} were swapped`, 1, { [one.key]: other.value, [other.key]: one.value });
   return slips;
+}
+
+interface Given extends Declared {
+  readonly key: string;
+  readonly value: number;
+}
+
+const WALL = /^(?!.*(?:remaining|least|depth|loss)).*\bwall\b/iu;
+
+/** What is left of a wall is taken for what is lost of it, the other way round, or the whole wall for either. */
+function depthSlips(numbers: readonly Given[], input: InputSlip['input']): InputSlip[] {
+  const lengths = numbers.filter(({ kind }) => kind === 'length');
+  return lengths
+    .filter(({ name }) => WALL.test(name))
+    .flatMap((wall) =>
+      lengths.flatMap(({ key, name, value }): InputSlip[] => {
+        const isDepth = /depth/iu.test(name);
+        if (!isDepth && !/remaining/iu.test(name)) return [];
+        const rest = isDepth ? 'the remaining wall' : 'the depth of the loss';
+        return [
+          { words: `${rest} was taken for ${name}`, rank: 1, input: { ...input, [key]: wall.value - value } },
+          { words: `${wall.name} was taken for ${name}`, rank: 1, input: { ...input, [key]: wall.value } },
+        ];
+      }),
+    );
+}
+
+/** Whoever turns degrees into kelvin in one way does so with every temperature of the calculation. */
+function temperatureSlips(numbers: readonly Given[], input: InputSlip['input']): InputSlip[] {
+  const temperatures = numbers.filter(({ kind }) => kind === 'temperature');
+  if (temperatures.length === 0) return [];
+  const less = (by: number): InputSlip['input'] => ({
+    ...input,
+    ...Object.fromEntries(temperatures.map(({ key, value }) => [key, value - by])),
+  });
+  const inDegrees: InputSlip = {
+    words: 'every temperature was taken in degrees Celsius where it is in kelvin',
+    rank: 1,
+    input: less(273.15),
+  };
+  return [
+    { words: '273 was added to degrees Celsius in place of 273.15', rank: 2, input: less(0.15) },
+    ...(temperatures.length > 1 ? [inDegrees] : []),
+  ];
 }
 
 const times = (words: string, rank: 1 | 2, factor: number): ResultSlip => ({

@@ -40,12 +40,15 @@ export function gaugeDuringCure({ line: { pressure } }: PlanFacts): { readonly g
   if (pressure === 0)
     return {
       goes: [
-        line(`The vent stands open to the end of the cure; gauge every {0}: highest ${BLANK}, nothing.`, interval),
+        line(
+          `The vent stands open to the end of the cure; the gauge, read every {0}, shows no pressure: highest ${BLANK}.`,
+          interval,
+        ),
         line(`Locks and tags stay; the only one who may take them off: ${BLANK}.`),
       ],
       stops: [
         line(
-          'No name there, a vent that is shut, any reading: liquid that is shut in warms up and lifts the laminate.',
+          'A vent that is shut, any pressure on the gauge, no name above: liquid that is shut in warms up and lifts the laminate.',
         ),
       ],
     };
@@ -55,6 +58,6 @@ export function gaugeDuringCure({ line: { pressure } }: PlanFacts): { readonly g
       line(`Gauge every {1}, and as the sun comes on the pipe: highest ${BLANK}, {0} or less.`, limit, interval),
       line(`The only one who may raise the line before the hardness is signed: ${BLANK}.`),
     ],
-    stops: [line('More than {0}, or no name there: lower it; what was wrapped goes to the designer.', limit)],
+    stops: [line('More than {0}, or no name above: lower the pressure; what was wrapped goes to the designer.', limit)],
   };
 }

@@ -28,10 +28,10 @@ export function cureStep(facts: PlanFacts): StepWords {
       ...gauge.stops,
       NOT_BY_TIME,
       line(
-        'Hours colder than {0} count nothing: add them. Cured colder, it softens earlier than its sample did.',
+        'Hours colder than {0} do not count: wait that much longer. Cured colder, it softens earlier than its sample did.',
         roundedUp('coldest that counts', 'temperature', hoursCountFrom(coldest, facts.case.laminate)),
       ),
-      line('A witness that stays softer: the plies of its batch were mixed off ratio. Remove them.'),
+      line('A witness plate that stays softer: the plies of its batch were mixed off ratio. Remove them.'),
       line('Hardness that has stopped rising too low: remove the repair, unless the maker names a heating.'),
     ],
     hourly: [
@@ -59,6 +59,6 @@ function hardnessLines({ acceptance }: PlanFacts): Line[] {
       roundedUp('mean hardness', 'number', leastMean),
       roundedUp('single hardness', 'number', leastSingle),
     ),
-    line(`The witness of each batch is as hard: ${BLANK}.`),
+    line(`The witness plate of each batch is as hard: ${BLANK}.`),
   ];
 }

@@ -114,7 +114,7 @@ function pressureTest(facts: PlanFacts): StepWords {
       line('A fall that cooling does not explain: find the leak, test again.'),
       ...(facts.line.pressure === 0
         ? []
-        : [line('Nobody pumps water or gas into a line that still holds its contents.')]),
+        : [line('The line still holds its contents: nobody pumps water or gas into it.')]),
     ],
     call: 'the owner of the line',
     signs: 'owner and inspector',
@@ -153,7 +153,7 @@ function coolingLines({ acceptance: { pressureTest: test } }: PlanFacts): Line[]
   if (test.pressurePerKelvin === undefined) return [];
   return [
     line(
-      'Full and shut off, it rises by {0} for each {1} of warming, and falls by as much: read the temperature of the pipe with each pressure, and let it down as it warms.',
+      'Full and shut off, the line rises by {0} for each {1} of warming, and falls by as much: read the temperature of the pipe with each pressure, and let it down as it warms.',
       roundedUp('pressure for one kelvin', 'gauge pressure', test.pressurePerKelvin),
       exactly('warming', 'temperature difference', 1),
     ),
@@ -239,5 +239,4 @@ export const removal: readonly Line[] = [
     'Two cuts along the pipe, 180 degrees apart, through the laminate and not into the steel; then chisel and lever.',
   ),
   line('Dust of glass and resin: mask, extraction, wet cutting. Spark-free where the area asks for it.'),
-  line('Common practice, without a source.'),
 ];

@@ -149,7 +149,9 @@ function survey(facts: PlanFacts): StepWords {
     id: 'survey',
     title: 'Measure the pipe again',
     does: [
-      line('Measure circumference, wall, defect and hole; no scraping or hammering on thin wall.'),
+      line(
+        `Measure circumference, wall${found.throughWall ? ', defect and hole' : ' and defect'}; no scraping or hammering on thin wall.`,
+      ),
       line('Mark the centre of the defect on the top of the pipe, beyond the area to prepare.'),
       line(
         `Mark the ends of the wrap {0} to each side of the centre${sidesOfBend(facts.extent).outside}.`,

@@ -68,7 +68,9 @@ export function fillerSteps(facts: PlanFacts): StepWords[] {
     {
       id: 'filler-wait',
       title: 'Wait until the filler is firm',
-      does: [line('Then abrade it to a dull, even surface and blow off the dust.')],
+      does: [
+        line('Leave it alone. When a thumb leaves no print, abrade it to a dull, even surface and blow off the dust.'),
+      ],
       goes: [PRINT, line('No greasy film; dull all over.')],
       stops: [NOT_BY_TIME, line('Soft or tacky places: wait, or cut them out.')],
       call: 'the maker of the filler',

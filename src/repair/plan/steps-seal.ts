@@ -43,7 +43,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
       ? []
       : [
           line(
-            'Press it on within {0} of kneading.',
+            'Press the pad on within {0} of the start of kneading.',
             roundedDown('working time', 'time', timeToLay({ workingTime: times.workingTime, share })),
           ),
         ];
@@ -99,7 +99,7 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
           'A sheet or band of stainless steel that touches bare steel: putty or tape goes between, or the rim corrodes.',
         ),
         line(
-          'The seal carries no load along the pipe: the restraints must take {0}.',
+          'Restraints that do not take {0}: the seal carries no load along the pipe.',
           roundedUp('end load', 'force', seal.endLoadNotCarried),
         ),
       ],
@@ -111,7 +111,10 @@ export function sealSteps(facts: PlanFacts): StepWords[] {
     {
       id: 'putty',
       title: 'Wait until the putty takes no print',
-      does: [line('Leave the band alone. Look for damp.'), ...bandLines(facts)],
+      does: [
+        line(`Leave the ${band.count === 1 ? 'band' : 'bands'} alone until the putty is firm; look for damp.`),
+        ...bandLines(facts),
+      ],
       goes: [PRINT, line('Dry all round.')],
       stops: [NOT_BY_TIME, line('Damp: back to the seal.')],
       call: 'the designer',
@@ -134,9 +137,9 @@ function bandLines({ laminate, case: { seal }, line: atWork }: PlanFacts): Line[
     ];
   return [
     atWork.pressure === 0
-      ? line('When it is firm, take the bands off. Damp now: the line is not empty; back to the isolation.')
+      ? line('When the putty is firm, take the bands off. Damp now: the line is not empty; back to the isolation.')
       : line(
-          'When it is firm, take the bands off, at {0} or less in the line. Damp now: band on again, and back to the seal.',
+          'When the putty is firm, take the bands off, at {0} or less in the line. Damp now: put them on again, and back to the seal.',
           roundedDown('line pressure', 'gauge pressure', atWork.pressure),
         ),
     line(

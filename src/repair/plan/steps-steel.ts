@@ -13,7 +13,7 @@ import { type StepWords, sentence } from './step-words.js';
 
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepWords {
-  const { site, wrap, extent, seal, line: atWork, case: repairCase } = facts;
+  const { site, wrap, extent, seal, found, line: atWork, case: repairCase } = facts;
   const held = repairCase.seal?.bands === 'left' ? 'putty, sheet and bands' : 'putty and sheet';
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const wall = roundedUp('remaining wall', 'length', repairCase.defect.remainingWall);
@@ -34,7 +34,9 @@ export function steel(facts: PlanFacts): StepWords {
         `Grade ${site.requiredGrade}, profile {0} or more (${from}). Blow off the dust; touch it with clean gloves only.`,
         profile,
       ),
-      line('At thin wall and at the hole work by hand and gently: blasting can break through.'),
+      line(
+        `At thin wall${found.throughWall ? ' and at the hole' : ''} work by hand and gently: blasting can break through.`,
+      ),
       ...(seal === undefined
         ? []
         : [
@@ -73,7 +75,7 @@ export function steel(facts: PlanFacts): StepWords {
 
 /** Bare steel that stood while the filler cured: prepared anew, or looked at once more. */
 export function steelAgain(facts: PlanFacts): StepWords {
-  const { site, timeline } = facts;
+  const { site, timeline, case: repairCase } = facts;
   const age = practice.openTime.value;
   const isOrdered = stepAt(timeline, 'surface-again')?.duration.known !== true;
   const profile = roundedUp('profile', 'length', site.requiredProfile);
@@ -89,7 +91,11 @@ export function steelAgain(facts: PlanFacts): StepWords {
             profile,
           )
         : line('Bare steel older than {0}, or with any bloom of rust, is prepared again.', open),
-      line('Blow off the dust, wipe the filler with it; touch both with clean gloves only.'),
+      line(
+        repairCase.filler === 'none'
+          ? 'Blow off the dust; touch the steel with clean gloves only.'
+          : 'Blow the dust off steel and filler; touch both with clean gloves only.',
+      ),
       line('Read air, humidity and the steel at its coldest place again, as at the gate.'),
     ],
     goes: [
@@ -97,35 +103,39 @@ export function steelAgain(facts: PlanFacts): StepWords {
         `${site.requiredGrade} by the comparison pictures, profile {0} or more, no rust bloom, no dust, no oil.`,
         profile,
       ),
-      line('The readings keep what the gate asks for.'),
-      line(`A straight edge along the pipe and a tape round it find no gap under the wrap to come: ${BLANK}.`),
+      line('Air, humidity and steel read what the gate asks for.'),
+      line(`A straight edge along the pipe and a tape round it show no gap where the wrap will lie: ${BLANK}.`),
     ],
     stops: [
       line('Rust bloom, a wet or sweating pipe, a reading that the gate would not let pass.'),
       line('A gap, a flat or an oval pipe: fill it first, to the roundness of the pipe; ask the designer how much.'),
     ],
-    call: 'the inspector; for a shelter or another hour the designer',
+    call: 'the inspector; the designer for a shelter or another hour',
     signs: 'surface inspector',
   };
 }
 
 /** How long the forecast keeps what the gate asks for, and what is not counted in that. */
 function forecastLines({ site: { holdTime }, timeline: { steps } }: PlanFacts): Line[] {
-  const time = roundedUp('time', 'time', leastOf(holdTime));
-  const lines = [
-    holdTime.known
-      ? line('The forecast keeps all this for {0}, to the end of the cure.', time)
-      : line(`The forecast keeps all this to the end of the cure, longer than {0}: ${holdTime.because}.`, time),
-  ];
   const counted = steps.slice(
     steps.findIndex(({ id }) => id === 'gate'),
     steps.findIndex(({ id }) => id === 'cure'),
   );
-  for (const { id, duration } of counted) {
-    if (!duration.known && duration.atLeast === undefined)
-      lines.push(line(`Not counted in it, and to be added: the time of "${id}"; ${duration.because}.`));
-  }
-  return lines;
+  const open = counted.flatMap(({ id, duration }) =>
+    duration.known || duration.atLeast !== undefined ? [] : [{ id, because: duration.because }],
+  );
+  const time = roundedUp('time', 'time', leastOf(holdTime));
+  return [
+    holdTime.known
+      ? line('The forecast keeps all this for {0}, to the end of the cure.', time)
+      : line(`The forecast keeps all this to the end of the cure, longer than {0}${unlessSaid(holdTime, open)}.`, time),
+    ...open.map(({ id, because }) => line(`Not counted in it, and to be added: the time of "${id}"; ${because}.`)),
+  ];
+}
+
+/** Why a time is not known, but for a step that has a row of its own. */
+function unlessSaid({ because }: { readonly because: string }, rows: readonly { readonly id: string }[]): string {
+  return rows.some(({ id }) => because.includes(`"${id}"`)) ? '' : `: ${because}`;
 }
 
 /** Whether resin may be opened now. */
@@ -139,7 +149,7 @@ export function gate(facts: PlanFacts): StepWords {
   if (site.steelNeeded !== undefined && site.dewPoint !== undefined) {
     goes.push(
       line(
-        `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point after the errors of the instruments. With the air of that hour (dew point {1}) it has to read {2} or more.`,
+        `Steel {0} or more above the ${site.isFrost === true ? 'frost' : 'dew'} point, with the errors of the instruments taken off. With the air of that hour (dew point {1}) it has to read {2} or more.`,
         exactly('margin', 'temperature difference', practice.dewPointMargin.value),
         exactly('dew point', 'temperature', site.dewPoint),
         roundedUp('steel', 'temperature', site.steelNeeded),
@@ -165,7 +175,7 @@ export function gate(facts: PlanFacts): StepWords {
       line(
         'Read air, humidity and the steel at its coldest place. Read again at each batch and when the weather turns.',
       ),
-      line(`By the readings and the forecast of the case: ${site.decision.toUpperCase()}.`),
+      line(`The foreman decides. By the readings and the forecast of the case: ${site.decision.toUpperCase()}.`),
       ...against.map(({ check, because }) => saidIn(because, (text) => `${sentence(check)}: ${text}.`)),
     ],
     goes,
@@ -173,7 +183,7 @@ export function gate(facts: PlanFacts): StepWords {
       line('One of these not kept, rain, frost, a wet or sweating pipe.'),
       ...against.map(({ check, change }) => saidIn(change, (text) => `What changes it, ${check}: ${text}.`)),
     ],
-    call: 'the foreman decides; for a shelter, a heater or another hour the designer',
+    call: 'the designer for a shelter, a heater or another hour',
     signs: 'foreman',
   };
 }

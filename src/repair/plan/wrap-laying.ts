@@ -46,7 +46,7 @@ function bendLines({ wrap, extent: { insideLength } }: PlanFacts): Line[] {
   return [
     line('Lengths of the tape and its passes are measured along the outside of the bend.'),
     line(
-      'The turns fan out: keep the overlap along the outside, where they spread; along the inside they close up to about {0}.',
+      'The turns fan out: keep the overlap along the outside, where they spread; along the inside they close up to an overlap of about {0}.',
       exactly('overlap inside', 'ratio', wrap.insideOverlap),
     ),
     line('Steel that shows between two turns at the outside is a gap: take the turn back while it is wet.'),
@@ -60,7 +60,7 @@ function formLines({ wrap, laminate: { joints }, case: { wrap: stock } }: PlanFa
       `${wrap.passes === 1 ? 'One pass: it' : `${wrap.passes} passes to and fro: each`} begins and ends with one full turn on the spot.`,
     ),
     line(
-      'Each turn covers {0} of the one before, never less: keep the tolerance upwards.',
+      'Each turn covers {0} of the one before: rather a little more, never less.',
       exactly('overlap', 'ratio', stock.form === 'tape' ? stock.overlap : 0),
     ),
   ];

@@ -21,7 +21,7 @@ export type Duration =
 export type CureUse = 'putty' | 'filler' | 'laminate';
 
 /** Nobody can know it from the case: whoever plans the day states it. */
-export const notStated: Duration = { known: false, because: 'nobody has stated it' };
+export const notStated = { known: false, because: 'nobody has stated it' } as const satisfies Duration;
 
 /** What a duration surely takes: what follows is then `not before`. */
 export function leastOf(duration: Duration): Time {

@@ -80,12 +80,12 @@ const rows: readonly (readonly [Named, StepId, RegExp, readonly number[]])[] = [
   ['sealed leak, bands off', 'permit', /^The gauge reads/, [5e4]],
   ['sealed leak, bands off', 'seal', /^Line pressure/, [5e4]],
   ['sealed leak, bands off', 'seal', /^More than \{0\} in the line/, [5e4]],
-  ['sealed leak, bands off', 'seal', /^Press it on within/, [(SHARE * 8 * 60) / faster(20.5)]],
+  ['sealed leak, bands off', 'seal', /^Press the pad on within/, [(SHARE * 8 * 60) / faster(20.5)]],
   ['sealed leak under a wide sheet', 'seal', /^Sheet \{0\} thick/, [0.00035, 0.06]],
   ['sealed leak, bands off', 'seal', /^Before the band/, [0.005]],
   // 1 MPa over the whole pipe as it stands.
-  ['sealed leak, bands off', 'seal', /^The seal carries no load along/, [1e6 * (Math.PI / 4) * 0.3239 ** 2]],
-  ['sealed leak, bands off', 'putty', /^When it is firm/, [5e4]],
+  ['sealed leak, bands off', 'seal', /^Restraints that do not take/, [1e6 * (Math.PI / 4) * 0.3239 ** 2]],
+  ['sealed leak, bands off', 'putty', /^When the putty is firm/, [5e4]],
   // Two bands of 20 mm side by side are narrower than the sheet of 54 mm corner to corner.
   ['sealed leak, bands stay', 'putty', /^The bands stay/, [0.054]],
 ];
