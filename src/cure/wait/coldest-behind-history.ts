@@ -1,6 +1,6 @@
 import { below, formula, nonNegative } from '../../formula/index.js';
 import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
-import { checkSteps, spanOf, type TemperatureStep } from '../shift/temperature-step.js';
+import { checkSteps, type TemperatureStep } from '../shift/temperature-step.js';
 
 export interface ColdestBehindHistoryInput {
   readonly steps: readonly TemperatureStep[];
@@ -28,7 +28,8 @@ export function coldestBehindHistory(input: ColdestBehindHistoryInput): ColdestB
   const { steps: before, error: e } = input;
   checkSteps(before);
   nonNegative(e, 'error', 'K');
-  const [lowest] = spanOf(before);
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const { temperature } of before) lowest = Math.min(lowest, temperature);
   below(e, lowest, 'the coldest temperature of the history', 'error', 'K');
   const steps = before.map(({ duration, temperature }) => ({
     duration,
