@@ -61,7 +61,7 @@ export function bondOf(job: Job, found: Found, where: Unbonded, leaking: boolean
               Math.sqrt(laminate.hoopModulus * laminate.axialModulus)),
         ),
       )
-    : temperatureFactor(limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
+    : temperatureFactor(job, limit - Math.max(at ?? service.designTemperature, job.site.pipeTemperature));
   // An energy that was found over a seal as large has the worst place of its rim in it.
   const worst = over.holdsRim ? 1 : worstOverMean({ ...common, hoopModulus, axialModulus });
   return {

@@ -8,7 +8,7 @@ import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
-import { performanceFactor } from './rules.js';
+import { performanceFactor, ruleOf } from './rules.js';
 import { moduliOnPipe } from './tape-moduli.js';
 import {
   type Criterion,
@@ -169,7 +169,7 @@ export function criteriaFor(
     });
     // d <= sqrt(6 D t) with t the smaller of wall and laminate: plies help as long as the wall allows it.
     const { designHole = Number.POSITIVE_INFINITY } = found;
-    const size = designHole ** 2 / (6 * found.outsideDiameter);
+    const size = designHole ** 2 / (ruleOf(job, 'hole.validity') * found.outsideDiameter);
     if (size <= found.wall) rows.push({ criterion: 'size of the hole', thickness: size, resists: () => Number.NaN });
   }
   return { rows: rows.map((row) => onFitting(row, factor)), load, metal, strains, factor };

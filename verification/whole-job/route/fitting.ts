@@ -1,18 +1,18 @@
 import { wrappedDiameterOf } from './filler.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 import type { Criterion } from './thickness.js';
 
-const FLAT_BEND = 1.2;
-const FLANGE = 1.1;
 const METHODS_ON_METAL = new Set(['substrate sharing load', 'substrate yielded']);
 
 /** How much thicker than on straight pipe (2.9): a bend never below the hoop load of its inside; undefined where nobody knows. */
-export function fittingFactor({ fitting }: Job, diameter: number): number | undefined {
+export function fittingFactor(job: Job, diameter: number): number | undefined {
+  const { fitting } = job;
   if (fitting === undefined) return 1;
-  if (fitting.kind === 'flange') return FLANGE;
+  if (fitting.kind === 'flange') return ruleOf(job, 'components.flange');
   if (fitting.kind !== 'bend' || fitting.bendRadius === undefined) return undefined;
   const tightness = fitting.bendRadius / diameter;
-  return Math.max(FLAT_BEND, (tightness - 0.25) / (tightness - 0.5));
+  return Math.max(ruleOf(job, 'components.bend'), (tightness - 0.25) / (tightness - 0.5));
 }
 
 /** A criterion of straight pipe as it holds on a fitting. */

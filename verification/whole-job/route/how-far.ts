@@ -4,7 +4,7 @@ import type { LaminateFigures } from './laminate.js';
 import type { Parts } from './parts.js';
 import { type Found, leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
-import { LAP_SHEAR_WITH_WARNING, LEAST_FAILURE_STRAIN, THIN_LAMINATE } from './rules.js';
+import { ruleOf } from './rules.js';
 import { sealFailsBefore } from './seal-holds.js';
 import { metalFails } from './slot.js';
 import { soundPipeYields, spanBuckles } from './sound-pipe.js';
@@ -28,15 +28,19 @@ export function strainsStand(job: Job, found: Found): boolean {
   const { service, laminate } = job;
   const limit = temperatureLimit(job, found.throughWall);
   if (limit === undefined || service.designTemperature > limit) return false;
-  return laminate.strainToFailure !== undefined && laminate.strainToFailure >= LEAST_FAILURE_STRAIN;
+  return laminate.strainToFailure !== undefined && laminate.strainToFailure >= ruleOf(job, 'leastFailureStrain');
 }
 
-export function classTooLow({ basis, repair, service }: Job): boolean {
+export function classTooLow(job: Job): boolean {
+  const { basis, repair, service } = job;
   if (basis !== 'ISO 24817') return false;
   const { designPressure: P, designTemperature: T } = service;
   if (repair.class < 3 && (service.hazards.length > 0 || service.phase !== 'liquid')) return true;
-  if (repair.class === 1) return P > 1e6 || T > 313.15 || service.safetyCritical;
-  return repair.class === 2 && (P > 2e6 || T >= 373.15);
+  if (repair.class === 3) return false;
+  const limit = (of: string): number => ruleOf(job, `classes.${repair.class}.highest${of}`);
+  if (P > limit('Pressure')) return true;
+  // Class 2 holds below its temperature, class 1 up to it.
+  return repair.class === 1 ? T > limit('Temperature') || service.safetyCritical : T >= limit('Temperature');
 }
 
 /** Gas or what is hazardous under pressure, and nobody has written down how to work on it. */
@@ -48,13 +52,14 @@ export function hasNoProcedure({ line, service }: Job): boolean {
 /** The wrap is laid out only where nothing stands against its laminate, its bond, its class, the line and the seal. */
 export function isWrapped(job: Job, parts: Parts): boolean {
   const { found, laminate } = parts;
-  if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(laminate, found)) return false;
-  if ((job.laminate.lapShearStrength ?? 0) < LAP_SHEAR_WITH_WARNING) return false;
+  if (!reachesLaminate(job, found) || classTooLow(job) || 'none' in laminate || isThick(job, laminate, found))
+    return false;
+  if ((job.laminate.lapShearStrength ?? 0) < ruleOf(job, 'lapShear.withWarning')) return false;
   if ((job.line.pressure ?? 0) > (parts.line.highestPressure ?? Number.POSITIVE_INFINITY)) return false;
   if (metalFails(job, found).length > 0) return false;
   return !spanBuckles(job, found) && !hasNoProcedure(job) && !sealFailsBefore(job, parts);
 }
 
-export function isThick({ laidThickness = 0 }: LaminateFigures | NoLaminate, found: Found): boolean {
-  return laidThickness >= found.outsideDiameter / THIN_LAMINATE;
+export function isThick(job: Job, { laidThickness = 0 }: LaminateFigures | NoLaminate, found: Found): boolean {
+  return laidThickness >= found.outsideDiameter / ruleOf(job, 'thinLaminateRatio');
 }

@@ -7,7 +7,7 @@ import type { Readings } from './open-readings.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import type { Strength } from './remaining-strength.js';
-import { LEAST_PLIES } from './rules.js';
+import { ruleOf } from './rules.js';
 import type { Criterion, Row } from './thickness.js';
 
 export interface LaminateFigures {
@@ -78,7 +78,7 @@ export function laminateOf(
   const governing = rows.reduce((a, b) => (b.thickness > a.thickness ? b : a));
   // Nobody winds a wrap without end.
   if (!(governing.thickness < Number.POSITIVE_INFINITY)) return { none: 'not repairable', because: 'no thickness' };
-  const leastPlies = Math.max(LEAST_PLIES, job.laminate.qualifiedPlies ?? 0);
+  const leastPlies = Math.max(ruleOf(job, 'leastPlies'), job.laminate.qualifiedPlies ?? 0);
   const ply = job.laminate.plyThickness;
   const needs = (list: readonly Criterion[]): number => upTo(Math.max(0, ...list.map((each) => each.thickness)) / ply);
   const round = needs(rows.filter(({ criterion }) => ROUND_THE_PIPE.has(criterion)));

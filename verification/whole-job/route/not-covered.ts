@@ -1,4 +1,4 @@
-import { temperatureLimit } from './allowable-strain.js';
+import { askerOf, temperatureLimit } from './allowable-strain.js';
 import { steelOverHours, warmestReading } from './cure.js';
 import { testsSuffice } from './energy-from-tests.js';
 import { fittingNotCovered } from './fitting.js';
@@ -6,7 +6,7 @@ import { isWrapped, leaksUnheld, reachesLaminate, strainsStand } from './how-far
 import type { Parts } from './parts.js';
 import { leaksNow } from './pipe-as-found.js';
 import type { CureSheet, Job } from './read-job.js';
-import { LEAST_FAILURE_STRAIN, LONGEST_LIFE, MOST_CYCLES } from './rules.js';
+import { bondStrains, type DefaultStrains, defaultStrains, ruleOf } from './rules.js';
 import { leadAngle } from './tape-moduli.js';
 
 /** Everything that this version does not design for. */
@@ -22,11 +22,20 @@ export function notCovered(job: Job, parts: Parts): string[] {
   say(fittingNotCovered(job), 'fitting');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
-  say(coolEnough && (laminate.strainToFailure ?? 1) < LEAST_FAILURE_STRAIN, 'brittle laminate');
-  say(repair.life > LONGEST_LIFE * (1 + 1e-12) && job.basis === 'ISO 24817', 'no default strain for the life');
-  say(repair.life > LONGEST_LIFE * (1 + 1e-12) && limit !== undefined, 'life');
+  say(coolEnough && (laminate.strainToFailure ?? 1) < ruleOf(job, 'leastFailureStrain'), 'brittle laminate');
+  // Who asks for a strain needs the limit and the failure strain first.
+  const asked = limit !== undefined && laminate.strainToFailure !== undefined;
+  say(asked && defaultStrains(askerOf(job)) === undefined, 'life');
+  say(reached && nearFailure(job, defaultStrains(askerOf(job))), 'default strain near failure');
+  if (reached && !('none' in parts.laminate) && laminate.lapShearStrength !== undefined) {
+    const bond = bondStrains(job);
+    const stands = bond !== undefined && !nearFailure(job, bond) && ruleOf(job, 'overlap.taper') >= FLATTEST_TAPER;
+    // The joints of a sheet lie along the extent.
+    say(!stands, wrap.form === 'sheet' ? 'joints without an extent' : 'extent');
+  }
+  say(asked && found.throughWall && repair.life > ruleOf(job, 'longestLife') * (1 + 1e-12), 'life');
   // Too hot a laminate is refused before anybody asks for its strains.
-  say(coolEnough && (job.loads.cycles?.number ?? 0) > MOST_CYCLES, 'cycles');
+  say(coolEnough && (job.loads.cycles?.number ?? 0) > ruleOf(job, 'cyclic.lastCycles'), 'cycles');
   const tested = laminate.longTermStrength;
   // Without a shear modulus nobody knows the moduli of a tape, and no thickness is asked of any method.
   const moduli = wrap.form === 'sheet' || laminate.shearModulus !== undefined;
@@ -67,11 +76,14 @@ export function notCovered(job: Job, parts: Parts): string[] {
   if (found.throughWall && found.designHole !== undefined) {
     if (reached && parts.laminate.laidThickness !== undefined) {
       const thin = Math.min(found.wall, parts.laminate.laidThickness);
-      say(found.designHole > Math.sqrt(6 * found.outsideDiameter * thin) * (1 + 1e-9), 'large hole');
+      say(
+        found.designHole > Math.sqrt(ruleOf(job, 'hole.validity') * found.outsideDiameter * thin) * (1 + 1e-9),
+        'large hole',
+      );
     }
-    const usedUp = found.wallAtEndOfLife < 1e-3 && defect.holeAtEndOfLife === undefined;
+    const usedUp = found.wallAtEndOfLife < ruleOf(job, 'throughWallBelow') && defect.holeAtEndOfLife === undefined;
     const [long, short] = [found.lengthAtEndOfLife, found.widthAtEndOfLife];
-    say(usedUp && Math.max(long / short, short / long) > 5, 'slot');
+    say(usedUp && Math.max(long / short, short / long) > ruleOf(job, 'hole.aspectRatio'), 'slot');
   }
   const wrapped = isWrapped(job, parts);
   if (wrapped && filler?.greatestLift !== undefined) {
@@ -88,6 +100,17 @@ export function notCovered(job: Job, parts: Parts): string[] {
   }
   say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
   return out;
+}
+
+/** A steeper end peels (2.12: 5:1 or flatter), whoever reads another one. */
+const FLATTEST_TAPER = 5;
+/** No default strain above this share of what the laminate breaks at (CHANGELOG, failureMargin). */
+const FAILURE_MARGIN = 2.5;
+
+function nearFailure({ laminate }: Job, strains: DefaultStrains | undefined): boolean {
+  const { strainToFailure: most } = laminate;
+  if (most === undefined || strains === undefined) return false;
+  return Math.max(strains.hoop, strains.axial, strains.softAxial) > (most / FAILURE_MARGIN) * (1 + 1e-12);
 }
 
 function moistureOutside({ site }: Job, sheet: CureSheet | undefined): boolean {

@@ -12,7 +12,7 @@ import {
 } from './how-far.js';
 import type { Parts } from './parts.js';
 import type { CureSheet, Job } from './read-job.js';
-import { LAP_SHEAR_WITH_WARNING, LONGEST_LIFE } from './rules.js';
+import { ruleOf } from './rules.js';
 import { sealFailsBefore } from './seal-holds.js';
 import { metalFails } from './slot.js';
 import { soundPipeYields, spanBuckles, stressOfSoundPipe } from './sound-pipe.js';
@@ -30,8 +30,11 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const limit = temperatureLimit(job, found.throughWall);
   say(limit !== undefined && service.designTemperature > limit, 'too hot');
   say(classTooLow(job), 'class');
-  say(repair.life > LONGEST_LIFE * (1 + 1e-12), 'life');
-  say(laminate.lapShearStrength !== undefined && laminate.lapShearStrength < LAP_SHEAR_WITH_WARNING, 'lap shear');
+  say(repair.life > ruleOf(job, 'longestLife') * (1 + 1e-12), 'life');
+  say(
+    laminate.lapShearStrength !== undefined && laminate.lapShearStrength < ruleOf(job, 'lapShear.withWarning'),
+    'lap shear',
+  );
   const coldest = coldestSteel(job);
   say(laminate.lowestTemperature !== undefined && coldest < laminate.lowestTemperature, 'colder than qualified');
   const pressure = line.pressure ?? 0;
@@ -39,7 +42,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   say(sealFailsBefore(job, parts), 'seal');
   if (parts.line.highestPressure !== undefined) say(pressure > parts.line.highestPressure, 'line at work');
   if ('none' in parts.laminate) say(judged && parts.laminate.none === 'not repairable', parts.laminate.because);
-  say(judged && isThick(parts.laminate, found), 'thick laminate');
+  say(judged && isThick(job, parts.laminate, found), 'thick laminate');
   const { laidThickness } = parts.laminate;
   say(laidThickness !== undefined && bendTooTight(job, found.outsideDiameter, laidThickness), 'tight bend');
   say(isWrapped(job, parts) && openAtItsEdges(job), 'tape that hardly laps');
@@ -52,7 +55,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   }
   const test = acceptance?.pressureTest;
   if (test !== undefined && test !== 'none' && judged && parts.extent !== undefined) {
-    const level = 1.1 * service.designPressure;
+    const level = ruleOf(job, 'systemTest.factor') * service.designPressure;
     say(test.lowestRating !== undefined && level > test.lowestRating, 'rating');
     const stress = (level * found.outsideDiameter) / (2 * job.pipe.wallThickness);
     say(stress > job.pipe.material.yieldStrength, 'sound pipe yields under test');
