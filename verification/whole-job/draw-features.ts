@@ -1,3 +1,4 @@
+import { withConfirmed } from './draw-confirmed.js';
 import { type Draw, drawFrom, figure, randomNumbers } from './random.js';
 
 type Drawn = Record<string, unknown>;
@@ -14,6 +15,7 @@ export function drawFeatures(document: Drawn, seed: number): Drawn {
     [0.16, onFitting],
     [0.14, withTestsOfHoles],
     [0.06, withLittleLap],
+    [0.25, withConfirmed],
   ];
   return features.reduce((drawn, [share, put]) => (draw.chance(share) ? put(drawn, draw) : drawn), document);
 }

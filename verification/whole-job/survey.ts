@@ -73,6 +73,7 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
         const { fitting, laminate } = design.case;
         if (fitting !== 'none') count(designed, fitting.kind);
         if (laminate.holeTests !== undefined) count(designed, 'tests of holes');
+        if (design.case.confirmed !== undefined) count(designed, 'confirmed numbers');
       }
     } catch (error) {
       if (!isCaseError(error) && !isCalculationError(error)) throw error;

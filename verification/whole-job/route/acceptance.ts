@@ -2,6 +2,7 @@ import type { Extent } from './extent.js';
 import type { LaminateFigures } from './laminate.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 
 const PSI = 4.4482216152605 / 0.0254 ** 2;
 
@@ -60,8 +61,8 @@ export function acceptanceOf(
   const hardness = hardnessOf(job);
   const { acceptance, service, site, pipe } = job;
   const D = found.outsideDiameter;
-  const pressure = 1.1 * service.designPressure;
-  const common = { pressure, resistance: onTheDay, hold: 3600 };
+  const pressure = ruleOf(job, 'systemTest.factor') * service.designPressure;
+  const common = { pressure, resistance: onTheDay, hold: ruleOf(job, 'systemTest.hold') };
   const test = acceptance?.pressureTest;
   const medium = test === undefined ? 'not stated' : test === 'none' ? 'none' : test.medium;
   const least = Math.max(laminate.thickness.value, laminate.leastPlies * job.laminate.plyThickness);

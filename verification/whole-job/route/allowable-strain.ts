@@ -1,37 +1,39 @@
 import type { Job } from './read-job.js';
-import { cyclicFactor, defaultStrain, type RuleAsker, temperatureFactor, temperatureMargins, YEAR } from './rules.js';
+import { cyclicFactor, defaultStrains, type RuleAsker, ruleOf, temperatureFactor } from './rules.js';
 
 export function askerOf(job: Job): RuleAsker {
   return {
-    basis: job.basis,
+    rules: job.rules,
     repairClass: job.repair.class,
-    years: job.repair.life / YEAR,
+    life: job.repair.life,
     rare: job.repair.loading === 'rare',
   };
 }
 
 /** Fatigue factor of the case. */
-export function cyclesOf({ loads }: Job): number {
-  const { cycles } = loads;
-  return cycles === undefined ? 1 : cyclicFactor(cycles.number, cycles.lowestPressure / cycles.highestPressure);
+export function cyclesOf(job: Job): number {
+  const { cycles } = job.loads;
+  return cycles === undefined ? 1 : cyclicFactor(job, cycles.number, cycles.lowestPressure / cycles.highestPressure);
 }
 
 /** Upper temperature limit: the lower where both transitions are given. */
-export function temperatureLimit({ laminate }: Job, leaking: boolean): number | undefined {
-  const { transition, distortion } = temperatureMargins(leaking);
+export function temperatureLimit(job: Job, leaking: boolean): number | undefined {
+  const { laminate } = job;
+  const below = (transition: string): number =>
+    ruleOf(job, `temperatureMargin.${transition}.${leaking ? 'leaking' : 'notLeaking'}`);
   const limits = [
-    ...(laminate.glassTransition === undefined ? [] : [laminate.glassTransition - transition]),
-    ...(laminate.heatDistortion === undefined ? [] : [laminate.heatDistortion - distortion]),
+    ...(laminate.glassTransition === undefined ? [] : [laminate.glassTransition - below('glassTransition')]),
+    ...(laminate.heatDistortion === undefined ? [] : [laminate.heatDistortion - below('heatDeflection')]),
   ];
   return limits.length === 0 ? undefined : Math.min(...limits);
 }
 
 /** The axial column of a laminate of less than half the stiffness along the pipe, cold or warm. */
-function isSoft({ laminate }: Job): boolean {
-  const { hoopModulus, axialModulus, atDesignTemperature: warm } = laminate;
+function isSoft(job: Job): boolean {
+  const { hoopModulus, axialModulus, atDesignTemperature: warm } = job.laminate;
   const ratios = [axialModulus / hoopModulus];
   if (warm !== undefined) ratios.push(warm.axialModulus / warm.hoopModulus);
-  return Math.min(...ratios) <= 0.5;
+  return Math.min(...ratios) <= ruleOf(job, 'modulusShare');
 }
 
 export interface Strains {
@@ -46,7 +48,7 @@ export function allowableStrains(job: Job, leaking: boolean, onTheDayAt?: number
   const { laminate, site, service, pipe } = job;
   const installed = site.pipeTemperature;
   const at = onTheDayAt ?? service.designTemperature;
-  const factor = temperatureFactor(limit - Math.max(at, installed));
+  const factor = temperatureFactor(job, limit - Math.max(at, installed));
   const cycles = cyclesOf(job);
   const days = [
     installed,
@@ -63,9 +65,10 @@ export function allowableStrains(job: Job, leaking: boolean, onTheDayAt?: number
   const steel = pipe.material.thermalExpansion ?? 12e-6;
   const strain = (base: number, expansion: number | undefined): number =>
     cycles * (factor * base - Math.abs(swing * (steel - (expansion ?? steel))));
-  const asker = askerOf(job);
+  const base = defaultStrains(askerOf(job));
+  if (base === undefined) return undefined;
   return {
-    hoop: strain(defaultStrain(asker, false), laminate.hoopExpansion),
-    axial: strain(defaultStrain(asker, isSoft(job)), laminate.axialExpansion),
+    hoop: strain(base.hoop, laminate.hoopExpansion),
+    axial: strain(isSoft(job) ? base.softAxial : base.axial, laminate.axialExpansion),
   };
 }

@@ -140,3 +140,14 @@ export function coolestReading(job: Job, sheet: CureSheet, workingTime: number):
   const at = Math.min(...energiesOf(sheet).map((energy) => 1 / (1 / ref + (R * needed) / energy)));
   return at < sheet.minimumTemperature ? undefined : at - thermometerError(job);
 }
+
+/** In service and over the hours that are foreseen. */
+export function coldestSteel({ service, site }: Job): number {
+  const nights = (site.forecast ?? []).map(({ pipeTemperature }) => pipeTemperature);
+  return Math.min(
+    service.designTemperature,
+    service.lowestTemperature ?? service.designTemperature,
+    ...nights,
+    ...(site.history ?? []).map(({ temperature }) => temperature),
+  );
+}

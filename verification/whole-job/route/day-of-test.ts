@@ -4,6 +4,7 @@ import { type Unbonded, unbonded } from './leak.js';
 import type { Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 import { strengthOf } from './strength-found.js';
 
 /** Pressure that the laid laminate resists on the day of the test, over the pipe as it is that day. */
@@ -18,7 +19,9 @@ export function resistanceOnTheDay(
   const today = pipeAsFound(sameDay);
   // What a wall that counts as gone may open to at the end of its life says nothing of today.
   const { designHole: open = 0 } = pipeAsFound({ ...sameDay, defect: { ...job.defect, holeAtEndOfLife: undefined } });
-  const largest = Math.sqrt(6 * found.outsideDiameter * Math.min(found.wall, laminate.laidThickness));
+  const largest = Math.sqrt(
+    ruleOf(job, 'hole.validity') * found.outsideDiameter * Math.min(found.wall, laminate.laidThickness),
+  );
   // Too large an opening for the formula of a round hole, or tests that tell no energy: rated as at the end of the life.
   const untold = job.filler?.underWholeWrap !== true && !testsSuffice(job.laminate);
   if (today.throughWall && (open > largest || untold)) return laminate.resistance.value;

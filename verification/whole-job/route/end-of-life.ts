@@ -1,21 +1,21 @@
 import { type Found, wallLossRate } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 
 const DAY = 86_400;
-/** Less is no wall to count on (2.4). */
-const NO_WALL = 1e-3;
 
 /** What the repair is good for and when it is looked at: half of what is left, as API 570 has it, or what the owner asks for. */
 export function endOfLifeOf(job: Job, found: Found): Record<string, unknown> {
   const { life, inspectionInterval: ofOwner } = job.repair;
   const rate = wallLossRate(job);
-  const lasts = !found.throughWall && rate > 0 ? (found.wallToday - NO_WALL) / rate : undefined;
+  const noWall = ruleOf(job, 'throughWallBelow');
+  const lasts = !found.throughWall && rate > 0 ? (found.wallToday - noWall) / rate : undefined;
   const half = Math.min(life, lasts ?? life) / 2;
   const within = Math.min(half, ofOwner ?? life);
   const count = Math.min(30, Math.floor(life / within + 1e-9));
   return {
     life,
-    wallLasts: lasts === undefined ? { known: false } : { known: true, time: lasts, until: NO_WALL },
+    wallLasts: lasts === undefined ? { known: false } : { known: true, time: lasts, until: noWall },
     inspectWithin: within,
     inspectBy: within === ofOwner ? 'interval of the owner' : 'half of the remaining life',
     inspections: Array.from({ length: count }, (_, index) => {

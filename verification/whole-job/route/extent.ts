@@ -2,7 +2,7 @@ import { insideOverOutside } from './fitting.js';
 import type { Unbonded } from './leak.js';
 import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
-import { BOND_FACTOR, bondStrain, LEAST_OVERLAP, TAPER } from './rules.js';
+import { bondStrains, ruleOf } from './rules.js';
 
 export interface Extent {
   readonly overlap: {
@@ -20,24 +20,35 @@ export interface Extent {
 /** Overlap, taper and whole length (2.12). */
 export function extentOf(job: Job, found: Found, where: Unbonded | undefined, laid: number): Extent | undefined {
   const { laminate } = job;
-  if (laminate.lapShearStrength === undefined) return undefined;
+  const follows = bondStrains(job);
+  if (laminate.lapShearStrength === undefined || follows === undefined) return undefined;
   // The bond follows the larger strain: the soft column counts only where the laminate is soft when cold too.
-  const softBond = laminate.axialModulus / laminate.hoopModulus <= 0.5;
+  const softBond = laminate.axialModulus / laminate.hoopModulus <= ruleOf(job, 'modulusShare');
   const root = Math.sqrt(found.outsideDiameter * found.wall);
-  const iso = job.basis === 'ISO 24817';
   const candidates = [
-    { criterion: 'geometry', value: iso ? 2 * root : (2.5 / Math.SQRT2) * root },
-    { criterion: 'minimum', value: LEAST_OVERLAP },
+    {
+      criterion: 'geometry',
+      value: (ruleOf(job, 'overlap.geometry.coefficient') * root) / Math.sqrt(ruleOf(job, 'overlap.geometry.divisor')),
+    },
+    { criterion: 'minimum', value: ruleOf(job, 'overlap.minimum') },
     {
       criterion: 'adhesive',
-      value: (BOND_FACTOR * laminate.axialModulus * bondStrain(softBond) * laid) / laminate.lapShearStrength,
+      value:
+        (ruleOf(job, 'overlap.adhesiveFactor') *
+          laminate.axialModulus *
+          (softBond ? follows.softAxial : follows.axial) *
+          laid) /
+        laminate.lapShearStrength,
     },
   ];
   const hole = found.designHole;
-  if (iso && hole !== undefined && hole < 0.5 * root) candidates.push({ criterion: 'hole', value: 4 * hole });
+  const { 'overlap.hole.multiple': multiple, 'overlap.hole.share': share } = job.rules;
+  if (hole !== undefined && multiple !== undefined && share !== undefined && hole < share * root) {
+    candidates.push({ criterion: 'hole', value: multiple * hole });
+  }
   const longest = candidates.reduce((a, b) => (b.value > a.value ? b : a));
   const defectLength = Math.max(found.lengthAtEndOfLife, found.designHole ?? 0, where?.length ?? 0);
-  const taper = TAPER * laid;
+  const taper = ruleOf(job, 'overlap.taper') * laid;
   // On a bend the whole length has to lie along the inside, where it is shortest.
   const length = defectLength + 2 * longest.value + 2 * taper;
   const shorter = insideOverOutside(job, found.outsideDiameter);

@@ -1,18 +1,18 @@
 import { wrappedDiameterOf } from './filler.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 import type { Criterion } from './thickness.js';
 
-const FLAT_BEND = 1.2;
-const FLANGE = 1.1;
 const METHODS_ON_METAL = new Set(['substrate sharing load', 'substrate yielded']);
 
 /** How much thicker than on straight pipe (2.9): a bend never below the hoop load of its inside; undefined where nobody knows. */
-export function fittingFactor({ fitting }: Job, diameter: number): number | undefined {
+export function fittingFactor(job: Job, diameter: number): number | undefined {
+  const { fitting } = job;
   if (fitting === undefined) return 1;
-  if (fitting.kind === 'flange') return FLANGE;
+  if (fitting.kind === 'flange') return ruleOf(job, 'components.flange');
   if (fitting.kind !== 'bend' || fitting.bendRadius === undefined) return undefined;
   const tightness = fitting.bendRadius / diameter;
-  return Math.max(FLAT_BEND, (tightness - 0.25) / (tightness - 0.5));
+  return Math.max(ruleOf(job, 'components.bend'), (tightness - 0.25) / (tightness - 0.5));
 }
 
 /** A criterion of straight pipe as it holds on a fitting. */
@@ -32,11 +32,14 @@ export function fittingNotCovered({ fitting, wrap, seal, line, loads, defect, re
   return fitting.kind !== 'bend' || onlyStraight || defect.kind === 'through-wall slot';
 }
 
-/** A bend whose inside filler and laminate would close: the turns of tape fold over each other. */
+/** A bend whose inside filler and laminate would close, so that turns fold over each other, or on which twenty lie on one place. */
 export function bendTooTight(job: Job, diameter: number, laid: number): boolean {
-  const { fitting } = job;
+  const { fitting, wrap } = job;
   if (fitting?.bendRadius === undefined) return false;
-  return fitting.bendRadius <= wrappedDiameterOf(job, diameter) / 2 + laid;
+  const wrapped = wrappedDiameterOf(job, diameter);
+  if (fitting.bendRadius <= wrapped / 2 + laid) return true;
+  const shorter = insideOverOutside(job, wrapped) ?? 1;
+  return wrap.form === 'tape' && shorter * (1 - wrap.overlap) < 1 / 20;
 }
 
 /** Inside of a bend over its outside, of a tube of a diameter; undefined on straight pipe. */

@@ -5,7 +5,7 @@ import type { Found } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
 import { edgeOfRim, kOfHole } from './rim.js';
 import { rootOfIncreasing } from './root.js';
-import { LEAST_HOLE } from './rules.js';
+import { ruleOf } from './rules.js';
 import { slotResistance } from './slot.js';
 
 /** Where the laminate over a leak is bonded to nothing. */
@@ -27,7 +27,7 @@ export function unbonded(job: Job, found: Found): Unbonded | undefined {
   }
   const enclosing = found.designHole ?? (opening && Math.hypot(opening.axialLength, opening.circumferentialWidth));
   if (!found.throughWall || enclosing === undefined) return undefined;
-  const hole = Math.max(LEAST_HOLE, enclosing);
+  const hole = Math.max(ruleOf(job, 'hole.leastDiameter'), enclosing);
   if (seal === undefined || found.holeToday === undefined) {
     return { under: 'hole', diameter: hole, length: hole, ring: false };
   }

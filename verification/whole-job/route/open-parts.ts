@@ -1,7 +1,8 @@
 const CURES = ['cures.putty', 'cures.filler', 'cures.laminate'];
 const BATCHES = ['mixes.filler', 'mixes.laminateResin', 'rolls', 'timeline'];
 const LAYING = ['wrap', ...BATCHES];
-const LAMINATE = ['laminate', 'extent', 'acceptance', ...LAYING];
+const EXTENT = ['extent', 'acceptance', ...LAYING];
+const LAMINATE = ['laminate', ...EXTENT];
 const ALL = ['found', 'line', 'seal', 'site', ...CURES, ...LAMINATE];
 
 /** Nobody knows what may stand behind a seal that is not worked out. */
@@ -15,6 +16,9 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not covered: brittle laminate': LAMINATE,
   'not covered: steep tape': LAMINATE,
   'not covered: life': LAMINATE,
+  'not covered: default strain near failure': LAMINATE,
+  'not covered: extent': EXTENT,
+  'not covered: joints without an extent': LAMINATE,
   'not covered: pad round more than half the pipe': [...SEAL, ...CURES, ...LAMINATE],
   'not covered: moisture cure': [...CURES, ...BATCHES],
   'not repairable: too hot': LAMINATE,

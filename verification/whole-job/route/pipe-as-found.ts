@@ -1,6 +1,6 @@
 import type { Opening } from './opening.js';
 import type { Job } from './read-job.js';
-import { LEAST_HOLE } from './rules.js';
+import { ruleOf } from './rules.js';
 
 /** The pipe today and at the end of the life of the repair (pipe-and-defect.md, 1.6). */
 export interface Found {
@@ -42,7 +42,7 @@ export function pipeAsFound(job: Job): Found {
   const spread = 2 * (defect.growth?.length ?? 0) * repair.life;
   const lengthAtEndOfLife = defect.axialLength + spread;
   const widthAtEndOfLife = Math.min(defect.circumferentialWidth + spread, Math.PI * outsideDiameter);
-  const throughWall = leaksNow(job) || wallAtEndOfLife < 1e-3;
+  const throughWall = leaksNow(job) || wallAtEndOfLife < ruleOf(job, 'throughWallBelow');
   const hoopStressSound = (service.designPressure * outsideDiameter) / (2 * wall);
   const common = {
     outsideDiameter,
@@ -63,30 +63,32 @@ export function pipeAsFound(job: Job): Found {
   // The circle that encloses the whole defect.
   const whole = Math.hypot(lengthAtEndOfLife, defect.circumferentialWidth + spread);
   const grown = isHole ? (defect.holeDiameter as number) + spread : 0;
-  const usedUp = wallAtEndOfLife < 1e-3 ? (defect.holeAtEndOfLife ?? whole) : 0;
+  const usedUp = wallAtEndOfLife < ruleOf(job, 'throughWallBelow') ? (defect.holeAtEndOfLife ?? whole) : 0;
   const holeAtEndOfLife = Math.max(grown, usedUp);
   return {
     ...common,
     holeAtEndOfLife,
-    designHole: Math.max(LEAST_HOLE, holeAtEndOfLife),
+    designHole: Math.max(ruleOf(job, 'hole.leastDiameter'), holeAtEndOfLife),
     ...(isHole ? { holeToday: defect.holeDiameter as number } : {}),
   };
 }
 
 /** The opening of a slot: grown at each end, the whole defect where its wall is used up, and no way less than the least hole. */
 function slotOf(
-  { defect, assessment }: Job,
+  job: Job,
   { wallAtEndOfLife, lengthAtEndOfLife, widthAtEndOfLife }: Found,
   spread: number,
 ): Partial<Found> {
+  const { defect, assessment } = job;
   const { slot } = defect;
+  const least = ruleOf(job, 'hole.leastDiameter');
   // Without a factor nobody knows whether the metal beside it holds, and nothing is built on it.
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
   if (slot === undefined) return {};
   const holeToday = Math.hypot(slot.axialLength, slot.circumferentialWidth);
   if (factor === undefined) return { holeToday };
   const opening =
-    wallAtEndOfLife < 1e-3
+    wallAtEndOfLife < ruleOf(job, 'throughWallBelow')
       ? { axialLength: lengthAtEndOfLife, circumferentialWidth: widthAtEndOfLife }
       : {
           axialLength: slot.axialLength + spread,
@@ -95,8 +97,8 @@ function slotOf(
   return {
     slotAtEndOfLife: opening,
     designSlot: {
-      axialLength: Math.max(LEAST_HOLE, opening.axialLength),
-      circumferentialWidth: Math.max(LEAST_HOLE, opening.circumferentialWidth),
+      axialLength: Math.max(least, opening.axialLength),
+      circumferentialWidth: Math.max(least, opening.circumferentialWidth),
     },
     holeAtEndOfLife: Math.hypot(opening.axialLength, opening.circumferentialWidth),
     holeToday,

@@ -1,10 +1,14 @@
 import type { HoleTest } from './energy-from-tests.js';
 import { readQuantity } from './read-quantity.js';
+import { type Confirmed, type RuleValues, ruleValues } from './rule-values.js';
 
 /** What the second route takes from the document of a case, every quantity in SI. What is `none` is not there. */
 export interface Job {
   readonly date?: string;
   readonly basis: 'ISO 24817' | 'ASME PCC-2';
+  /** Of the basis, with what the case confirms. */
+  readonly rules: RuleValues;
+  readonly confirmed?: readonly Confirmed[];
   readonly pipe: {
     readonly outsideDiameter?: number;
     readonly circumference?: number;
@@ -284,6 +288,7 @@ const WORDS = new Set([
   'grade',
   'writtenProcedure',
   'flowStress',
+  'edition',
   'underWrap',
 ]);
 
@@ -302,7 +307,8 @@ function inSi(value: unknown, key: string): unknown {
 
 /** Reads the document of a case. It is taken as valid: whether it is one is for the door of the library. */
 export function readJob(document: unknown): Job {
-  const job = inSi(document, '') as Job;
+  const read = inSi(document, '') as Omit<Job, 'rules'>;
+  const job: Job = { ...read, rules: ruleValues(read.basis, read.confirmed) };
   const { surge, designPressure } = job.service;
   // A surge above the design pressure is what everything is designed for.
   if (typeof surge !== 'number' || surge <= designPressure) return job;

@@ -1,109 +1,88 @@
-/** Coefficients of the two rule sets, written out from the reference notes (repair-design.md, sections 2 and 5). */
+import { type RuleValues, YEAR } from './rule-values.js';
 
-export const YEAR = 365.25 * 86_400;
-
-interface StrainRow {
-  readonly years: number;
-  readonly hoop: number;
-  readonly soft: number;
+/** A number of the rule set; one that the set does not have is a slip of this route. */
+export function ruleOf({ rules }: { readonly rules: RuleValues }, path: string): number {
+  const value = rules[path];
+  if (value === undefined) throw new Error(`the rule set has no ${path}`);
+  return value;
 }
-
-/** ISO 24817, default strains by class (section 2.6, soft column by section 5): 2, 10 and 20 years. */
-const ISO_STRAINS: Readonly<Record<1 | 2 | 3, readonly StrainRow[]>> = {
-  1: [
-    { years: 2, hoop: 0.4e-2, soft: 0.25e-2 },
-    { years: 10, hoop: 0.32e-2, soft: 0.16e-2 },
-    { years: 20, hoop: 0.25e-2, soft: 0.1e-2 },
-  ],
-  2: [
-    { years: 2, hoop: 0.35e-2, soft: 0.22e-2 },
-    { years: 10, hoop: 0.3e-2, soft: 0.15e-2 },
-    { years: 20, hoop: 0.25e-2, soft: 0.1e-2 },
-  ],
-  3: [
-    { years: 2, hoop: 0.3e-2, soft: 0.18e-2 },
-    { years: 10, hoop: 0.27e-2, soft: 0.13e-2 },
-    { years: 20, hoop: 0.25e-2, soft: 0.1e-2 },
-  ],
-};
-
-const ISO_PERFORMANCE: Readonly<Record<1 | 2 | 3, readonly [number, number, number]>> = {
-  1: [0.8, 0.64, 0.5],
-  2: [0.67, 0.58, 0.5],
-  3: [0.59, 0.54, 0.5],
-};
-
-const ISO_LEAK: Readonly<Record<1 | 2 | 3, readonly [number, number]>> = {
-  1: [0.83, 0.02088],
-  2: [0.75, 0.01856],
-  3: [0.666, 0.01584],
-};
 
 /** What a question to the rule sets needs to know. */
 export interface RuleAsker {
-  readonly basis: 'ISO 24817' | 'ASME PCC-2';
+  readonly rules: RuleValues;
   readonly repairClass: 1 | 2 | 3;
-  readonly years: number;
+  /** Seconds. */
+  readonly life: number;
   readonly rare: boolean;
 }
 
-/** Default strain for a life: the column of the next longer life. `soft` is the axial one of a laminate of less than half. */
-export function defaultStrain({ basis, repairClass, years, rare }: RuleAsker, soft: boolean): number {
-  if (basis === 'ASME PCC-2') return rare ? (soft ? 0.25e-2 : 0.4e-2) : soft ? 0.1e-2 : 0.25e-2;
-  const row = ISO_STRAINS[repairClass].find((each) => years <= each.years * (1 + 1e-12));
-  if (row === undefined) return Number.NaN;
-  return soft ? row.soft : row.hoop;
+/** The row of a table that holds for a life: that of the next longer life; undefined beyond the last one. */
+function rowFor(asker: { readonly rules: RuleValues; readonly life: number }, table: string): string | undefined {
+  for (let index = 0; asker.rules[`${table}[${index}].life`] !== undefined; index++) {
+    if (asker.life <= ruleOf(asker, `${table}[${index}].life`) * (1 + 1e-12)) return `${table}[${index}]`;
+  }
+  return undefined;
 }
 
-/** The largest default strain of the axial column, whatever the life and the class: it is what the bond has to follow. */
-export function bondStrain(soft: boolean): number {
-  return soft ? 0.25e-2 : 0.4e-2;
+/** A row of default strains; `softAxial` is the axial one of a laminate of less than half the stiffness along the pipe. */
+export interface DefaultStrains {
+  readonly hoop: number;
+  readonly axial: number;
+  readonly softAxial: number;
+}
+
+function strainsOf(
+  set: { readonly rules: RuleValues; readonly life: number },
+  table: string,
+): DefaultStrains | undefined {
+  const row = rowFor(set, table);
+  if (row === undefined) return undefined;
+  const of = (column: string): number => ruleOf(set, `${row}.${column}`);
+  return { hoop: of('hoop'), axial: of('axial'), softAxial: of('softAxial') };
+}
+
+/** Default strains for a life: the column of the next longer life. */
+export function defaultStrains(asker: RuleAsker): DefaultStrains | undefined {
+  return strainsOf(asker, `defaultStrains.${asker.rare ? 'rare' : 'continuous'}.${asker.repairClass}`);
+}
+
+/** The default strains that the bond has to follow, whatever the life and the class. */
+export function bondStrains({ rules }: { readonly rules: RuleValues }): DefaultStrains | undefined {
+  return strainsOf({ rules, life: ruleOf({ rules }, 'overlap.bondStrains.life') }, 'overlap.bondStrains.table');
 }
 
 /** Factor on a long-term strength. */
-export function performanceFactor({ basis, repairClass, years }: RuleAsker, test: string): number {
-  if (test === 'design life regression') return 0.67;
-  if (basis === 'ASME PCC-2') return 0.5;
-  const [two, ten, twenty] = ISO_PERFORMANCE[repairClass];
-  return years <= 2 ? two : years <= 10 ? ten : twenty;
+export function performanceFactor(asker: RuleAsker, test: string): number {
+  const table = test === 'design life regression' ? 'designLifeTest' : 'survivalTest';
+  const row = rowFor(asker, `performance.${table}.${asker.repairClass}`);
+  return row === undefined ? Number.NaN : ruleOf(asker, `${row}.factor`);
 }
 
-/** Leak service factor: fixed at 0.333 by ASME PCC-2 and, unless the formula is asked for, in class 3 of ISO 24817. */
-export function leakFactor({ basis, repairClass, years }: RuleAsker, byFormula: boolean): number {
-  if (basis === 'ASME PCC-2' || (repairClass === 3 && !byFormula)) return 0.333;
-  const [first, decay] = ISO_LEAK[repairClass];
-  return first * 10 ** (-decay * (years - 1));
+/** Leak service factor: of ISO 24817 in class 3 the fixed one, unless its formula is asked for. */
+export function leakFactor(asker: RuleAsker, byFormula: boolean): number {
+  const option = `leakFactorOption.${asker.repairClass}`;
+  const from =
+    byFormula && asker.rules[`${option}.firstYear`] !== undefined ? option : `leakFactor.${asker.repairClass}`;
+  const years = asker.life / YEAR;
+  return ruleOf(asker, `${from}.firstYear`) * 10 ** (-ruleOf(asker, `${from}.decay`) * (years - 1));
 }
 
 /** f_T1 of section 2.6 for the distance to the temperature limit in kelvin. */
-export function temperatureFactor(distance: number): number {
-  return Math.min(1, 6e-5 * distance ** 2 + 0.001 * distance + 0.7014);
+export function temperatureFactor(set: { readonly rules: RuleValues }, distance: number): number {
+  const [a, b, c] = ['quadratic', 'linear', 'constant'].map((term) => ruleOf(set, `temperatureFactor.${term}`)) as [
+    number,
+    number,
+    number,
+  ];
+  return Math.min(1, a * distance ** 2 + b * distance + c);
 }
 
-/** Up to which the fatigue factor is known (2.10). */
-export const MOST_CYCLES = 1e8;
-
-/** Fatigue factor of section 2.10: 1 up to 7000 cycles, at most 1 beyond. */
-export function cyclicFactor(cycles: number, ratio: number): number {
-  if (cycles <= 7000) return 1;
-  const squared = ratio ** 2 + (1 - ratio ** 2) / (2.888 * Math.log10(cycles) - 7.108);
-  return Math.min(1, Math.sqrt(squared));
+/** Fatigue factor of section 2.10: 1 up to the free cycles, at most 1 beyond. */
+export function cyclicFactor(set: { readonly rules: RuleValues }, cycles: number, ratio: number): number {
+  if (cycles <= ruleOf(set, 'cyclic.freeCycles')) return 1;
+  const divisor = ruleOf(set, 'cyclic.slope') * Math.log10(cycles) - ruleOf(set, 'cyclic.intercept');
+  return Math.min(1, Math.sqrt(ratio ** 2 + (1 - ratio ** 2) / divisor));
 }
 
-/** Kelvin below the glass transition, and below the heat distortion temperature, at which the limit lies (section 5). */
-export function temperatureMargins(leaking: boolean): { readonly transition: number; readonly distortion: number } {
-  return leaking ? { transition: 30, distortion: 25 } : { transition: 20, distortion: 15 };
-}
-
-export const LEAST_HOLE = 0.015;
-export const LEAST_OVERLAP = 0.05;
-export const LEAST_PLIES = 2;
-export const LONGEST_LIFE = 20 * YEAR;
-export const BOND_FACTOR = 3;
-export const TAPER = 5;
-export const THIN_LAMINATE = 12;
-/** Section 5 keeps 4 MPa with a warning. */
-export const LAP_SHEAR_WITH_WARNING = 4e6;
-export const LEAST_FAILURE_STRAIN = 0.01;
 /** Lap of neighbouring sheets. */
 export const SIDE_LAP = 0.025;

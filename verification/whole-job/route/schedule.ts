@@ -3,11 +3,10 @@ import { steelOverHours } from './cure.js';
 import { MIXING_TIME, type Mix } from './mix.js';
 import { leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
+import { ruleOf } from './rules.js';
 
 /** Prepared steel is good for so long. */
 const OPEN_TIME = 14_400;
-/** Hold of the pressure test. */
-const HOLD = 3600;
 
 /** Steps at whose end nobody signs. */
 const WORK = new Set(['stock', 'rough-cleaning', 'filler', 'wrap']);
@@ -103,7 +102,7 @@ export function scheduleOf(
     {
       id: 'pressure-test',
       after: ['inspection'],
-      takes: given(test === undefined ? undefined : test === 'none' ? undefined : HOLD),
+      takes: given(test === undefined ? undefined : test === 'none' ? undefined : ruleOf(job, 'systemTest.hold')),
     },
     { id: 'return', after: ['pressure-test'], takes: nobody },
   ];

@@ -2,7 +2,7 @@ import type { Extent } from './extent.js';
 import { insideOverOutside } from './fitting.js';
 import type { Band } from './joints.js';
 import type { Job } from './read-job.js';
-import { BOND_FACTOR } from './rules.js';
+import { ruleOf } from './rules.js';
 
 export interface Tape {
   readonly form: 'tape';
@@ -95,7 +95,7 @@ export function finalLapOf(job: Job, hoopStrain: number): number {
   const stated = wrap.form === 'sheet' ? wrap.finalLap : undefined;
   const usual = stated ?? Math.max(0.15, 10 * laminate.plyThickness);
   const bond =
-    (BOND_FACTOR * laminate.hoopModulus * hoopStrain * laminate.plyThickness) /
+    (ruleOf(job, 'overlap.adhesiveFactor') * laminate.hoopModulus * hoopStrain * laminate.plyThickness) /
     (laminate.lapShearStrength ?? Number.NaN);
   return Number.isNaN(bond) ? usual : Math.max(usual, bond);
 }
