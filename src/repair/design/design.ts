@@ -143,7 +143,7 @@ export interface AsFound {
   readonly widthAtEndOfLife: Length;
   /** Through-wall now, or within the life of the repair by the 1 mm rule. */
   readonly throughWall: boolean;
-  /** Diameter of the hole at the end of life; of a slot the circle round it. */
+  /** Diameter of the hole at the end of life, of a slot the circle round it; absent where a wall is left. */
   readonly holeAtEndOfLife?: Length;
   /** The hole that the design takes: never less than the least of the rule set. */
   readonly designHole?: Length;
@@ -166,7 +166,7 @@ export interface Footprint {
   readonly diameter: Length;
   /** Along the pipe, bands included where they stay. */
   readonly length: Length;
-  /** Whether the laminate still holds on the pipe beside it, or the seal goes round so far that it does not. */
+  /** Whether the laminate holds on the pipe beside it, or bands that stay or a large seal keep it off all round. */
   readonly bonded: 'beside it' | 'nowhere round the pipe';
 }
 
@@ -186,13 +186,13 @@ export interface JointDesign {
 export interface LaminateDesign {
   /** Method of the thickness: the one that the case names, else the one that ignores the pipe. */
   readonly method: ThicknessMethod;
-  /** Strain that the laminate may carry round the pipe, long-term, all factors taken off. */
+  /** Strain that the laminate may carry round the pipe over its life, the thermal mismatch taken off. */
   readonly hoopStrain: Strain;
-  /** Strain that it may carry along the pipe, long-term, all factors taken off. */
+  /** Strain that it may carry along the pipe over its life, the thermal mismatch taken off. */
   readonly axialStrain: Strain;
   /** Diameter that the laminate goes round: over the filler. */
   readonly wrappedDiameter: Length;
-  /** Thickness that is needed, by every criterion that applies, before it is rounded up to whole plies. */
+  /** Thickness that is needed by every criterion, raised on a fitting, before it is rounded up to whole plies. */
   readonly thickness: Governed<Length, LaminateCriterion>;
   /** Thickness by the methods that were not chosen, for comparison. */
   readonly alternatives: readonly (Candidate<Length> | Unavailable)[];
@@ -286,7 +286,7 @@ export interface DesignRecord {
   readonly reasons: readonly Reason[];
   /** What has to be known before there is a design, and who has it. */
   readonly missing: readonly MissingInput[];
-  /** Values that the library supplied because the case did not. */
+  /** Values that the library supplied because the case did not, or looked up in its tables. */
   readonly assumed: readonly Assumption[];
   /** Values of the rule set behind this design, each with what stands behind it. */
   readonly rules: readonly UsedRule[];
