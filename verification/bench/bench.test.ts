@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { run } from '../../tests/cli/run.js';
+import { asked } from './asked.js';
 import { budgets } from './budgets.js';
 import { leastTimes } from './interleaved.js';
 import { held, table } from './row.js';
@@ -29,5 +31,13 @@ describe('the stopwatch of the bench', () => {
 
   it('refuses a calculation that gives no number, since nothing may have been calculated', () => {
     expect(() => leastTimes([() => Number.NaN], 0)).toThrow(/gave NaN at first/);
+  });
+});
+
+describe('the cold starts of the bench', () => {
+  it('ask something of each command that there is', async () => {
+    const { err } = await run([]);
+    const commands = /the commands are ([a-z, ]+)/u.exec(err)?.[1]?.split(', ');
+    expect(Object.keys(asked)).toEqual(commands);
   });
 });

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { asked } from './asked.js';
 import { budgets, within } from './budgets.js';
 import { entries } from './built.js';
 import type { Row } from './row.js';
@@ -6,27 +7,6 @@ import type { Row } from './row.js';
 const ROUNDS = 20;
 const cwd = new URL('../../', import.meta.url);
 const EMPTY = ['-e', '0'];
-const EXAMPLE = 'docs/examples/cooling-water-leak.json';
-
-/** What each command is asked. */
-const asked: Readonly<Record<string, readonly string[]>> = {
-  evaluate: ['pipe/hoop-stress', 'pressure=16 bar', 'outsideDiameter=219.1 mm', 'wallThickness=8.18 mm'],
-  design: [EXAMPLE],
-  plan: [EXAMPLE],
-  survey: [
-    'docs/examples/survey.csv',
-    'yieldStrength=359 MPa',
-    'designPressure=100 bar',
-    'depthRate=0.2 mm/year',
-    'lengthRate=0 mm/year',
-    '--factor',
-    '1.39',
-    '--life',
-    '10 year',
-  ],
-  formulas: [],
-  schema: [],
-};
 
 /** Each command and the import of each entry against a start of Node that does nothing, all in turn. */
 export function coldStartRows(say: (what: string) => void): Row[] {
@@ -73,7 +53,7 @@ function commands(): string[] {
 
 function argumentsOf(command: string): readonly string[] {
   const args = asked[command];
-  if (args === undefined) throw new Error(`the bench does not know what to ask "${command}": add it to cold-starts.ts`);
+  if (args === undefined) throw new Error(`the bench does not know what to ask "${command}": add it to asked.ts`);
   return args;
 }
 

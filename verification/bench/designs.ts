@@ -44,7 +44,10 @@ export function designTimes(name: string): Times {
   return Object.fromEntries(TIMED.map((what, index) => [what, times[index] as number]));
 }
 
-/** The formula calls that a design makes, recorded once with what was passed, and called again in a row. */
+/**
+ * The formula calls that a design makes, recorded once and called again as a person would write them down: each in its own
+ * line, its inputs as a literal.
+ */
 function replayOf({ name, case: repairCase }: Example): Work {
   const { record = [] } = built.root.designRepair(repairCase, { record: true });
   const steps = record.flatMap((entry) => {
@@ -57,11 +60,18 @@ function replayOf({ name, case: repairCase }: Example): Work {
     if (JSON.stringify(compute(input)) !== JSON.stringify(result))
       throw new Error(`${id} gives another result when it is called again`);
   }
-  return () => {
-    let sum = 0;
-    for (const { compute, input } of steps) sum += numberIn(compute(input));
-    return sum;
-  };
+  const lines = steps.map(({ input }, index) => `sum += numberIn(compute${index}({ ${literalOf(input, index)} }));`);
+  const names = steps.map((_, index) => `const compute${index} = steps[${index}].compute;`);
+  const code = `${names.join('\n')}\nreturn () => { let sum = 0;\n${lines.join('\n')}\nreturn sum; };`;
+  return new Function('steps', 'numberIn', code)(steps, numberIn);
+}
+
+/** Numbers as they are written; lists, records and what else no text gives back stand as they were passed. */
+function literalOf(input: Readonly<Record<string, unknown>>, index: number): string {
+  const members = Object.entries(input).map(([name, value]) =>
+    Number.isFinite(value) && !Object.is(value, -0) ? `${name}: ${value}` : `${name}: steps[${index}].input.${name}`,
+  );
+  return members.join(', ');
 }
 
 function numberIn(result: unknown): number {

@@ -6,7 +6,7 @@ import { budgets } from './budgets.js';
 import { leastInFreshProcesses } from './fresh-process.js';
 import type { Row } from './row.js';
 
-const ROWS = 100_000;
+const ROWS = 1_000_000;
 const ROUNDS = 3;
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const file = `${root}build/bench-survey.csv`;
