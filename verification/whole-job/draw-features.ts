@@ -1,4 +1,5 @@
 import { withConfirmed } from './draw-confirmed.js';
+import { withNeighbours } from './draw-neighbours.js';
 import { type Draw, drawFrom, figure, randomNumbers } from './random.js';
 
 type Drawn = Record<string, unknown>;
@@ -16,6 +17,7 @@ export function drawFeatures(document: Drawn, seed: number): Drawn {
     [0.14, withTestsOfHoles],
     [0.06, withLittleLap],
     [0.25, withConfirmed],
+    [0.25, withNeighbours],
   ];
   return features.reduce((drawn, [share, put]) => (draw.chance(share) ? put(drawn, draw) : drawn), document);
 }

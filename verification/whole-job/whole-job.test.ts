@@ -89,6 +89,7 @@ describe('a reading on which note and library disagree', () => {
   const seeds: Readonly<Record<keyof Readings, number>> = {
     biaxialAtWork: 67,
     shearAtJoints: 256,
+    insideCauses: 64,
   };
 
   test.each(Object.keys(byNote) as (keyof Readings)[])('%s changes a number of a drawn design', (reading) => {

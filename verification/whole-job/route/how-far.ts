@@ -1,4 +1,5 @@
 import { temperatureLimit } from './allowable-strain.js';
+import { neighbourFails } from './apart.js';
 import type { NoLaminate } from './criteria.js';
 import type { LaminateFigures } from './laminate.js';
 import type { Parts } from './parts.js';
@@ -57,6 +58,7 @@ export function isWrapped(job: Job, parts: Parts): boolean {
   if ((job.laminate.lapShearStrength ?? 0) < ruleOf(job, 'lapShear.withWarning')) return false;
   if ((job.line.pressure ?? 0) > (parts.line.highestPressure ?? Number.POSITIVE_INFINITY)) return false;
   if (metalFails(job, found).length > 0) return false;
+  if (job.apart.some((loss) => neighbourFails(job, found, loss).length > 0)) return false;
   return !spanBuckles(job, found) && !hasNoProcedure(job) && !sealFailsBefore(job, parts);
 }
 

@@ -1,3 +1,4 @@
+import { bears } from './apart.js';
 import { besidePressure, pullOf } from './loads-of-case.js';
 import { type Found, leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
@@ -40,10 +41,24 @@ export function lineAtWork(
 
 /** What the wall bears, and never more than the design pressure that the case states, whatever its surge. */
 function byThePipe(job: Job, found: Found): Line {
-  const line = byTheWall(job, found);
+  const line = byNeighbours(job, found, byTheWall(job, found));
   const most = job.service.statedPressure ?? job.service.designPressure;
   if (line.highestPressure === undefined || line.highestPressure <= most) return line;
   return { ...line, highestPressure: most, limitedBy: 'design pressure' };
+}
+
+/** Losses that lie apart bear the pressure of the work by themselves. */
+function byNeighbours(job: Job, found: Found, line: Line): Line {
+  const stated = assessmentFactor(job);
+  if (line.highestPressure === undefined || stated === undefined) return line;
+  const factor = Math.max(stated, LEAST_FACTOR);
+  const all = job.apart.map((loss) => bears(job, found, loss, 0, factor, 1 / factor));
+  // A method that the case names and that does not reach one of them: nothing judges what people would stand beside.
+  if (all.some((each) => each === undefined)) return { state: line.state, pressure: line.pressure };
+  const most = Math.min(...all.filter((each) => each !== undefined));
+  return most < line.highestPressure
+    ? { ...line, highestPressure: most, limitedBy: 'safe pressure of a neighbouring loss' }
+    : line;
 }
 
 /** The highest pressure at which people may work on the wall as it is today (CHANGELOG; 49 CFR 192.933 for the 80 per cent). */

@@ -60,6 +60,13 @@ export function equivalentPressure({ shear }: Beside, pressure: number): number 
  * times its depth below the crown, come to nothing.
  */
 export function momentOfRing(radius: number): number {
+  unitRing ??= momentOfUnitRing();
+  return unitRing * radius * radius;
+}
+
+let unitRing: number | undefined;
+
+function momentOfUnitRing(): number {
   const STEPS = 2000;
   const cosine = (angle: number): number => 1 - Math.cos(angle);
   const ofLoad = (angle: number): number => (angle <= Math.PI / 2 ? Math.sin(angle) ** 2 / 2 : Math.sin(angle) - 1 / 2);
@@ -78,5 +85,8 @@ export function momentOfRing(radius: number): number {
   const determinant = a * c - b * b;
   const crown = (p * c - q * b) / determinant;
   const thrust = (a * q - b * p) / determinant;
-  return Math.abs(crown + thrust * cosine(Math.PI) - ofLoad(Math.PI)) * radius * radius;
+  return Math.abs(crown + thrust * cosine(Math.PI) - ofLoad(Math.PI));
 }
+
+/** Moment of the soil grows as the pressure from outside makes the ring more oval: by 1/(1 - 1/3), with the factor 3 on it. */
+export const MORE_OVAL = 1.5;

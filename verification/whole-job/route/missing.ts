@@ -1,10 +1,11 @@
 import { temperatureLimit } from './allowable-strain.js';
+import { goesOn } from './apart.js';
 import { energyOver } from './bond-over-leak.js';
 import { coldestSteel, steelOverHours } from './cure.js';
 import { METHODS_NEED_METAL } from './how-far.js';
 import { unbonded } from './leak.js';
 import type { Parts } from './parts.js';
-import { leaksNow } from './pipe-as-found.js';
+import { growthUnknown, leaksNow } from './pipe-as-found.js';
 import type { Job, Resists } from './read-job.js';
 
 /** Fibre of 72 GPa in six tenths of a ply and resin of 3 GPa in the rest, all of it one way. */
@@ -18,6 +19,10 @@ export function missing(job: Job, parts: Parts): string[] {
   const ask = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
+  ask(growthUnknown(job), 'growth');
+  if (growthUnknown(job)) return out;
+  ask(defect.growth === undefined && job.apart.some(goesOn), 'growth beside the repair');
+  ask(defect.neighbours === undefined, 'neighbours');
   ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
   ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
@@ -48,6 +53,7 @@ export function missing(job: Job, parts: Parts): string[] {
     ask(Math.min(...steel) < laminate.transitionCuredAt, 'colder cure than the sample');
   }
   const factor = assessment?.safetyFactor ?? assessment?.designFactor;
+  ask(job.apart.length > 0 && factor === undefined, 'factor for a neighbouring loss');
   ask(defect.kind === 'through-wall slot' && factor === undefined, 'factor for the metal beside the slot');
   ask(defect.kind === 'through-wall slot' && defect.slot === undefined, 'extents of the slot');
   const pressure = line.pressure ?? 0;

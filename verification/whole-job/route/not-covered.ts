@@ -1,10 +1,11 @@
 import { askerOf, temperatureLimit } from './allowable-strain.js';
+import { liesUnder, neighbourFails } from './apart.js';
 import { steelOverHours, warmestReading } from './cure.js';
 import { testsSuffice } from './energy-from-tests.js';
 import { fittingNotCovered } from './fitting.js';
 import { isWrapped, leaksUnheld, reachesLaminate, strainsStand } from './how-far.js';
 import type { Parts } from './parts.js';
-import { leaksNow } from './pipe-as-found.js';
+import { growthUnknown, leaksNow } from './pipe-as-found.js';
 import type { CureSheet, Job } from './read-job.js';
 import { bondStrains, type DefaultStrains, defaultStrains, ruleOf } from './rules.js';
 import { leadAngle } from './tape-moduli.js';
@@ -12,14 +13,16 @@ import { leadAngle } from './tape-moduli.js';
 /** Everything that this version does not design for. */
 export function notCovered(job: Job, parts: Parts): string[] {
   const { defect, filler, laminate, assessment, repair, service, line, wrap } = job;
-  const { found } = parts;
+  const { found, extent } = parts;
   const reached = reachesLaminate(job, found);
   const out: string[] = [];
   const say = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
   say(defect.kind !== 'metal loss' && !leaksNow(job), 'kind of defect');
-  say(fittingNotCovered(job), 'fitting');
+  say(fittingNotCovered(job) || (job.fitting?.kind === 'bend' && job.apart.length > 0), 'fitting');
+  if (growthUnknown(job)) return out;
+  for (const loss of job.apart) say(neighbourFails(job, found, loss).includes('soil'), 'neighbour bent by soil');
   const limit = temperatureLimit(job, found.throughWall);
   const coolEnough = limit !== undefined && service.designTemperature <= limit;
   say(coolEnough && (laminate.strainToFailure ?? 1) < ruleOf(job, 'leastFailureStrain'), 'brittle laminate');
@@ -91,12 +94,15 @@ export function notCovered(job: Job, parts: Parts): string[] {
     const pit = inside ? 0 : found.wall - defect.remainingWall;
     say(Math.max(filler.thickness, filler.thicknessOverDefect + pit) > filler.greatestLift, 'deep pour');
   }
-  if (wrapped && parts.extent !== undefined && defect.nearestAttachment !== undefined) {
-    const reach = ((parts.wrapLength ?? parts.extent.totalLength) - defect.axialLength) / 2;
-    say(defect.nearestAttachment < reach, 'attachment');
+  if (wrapped && extent !== undefined && defect.nearestAttachment !== undefined) {
+    const reach = ((parts.wrapLength ?? extent.totalLength) - defect.axialLength) / 2;
+    say(defect.nearestAttachment - job.reach < reach, 'attachment');
   }
   for (const sheet of leaksUnheld(job) ? [] : [filler?.cure, laminate.cure, seal?.putty.cure]) {
     say(moistureOutside(job, sheet), 'moisture cure');
+  }
+  if (wrapped && extent !== undefined) {
+    for (const loss of job.apart) say(liesUnder(job, loss, extent, parts.wrapLength), 'neighbour under the laminate');
   }
   say(wrapped && (parts.bandsLaid ?? 0) > 500, 'bands');
   return out;

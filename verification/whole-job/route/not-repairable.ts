@@ -1,4 +1,5 @@
 import { temperatureLimit } from './allowable-strain.js';
+import { neighbourFails } from './apart.js';
 import { coldestSteel, steelOverHours, thermometerError } from './cure.js';
 import { bendTooTight } from './fitting.js';
 import {
@@ -11,6 +12,7 @@ import {
   reachesLaminate,
 } from './how-far.js';
 import type { Parts } from './parts.js';
+import { growthUnknown } from './pipe-as-found.js';
 import type { CureSheet, Job } from './read-job.js';
 import { ruleOf } from './rules.js';
 import { sealFailsBefore } from './seal-holds.js';
@@ -25,6 +27,7 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const say = (when: boolean, what: string): void => {
     if (when) out.push(what);
   };
+  if (growthUnknown(job)) return out;
   const judged = reachesLaminate(job, found);
   say(judged && METHODS_NEED_METAL.has(repair.method ?? '') && found.throughWall, 'method without metal');
   const limit = temperatureLimit(job, found.throughWall);
@@ -66,6 +69,9 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const allowed = METHODS_NEED_METAL.has(repair.method ?? '') ? job.pipe.material.allowableStress : undefined;
   say(allowed !== undefined && stressOfSoundPipe(job, found) > allowed, 'sound pipe above its allowable stress shares');
   say(spanBuckles(job, found), 'span buckles');
+  for (const loss of job.apart) {
+    for (const each of neighbourFails(job, found, loss)) say(each !== 'soil', `neighbour under ${each}`);
+  }
   for (const sheet of leaksUnheld(job) ? [] : [job.filler?.cure, laminate.cure, job.seal?.putty.cure]) {
     say(tooCold(job, sheet), 'too cold to cure');
   }

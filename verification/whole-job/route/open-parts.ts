@@ -38,12 +38,16 @@ const OPENS: Readonly<Record<string, readonly string[]>> = {
   'not repairable: tight bend': LAYING,
   'not repairable: metal beside the slot tears on': LAYING,
   'not repairable: metal beside the slot parts': LAYING,
+  'not repairable: neighbour under pressure': LAYING,
+  'not repairable: neighbour under what presses from outside': LAYING,
+  'not covered: neighbour bent by soil': LAYING,
   'needs input: factor for the metal beside the slot': LAMINATE,
   'needs input: radius of the bend': LAMINATE,
   'needs input: extents of the slot': LAMINATE,
   'needs input: strain to failure': LAMINATE,
   'needs input: seal': [...SEAL, ...CURES, ...LAMINATE],
   'needs input: what the wall carries at work': ['line'],
+  'needs input: growth': ALL,
   'needs input: history': ['timeline'],
 };
 

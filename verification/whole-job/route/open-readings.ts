@@ -13,13 +13,20 @@ export interface Readings {
    * along the pipe holds shear and torsion (F_eq) with the plies that go through. The library refuses more: on the safe side.
    */
   readonly shearAtJoints: 'note' | 'library';
+  /**
+   * Losses by internal corrosion and internal erosion that act as one: both lie inside, or their cause is unknown. The library
+   * counts more filler, and asks for filler where none is stated: its reading is on the safe side.
+   */
+  readonly insideCauses: 'note' | 'library';
 }
 
 export const byNote: Readings = {
   biaxialAtWork: 'note',
   shearAtJoints: 'note',
+  insideCauses: 'note',
 };
 export const byLibrary: Readings = {
   biaxialAtWork: 'library',
   shearAtJoints: 'library',
+  insideCauses: 'library',
 };

@@ -33,6 +33,11 @@ export function wallLossRate({ defect, pipe }: Job): number {
   return Math.max(long, short, 0);
 }
 
+/** Loss from inside goes on under the repair, and so does one of unknown cause: without its rate nothing is known of the wall. */
+export function growthUnknown({ defect }: Job): boolean {
+  return defect.growth === undefined && defect.cause !== 'external corrosion' && defect.cause !== 'mechanical damage';
+}
+
 export function pipeAsFound(job: Job): Found {
   const { pipe, defect, service, repair } = job;
   const wall = pipe.wallThickness;

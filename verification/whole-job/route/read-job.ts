@@ -1,4 +1,5 @@
 import type { HoleTest } from './energy-from-tests.js';
+import type { Loss } from './loss.js';
 import { readQuantity } from './read-quantity.js';
 import { type Confirmed, type RuleValues, ruleValues } from './rule-values.js';
 
@@ -8,6 +9,10 @@ export interface Job {
   readonly basis: 'ISO 24817' | 'ASME PCC-2';
   /** Of the basis, with what the case confirms. */
   readonly rules: RuleValues;
+  /** Losses that lie apart from the defect. */
+  readonly apart: readonly Loss[];
+  /** How far beyond the defect as stated those reach that act with it. */
+  readonly reach: number;
   readonly confirmed?: readonly Confirmed[];
   readonly pipe: {
     readonly outsideDiameter?: number;
@@ -50,6 +55,8 @@ export interface Job {
     readonly holeAtEndOfLife?: number | undefined;
     readonly slot?: { readonly axialLength: number; readonly circumferentialWidth: number };
     readonly profile?: readonly { readonly position: number; readonly depth: number }[];
+    /** Left out where nobody says; none where somebody looked. */
+    readonly neighbours?: 'none' | readonly Neighbour[];
     readonly growth?: {
       readonly depth:
         | number
@@ -59,6 +66,8 @@ export interface Job {
   };
   readonly loads: {
     readonly axialForce?: number;
+    /** Left out where nobody says; none of a line that is free to move. */
+    readonly heldLine?: 'none' | { readonly tieInTemperature: number };
     readonly bendingMoment?: number;
     readonly torsion?: number;
     readonly shearForce?: number;
@@ -128,6 +137,15 @@ export interface Job {
           readonly lowestRating?: number;
         };
   };
+}
+
+interface Neighbour {
+  readonly cause: string;
+  readonly gapAlong: number;
+  readonly gapRound: number;
+  readonly axialLength: number;
+  readonly circumferentialWidth: number;
+  readonly remainingWall: number;
 }
 
 export interface Parts {
@@ -293,7 +311,14 @@ const WORDS = new Set([
 ]);
 
 /** Fields in which `none` is a statement of its own. */
-const KEEPS_NONE = new Set(['collar', 'pressureTest', 'writtenProcedure', 'cracking', 'cathodicProtection']);
+const KEEPS_NONE = new Set([
+  'collar',
+  'pressureTest',
+  'writtenProcedure',
+  'cracking',
+  'cathodicProtection',
+  'neighbours',
+]);
 
 function inSi(value: unknown, key: string): unknown {
   if (typeof value === 'string') {
@@ -307,8 +332,8 @@ function inSi(value: unknown, key: string): unknown {
 
 /** Reads the document of a case. It is taken as valid: whether it is one is for the door of the library. */
 export function readJob(document: unknown): Job {
-  const read = inSi(document, '') as Omit<Job, 'rules'>;
-  const job: Job = { ...read, rules: ruleValues(read.basis, read.confirmed) };
+  const read = inSi(document, '') as Omit<Job, 'rules' | 'apart' | 'reach'>;
+  const job: Job = { ...read, rules: ruleValues(read.basis, read.confirmed), apart: [], reach: 0 };
   const { surge, designPressure } = job.service;
   // A surge above the design pressure is what everything is designed for.
   if (typeof surge !== 'number' || surge <= designPressure) return job;

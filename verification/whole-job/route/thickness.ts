@@ -1,5 +1,5 @@
 import { type Layers, thicknessBiaxial, usage } from './biaxial.js';
-import { type Beside, equivalentPressure, momentOfRing } from './loads-of-case.js';
+import { type Beside, equivalentPressure, MORE_OVAL, momentOfRing } from './loads-of-case.js';
 import type { Readings } from './open-readings.js';
 import { rootOfIncreasing } from './root.js';
 
@@ -205,9 +205,6 @@ export function longTerm(load: Loads, strength: number): Criterion[] {
   const hoop = (pressure: number): number => (equivalentPressure(load.beside, pressure) * load.wrapped) / 2 / strength;
   return [of('hoop stress, long-term strength, substrate ignored', hoop, load.pressure), ...ignored(load).slice(1)];
 }
-
-/** Moment of the soil grows as the pressure from outside makes the ring more oval: by 1/(1 - 1/3), with the factor 3 on it. */
-const MORE_OVAL = 1.5;
 
 /** What presses from outside (2.10), the pipe ignored: the ring buckles at three times it, and soil bends the ring. */
 export function fromOutside(load: Loads): Criterion[] {

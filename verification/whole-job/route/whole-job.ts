@@ -12,6 +12,7 @@ import { leakSeal } from './leak-seal.js';
 import { lineAtWork } from './line-at-work.js';
 import { besidePressure } from './loads-of-case.js';
 import { fillerMix, fillerVolume, resinMix } from './mix.js';
+import { joined } from './neighbours.js';
 import { isOpen, withoutOpenParts } from './open-parts.js';
 import { byNote, type Readings } from './open-readings.js';
 import { type Found, pipeAsFound } from './pipe-as-found.js';
@@ -38,7 +39,7 @@ function printed(found: Found, strength: Strength | undefined, outside: Record<s
 
 /** The whole design by the second route, in the places of the answer of the library. */
 export function wholeJob(document: unknown, readings: Readings = byNote): Readonly<Record<string, unknown>> {
-  const answer = everyPart(readJob(document), readings);
+  const answer = everyPart(joined(readJob(document), readings), readings);
   return withoutOpenParts(answer, answer['because'] as readonly string[]);
 }
 
