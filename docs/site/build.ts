@@ -17,7 +17,10 @@ const out = join(root, 'build/docs');
 
 const started = Date.now();
 rmSync(out, { recursive: true, force: true });
+const says = (what: string): void => console.log(`${Math.round((Date.now() - started) / 1000)} s: ${what}`);
+says('reading the types and comments of the interface (the longest part)');
 const symbols = await writeSymbols(join(out, 'api'));
+says('setting the pages and the reference of the formulas');
 const worksheet = join(root, 'build/worksheet.html');
 const { files, folders } = site(symbols, { hasWorksheet: existsSync(worksheet) });
 for (const [place, text] of files) {
@@ -26,6 +29,7 @@ for (const [place, text] of files) {
 }
 for (const [source, place] of folders) cpSync(join(root, source), join(out, place), { recursive: true });
 
+says(`following the links of ${files.size} pages`);
 const written = readdirSync(out, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
   .map((entry) => join(entry.parentPath, entry.name).slice(out.length + 1));

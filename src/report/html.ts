@@ -48,7 +48,7 @@ export function toHtml(blocks: readonly Block[]): string {
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${escapedHtml(title)}</title>`,
     `<style>${sheetStyle(title)}</style></head><body>`,
-    toHtmlFragment(blocks),
+    `<main>${toHtmlFragment(blocks)}</main>`,
     '</body></html>',
     '',
   ].join('\n');
