@@ -1,6 +1,6 @@
 import type { Block, EquationLine } from './document.js';
 import { escapedHtml } from './html-text.js';
-import { sizeStep } from './math-width.js';
+import { isWide, sizeStep } from './math-width.js';
 import { equationMath, symbolMath } from './mathml.js';
 import { pagePolicy } from './page-policy.js';
 import { sheetStyle } from './sheet-style.js';
@@ -98,9 +98,11 @@ function inSentence(words: string): string {
 function rows({ rows: lines, code }: Extract<Block, { sort: 'rows' }>): string {
   if (lines.length === 0) return '';
   const columns = Math.max(...lines.map((line) => line.length));
+  // A row of symbols is called by its words, which stand behind the symbol.
+  const named = code === true ? 1 : 0;
   const cell = (words: string, column: number): string => {
-    if (code === true && column === 0) return `<th scope="row">${math(symbolMath(words))}</th>`;
-    return column === 0 ? `<th scope="row">${text(words)}</th>` : `<td>${text(words)}</td>`;
+    if (code === true && column === 0) return `<td>${math(symbolMath(words))}</td>`;
+    return column === named && words !== '' ? `<th scope="row">${text(words)}</th>` : `<td>${text(words)}</td>`;
   };
   const body = lines
     .map(
@@ -133,7 +135,10 @@ function equation(left: string, lines: readonly EquationLine[]): string {
     const onPaper = size === 4 ? `<span class="on-paper">${text(`${index === 0 ? left : ''} = ${words}`)}</span>` : '';
     return `<div class="line size-${size}">${math(`${own}<mo>=</mo>${written}`, true)}${onPaper}${beside}</div>`;
   });
-  return `<div class="equation">${body.join('')}</div>`;
+  // What is moved sideways has to be reached by the keyboard.
+  const isMoved = lines.some(({ text: words, note = '' }) => isWide(words) || note !== '');
+  const reached = isMoved ? ' tabindex="0" role="group" aria-label="Equation"' : '';
+  return `<div class="equation"${reached}>${body.join('')}</div>`;
 }
 
 function math(inside: string, asBlock = false): string {

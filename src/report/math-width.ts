@@ -18,6 +18,14 @@ export function sizeStep(text: string): 1 | 2 | 3 | 4 {
   return share <= 1.4 ? 3 : 4;
 }
 
+/** Characters that a telephone shows beside the symbol on the left. */
+const TELEPHONE = 24;
+
+/** Whether a line of an equation may have to be moved sideways on a telephone. */
+export function isWide(text: string): boolean {
+  return widthOf(text) > TELEPHONE;
+}
+
 function widthOf(text: string): number {
   try {
     return width(parseExpression(text.replaceAll(AMOUNT, (amount) => 'x'.repeat(amount.length))));
