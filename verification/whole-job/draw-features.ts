@@ -106,8 +106,12 @@ function onHeldLine(document: Drawn, { chance, between }: Draw): Drawn {
   if (chance(0.03)) return { ...document, loads };
   const service = partOf(document, 'service');
   const site = partOf(document, 'site');
-  const steel = Number(String(site['pipeTemperature']).replace(' degC', ''));
+  const [steel, hot] = [site['pipeTemperature'], service['designTemperature']].map((text) =>
+    Number(String(text).replace(' degC', '')),
+  ) as [number, number];
   const heldLine = { tieInTemperature: `${figure(steel + between(-25, 25) * (chance(0.5) ? 0.3 : 1), 3)} degC` };
-  const coldest = chance(0.9) ? { lowestTemperature: `${figure(steel - between(0, 20), 3)} degC` } : {};
+  const coldest = chance(0.9)
+    ? { lowestTemperature: `${figure(Math.min(steel, hot) - between(0.1, 20), 3)} degC` }
+    : {};
   return { ...document, loads: { ...loads, heldLine }, service: { ...coldest, ...service } };
 }
