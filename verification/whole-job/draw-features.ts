@@ -18,6 +18,7 @@ export function drawFeatures(document: Drawn, seed: number): Drawn {
     [0.06, withLittleLap],
     [0.25, withConfirmed],
     [0.25, withNeighbours],
+    [0.25, onHeldLine],
   ];
   return features.reduce((drawn, [share, put]) => (draw.chance(share) ? put(drawn, draw) : drawn), document);
 }
@@ -97,4 +98,20 @@ function withLittleLap(document: Drawn, { between }: Draw): Drawn {
   return wrap['form'] === 'tape'
     ? { ...document, wrap: { ...wrap, overlap: `${figure(between(3, 49), 2)} %` } }
     : document;
+}
+
+/** A line that soil or anchors hold along itself, tied in on a colder or a warmer day; seldom nobody says. */
+function onHeldLine(document: Drawn, { chance, between }: Draw): Drawn {
+  const { heldLine: _, ...loads } = partOf(document, 'loads');
+  if (chance(0.03)) return { ...document, loads };
+  const service = partOf(document, 'service');
+  const site = partOf(document, 'site');
+  const [steel, hot] = [site['pipeTemperature'], service['designTemperature']].map((text) =>
+    Number(String(text).replace(' degC', '')),
+  ) as [number, number];
+  const heldLine = { tieInTemperature: `${figure(steel + between(-25, 25) * (chance(0.5) ? 0.3 : 1), 3)} degC` };
+  const coldest = chance(0.9)
+    ? { lowestTemperature: `${figure(Math.min(steel, hot) - between(0.1, 20), 3)} degC` }
+    : {};
+  return { ...document, loads: { ...loads, heldLine }, service: { ...coldest, ...service } };
 }

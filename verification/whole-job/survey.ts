@@ -74,6 +74,8 @@ export function survey(from: number, cases: number, readings: Readings = byLibra
         if (fitting !== 'none') count(designed, fitting.kind);
         if (laminate.holeTests !== undefined) count(designed, 'tests of holes');
         if (design.case.confirmed !== undefined) count(designed, 'confirmed numbers');
+        if (design.case.defect.neighbours !== 'none') count(designed, 'neighbouring losses');
+        if (design.case.loads.heldLine !== 'none') count(designed, 'held line');
       }
     } catch (error) {
       if (!isCaseError(error) && !isCalculationError(error)) throw error;

@@ -30,7 +30,15 @@ describe('a whole design computed again from the notes', () => {
     for (const name of ['substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength']) {
       expect(suite.designed[name], name).toBeGreaterThan(2);
     }
-    for (const name of ['through-wall slot', 'bend', 'flange', 'tests of holes', 'confirmed numbers']) {
+    for (const name of [
+      'through-wall slot',
+      'bend',
+      'flange',
+      'tests of holes',
+      'confirmed numbers',
+      'neighbouring losses',
+      'held line',
+    ]) {
       expect(suite.designed[name], name).toBeGreaterThan(1);
     }
     for (const verdict of ['designed', 'needs input', 'not repairable', 'not covered']) {

@@ -15,19 +15,10 @@ function wallAfter(job: Job, loss: Loss, life: number): number {
   return Math.max(0, loss.remainingWall - (job.defect.readingError ?? 0) - rate * life);
 }
 
-/** Safe pressure of a loss that lies apart, by itself; undefined where the named method does not reach it. */
-export function bears(
-  job: Job,
-  found: Found,
-  loss: Loss,
-  life: number,
-  factor: number,
-  yieldShare?: number,
-): number | undefined {
+/** Safe pressure of a loss that lies apart, by itself. */
+export function bears(job: Job, found: Found, loss: Loss, life: number, factor: number, yieldShare?: number): number {
   const spread = goesOn(loss) ? 2 * (job.defect.growth?.length ?? 0) * life : 0;
   const D = found.outsideDiameter;
-  const named = job.assessment?.method;
-  const asked = named === 'effective area' || named === 'API 579-1 Level 2' ? undefined : named;
   const thinned = {
     diameter: D,
     wall: found.wall,
@@ -36,9 +27,10 @@ export function bears(
     width: Math.min(loss.round.to - loss.round.from + spread, Math.PI * D),
     force: pullOf(job, D),
   };
-  const strength = remainingStrength(job, thinned, factor, asked, yieldShare);
-  if (asked !== undefined && !strength.methods.some(({ criterion }) => criterion === asked)) return undefined;
-  return strength.safePressure;
+  // A named method needs no profile here; where it does not reach, the least wall counts.
+  const named = job.assessment?.method;
+  const asked = named === 'effective area' || named === 'API 579-1 Level 2' ? undefined : named;
+  return remainingStrength(job, thinned, factor, asked, yieldShare).safePressure;
 }
 
 /** Whether the laid length reaches a loss that lies apart. */
@@ -57,9 +49,9 @@ export function neighbourFails(
 ): readonly ('pressure' | 'what presses from outside' | 'soil')[] {
   const { life } = job.repair;
   const factor = assessmentFactor(job);
-  if (factor === undefined) return [];
+  // Without the rate and the factor that are asked for, nothing of its end of life is known.
+  if (factor === undefined || (job.defect.growth === undefined && job.apart.some(goesOn))) return [];
   const { designPressure } = job.service;
-  const bearing = bears(job, found, loss, life, factor);
   const t = wallAfter(job, loss, life);
   const D = found.outsideDiameter;
   const { soil, outside } = besidePressure(job, D);
@@ -68,7 +60,7 @@ export function neighbourFails(
   const bent = (6 * MORE_OVAL * soil * momentOfRing(D / 2)) / (t * t);
   const stress = factor * ((designPressure * D) / (2 * t) + bent);
   return [
-    ...(bearing !== undefined && bearing < designPressure ? (['pressure'] as const) : []),
+    ...(bears(job, found, loss, life, factor) < designPressure ? (['pressure'] as const) : []),
     ...(COLLAPSE_FACTOR * outside > collapse ? (['what presses from outside'] as const) : []),
     ...(soil > 0 && stress > job.pipe.material.yieldStrength ? (['soil'] as const) : []),
   ];

@@ -27,7 +27,10 @@ export function resistanceOnTheDay(
   if (today.throughWall && (open > largest || untold)) return laminate.resistance.value;
   // A slot is tested as it is; what lies over a hole is rated as at the end of its life.
   const openToday = today.throughWall ? (where?.under === 'slot' ? unbonded(job, today) : where) : undefined;
-  const resists = resistanceToday(job, today, strengthOf(job, today), openToday, laminate, readings);
+  // The heat and the cold of service come after that day: a held line pushes and pulls by the steel of the work.
+  const { pipeTemperature: steel } = job.site;
+  const thatDay: Job = { ...job, service: { ...job.service, designTemperature: steel, lowestTemperature: steel } };
+  const resists = resistanceToday(thatDay, today, strengthOf(thatDay, today), openToday, laminate, readings);
   // Less than a pascal is what the search leaves of a pressure where the other loads alone are too much.
   return resists < 1 ? 0 : resists;
 }

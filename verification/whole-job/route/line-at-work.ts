@@ -53,9 +53,7 @@ function byNeighbours(job: Job, found: Found, line: Line): Line {
   if (line.highestPressure === undefined || stated === undefined) return line;
   const factor = Math.max(stated, LEAST_FACTOR);
   const all = job.apart.map((loss) => bears(job, found, loss, 0, factor, 1 / factor));
-  // A method that the case names and that does not reach one of them: nothing judges what people would stand beside.
-  if (all.some((each) => each === undefined)) return { state: line.state, pressure: line.pressure };
-  const most = Math.min(...all.filter((each) => each !== undefined));
+  const most = Math.min(...all);
   return most < line.highestPressure
     ? { ...line, highestPressure: most, limitedBy: 'safe pressure of a neighbouring loss' }
     : line;

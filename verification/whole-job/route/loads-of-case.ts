@@ -1,3 +1,4 @@
+import { type HeldLine, heldLine } from './held-line.js';
 import type { Job } from './read-job.js';
 
 /** What the loads of a case beside its pressure come to, on the pipe of a diameter (repair-design.md, 2.2, 2.10). */
@@ -21,9 +22,19 @@ export interface Beside {
 const GRAVITY = 9.80665;
 const WATER = 1000;
 
-export function besidePressure({ loads }: Job, diameter: number): Beside {
+/** Pull and push along the pipe: a held line adds to a stated force of its own sense and relieves none of the other. */
+export function alongPipe(job: Job, diameter: number): HeldLine {
+  const { axialForce = 0 } = job.loads;
+  const held = heldLine(job, diameter);
+  return { pull: Math.max(0, axialForce) + held.pull, push: Math.min(0, axialForce) + held.push };
+}
+
+export function besidePressure(job: Job, diameter: number): Beside {
+  const { loads } = job;
   const size = (value: number | undefined): number => Math.abs(value ?? 0);
-  const force = loads.axialForce ?? 0;
+  const { pull, push } = alongPipe(job, diameter);
+  // A push counts as a pull of its size; of the two the larger.
+  const force = Math.max(pull, -push);
   const [bending, torsion, across] = [size(loads.bendingMoment), size(loads.torsion), size(loads.shearForce)];
   const flow = (across + (2 * torsion) / diameter) / (Math.PI * diameter);
   const { soil } = loads;
@@ -32,9 +43,9 @@ export function besidePressure({ loads }: Job, diameter: number): Beside {
   const together = Math.hypot(force, 2 * across) + (4 / diameter) * Math.hypot(bending, torsion);
   return {
     force: together,
-    pull: bending + torsion + across === 0 ? Math.max(0, force) : together,
-    pulled: Math.max(0, force) + edge,
-    pushed: Math.min(0, force) - edge,
+    pull: bending + torsion + across === 0 ? pull : together,
+    pulled: pull + edge,
+    pushed: push - edge,
     shear: (4 * flow) / diameter,
     flow,
     soil: weight,
@@ -44,9 +55,10 @@ export function besidePressure({ loads }: Job, diameter: number): Beside {
 
 /** The pull past a thinned wall: what stands for the force with bending, shear and torsion; a push adds to the hoop stress and counts as a pull. */
 export function pullOf(job: Job, diameter: number): number {
-  const { bendingMoment, torsion, shearForce, axialForce } = job.loads;
+  const { bendingMoment, torsion, shearForce } = job.loads;
   const alone = bendingMoment === undefined && torsion === undefined && shearForce === undefined;
-  return alone ? Math.abs(axialForce ?? 0) : besidePressure(job, diameter).force;
+  const { pull, push } = alongPipe(job, diameter);
+  return alone ? Math.max(pull, -push) : besidePressure(job, diameter).force;
 }
 
 /** P_eq = P (1 + 4 x2), x the shear flow over P D/2; where that rises again as the pressure falls, its least, 4 x P. */

@@ -4,6 +4,7 @@ import { energyOver } from './bond-over-leak.js';
 import { coldestSteel, steelOverHours } from './cure.js';
 import { METHODS_NEED_METAL } from './how-far.js';
 import { unbonded } from './leak.js';
+import { alongPipe } from './loads-of-case.js';
 import type { Parts } from './parts.js';
 import { growthUnknown, leaksNow } from './pipe-as-found.js';
 import type { Job, Resists } from './read-job.js';
@@ -23,6 +24,9 @@ export function missing(job: Job, parts: Parts): string[] {
   if (growthUnknown(job)) return out;
   ask(defect.growth === undefined && job.apart.some(goesOn), 'growth beside the repair');
   ask(defect.neighbours === undefined, 'neighbours');
+  ask(loads.heldLine === undefined, 'held line');
+  const held = loads.heldLine !== undefined && loads.heldLine !== 'none';
+  ask(held && service.lowestTemperature === undefined, 'coldest steel of a held line');
   ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
   ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
@@ -33,7 +37,7 @@ export function missing(job: Job, parts: Parts): string[] {
   const stiffAsCarbon = Math.max(laminate.hoopModulus, laminate.axialModulus) > STIFFEST_GLASS;
   const isolates = laminate.fibre === 'carbon' || stiffAsCarbon;
   ask(laminate.fibre === undefined || (isolates && laminate.isolatingLayer === undefined), 'fibre');
-  ask((loads.axialForce ?? 0) < 0 && loads.freeSpan === undefined, 'free span');
+  ask(alongPipe(job, found.outsideDiameter).push < 0 && loads.freeSpan === undefined, 'free span');
   ask(loads.soil !== undefined && pipe.cathodicProtection === undefined, 'cathodic protection');
   // A laminate hangs free over a hollow that nothing fills.
   const inside = defect.cause === 'internal corrosion' || defect.cause === 'internal erosion';

@@ -318,6 +318,7 @@ const KEEPS_NONE = new Set([
   'cracking',
   'cathodicProtection',
   'neighbours',
+  'heldLine',
 ]);
 
 function inSi(value: unknown, key: string): unknown {
