@@ -1,3 +1,4 @@
+import { isBeyondRepair } from '../repair/acceptance/pressure-test.js';
 import type { RepairDesign } from '../repair/design/design.js';
 import type { MixDesign } from '../repair/design/design-work.js';
 import { sidesOfBend } from '../repair/design/side-of-bend.js';
@@ -193,14 +194,23 @@ function testRows({ acceptance }: RepairDesign, show: Show): ShortRow[] {
   const rows: ShortRow[] =
     medium === 'none'
       ? [['Pressure test', 'none', 'see what is done instead, in the sheet']]
-      : [
-          [
-            'Pressure test',
-            show('gauge pressure', 'pressure', pressure, 'up'),
-            `held ${show('time', 'hold', hold)}${medium === 'not stated' ? ', if it is made' : `, with ${medium}`}`,
-            { formula: 'acceptance/test-pressure' },
-          ],
-        ];
+      : isBeyondRepair(acceptance.pressureTest)
+        ? [
+            [
+              'Pressure test',
+              'none at this level',
+              `${show('gauge pressure', 'pressure', pressure, 'up')} is above what the laminate resists that day, ${show('gauge pressure', 'resistance', acceptance.pressureTest.resistance)}`,
+              { formula: 'acceptance/test-pressure' },
+            ],
+          ]
+        : [
+            [
+              'Pressure test',
+              show('gauge pressure', 'pressure', pressure, 'up'),
+              `held ${show('time', 'hold', hold)}${medium === 'not stated' ? ', if it is made' : `, with ${medium}`}`,
+              { formula: 'acceptance/test-pressure' },
+            ],
+          ];
   const { missing } = acceptance;
   if (missing.length > 0) rows.push(['Acceptance', 'needs', missing.map(({ field }) => field).join(', ')]);
   return rows;

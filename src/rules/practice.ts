@@ -198,6 +198,20 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'twenty turns lie on one place there, and wrinkle',
   },
+  mostOverBatch: {
+    name: 'largest batch over the planned one',
+    kind: 'number',
+    value: 1.1,
+    tag: 'chosen',
+    because: 'a tenth is within a scale and a spoon; more mass at once heats itself and sets sooner',
+  },
+  thinnestLiveWall: {
+    name: 'wall under pressure that is prepared with no word of caution',
+    kind: 'length',
+    value: 3e-3 as Length,
+    tag: 'chosen',
+    because: 'blasting and power tools take a tenth of a millimetre and more, unevenly',
+  },
   shareOfWorkingTime: {
     name: 'share of the working time from the first contact of resin and hardener to the last turn',
     kind: 'ratio',
@@ -292,9 +306,9 @@ export const practice = /* @__PURE__ */ frozen({
   deepestProfile: {
     name: 'deepest profile that blasting leaves',
     kind: 'length',
-    value: 0.5e-3 as Length,
+    value: 0.25e-3 as Length,
     tag: 'chosen',
-    because: 'several times what any coating asks for',
+    because: 'twice what any coating asks for',
   },
   leastPadMargin: {
     name: 'least margin of a pad beyond the hole that can close it',

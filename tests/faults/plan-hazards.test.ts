@@ -68,7 +68,7 @@ describe('an empty line', () => {
     expect(asks(plan, 'permit', /Locks by/)).toBe(true);
     expect(asks(plan, 'cure', /vent stands open/)).toBe(true);
     expect(asks(plan, 'cure', /only one who may take them off/)).toBe(true);
-    expect(stopsAt(plan, 'cure', /No name there/)).toBe(true);
+    expect(stopsAt(plan, 'cure', /no name above/)).toBe(true);
   });
 
   it('asks no gauge of the crew at the pipe', () => {
@@ -149,7 +149,7 @@ describe('bands that stay', () => {
 
 describe('a kit that was mixed off ratio', () => {
   it('shows in the witness of its batch, and its plies come off', () => {
-    expect(asks(planOf(loss), 'cure', /witness of each batch/)).toBe(true);
+    expect(asks(planOf(loss), 'cure', /witness plate of each batch/)).toBe(true);
     expect(stopsAt(planOf(loss), 'cure', /off ratio/)).toBe(true);
   });
 });

@@ -12,6 +12,7 @@ import { type Paths, withPaths } from './cases.js';
 
 /** What was measured on a repair that meets its design in everything: every batch of a mix was mixed, each as planned. */
 export function goodRecord(design: Designed): AsBuiltRecord {
+  const day = dayOf(design);
   const { laminate, extent, acceptance, mixes, timeline, case: repairCase } = design;
   const { pressure } = acceptance.pressureTest;
   return {
@@ -37,9 +38,9 @@ export function goodRecord(design: Designed): AsBuiltRecord {
         relativeHumidity: ratio.percent(50),
       },
     ],
-    batches: [...batchesOf('filler', mixes.filler), ...batchesOf('laminate resin', mixes.laminateResin)],
+    batches: [...batchesOf('filler', mixes.filler, day), ...batchesOf('laminate resin', mixes.laminateResin, day)],
     fillerWasFirm: true,
-    laidOn: '2026-06-01',
+    laidOn: day,
     layers: laminate.plies,
     thickness: laminate.laidThickness,
     length: extent.totalLength,
@@ -55,12 +56,17 @@ export function goodRecord(design: Designed): AsBuiltRecord {
   };
 }
 
+/** The first of June, or the day of a later survey. */
+function dayOf({ case: { date = '' } }: Designed): string {
+  return date > '2026-06-01' ? date : '2026-06-01';
+}
+
 /** Every batch of a mix, as the design has it weighed. */
-function batchesOf(use: BatchRecord['use'], mix: MixDesign | 'none'): BatchRecord[] {
+function batchesOf(use: BatchRecord['use'], mix: MixDesign | 'none', day: string): BatchRecord[] {
   if (mix === 'none') return [];
   const { base, hardener, batches } = mix;
   return Array.from({ length: batches }, (_, index) => ({
-    ...{ number: `${use} ${index + 1}`, useBefore: '2027-06-01', mixedOn: '2026-06-01' },
+    ...{ number: `${use} ${index + 1}`, useBefore: '2027-06-01', mixedOn: day },
     ...{ use, base, hardener, usedWithin: time.minute(5) },
     ...(use === 'laminate resin' ? { witnessHardness: 82 } : {}),
   }));

@@ -202,8 +202,15 @@ describe('a repair as it was made', () => {
   });
 
   it('counts no hour below the lowest temperature at which the resin cures', () => {
-    const cold = compare(planned, { cure: [{ duration: time.hour(500), temperature: temperature.degC(9.9) }] });
-    expect(point(cold, 'cure').found?.value).toBe(0);
+    // Which an hour of the forecast may bring; colder than all that was foreseen nobody knows what becomes of the resin.
+    const { forecast: before = [] } = planned.site;
+    const last = before.at(-1) as NonNullable<(typeof before)[number]>;
+    const forecast = [...before, { ...last, duration: time.hour(1), pipeTemperature: temperature.degC(9) }];
+    const laminate = { ...planned.laminate, transitionCuredAt: temperature.degC(5) };
+    const cold = { ...planned, laminate, site: { ...planned.site, forecast } };
+    const cure = [{ duration: time.hour(500), temperature: temperature.degC(9.9) }];
+    expect(point(compare(cold, { cure }), 'cure').found?.value).toBe(0);
+    expect(point(compare(planned, { cure }), 'cure').verdict).toBe('not shown');
   });
 
   it('credits the cure by the energy that credits least, where the maker gives none', () => {

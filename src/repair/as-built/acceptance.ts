@@ -6,7 +6,7 @@ import { practice } from '../../rules/index.js';
 import { hoursCountFrom } from '../case/hours-count-from.js';
 import type { Designed } from '../design/design.js';
 import type { PressureTestDesign } from '../design/design-work.js';
-import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
+import { coldestSteel, thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import { type Against, byAcceptance, pointBy } from './against.js';
 import { moistureCurePoint } from './moisture-cure.js';
 import { notShown, reaching } from './points.js';
@@ -32,6 +32,12 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
     return notShown('cure', 'the temperature over the cure was not recorded');
   if (cure.mechanism === 'moisture') return moistureCurePoint(design, cure, steps);
   const error = thermometerErrorOf(design.case.site);
+  const foreseen = coldestSteel(design.case.site);
+  if (steps.some(({ temperature }) => temperature < cure.minimumTemperature && temperature < foreseen))
+    return notShown(
+      'cure',
+      'the steel was colder than the resin cures, and colder than the design foresaw: nothing tells what became of it',
+    );
   const { steps: coldest } = coldestBehindHistory({ steps, error });
   const { referenceTemperature, testedFrom, testedTo, mechanism, activationEnergy } = cure;
   const minimumTemperature = hoursCountFrom(cure.minimumTemperature, laminate);

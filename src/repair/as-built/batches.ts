@@ -1,4 +1,4 @@
-import { missingTo, reaches } from '../../numeric/index.js';
+import { exceedsTimes, missingTo, reaches } from '../../numeric/index.js';
 import { dayAfter } from '../../quantity/clock.js';
 import { type Amount, exactly, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { hardenerDeviation, massForLayers, massWithoutWaste, mixedMass } from '../../resin/index.js';
@@ -31,7 +31,7 @@ export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoin
   for (const [use, mix] of planned) judgeAmount(design, use, mix, record, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
   judgeNumbers(batches, findings);
-  judgeDays(record, findings);
+  judgeDays(design, record, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -97,8 +97,15 @@ function judgeNumbers(batches: readonly BatchRecord[], { open }: BatchFindings):
  * A laminate is laid in one go, which may cross midnight: a layer on one that has set is another bond. And resin is laid before
  * it gels: a laminate laid on another day than the last of its resin was mixed is a slip, or not of this resin.
  */
-function judgeDays({ batches = [], laidOn }: AsBuiltRecord, { faults, open }: BatchFindings): void {
+function judgeDays(
+  { case: { date } }: Designed,
+  { batches = [], laidOn }: AsBuiltRecord,
+  { faults, open }: BatchFindings,
+): void {
   const mixed = daysOf(batches, 'laminate resin');
+  const first = daysOf(batches, 'laminate resin', laidOn)?.first;
+  if (date !== undefined && first !== undefined && first < date)
+    faults.push(`laid on ${first}, before the survey of this design on ${date}`);
   if (mixed === undefined) return;
   if (mixed.last > dayAfter(mixed.first, practice.longestLaying.value))
     open.push(
@@ -109,6 +116,17 @@ function judgeDays({ batches = [], laidOn }: AsBuiltRecord, { faults, open }: Ba
   for (const { number, use, useBefore } of batches)
     if (use === 'laminate resin' && useBefore !== undefined && laidOn > useBefore)
       faults.push(`batch ${number}: laid on ${laidOn}, to be used before ${useBefore}`);
+}
+
+/** A pot of far more than was planned heats itself, whatever its ratio. */
+function judgeSize(design: Designed, batch: BatchRecord, called: string, { faults, amounts }: BatchFindings): void {
+  const [, mix] = mixesOf(design).find(([use]) => use === batch.use) ?? [];
+  const mass = mixedMass({ batches: [batch] });
+  if (mix === undefined || !exceedsTimes(mass, practice.mostOverBatch.value, mix.batchMass)) return;
+  const [found, planned] = [exactly('at once', 'mass', mass), exactly('planned batch', 'mass', mix.batchMass)];
+  faults.push(
+    `${called}: ${place(amounts, found)} mixed at once where ${place(amounts, planned)} are planned: so much heats itself`,
+  );
 }
 
 function judgeBatch(
@@ -126,6 +144,7 @@ function judgeBatch(
     return;
   }
   const { base: partsA, hardener: partsB } = mixed.parts;
+  judgeSize(design, batch, called, { faults, open, amounts });
   const off = hardenerDeviation({ massA: batch.base, massB: batch.hardener, partsA, partsB });
   const tolerance = practice.ratioTolerance.value;
   if (!reaches(tolerance, off))

@@ -1,6 +1,6 @@
 import { leastThickness } from '../../acceptance/index.js';
 import { coldestBehindReading } from '../../cure/index.js';
-import { laidThickness } from '../../laminate/index.js';
+import { laidThickness, overlapLeft } from '../../laminate/index.js';
 import { agreeWithin, missingTo, reaches } from '../../numeric/index.js';
 import { type Amount, joinLines, type Length, type Line, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
@@ -56,6 +56,16 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
     const text = 'the laminate is too thick for the equations of a thin one, beyond which nothing is designed';
     return { point: 'thickness', verdict: 'does not meet', text, ...(found && { found }), ...(limit && { limit }) };
   }
+  const { resinRichThickness: rich = 0 as Length } = record.inspection ?? {};
+  const fibre = missingTo(rich, thickness as Length);
+  if (!reaches(fibre, least))
+    return {
+      point: 'thickness',
+      verdict: 'does not meet',
+      text: 'what is left of the thickness without the resin-rich layer on it falls short: that layer holds no fibre',
+      found: { name: 'thickness without the resin-rich layer', kind: 'length', value: fibre },
+      limit: { name: 'least thickness', kind: 'length', value: least, toward: 'up' },
+    };
   // Where layers are missing that decides, and the rating counts the lesser of the two readings.
   if (thickness === undefined || layers === undefined || layers < laminate.plies) return point;
   const asCounted = laidThickness({ plies: layers, plyThickness });
@@ -80,8 +90,18 @@ export function lengthPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoi
 export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { extent } = design;
   const name = `overlap${sidesOfBend(extent).inside}`;
-  const { value: least } = extentAsLaid(design, record).overlap;
-  return measured('overlap', record.leastOverlap, least, extent.overlap.value, name);
+  const laid = extentAsLaid(design, record);
+  const point = measured('overlap', record.leastOverlap, laid.overlap.value, extent.overlap.value, name);
+  const { length: totalLength, leastOverlap } = record;
+  if (point.verdict !== 'meets' || totalLength === undefined || leastOverlap === undefined) return point;
+  // Where the length falls short that decides.
+  if (!reaches(totalLength, laid.totalLength)) return point;
+  const most = overlapLeft({ totalLength, defectLength: laid.defectLength, taperLength: laid.taper });
+  if (leastOverlap <= most || agreeWithin(leastOverlap, most, practice.layerReadingsApart.value)) return point;
+  return notShown(
+    'overlap',
+    'the overlap does not fit into the length that was measured: one of these readings is wrong, measure again',
+  );
 }
 
 function measured(

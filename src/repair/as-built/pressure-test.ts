@@ -1,7 +1,6 @@
-import { testPressure } from '../../acceptance/index.js';
 import { missingTo, reaches } from '../../numeric/index.js';
 import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
-import { practice } from '../../rules/index.js';
+import { limitsOfTest } from '../acceptance/limits-of-test.js';
 import type { Designed } from '../design/design.js';
 import type { Against } from './against.js';
 import type { AsBuiltRecord } from './record.js';
@@ -12,7 +11,7 @@ export function beyondTest(design: Designed, { pressureTest: made }: AsBuiltReco
   const { highestPressure, lowestPressure } = made;
   const highest = Math.max(lowestPressure, highestPressure ?? lowestPressure) as GaugePressure;
   const over: Against[] = [];
-  for (const { name, value } of limitsOf(design)) {
+  for (const { name, value } of limitsOfTest(design)) {
     if (reaches(value, highest)) continue;
     const found = exactly('highest test pressure', 'gauge pressure', highest);
     const limit = roundedDown(name, 'gauge pressure', value);
@@ -32,23 +31,6 @@ export function beyondTest(design: Designed, { pressureTest: made }: AsBuiltReco
   if (over.length === 0 && highestPressure === undefined)
     over.push({ verdict: 'not shown', says: { text: 'Nobody recorded the highest pressure of the test.' } });
   return over;
-}
-
-interface Limit {
-  readonly name: string;
-  readonly value: GaugePressure;
-}
-
-function limitsOf({ acceptance: { pressureTest: test }, case: { acceptance } }: Designed): Limit[] {
-  const factor = practice.highestTestPressure.value;
-  const limits: Limit[] = [
-    { name: 'what the laminate resists on the day of the test', value: test.resistance },
-    { name: 'the test pressure with what it may be over', value: testPressure({ pressure: test.pressure, factor }) },
-  ];
-  const asked = acceptance?.pressureTest;
-  if (asked !== undefined && asked !== 'none' && asked.lowestRating !== undefined)
-    limits.push({ name: 'the lowest rating within the length under test', value: asked.lowestRating });
-  return limits;
 }
 
 /** A fall is put down to cooling by the density of fresh water, and of nothing else. */

@@ -1,11 +1,12 @@
 import { decide, heading } from '../../formula/index.js';
 import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { LineUnderPressure } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { LineDesign, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
-import type { Workbook } from '../job/workbook.js';
+import { type Workbook, warnCrew } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
 import { limitBeside } from './neighbour-strength.js';
@@ -24,6 +25,7 @@ export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesig
   const { line: atWork, defect } = work.case;
   if (atWork.state === 'empty, dry, isolated, vented') return { state: atWork.state, pressure: 0 as GaugePressure };
   checkContents(work, atWork);
+  warnOfThinWall(work);
   const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
   const beside = limitBeside(work, found);
@@ -41,6 +43,20 @@ export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesig
   if (seal === undefined) return { state: atWork.state, pressure: atWork.pressure };
   const { highestPressure, limitedBy } = withinSeal(work, ofPipe, atWork.pressure, seal);
   return { state: atWork.state, pressure: atWork.pressure, highestPressure, limitedBy };
+}
+
+/** Preparation takes metal from a wall that holds back pressure. */
+function warnOfThinWall(work: Workbook): void {
+  const { remainingWall } = work.case.defect;
+  if (leaksToday(work.case.defect) || remainingWall >= practice.thinnestLiveWall.value) return;
+  warnCrew(
+    work,
+    'surface',
+    line(
+      'The wall under pressure is {0} where it is thinnest, and blasting or a power tool takes a tenth of a millimetre and more: prepare it by hand and measure as you go, or empty the line first. Where a tool has to be used, the limits of this design are of a wall that it has thinned already.',
+      exactly('wall under pressure', 'length', remainingWall),
+    ),
+  );
 }
 
 /** Whatever the wall bears, the rest of the line is not made for more than its design pressure, a stated surge not counted. */

@@ -1,6 +1,7 @@
 import { tapTest } from '../../acceptance/index.js';
 import type { Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
+import { leastLimitOfTest } from '../acceptance/limits-of-test.js';
 import { isBeyondRepair } from '../acceptance/pressure-test.js';
 import { sidesOfBend } from '../design/side-of-bend.js';
 import { BLANK } from './blank.js';
@@ -84,6 +85,7 @@ function pressureTest(facts: PlanFacts): StepWords {
       signs: 'nobody may sign yet',
     };
   }
+  const limit = leastLimitOfTest(facts);
   return {
     id: 'pressure-test',
     title: 'Pressure test',
@@ -107,8 +109,8 @@ function pressureTest(facts: PlanFacts): StepWords {
     ],
     stops: [
       line(
-        'More than {0} on the gauge: let it down at once. Somebody stays at the valve.',
-        roundedDown('resistance', 'gauge pressure', test.resistance),
+        `More than {0} on the gauge, ${limit.name}: let it down at once. Somebody stays at the valve.`,
+        roundedDown('limit of the test', 'gauge pressure', limit.value),
       ),
       line('A leak at the repair: release the pressure, remove the repair.'),
       line('A fall that cooling does not explain: find the leak, test again.'),

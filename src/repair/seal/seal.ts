@@ -1,5 +1,6 @@
 import { decide, heading, step } from '../../formula/index.js';
-import { roundedDown } from '../../quantity/index.js';
+import { line, roundedDown, roundedUp } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import { attempt, endLoad, type HighestSealPressure } from '../../seal/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
@@ -10,18 +11,31 @@ import { pressureAtWork } from '../found/pressure-at-work.js';
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { checkByHand } from './by-hand.js';
-import { clampPad } from './clamp.js';
+import { type Clamp, clampPad } from './clamp.js';
 import { warnOfSealFactors } from './factors.js';
 import { describeJet } from './jet.js';
 import { limitPressure } from './limit.js';
 import { sizePad } from './pad.js';
 
+/** The jet is held by hand; once the putty closes round it, the pressure comes under all of the pad. */
+function warnOfPad(work: Workbook, { forceOnPad }: Clamp): void {
+  if (forceOnPad <= practice.largestJetByHand.value) return;
+  warnCrew(
+    work,
+    'seal',
+    line(
+      'Once the putty closes, the line lifts the pad with {0}, more than hands hold down: the band lies round the pipe before the pad goes on, and takes the force at once. Nobody leans over it.',
+      roundedUp('force on the pad', 'force', forceOnPad),
+    ),
+  );
+}
+
 /** How the leak is held before the wrap, and up to which line pressure that may be tried. */
 export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDesign | 'none' | Open {
-  const { seal, defect, service, line } = work.case;
+  const { seal, defect, service, line: atWork } = work.case;
   if (!found.throughWall) return 'none';
   heading(work.recorder, 'Leak seal');
-  const linePressure = pressureAtWork(line);
+  const linePressure = pressureAtWork(atWork);
   if (seal === undefined) {
     if (!leaksToday(defect)) return 'none';
     if (linePressure === 0) {
@@ -56,6 +70,7 @@ export function planSeal(work: Workbook, { found }: { found: AsFound }): SealDes
   const pad = sizePad(work, seal, found, opening);
   checkByHand(work, linePressure, pad.holeArea);
   const clamp = clampPad(work, seal, found, pad, linePressure);
+  warnOfPad(work, clamp);
   const limit = limitPressure(work, seal, found, pad, wall, opening);
   checkAttempt(work, limit);
   const endForce = step(work.recorder, 'seal/end-load', endLoad, {

@@ -192,6 +192,8 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/batches.ts: open laid on <laidOn>, the last of its resin mixed on',
       'as-built/batches.ts: faults batch <number>: laid on',
       'as-built/batches.ts: open a batch has no number',
+      'as-built/batches.ts: faults laid on <first>, before the survey of this design on <date>',
+      'as-built/batches.ts: faults <called>: <place(amounts, found)> mixed at once where <place(amo',
       'as-built/batches.ts: open resin of the laminate mixed on <mixed.first> and on <mixed.last>',
     ],
     tests: batch(
@@ -204,8 +206,19 @@ export const asBuilt: readonly Hazard[] = [
       'laid on another day than its resin was mixed',
       'laid after the last day of its pack',
       'of a laminate that was laid on two days',
+      'of a laminate that was laid before the survey',
+      'of more than was planned at once',
       'without a number',
     ),
+  },
+  {
+    could: 'Resin without fibre is measured as laminate, or an overlap that does not fit into the length.',
+    would: 'The laminate would be thinner, or its bond shorter, than the record says.',
+    guards: [
+      'as-built/points.ts: thicknessPoint: does not meet (2)',
+      'as-built/points.ts: notShown the overlap does not fit into the length that was measured: one',
+    ],
+    tests: dimension('that is resin in part: thickness', 'that does not fit into the length: overlap'),
   },
   {
     could: 'The laminate has fewer layers, is thinner or shorter than designed, or nobody measured it.',
@@ -244,12 +257,14 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/moisture-cure.ts: reaching cure',
       'as-built/acceptance.ts: notShown the steel left the span of temperature in which the maker tested',
       'as-built/acceptance.ts: reaching cure',
+      'as-built/acceptance.ts: notShown the steel was colder than the resin cures, and colder than the d',
     ],
     tests: cure(
       'that nobody recorded',
       'with no temperature in its record',
       'of fewer hours than the maker asks for',
       'hotter than the maker tested',
+      'colder than all that was foreseen',
       'by moisture, of fewer hours than the row of the maker',
       'by moisture, colder than the sample of the transition',
       'by moisture, hotter than the rows of the maker',

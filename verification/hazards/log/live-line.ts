@@ -8,6 +8,12 @@ const thinned = shownIn(`${file}: a thinned pipe`);
 /** People on a line that is under pressure, and the pipe beside them. */
 export const liveLine: readonly Hazard[] = [
   {
+    could: 'A thin wall under pressure is blasted, or worked at with power tools.',
+    would: 'The preparation itself would open it, beside people.',
+    guards: ['found/line-at-work.ts: warnCrew The wall under pressure is {0} where it is thinnest, and blastin'],
+    tests: live('whose wall preparation could take through'),
+  },
+  {
     could: 'People grind and wrap a thinned wall under more pressure than it bears.',
     would: 'It would burst under their hands.',
     guards: ['found/line-at-work.ts: reasons the damaged pipe may not be worked on at this pressure: lower it'],

@@ -7,6 +7,12 @@ const seal = shownIn(`${file}: a seal`);
 /** The hands at a live leak, and what they put on it. */
 export const leakSeal: readonly Hazard[] = [
   {
+    could: 'A hand holds the pad down while the putty closes round the leak.',
+    would: 'The pressure would come under all of the pad and throw it off.',
+    guards: ['seal/seal.ts: warnCrew Once the putty closes, the line lifts the pad with {0}, more tha'],
+    tests: leak('whose pad lifts harder than hands hold it'),
+  },
+  {
     could: 'A leak of gas, of hot or of hazardous contents is sealed by hand.',
     would: 'It would burn, poison or scald whoever holds the putty.',
     guards: [

@@ -211,6 +211,21 @@ describe('a batch', () => {
     }),
     verdict: 'not shown',
   });
+  held('of a laminate that was laid before the survey', 'batches', {
+    of: quietLoss,
+    with: ({ batches = [] }) => ({
+      laidOn: '2025-05-10',
+      batches: batches.map((batch) => ({ ...batch, mixedOn: '2025-05-10' })),
+    }),
+    verdict: 'does not meet',
+  });
+  held('of more than was planned at once', 'batches', {
+    of: quietLoss,
+    with: ({ batches = [] }) => ({
+      batches: batches.map((batch) => ({ ...batch, base: batch.base * 1.2, hardener: batch.hardener * 1.2 })),
+    }),
+    verdict: 'does not meet',
+  });
   held('laid after the last day of its pack', 'batches', {
     of: quietLoss,
     with: { laidOn: '2027-07-01' },
@@ -235,6 +250,14 @@ describe('a dimension', () => {
       ...(point === 'thickness' ? {} : { short: by }),
     });
   }
+  held('that is resin in part: thickness', 'thickness', {
+    with: { 'inspection.resinRichThickness': length.mm(5) },
+    verdict: 'does not meet',
+  });
+  held('that does not fit into the length: overlap', 'overlap', {
+    with: ({ leastOverlap = 0 as never }) => ({ leastOverlap: leastOverlap * 1.6 }),
+    verdict: 'not shown',
+  });
   held('that is beyond the equations of a thin laminate', 'thickness', {
     of: quietLoss,
     with: { layers: 18, thickness: length.mm(14.4) },
@@ -266,6 +289,10 @@ describe('the cure', () => {
     with: { cure: at(6, 23.5) },
     verdict: 'does not meet',
     short: 18 * 3600,
+  });
+  held('colder than all that was foreseen', 'cure', {
+    with: { cure: [...at(200, -30), ...at(60, 25)] },
+    verdict: 'not shown',
   });
   held('hotter than the maker tested', 'cure', { with: { cure: at(60, 45) }, verdict: 'not shown' });
   const row = (at: string, cureTime: string) => ({ temperature: at, humidity: '50 %', cureTime, workingTime: '3 h' });

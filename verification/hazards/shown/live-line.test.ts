@@ -50,6 +50,13 @@ const stiff = (designPressure: string) =>
   });
 
 describe('a line under pressure', () => {
+  show('whose wall preparation could take through', {
+    from: withPaths(quietLoss, { ...live('10 bar'), 'defect.remainingWall': '3 mm' }),
+    with: { 'defect.remainingWall': '2.9 mm' },
+    verdict: 'designed',
+    says: /wall under pressure is/,
+    step: 'surface',
+  });
   show('above what its thinned wall bears', {
     from: wide,
     with: live('20 bar'),

@@ -50,6 +50,23 @@ const small: CaseFile = withPaths(leak, {
 });
 
 describe('a live leak', () => {
+  show('whose pad lifts harder than hands hold it', {
+    from: withPaths(leak, {
+      'defect.remainingWall': '6 mm',
+      'defect.growth.depth.previousWall': '6.2 mm',
+      'seal.siteLimit': '7 bar',
+      'seal.bands': 'left',
+      'seal.band.thickness': '1.5 mm',
+      'seal.fastener.permittedTension': '15 kN',
+      'seal.sheet.thickness': '3 mm',
+      'seal.pipeFactor': 1.25,
+      ...live('0.5 bar'),
+    }),
+    with: live('5 bar'),
+    verdict: 'designed',
+    says: /lifts the pad/,
+    step: 'seal',
+  });
   show('of gas, sealed by hand', {
     from: strong,
     with: { 'service.phase': 'gas', 'service.contents': 'compressed air', 'seal.fluid': undefined },

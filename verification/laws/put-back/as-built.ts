@@ -37,7 +37,7 @@ export const ofAsBuilt: readonly Fault[] = [
   },
   {
     did: 'a cure at 100 degC met where 40 was tested',
-    changes: [change('repair/as-built/acceptance', 'equivalentTimeLeavesTestedSpan(history)', 'false')],
+    changes: [change('repair/as-built/acceptance', 'equivalentTimeLeavesTestedSpan({ ...history, steps })', 'false')],
     law: LAW,
     says: /hotter than tested meets/u,
   },
