@@ -72,6 +72,15 @@ describe('a rule set of the user', () => {
     expect(designRepair(partWall).extent?.overlap.governing).not.toBe('minimum');
   });
 
+  it('may count its temperature factor in kelvins or in degrees Fahrenheit, and in nothing else', () => {
+    const by = (unit: number): RuleSet =>
+      own(({ temperatureFactor: rule }) => ({
+        temperatureFactor: { ...rule, value: { ...rule.value, unit } },
+      }));
+    for (const unit of [1, 5 / 9]) expect(checkRuleSet(by(unit)).temperatureFactor.value?.unit).toBe(unit);
+    for (const unit of [1.8, 0.556, 0]) expect(() => checkRuleSet(by(unit))).toThrow(/1 K, or 1 deltaF/);
+  });
+
   it('is copied, so that a later edit changes nothing', () => {
     const rules = structuredClone(iso24817);
     const design = designRepair(partWall, { rules });

@@ -54,7 +54,7 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
   ...reasonFor(
     'how a number is written: what is computed does not hang on it, and the tests of the sheet hold it',
-    { format: ['4', '1e6', '1e-3', '10', '1', '15'] },
+    { format: ['4', '1e6', '1e-3', '10', '1', '15', '1e-6'] },
     'unit',
   ),
   ...reasonFor(polished, { 'laminate/thickness-slot': ['2', '3'] }),
@@ -62,6 +62,7 @@ export const noWonders: readonly NoWonder[] = [
     'laminate/lap-shear-peak': ['2'],
     'laminate/lap-shear-stress': ['2'],
   }),
+  ...reasonFor('held within a hundredth by fixed small steps', { 'kinetic-law': ['43.09'] }),
   ...reasonFor(march, { 'laminate/tapered-end-shear': ['1', '2', '12', '100'] }),
   ...reasonFor(print, { 'mechanics/square-plate-deflection': ['0.00126', '1', '12'], 'wrapped-layers': ['1', '2'] }),
   {
