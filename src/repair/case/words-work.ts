@@ -9,7 +9,7 @@ export const workWords = {
   ],
   'line.writtenProcedure': [
     'Written procedure',
-    "Number of the site's written procedure, or none; gas and hazardous contents are refused without one",
+    "Number of the site's written procedure as it is in force, or none; gas and hazardous contents are refused without one",
     'WP-LS-02',
   ],
   site: ['Site', 'The air and the steel on the day of the work'],

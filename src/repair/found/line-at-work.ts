@@ -2,7 +2,7 @@ import { decide, heading } from '../../formula/index.js';
 import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { LineUnderPressure } from '../case/case.js';
-import { saysNothing } from '../case/says-nothing.js';
+import { namesDocument } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { LineDesign, SealDesign } from '../design/design-work.js';
 import { type Open, open } from '../job/stage.js';
@@ -99,8 +99,8 @@ function withinSeal(
 function checkContents(work: Workbook, { writtenProcedure }: LineUnderPressure): void {
   const { phase, hazards } = work.case.service;
   if (phase === 'liquid' && hazards.length === 0) return;
-  if (!saysNothing(writtenProcedure)) return;
+  if (namesDocument(writtenProcedure)) return;
   work.reasons.push({
-    text: 'the contents are gas or hazardous and the line is under pressure, and the case names no written procedure of the site for this work',
+    text: 'the contents are gas or hazardous and the line is under pressure, and the case names no written procedure of the site for this work: state the number of one that is written and in force',
   });
 }

@@ -2,7 +2,7 @@ import { decide, heading, step } from '../../formula/index.js';
 import { line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { attempt, endLoad, type HighestSealPressure } from '../../seal/index.js';
-import { saysNothing } from '../case/says-nothing.js';
+import { namesDocument } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
 import type { SealDesign } from '../design/design-work.js';
 import { forceOnSide } from '../found/external-force.js';
@@ -111,7 +111,7 @@ function checkAttempt({ recorder, reasons, case: { line, service } }: Workbook, 
     highestPressure: limit.pressure,
     phase: service.phase,
     hazardous: service.hazards.length > 0,
-    writtenProcedure: !saysNothing(line.writtenProcedure),
+    writtenProcedure: namesDocument(line.writtenProcedure),
   });
   if (!answer.pressureTooHigh) return;
   reasons.push({

@@ -43,14 +43,19 @@ export const liveLine: readonly Hazard[] = [
     tests: live('that carried more than its design pressure'),
   },
   {
-    could: 'People work on live gas or on live hazardous contents without a written procedure of the site.',
+    could:
+      'People work on live gas or on live hazardous contents without a written procedure of the site, or with one to come.',
     would: 'Nobody would have thought of gas tests, fire watch and the way out before it leaks.',
     guards: [
       'found/line-at-work.ts: reasons the contents are gas or hazardous and the line is under pressure',
       "found/line-at-work.ts: if phase === 'liquid'",
       'found/line-at-work.ts: if hazards.length === 0',
     ],
-    tests: live('with gas in it, by no written procedure', 'with a flammable liquid in it, by no written procedure'),
+    tests: live(
+      'with gas in it, by no written procedure',
+      'with gas in it, by a procedure that nobody has written yet',
+      'with a flammable liquid in it, by no written procedure',
+    ),
   },
   {
     could: 'The whole thinned length breaks through at once.',

@@ -93,6 +93,12 @@ describe('a line under pressure', () => {
     verdict: 'not repairable',
     says: /no written procedure/,
   });
+  show('with gas in it, by a procedure that nobody has written yet', {
+    from: liveGas,
+    with: { 'line.writtenProcedure': 'WP-17, in preparation' },
+    verdict: 'not repairable',
+    says: /state the number of one that is written/,
+  });
   show('with a flammable liquid in it, by no written procedure', {
     from: loss,
     with: { 'line.writtenProcedure': 'none' },
