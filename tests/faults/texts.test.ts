@@ -175,6 +175,11 @@ describe('contents', () => {
       'water, 61 °C',
       'water 180 F',
     ],
+    ...['raw sewage', 'digester sludge', 'waste water', 'untreated wastewater', 'Klärschlamm', 'landfill leachate'],
+    ...['oleum', 'SO3', 'fluorine', 'phenol', 'chromic solution', 'pickling bath', 'black liquor', 'green liquor'],
+    ...['butadiene', 'DME', 'isobutane', 'ether', 'carbon disulphide', 'acrylonitrile', 'epichlorohydrin', 'silane'],
+    ...['pygas', 'light ends', 'IPA', 'MEK', 'heptane', 'white spirit', 'paint thinner', 'benzol', 'ethyl acetate'],
+    ...['MDI', 'TDI', 'chloroform', 'mercury', 'SWS feed', 'nitrous oxide', 'bitumen'],
     ...['oily water', 'Ammoniak', 'Wasserstoff', 'gasolina', 'Säure', 'ácido', 'NH₃'],
   ])('called "%s" ask for the list of hazards, whoever looked', (contents) => {
     expect(asksFor(called(contents, stated), 'service.hazards')).toBe(true);
@@ -186,6 +191,11 @@ describe('contents', () => {
       expect(asksFor(called(contents, stated), 'service.hazards')).toBe(false);
     },
   );
+
+  it.each(['butadiene', 'DME', 'light ends'])('called "%s" ask how cold they boil', (contents) => {
+    const listed = { 'service.hazards': ['flammable'], 'service.lowestTemperature': undefined };
+    expect(asksFor(called(contents, listed), 'service.lowestTemperature')).toBe(true);
+  });
 
   it.each(['oxygen', 'LOX', 'O2', 'hydrogen peroxide'])(
     'called "%s" feed fire, for which the list has no word: somebody has to have looked',
@@ -203,15 +213,19 @@ describe('contents', () => {
     },
   );
 
-  it.each(['produced water', 'waste water', 'cooling water with biocide', 'stream 4', 'glycol', 'water and amine'])(
-    'called "%s" ask who found no hazard',
-    (contents) => {
-      expect(asksFor(called(contents), 'service.hazards')).toBe(true);
-      expect(asksFor(called(contents, { 'service.hazardsStatedBy': 'TBD' }), 'service.hazards')).toBe(true);
-      expect(verdictOf(called(contents, stated))).toBe('designed');
-      expect(asksFor(called(contents, { 'service.hazards': ['toxic'] }), 'service.hazards')).toBe(false);
-    },
-  );
+  it.each([
+    'produced water',
+    'treated waste water',
+    'cooling water with biocide',
+    'stream 4',
+    'glycol',
+    'water and amine',
+  ])('called "%s" ask who found no hazard', (contents) => {
+    expect(asksFor(called(contents), 'service.hazards')).toBe(true);
+    expect(asksFor(called(contents, { 'service.hazardsStatedBy': 'TBD' }), 'service.hazards')).toBe(true);
+    expect(verdictOf(called(contents, stated))).toBe('designed');
+    expect(asksFor(called(contents, { 'service.hazards': ['toxic'] }), 'service.hazards')).toBe(false);
+  });
 
   it.each([
     ...['compressed air', 'instrument air', 'Air', 'hydrocarbon vapour', 'biogas', 'oxygen', 'natural gas', 'nitrogen'],

@@ -26,6 +26,38 @@ export const contentsWords: readonly (readonly [words: RegExp, hazards: readonly
   [/\b(?:phosgene|so2|sul(?:ph|f)ur dioxide|cyanides?|\w*isocyanates?)\b/iu, ['toxic']],
   [/\b\w*(?:acid|acido|saure|caustic|lye|lauge|bleach|hypochlorite)\b/iu, ['corrosive']],
   [/\b(?:nitric|sul(?:ph|f)uric|hydrochloric)\b|\b(?:sodium|potassium|ammonium) hydroxide\b/iu, ['corrosive']],
+  // What rots gives off hydrogen sulphide and methane, and carries germs, for which the list has no word.
+  [
+    /\b(?:sewage|sewer(?:age)?|septic|septage|faecal|fecal|manure|\w*sludges?|leachate|digester|digestate|black ?water|foul water|abwasser|\w*schlamm|gulle|aguas residuales|eaux usees)\b|(?<!\btreated )\bwaste[ -]?water\b/iu,
+    ['toxic'],
+  ],
+  [/\b(?:digester|digestate|leachate|manure|silane|turpentine|thinners?|paint|varnish|lacquer)\b/iu, ['flammable']],
+  [
+    /\b(?:(?:iso|neo|cyclo)(?:butane|pentane|hexane|propane|octane)|heptane|octane|nonane|decane|(?:iso)?(?:butene|butylene)s?|butadiene|isoprene|propene|ethene|cumene)\b/iu,
+    ['flammable'],
+  ],
+  [/\b(?:dme|mek|ipa|(?:iso)?propanol|isopropyl alcohol|butanol|alcohols?|ketones?|ethers?)\b/iu, ['flammable']],
+  [
+    /\b(?:(?:m?ethyl|butyl|propyl) acetate|(?:white|mineral|petroleum) spirits?|light ends|reformate|raffinate)\b/iu,
+    ['flammable'],
+  ],
+  [
+    /\b(?:pygas|pyrolysis (?:gas|gasoline|oil)|benzol|btex|carbon disul(?:ph|f)ide|acrylonitrile|acetonitrile|acrolein|\w*aldehydes?|(?:eth|prop)ylene oxide|vcm|vinyl acetate|hydrogen cyanide|phosphine|arsine|creosote|coal tar|aniline|pyridine|naphthalene|sws)\b/iu,
+    ['flammable', 'toxic'],
+  ],
+  [/\bepichlorohydrin\b|\b(?:mono|di|tri)?m?ethylamine\b|\b\w*chlorosilane\b/iu, ['flammable', 'toxic', 'corrosive']],
+  [/\b(?:tdi|mdi|hdi|chloroform|carbon tetrachloride|dichloromethane|(?:tri|per)chloroethylene|edc)\b/iu, ['toxic']],
+  [/\b(?:mercury|arsenic\w*|\w*chromates?|pcbs?|pesticides?|herbicides?|biphenyls?)\b/iu, ['toxic']],
+  [
+    /\b(?:oleum|sul(?:ph|f)ur trioxide|fluorine|chromic|phenols?|cresols?|(?:plating|pickling|etching) (?:bath|liquor|solution)|black liquor|nitrogen dioxide|titanium tetrachloride|thionyl chloride)\b/iu,
+    ['toxic', 'corrosive'],
+  ],
+  [
+    /\b(?:(?:white|green) liquor|acetic|phosphoric|formic|ferric chloride|anhydride|electrolyte|alkalis?|milk of lime|lime (?:slurry|milk)|quicklime)\b/iu,
+    ['corrosive'],
+  ],
+  [/\b(?:bitumen|asphalt)\b/iu, ['hot']],
+  [/\b(?:nitrous oxide|refrigerants?)\b/iu, ['asphyxiant']],
   [/\bsteam\b|\b(?:hot|boiling) (?:water|oil|condensate)\b|\bthermal oil\b/iu, ['hot']],
   // Above 60 degC or 140 degF, as it stands in a name.
   [/(?<![\d.])(?:6[1-9]|[7-9]\d|[1-9]\d\d)(?:[.,]\d+)? ?(?:°|º|deg\.? ?)?C(?![-\w])/iu, ['hot']],
@@ -35,17 +67,18 @@ export const contentsWords: readonly (readonly [words: RegExp, hazards: readonly
   [/\b(?:nitrogen|argon|helium|carbon dioxide)\b|\b(?:inert|flue|exhaust) gas\b/iu, ['asphyxiant']],
   // Chemical formulas, as they are written.
   [/\b(?:H2|CH4|C[23]H[468])\b/u, ['flammable']],
-  [/\b(?:NH3|Cl2|HF|HCl)\b/u, ['toxic', 'corrosive']],
-  [/\b(?:H2SO4|HNO3|NaOH|KOH)\b/u, ['corrosive']],
-  [/\b(?:N2|CO2)\b/u, ['asphyxiant']],
+  [/\b(?:CO|CS2|HCN)\b/u, ['flammable', 'toxic']],
+  [/\b(?:NH3|Cl2|F2|HF|HCl|HBr|SO3|NO2)\b/u, ['toxic', 'corrosive']],
+  [/\b(?:H2SO4|HNO3|H3PO4|FeCl3|NaOH|KOH|NaOCl)\b/u, ['corrosive']],
+  [/\b(?:N2|N2O|CO2)\b/u, ['asphyxiant']],
 ];
 
 /** Words for contents that crack steel. */
-export const SOUR_WORDS = /\b(?:h2s|sour)\b|\bhydrogen sul(?:ph|f)ide\b/iu;
+export const SOUR_WORDS = /\b(?:h2s|sour|sws)\b|\bhydrogen sul(?:ph|f)ide\b/iu;
 
 /** Contents that feed a fire, resin and all: the list of hazards has no word for it. */
 export const OXIDISING_WORDS =
-  /(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\b(?:lox|ozone|\w*peroxide|\w*chlorates?|permanganate|nitrous oxide|nitric acid)\b|\bO2\b/iu;
+  /(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\b(?:lox|ozone|fluorine|oleum|chromic|\w*peroxide|\w*chlorates?|permanganate|nitrous oxide|nitric acid)\b|\bO2\b/iu;
 
 /** Names of lines that lives hang on. */
 export const SAFETY_WORDS =
@@ -86,7 +119,7 @@ export const PLAINLY_HARMLESS = new RegExp(
 
 /** Contents that boil when their pressure falls, and get as cold as they boil. */
 export const BOILING_WORDS =
-  /\b(?:lpg|lng|ngl|propane|butane|ethane|ethylene|propylene|ammonia|ammoniak|amoniaco|chlorine|vinyl chloride|carbon dioxide|liqu[ei]fied|refrigerants?|r-?\d{2,4}[a-z]?)\b|\bNH3\b|\bCO2\b/iu;
+  /\b(?:lpg|lng|ngl|propane|(?:iso)?butane|(?:iso)?(?:butene|butylene)s?|butadiene|propene|dme|dimethyl ether|light ends|nitrous oxide|ethane|ethylene|propylene|ammonia|ammoniak|amoniaco|chlorine|vinyl chloride|carbon dioxide|liqu[ei]fied|refrigerants?|r-?\d{2,4}[a-z]?)\b|\bNH3\b|\bCO2\b/iu;
 
 /** Methods that find cracks in steel, by the words that name them. */
 export const CRACK_METHODS =

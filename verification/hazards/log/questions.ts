@@ -40,6 +40,7 @@ export const questions: readonly Hazard[] = [
     ],
     tests: answered(
       'that calls gasoline no hazard',
+      'that calls sewage no hazard',
       'that calls contents of 101 degC not hot',
       'that calls gasoline of 101 degC hot and nothing else',
       'that finds no hazard in contents that nobody looked at',

@@ -76,6 +76,12 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.hazards',
   });
+  show('that calls sewage no hazard', {
+    from: withPaths(quietLoss, { 'service.contents': 'raw sewage', 'service.hazards': ['toxic'] }),
+    with: { 'service.hazards': [], 'service.hazardsStatedBy': 'process engineer, by the analysis' },
+    verdict: 'needs input',
+    asks: 'service.hazards',
+  });
   show('that calls contents of 101 degC not hot', {
     from: withPaths(quietLoss, { 'service.designTemperature': '70 degC', 'laminate.glassTransition': '150 degC' }),
     with: { 'service.designTemperature': '101 degC' },
