@@ -44,6 +44,21 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'practice',
     because: 'the usual figure for carbon steel',
   },
+  softestSteel: {
+    name: 'least modulus of a steel',
+    kind: 'modulus',
+    value: 170e9 as Modulus,
+    tag: 'chosen',
+    because:
+      'steels have 190 to 215 GPa, less where they are hot; ductile iron has up to 169 GPa, grey iron 100 to 140',
+  },
+  stiffestSteel: {
+    name: 'greatest modulus of a steel',
+    kind: 'modulus',
+    value: 220e9 as Modulus,
+    tag: 'chosen',
+    because: 'steels have 190 to 215 GPa: more is a slip of the unit or of a digit',
+  },
   poissonRatioOfSteel: {
     name: "Poisson's ratio of the pipe",
     kind: 'number',

@@ -7,6 +7,8 @@ const customary = 'not in the notes: customary, no source';
 /** The values that neither a case nor a rule set gives. No script writes this list. */
 export const practiceList: readonly PracticeRow[] = [
   ['modulusOfSteel', '207 GPa', 'practice', 'E_s 207000 MPa in the numeric cases'],
+  ['softestSteel', '170 GPa', 'chosen', 'not in the notes: handbooks give ductile iron up to 169 GPa, from memory'],
+  ['stiffestSteel', '220 GPa', 'chosen', none],
   ['poissonRatioOfSteel', '0.3', 'practice', 'nu 0.3 in the comparison with closed ends'],
   ['expansionOfSteel', '12 /MK', 'practice', customary],
   ['coldestUnasked', '0 degC', 'chosen', none],

@@ -1,3 +1,5 @@
+import { exactly, type Modulus } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import type { Defect, Filler, Fitting, FittingKind, PipeAsBuilt, RepairCase } from '../case/case.js';
 import type { Reason } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
@@ -19,16 +21,44 @@ export function checkCoverage(work: Workbook): 'covered' | Open {
 }
 
 /** Names of what no pipe of steel is called: it is brittle, or as soft as the laminate, or expands otherwise. */
-const NO_STEEL =
-  /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|iron|gusseisen|gu(?:ss|ß)|[uc]?pvc|hdpe|mdpe|pe ?\d+|poly\w+|gr[pe]|frp|fib(?:re|er)glass|concrete|asbestos|copper|brass|bronze|cu-?ni|cupronickel|alumini?um|titanium|lead)\b/iu;
+const NO_STEEL = [
+  /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|iron|gusseisen|gu(?:ss|ß)|pit[ -]cast|ductile|spheroidal|graphite)\b/iu,
+  // Cast iron by its grades and standards.
+  /\b(?:en[ -]?gj[lsmnv]\b|ggg?[ -]?\d{2}\b|fcd?[ -]?\d{3}\b|ht[ -]?\d{3}\b|a[ -]?(?:48|74|126|377|536|716|746|888)\b|(?:en|iso) (?:545|598|877|2531)\b)/iu,
+  /\b(?:[uc]?pvc|hdpe|mdpe|pe ?\d+|pex|pvdf|ptfe|pp-?[hrb]|poly\w+|gr[pe]|frp|plastic|rubber|fib(?:re|er)glass)\b/iu,
+  /\b(?:concrete|asbestos|(?:ac|clay) pipe|fib(?:re|er)[ -]?cement|vitrified|clay|stoneware|wood|ceramic|glass(?![ -](?:lined|coated)))\b/iu,
+  /\b(?:copper|brass|bronze|cu[ -]?ni\w*|cupronickel|c\d{5}|alumini?um|en[ -]?aw|al[ -]?\d{4}|[3-6]0(?:03|61|63|82|83)-?t\d*|titanium|ti[ -]gr(?:ade)?|nickel|zirconium|lead|zinc(?![ -](?:coated|plated)))\b/iu,
+  /\b(?:C\.?I|DI|ABS|PP)\b/u,
+];
 
-function uncoveredPipe({ material: { name } }: PipeAsBuilt): Reason[] {
-  if (/steel/iu.test(name) || !NO_STEEL.test(name)) return [];
+function uncoveredPipe({ material: { name, modulus: stated } }: PipeAsBuilt): Reason[] {
+  if (isCalledNoSteel(name)) {
+    return [
+      {
+        text: `the pipe is called "${name}", which is no steel: strength, expansion, surface and bond are those of steel in this version`,
+      },
+    ];
+  }
+  const modulus = stated ?? practice.modulusOfSteel.value;
+  const bound = brokenBound(modulus);
+  if (bound === undefined) return [];
   return [
     {
-      text: `the pipe is called "${name}", which is no steel: strength, expansion, surface and bond are those of steel in this version`,
+      text: 'the pipe has a modulus that no steel has: strength, expansion, surface and bond are those of steel in this version; correct it where the pipe is of steel',
+      found: exactly('modulus of the pipe', 'modulus', modulus),
+      limit: exactly(bound.name, bound.kind, bound.value),
     },
   ];
+}
+
+function isCalledNoSteel(name: string): boolean {
+  return !/steel/iu.test(name) && NO_STEEL.some((words) => words.test(name));
+}
+
+function brokenBound(modulus: Modulus) {
+  const { softestSteel, stiffestSteel } = practice;
+  if (modulus < softestSteel.value) return softestSteel;
+  return modulus > stiffestSteel.value ? stiffestSteel : undefined;
 }
 
 const WHY_NOT: Readonly<Partial<Record<Defect['kind'], string>>> = {

@@ -162,8 +162,11 @@ export const questions: readonly Hazard[] = [
   {
     could: 'The pipe is of cast iron, plastic or another metal than steel.',
     would: 'It would break where steel yields, or expand off the laminate.',
-    guards: ['found/coverage.ts: reason the pipe is called'],
-    tests: answered('that calls the pipe cast iron'),
+    guards: [
+      'found/coverage.ts: reason the pipe is called',
+      'found/coverage.ts: reason the pipe has a modulus that no steel has: strength, expansion',
+    ],
+    tests: answered('that calls the pipe cast iron', 'of a modulus that is that of cast iron'),
   },
   {
     could: 'A buried line has cathodic protection, and nobody asked what becomes of it under the wrap.',

@@ -114,6 +114,12 @@ describe('an answer', () => {
     verdict: 'not covered',
     says: /which is no steel/,
   });
+  show('of a modulus that is that of cast iron', {
+    from: withPaths(quietLoss, { 'pipe.material.modulus': '170 GPa' }),
+    with: { 'pipe.material.modulus': '169 GPa' },
+    verdict: 'not covered',
+    limit: 170e9,
+  });
   show('that looked for cracks with the eye', {
     from: sour,
     with: { 'service.cracking.test.method': 'visual, good light' },
