@@ -192,6 +192,17 @@ describe('contents', () => {
     },
   );
 
+  it.each([
+    ['steam under vacuum', true],
+    ['sub-atmospheric vapour', true],
+    ['vacuum gas oil', false],
+  ])('called "%s" ask for what presses from outside where nothing is stated: %s', (contents, asks) => {
+    const listed = { 'service.phase': 'gas', 'service.hazards': ['hot', 'asphyxiant', 'flammable'] };
+    expect(asksFor(called(contents, listed), 'loads.externalPressure')).toBe(asks);
+    const stated = { ...listed, 'loads.externalPressure': '1.013 bar' };
+    expect(asksFor(called(contents, stated), 'loads.externalPressure')).toBe(false);
+  });
+
   it.each(['butadiene', 'DME', 'light ends'])('called "%s" ask how cold they boil', (contents) => {
     const listed = { 'service.hazards': ['flammable'], 'service.lowestTemperature': undefined };
     expect(asksFor(called(contents, listed), 'service.lowestTemperature')).toBe(true);

@@ -84,6 +84,10 @@ export const OXIDISING_WORDS =
 export const SAFETY_WORDS =
   /\bfire[ -]?(?:water|fighting|main|ring)|\bdeluge\b|\bsprinklers?\b|\bhydrants?\b|\bfoam\b/iu;
 
+/** A line that is sucked empty; what comes from the bottom of a vacuum column is called after it. */
+export const VACUUM_WORDS =
+  /\b(?:vacuum|vakuum|vacio)(?! (?:residues?|resid|bottoms|gas ?oil|distillates?)\b)|\b(?:sub|below)[ -]?atmospheric\b/iu;
+
 /** Gas, or what gives off gas as it is. */
 export const GAS_WORDS =
   /\b(?:air(?![ -](?:condition|cool|free|handling))|vapou?rs?|biogas|syngas|steam|multi-?phase|(?:two|2)-?phase|methane|nitrogen|argon|helium|carbon dioxide|carbon monoxide)\b|\bgas(?:es)?\b(?![ -](?:oil|condensate|free))|(?<!\bdissolved )\boxygen\b(?![ -](?:free|scaveng))|\bhydrogen\b(?! (?:peroxide|fluoride|chloride|sul))/iu;

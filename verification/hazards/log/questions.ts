@@ -60,6 +60,12 @@ export const questions: readonly Hazard[] = [
     tests: answered('that calls air a liquid'),
   },
   {
+    could: 'The line is sucked empty, its name says so, and the case states nothing that presses from outside.',
+    would: 'The thinned pipe with its laminate would fold: nobody would have sized it for the air.',
+    guards: ['asked/called.ts: need loads.externalPressure'],
+    tests: answered('that calls a line under vacuum pressed by nothing'),
+  },
+  {
     could: 'Nobody says that lives hang on the line: firewater, deluge, sprinklers.',
     would: 'The line would be repaired where it should be replaced, and fail in the fire that it is for.',
     guards: ['asked/called.ts: need service.safetyCritical'],

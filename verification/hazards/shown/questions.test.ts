@@ -150,6 +150,12 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.phase',
   });
+  show('that calls a line under vacuum pressed by nothing', {
+    from: withPaths(quietLoss, { 'service.phase': 'gas', 'service.hazards': ['hot', 'asphyxiant'] }),
+    with: { 'service.contents': 'steam under vacuum' },
+    verdict: 'needs input',
+    asks: 'loads.externalPressure',
+  });
   show('that calls firewater not safety-critical', {
     from: quietLoss,
     with: { 'service.contents': 'firewater' },
