@@ -97,9 +97,10 @@ export const practice = /* @__PURE__ */ frozen({
   hottestUnasked: {
     name: 'highest design temperature of contents that nobody calls hot',
     kind: 'temperature',
-    value: 343.15 as Temperature,
+    value: 333.15 as Temperature,
     tag: 'chosen',
-    because: 'hotter water burns the skin at a touch, and whoever prepares the steel or seals the leak may meet it',
+    because:
+      'as hands at a leak: hotter water burns the skin in seconds, and whoever prepares the steel or seals the leak may meet it',
   },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',

@@ -174,7 +174,7 @@ describe('filler over a loss', () => {
 });
 
 describe('a limit of a question', () => {
-  it('is met by contents of 70 degC, which are asked of only above it', () => {
+  it('is met by contents of 60 degC, which are asked of only above it', () => {
     const hot = (designTemperature: string) =>
       asksFor(
         withPaths(quietLoss, {
@@ -183,7 +183,7 @@ describe('a limit of a question', () => {
         }),
         'service.hazards',
       );
-    expect([hot('70 degC'), hot('70.01 degC')]).toEqual([false, true]);
+    expect([hot('60 degC'), hot('140 degF'), hot('60.01 degC')]).toEqual([false, false, true]);
   });
 
   it('is met by glass as stiff as glass makes a laminate, in either direction, and by nothing stiffer', () => {

@@ -14,7 +14,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['coldestUnasked', '0 degC', 'chosen', none],
   ['hottestByHand', '60 degC', 'chosen', none],
   ['hottestBondAsTested', '40 degC', 'chosen', none],
-  ['hottestUnasked', '70 degC', 'chosen', none],
+  ['hottestUnasked', '60 degC', 'chosen', none],
   ['highestPressureByHand', '0.7 MPa', 'chosen', none],
   ['largestJetByHand', '200 N', 'chosen', none],
   ['mixingTime', '5 min', 'practice', customary],

@@ -1,3 +1,4 @@
+import { reaches } from '../../numeric/index.js';
 import { practice } from '../../rules/index.js';
 import type { Service } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
@@ -32,7 +33,7 @@ export function askForHazards(work: Workbook): void {
       WHO,
     );
   }
-  if (service.designTemperature > practice.hottestUnasked.value && !hazards.includes('hot')) {
+  if (!reaches(practice.hottestUnasked.value, service.designTemperature) && !hazards.includes('hot')) {
     need(
       work,
       'service.hazards',

@@ -22,7 +22,7 @@ describe('the class of a repair', () => {
     [1, '10 bar', '35 degC'],
     [1, '8 bar', '40 degC'],
     [2, '20 bar', '35 degC'],
-    [2, '8 bar', '70 degC'],
+    [2, '8 bar', '60 degC'],
   ])('covers what reaches its limits: class %s at %s and %s', (repairClass, pressure, heat) => {
     const atLimit = {
       'repair.class': repairClass,
@@ -43,7 +43,7 @@ describe('the class of a repair', () => {
     expect(why).toEqual([expect.stringContaining(needed)]);
   });
 
-  it('asks in class 2 whether what is above 70 degC scalds, and covers nothing that reaches 100 degC', () => {
+  it('asks in class 2 whether what is above 60 degC scalds, and covers nothing that reaches 100 degC', () => {
     const hot = { 'repair.class': 2, 'laminate.glassTransition': '150 degC' };
     expect(said(utility, { ...hot, 'service.designTemperature': '99.9 degC' }).verdict).toBe('needs input');
     const { verdict, why, reasons } = said(utility, { ...hot, 'service.designTemperature': '100 degC' });

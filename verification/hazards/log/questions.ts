@@ -35,7 +35,7 @@ export const questions: readonly Hazard[] = [
       'asked/hazards.ts: need service.hazards (2)',
       'asked/hazards.ts: need service.hazards (3)',
       "asked/hazards.ts: if !hazards.includes('hot')",
-      'asked/hazards.ts: if service.designTemperature >',
+      'asked/hazards.ts: if !reaches(',
       'asked/hazards.ts: need service.contents',
     ],
     tests: answered(

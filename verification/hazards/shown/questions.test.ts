@@ -83,7 +83,7 @@ describe('an answer', () => {
     asks: 'service.hazards',
   });
   show('that calls contents of 101 degC not hot', {
-    from: withPaths(quietLoss, { 'service.designTemperature': '70 degC', 'laminate.glassTransition': '150 degC' }),
+    from: withPaths(quietLoss, { 'service.designTemperature': '60 degC', 'laminate.glassTransition': '150 degC' }),
     with: { 'service.designTemperature': '101 degC' },
     verdict: 'needs input',
     asks: 'service.hazards',

@@ -27,7 +27,7 @@ export function missing(job: Job, parts: Parts): string[] {
   ask(loads.heldLine === undefined, 'held line');
   const held = loads.heldLine !== undefined && loads.heldLine !== 'none';
   ask(held && service.lowestTemperature === undefined, 'coldest steel of a held line');
-  ask(service.designTemperature > 343.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
+  ask(service.designTemperature > 333.15 && !service.hazards.includes('hot'), 'hot contents that nobody calls hot');
   ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
   const cracking = service.cracking;
