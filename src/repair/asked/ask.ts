@@ -14,6 +14,7 @@ import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
 import { askForSpan } from './span.js';
 import { askForSurge } from './surge.js';
+import { warnOfTrench } from './trench.js';
 
 /**
  * What a design to sign needs beside its numbers, and a first screening does without: whatever is open keeps every number
@@ -35,4 +36,5 @@ export function askBeforeSigning(work: Workbook): void {
   askForRating(work);
   askForHeldLine(work);
   askForSpan(work);
+  warnOfTrench(work);
 }

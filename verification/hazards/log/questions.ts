@@ -185,6 +185,12 @@ export const questions: readonly Hazard[] = [
     tests: buried('has cathodic protection or not', 'knows what the wrap does to it', 'tells its owner'),
   },
   {
+    could: 'The line is buried, and the crew stands in a trench beside it.',
+    would: 'Its sides would fall in on them, or the freed pipe would sag and break.',
+    guards: ['asked/trench.ts: warnCrew The line is buried {0} deep'],
+    tests: buried('tells the crew of its trench'),
+  },
+  {
     could: 'The laminate cures colder than the sample whose transition was measured.',
     would: 'It would soften on the first hot day, below the temperature that the design allows.',
     guards: [

@@ -294,6 +294,13 @@ describe('a buried line', () => {
     verdict: 'needs input',
     asks: 'pipe.cathodicProtection.underWrap',
   });
+  show('tells the crew of its trench', {
+    from: quietLoss,
+    with: { 'loads.soil': soil, 'pipe.cathodicProtection': judged },
+    verdict: 'designed',
+    says: /sides are battered or held/,
+    step: 'permit',
+  });
   show('tells its owner', {
     from: withPaths(buried, { 'pipe.cathodicProtection': 'none' }),
     with: { 'pipe.cathodicProtection': judged },
