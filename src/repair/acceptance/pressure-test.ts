@@ -10,6 +10,7 @@ import { resistanceOnDayOfTest } from './day-of-test.js';
 import { checkRating } from './lowest-rating.js';
 import { gasEnergy, liquidEnergy } from './stored-energy.js';
 import { waterOf } from './test-water.js';
+import { warnOfWeight } from './weight-of-test.js';
 
 const INSTEAD =
   'no pressure test: raise the line in steps to its working pressure, people away, and look for leaks at each step; thickness, overlap, hardness and bond are checked over the whole repair and signed';
@@ -58,6 +59,7 @@ function pressureTestOf(work: Workbook, found: AsFound, resistance: GaugePressur
   });
   if (medium === 'gas')
     return { medium, pressure, resistance, hold, volume, ...gasEnergy(work, test, pressure, volume) };
+  warnOfWeight(work, volume);
   const water = waterOf(work, found, test, pressure, volume);
   return {
     medium,

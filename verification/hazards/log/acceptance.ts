@@ -33,6 +33,12 @@ export const acceptance: readonly Hazard[] = [
     tests: test('with gas', 'with more gas than the rule for the distance knows'),
   },
   {
+    could: 'A line that is hung for gas is filled with the liquid of its test.',
+    would: 'Hangers would tear out and the thinned pipe would bend under several times its own weight.',
+    guards: ['acceptance/weight-of-test.ts: warnCrew The line carries gas, and the test fills it'],
+    tests: test('with liquid in a line that is hung for gas'),
+  },
+  {
     could: 'A leak under test is put down to cooling, by the density of a liquid that is not in the line.',
     would: 'A repair that leaks would be accepted.',
     guards: ['acceptance/test-water.ts: warnCrew other'],

@@ -53,6 +53,13 @@ describe('the pressure test', () => {
     verdict: 'not repairable',
     says: /would make the sound pipe yield/,
   });
+  show('with liquid in a line that is hung for gas', {
+    from: quietLoss,
+    with: { 'service.contents': 'compressed air', 'service.phase': 'gas' },
+    verdict: 'designed',
+    says: /Pipe, supports and hangers carry that weight/,
+    step: 'pressure-test',
+  });
   show('with gas', {
     from: quietLoss,
     with: { 'acceptance.pressureTest.medium': 'gas' },
