@@ -24,7 +24,7 @@ export function cautionsFor(repairCase: RepairCase, throughWall: boolean): strin
   }
   if (service.hazards.includes('flammable'))
     cautions.push(
-      'The contents are flammable: no hot work, no open heater, bonded and earthed tools, continuous gas test.',
+      'The contents are flammable: no hot work, no open heater, bonded and earthed tools, continuous gas test; purge with nitrogen or another inert gas, never with air.',
     );
   if (service.hazards.includes('toxic'))
     cautions.push('The contents are toxic: breathing protection and an escape plan before the line is touched.');

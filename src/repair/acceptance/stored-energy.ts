@@ -43,6 +43,13 @@ export function gasEnergy(
     'pressure-test',
     'A test with gas stores far more energy than one with liquid: test with liquid wherever that can be done.',
   );
+  if (work.case.service.hazards.includes('flammable')) {
+    warnCrew(
+      work,
+      'pressure-test',
+      'The contents are flammable: test and purge with nitrogen or another inert gas, never with air, whose pressure on what is left in the line explodes. Measure the oxygen in the line before the pressure is raised. Inert gas that is let off takes the air away: keep people clear of the vent, out of pits and closed rooms.',
+    );
+  }
   return {
     storedEnergy: energy,
     tntEquivalent: step(recorder, 'acceptance/tnt-equivalent', tntEquivalent, { energy }),

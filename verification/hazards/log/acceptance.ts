@@ -33,6 +33,12 @@ export const acceptance: readonly Hazard[] = [
     tests: test('with gas', 'with more gas than the rule for the distance knows'),
   },
   {
+    could: 'A line that held flammable contents is tested with compressed air.',
+    would: 'What is left in it would explode under the pressure of the test.',
+    guards: ['acceptance/stored-energy.ts: warnCrew The contents are flammable: test and purge with nitrogen'],
+    tests: test('with gas where the contents are flammable'),
+  },
+  {
     could: 'A line that is hung for gas is filled with the liquid of its test.',
     would: 'Hangers would tear out and the thinned pipe would bend under several times its own weight.',
     guards: ['acceptance/weight-of-test.ts: warnCrew The line carries gas, and the test fills it'],

@@ -60,6 +60,13 @@ describe('the pressure test', () => {
     says: /Pipe, supports and hangers carry that weight/,
     step: 'pressure-test',
   });
+  show('with gas where the contents are flammable', {
+    from: withPaths(quietLoss, { 'acceptance.pressureTest.medium': 'gas' }),
+    with: { 'service.contents': 'condensate', 'service.hazards': ['flammable'] },
+    verdict: 'designed',
+    says: /inert gas, never with air/,
+    step: 'pressure-test',
+  });
   show('with gas', {
     from: quietLoss,
     with: { 'acceptance.pressureTest.medium': 'gas' },
