@@ -39,7 +39,9 @@ function drawPlain(seed: number): Drawn {
   const hot = figure(installed + (chance(0.15) ? between(25, 60) : between(-4, 25)), 3);
   const contents = one('cooling water', 'service water', 'produced water');
   const live = hole ? chance(0.5) : chance(0.35);
-  const hazards = gas || chance(0.08) ? [one('flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant')] : [];
+  const drawnHazards = gas || chance(0.08) ? [one('flammable', 'toxic', 'hot', 'corrosive', 'asphyxiant')] : [];
+  // What is a little above 60 degC may not be called hot.
+  const hazards = hot > 63 && drawnHazards.length === 0 ? ['hot'] : drawnHazards;
   const linePressure = figure(hole ? between(0.05, chance(0.8) ? 0.3 : 0.8) : pressure * between(0.1, 1), 3);
   const form = one('tape', 'tape', 'sheet');
   const repairClass = chance(0.8)
