@@ -31,7 +31,7 @@ export interface FirstPageOptions extends Omit<SheetOptions, 'format'> {
 
 const WIDTH = 100;
 /** Lines that a screen takes together with what npm prints before them. */
-const HEIGHT = 55;
+const HEIGHT = 58;
 
 /**
  * A design on one screen: verdict, drawing, answer, warnings, what was assumed, and where the rest stands. What does not fit
@@ -39,7 +39,7 @@ const HEIGHT = 55;
  *
  * @param design made or not
  * @param options how it is written, and which files hold the rest
- * @returns text of at most 55 lines of at most 100 characters, that ends with a line break
+ * @returns text of at most 58 lines of at most 100 characters, that ends with a line break
  */
 export function firstPage(design: RepairDesign, options: FirstPageOptions = {}): string {
   const all = chosen(options);

@@ -79,7 +79,7 @@ export const equivalents: readonly Equivalent[] = [
       ["planned === 'none'", 'false'],
     ],
   ),
-  ...alike('src/repair/as-built/pressure-test.ts', 'a design whose line is tested has asked for the lowest rating', [
+  ...alike('src/repair/acceptance/limits-of-test.ts', 'a design whose line is tested has asked for the lowest rating', [
     ["asked !== 'none'", 'true'],
     ['asked.lowestRating !== undefined', 'true'],
   ]),

@@ -9,7 +9,7 @@ export function warnOfTrench(work: Workbook): void {
     work,
     'permit',
     line(
-      'The line is buried {0} deep, and the trench goes below the pipe. Find the other services before anybody digs, and dig by hand beside the line. Nobody goes into the trench until its sides are battered or held, spoil and traffic are kept back from its edge, water is pumped out, the air is tested and a ladder stands in it: sides fall in without a sign. The freed pipe carries its own bend and weight: hold it up, and free no more of it than its engineer allows.',
+      'Buried {0} deep: find other services, dig by hand, let nobody into the trench before its sides are held, its water out and its air tested; the freed pipe bends under its own weight: hold it up.',
       exactly('cover', 'length', soil.cover),
     ),
   );

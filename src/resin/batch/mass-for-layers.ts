@@ -1,4 +1,4 @@
-import { finite, formula, positive } from '../../formula/index.js';
+import { finite, formula, positive, wholeNumber } from '../../formula/index.js';
 import type { Mass } from '../../quantity/index.js';
 
 export interface MassForLayersInput {
@@ -13,16 +13,16 @@ export interface MassForLayersInput {
  * $$m_n = m \frac{n}{n_0}$$
  *
  * @param input.mass    m, resin for the planned layers [kg], > 0
- * @param input.planned n_0, layers that were planned, > 0
- * @param input.layers  n, layers that were laid, > 0
+ * @param input.planned n_0, layers that were planned, whole, >= 1
+ * @param input.layers  n, layers that were laid, whole, >= 1
  * @returns mass of resin [kg]
  * @throws CalculationError `invalid-input`
  */
 export function massForLayers(input: MassForLayersInput): Mass {
   const { mass: m, planned: n0, layers: n } = input;
   positive(m, 'mass', 'kg');
-  positive(n0, 'planned', '');
-  positive(n, 'layers', '');
+  wholeNumber(n0, 1, 'planned');
+  wholeNumber(n, 1, 'layers');
   const mass = (m * n) / n0;
   finite(mass, 'mass for the layers', 'kg');
   return mass as Mass;

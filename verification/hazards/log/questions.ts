@@ -187,7 +187,7 @@ export const questions: readonly Hazard[] = [
   {
     could: 'The line is buried, and the crew stands in a trench beside it.',
     would: 'Its sides would fall in on them, or the freed pipe would sag and break.',
-    guards: ['asked/trench.ts: warnCrew The line is buried {0} deep'],
+    guards: ['asked/trench.ts: warnCrew Buried {0} deep: find other services, dig by hand, let nobod'],
     tests: buried('tells the crew of its trench'),
   },
   {

@@ -298,7 +298,7 @@ describe('a buried line', () => {
     from: quietLoss,
     with: { 'loads.soil': soil, 'pipe.cathodicProtection': judged },
     verdict: 'designed',
-    says: /sides are battered or held/,
+    says: /its sides are held/,
     step: 'permit',
   });
   show('tells its owner', {
