@@ -52,7 +52,7 @@ figure svg{width:100%;height:auto}
 .signatures td,.signatures th{border:1px solid #161616;padding:.25rem .4rem;height:1.6rem}.signatures tbody th{width:16%}.signatures td{width:28%}
 @page{size:A4;margin:14mm 12mm 13mm 15mm;@top-left{content:"${running}";font:8pt Georgia,serif}@top-right{content:"hoopwright";font:8pt Georgia,serif}@bottom-right{content:"Page " counter(page) " of " counter(pages);font:8pt Georgia,serif}}
 ${compact('@media (max-width:40em)')}
-@media (max-width:40em){.columns{font-size:.8em}.columns th,.columns td{padding-right:.3rem;white-space:normal;overflow-wrap:anywhere}}
+@media (max-width:40em){.columns{font-size:.8em}.columns th,.columns td{padding-right:.3rem;white-space:normal;overflow-wrap:anywhere}.columns td:first-child,.columns th:first-child,.columns td:nth-child(2),.columns th:last-child,.columns td:last-child{overflow-wrap:break-word}}
 @media print{body{font:6.6pt/1.12 "Times New Roman","Liberation Serif","DejaVu Serif Condensed",Georgia,serif}.signatures{margin:.5em 0}.signatures td,.signatures th{height:4.2mm;padding:.4mm 1mm}.hoopwright-sheet{max-width:none;padding:0}
 .step{margin:.45em 0 0;line-height:1.25}.step h4,.step p,.step .equation,.step .line,.step ul,.step li{display:inline;padding:0;margin:0}.step h4::after,.step p::after,.step li::after,.step .equation::after{content:" "}.step .line+.line::before{content:"\\2003"}.step li::after{content:"; "}.equation{overflow:visible}.line mphantom{display:none}math{font-size:.95em}.line .note{padding:0 .3em}
 .size-2{font-size:.86em}.size-3{font-size:.72em}.size-4 math{display:none}.on-paper{display:inline}
