@@ -12,9 +12,9 @@ import type { AsBuiltRecord } from './record.js';
  * Overlap, taper and length that the laminate needs as it was laid, by the equations of the design: each layer more than
  * planned pulls on the bond. So many that they are a slip of the count ask for nothing; thickness that is more than that of the layers is resin, which pulls no harder.
  */
-export function extentAsLaid(design: Designed, { layers }: AsBuiltRecord): ExtentDesign {
-  if (layers === undefined || layers <= plannedLayers(design) || isFarBeyond(layers, design.laminate.plies))
-    return design.extent;
+export function extentAsLaid(design: Designed, record: AsBuiltRecord): ExtentDesign {
+  const layers = layersThatCount(design, record);
+  if (layers <= plannedLayers(design)) return design.extent;
   const extent = extentOf(workOf(design), design.found, thicknessOf(design, layers), design.laminate.footprint);
   if (extent === open) throw new Error('a design that was made has no extent: a fault of this library');
   return extent;
@@ -31,6 +31,12 @@ export function tooThick(design: Designed, { thickness }: AsBuiltRecord): Reason
 /** What the plan lays: the passes of a tape may give a layer more than the criteria ask for. */
 export function plannedLayers({ laminate, wrap }: Designed): number {
   return Math.max(laminate.plies, wrap.layers);
+}
+
+/** Layers that ask for more length and resin than planned: fewer are a fault by themselves, far more a slip of the count. */
+export function layersThatCount(design: Designed, { layers }: AsBuiltRecord): number {
+  const planned = plannedLayers(design);
+  return layers === undefined || isFarBeyond(layers, design.laminate.plies) ? planned : Math.max(layers, planned);
 }
 
 const workOf = (design: Designed) => openWorkbook(design.case, { rules: design.options.rules });

@@ -6,9 +6,8 @@ import { practice } from '../../rules/index.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { Designed } from '../design/design.js';
 import type { MixDesign } from '../design/design-work.js';
-import { plannedLayers } from './as-laid.js';
+import { layersThatCount, plannedLayers } from './as-laid.js';
 import { daysOf } from './days.js';
-import { isFarBeyond } from './far-beyond.js';
 import { notShown } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord, BatchRecord } from './record.js';
 import { workingTimeThen } from './working-time-then.js';
@@ -57,9 +56,10 @@ function judgeAmount(
   design: Designed,
   use: Use,
   mix: MixDesign,
-  { batches = [], layers }: AsBuiltRecord,
+  record: AsBuiltRecord,
   { faults, open, amounts }: BatchFindings,
 ): void {
+  const { batches = [] } = record;
   const repairCase = design.case;
   const own = batches.filter((batch) => batch.use === use);
   if (own.length === 0) {
@@ -69,13 +69,8 @@ function judgeAmount(
   const stated = use === 'filler' ? repairCase.filler : repairCase.resin;
   const waste = (stated === 'none' ? undefined : stated.waste) ?? practice.mixWaste.value;
   const forPlanned = massWithoutWaste({ mass: mix.mass, waste });
-  const planned = plannedLayers(design);
-  // Fewer layers than planned are a fault by themselves, and far more are a slip of the count.
-  const hasMore = use === 'laminate resin' && layers !== undefined && layers > planned;
-  const least =
-    hasMore && !isFarBeyond(layers, design.laminate.plies)
-      ? massForLayers({ mass: forPlanned, planned, layers })
-      : forPlanned;
+  const layers = { planned: plannedLayers(design), layers: layersThatCount(design, record) };
+  const least = use === 'filler' ? forPlanned : massForLayers({ mass: forPlanned, ...layers });
   const mixed = mixedMass({ batches: own });
   if (reaches(mixed, least)) return;
   faults.push(
