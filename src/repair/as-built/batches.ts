@@ -25,7 +25,6 @@ interface BatchFindings {
 export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { batches = [] } = record;
   const planned = mixesOf(design);
-  if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
   const findings: BatchFindings = { faults: [], open: [], amounts: [] };
   for (const [use, mix] of planned) judgeAmount(design, use, mix, record, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
@@ -34,6 +33,7 @@ export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoin
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
+  if (planned.length === 0) return { point: 'batches', verdict: 'meets', text: 'nothing is mixed on site' };
   return {
     point: 'batches',
     verdict: 'meets',

@@ -207,6 +207,7 @@ export const asBuilt: readonly Hazard[] = [
       'laid after the last day of its pack',
       'of a laminate that was laid on two days',
       'of a laminate that was laid before the survey',
+      'of a wrap that brings its resin, laid before the survey',
       'of more than was planned at once',
       'without a number',
     ),

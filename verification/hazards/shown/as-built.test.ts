@@ -219,6 +219,11 @@ describe('a batch', () => {
     }),
     verdict: 'does not meet',
   });
+  held('of a wrap that brings its resin, laid before the survey', 'batches', {
+    of: withPaths(quietLoss, { resin: 'none' }),
+    with: { laidOn: '2025-05-10' },
+    verdict: 'does not meet',
+  });
   held('of more than was planned at once', 'batches', {
     of: quietLoss,
     with: ({ batches = [] }) => ({
