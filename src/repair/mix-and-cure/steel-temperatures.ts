@@ -8,7 +8,7 @@ import { type Recorder, step } from '../../formula/index.js';
 import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { Site } from '../case/case.js';
-import type { Workbook } from '../job/workbook.js';
+import { assume, type Workbook } from '../job/workbook.js';
 
 /**
  * The steel over the hours of the work, as the case foresees it, else as the forecast does: as cold as it may be behind readings
@@ -61,10 +61,12 @@ export function warmestSteel({ pipeTemperature, history = [], forecast = [] }: S
 }
 
 /** The warmest that a resin may meet, on the steel or in the air, behind readings that have their error. */
-export function warmestForResin({ recorder, case: { site } }: Workbook): Temperature {
-  const error = thermometerErrorOf(site);
+export function warmestForResin(work: Workbook): Temperature {
+  const { site } = work.case;
   const reading = warmestReading(site);
-  return step(recorder, 'cure/warmest-behind-reading', warmestBehindReading, { reading, error });
+  // Every wait and working time counts it, so that a design says once that nobody stated it.
+  const error = assume(work, site.instruments?.temperatureError, practice.thermometerError);
+  return step(work.recorder, 'cure/warmest-behind-reading', warmestBehindReading, { reading, error });
 }
 
 /** Error of the thermometer, as the case states it. */

@@ -3,6 +3,7 @@ import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/in
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
 import { sidesOfBend } from '../design/side-of-bend.js';
+import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import { coldestForCure } from '../site/span-of-cure.js';
 import { leastOf } from '../timeline/duration.js';
 import { stepAt } from '../timeline/timeline.js';
@@ -143,7 +144,7 @@ export function gate(facts: PlanFacts): StepWords {
   const { site, case: repairCase } = facts;
   const leastReading = leastSteelReading({
     minimumTemperature: coldestForCure(repairCase),
-    thermometerError: repairCase.site.instruments?.temperatureError ?? practice.thermometerError.value,
+    thermometerError: thermometerErrorOf(repairCase.site),
   });
   const goes: Line[] = [];
   if (site.steelNeeded !== undefined && site.dewPoint !== undefined) {

@@ -96,6 +96,15 @@ describe('the wait of a resin', () => {
     expect(reason?.limit?.value).toBe(283.15);
   });
 
+  it('counts an error of its thermometer that nobody stated, and says so', () => {
+    const assumes = (instruments: unknown) =>
+      designOf(withPaths(quietLoss, { 'site.instruments': instruments })).assumed.filter(
+        ({ amount }) => amount.name === 'error of a thermometer whose error nobody states',
+      );
+    expect(assumes(undefined)).toMatchObject([{ amount: { value: 0.5 } }]);
+    expect(assumes({ temperatureError: '0.2 K', humidityError: '3 %' })).toEqual([]);
+  });
+
   it('is longer by what its thermometer is off: 4 K at 20 degC are 1.37 times', () => {
     // By hand at 55 kJ/mol: exp(55e3 / 8.31446 * (1 / 289.15 - 1 / 293.15)) = exp(0.31216) = 1.3664.
     const waits = (error: string) => {

@@ -154,7 +154,7 @@ export const ofHoursAndPlan: readonly Fault[] = [
     changes: [
       change(
         'repair/mix-and-cure/steel-temperatures',
-        "step(recorder, 'cure/warmest-behind-reading', warmestBehindReading, { reading, error })",
+        "step(work.recorder, 'cure/warmest-behind-reading', warmestBehindReading, { reading, error })",
         'reading',
       ),
     ],
