@@ -113,6 +113,15 @@ describe('a written procedure', () => {
       'WP-17 will be written',
       'verbal, 5 May',
     ],
+    ...[
+      'see foreman 2',
+      'OK 1',
+      '1',
+      'permit 5 not issued yet',
+      'WP-9, withdrawn',
+      'WP-9 expired 2019',
+      '2 be written',
+    ],
     ...['phone 4711', 'WP-17 expected on Friday', 'WP-17, later'],
   ])('is none where the case says "%s"', (named) => {
     expect(by(named)).toBe('not repairable');

@@ -44,15 +44,18 @@ export function saysNothing(text: string | undefined): boolean {
   return /^(?:[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}0]?)$|^([\p{L}0])\1+$/u.test(said);
 }
 
-/** What makes a procedure one that is spoken, or that nobody has written yet. */
+/** What makes a procedure one that is spoken, that nobody has written yet, or that is no longer in force. */
 const UNWRITTEN =
-  /^(?:verbal|oral|spoken|(?:by )?(?:tele)?phone|call|radio)(?!\p{L})|(?<!\p{L})(?:will|shall|coming|soon|tomorrow|next (?:day|week|month|shift|year)|(?<!or )later|being (?:written|prepared|revised)|expected|wip|in (?:preparation|progress|writing|review|the making|vorbereitung|arbeit)|under (?:preparation|review|revision)|folgt)(?!\p{L})/u;
+  /^(?:verbal|oral|spoken|(?:by )?(?:tele)?phone|call|radio|(?:see|ask) (?:the |your )?(?:foreman|supervisor|boss|operator|engineer|manager|shift|superintendent)|ok|okay|yes|to be|\d+ be)(?!\p{L})|(?<!\p{L})(?:withdrawn|expired|superseded|cancell?ed|void|obsolete|rejected|(?:not|un) ?(?:yet|issued|approved|released|valid|signed)|no longer)(?!\p{L})|(?<!\p{L})(?:will|shall|coming|soon|tomorrow|next (?:day|week|month|shift|year)|(?<!or )later|being (?:written|prepared|revised)|expected|wip|in (?:preparation|progress|writing|review|the making|vorbereitung|arbeit)|under (?:preparation|review|revision)|folgt)(?!\p{L})/u;
+
+/** A number of a document is no single figure. */
+const NUMBER = /\p{N}\P{L}*\p{N}|\p{L}\P{L}*\p{N}|\p{N}\P{L}*\p{L}/u;
 
 /** Whether a text names a document that is there: by its number, and with nothing in it of a day to come or of the spoken word. */
 export function namesDocument(text: string | undefined): boolean {
   if (text === undefined || saysNothing(text)) return false;
   const said = plainly(text);
-  return /\p{N}/u.test(said) && !UNWRITTEN.test(said);
+  return NUMBER.test(said) && !UNWRITTEN.test(said);
 }
 
 /** Cyrillic and Greek capitals that look like Latin ones, each under the one it looks like. */
