@@ -6,6 +6,6 @@ export { mersenneTwister, openFraction } from './mersenne-twister.js';
 export { multiples } from './multiples.js';
 export { normalBelow, normalDensity, normalQuantile } from './normal.js';
 export { integrate } from './quadrature.js';
-export { missingTo, reaches } from './reach.js';
+export { missingTo, reaches, settled } from './reach.js';
 export { bisect, type Root } from './root.js';
 export { studentQuantile, studentWithin } from './student.js';

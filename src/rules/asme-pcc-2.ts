@@ -202,7 +202,7 @@ export const asmePcc2: RuleSet = /* @__PURE__ */ frozen<RuleSet>({
       evidence: { tag: 'recalled', note: '30 min in one recollection' },
     },
   },
-  // The document rounds its SI values outwards from the US ones, so both are kept as given.
+  // The document rounds its SI values from the US ones: harder for pressure and leaks, easier for heat and cold. Both are kept as given.
   highRisk: {
     si: {
       value: {

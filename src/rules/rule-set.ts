@@ -237,11 +237,11 @@ export interface RuleSet {
     /** How long the pressure is held. */
     readonly hold: Rule<Time>;
   };
-  /** Screening for high risk in SI, and in US customary units as the document rounds it. */
+  /** Screening for high risk in SI and in US customary units, which the document rounds apart: a repair that passes either limit is one. */
   readonly highRisk: {
-    /** In SI, by which a design is screened; `null` where the set does not screen so. */
+    /** In SI; `null` where the set does not screen so. */
     readonly si: Rule<HighRiskLimits | null>;
-    /** In US customary units, for comparison. */
+    /** In US customary units. */
     readonly us: Rule<HighRiskLimits | null>;
   };
   /** Interval of re-inspection: not known, the owner of the line sets it. */

@@ -20,6 +20,14 @@ const shares = (least: number) => [1.1, 1, 0.97, 0.8, 0.5].map((share) => share 
 const ladders: readonly Ladder[] = [
   { path: 'survey.leastWall', rungs: ({ case: { defect } }) => shares(defect.remainingWall) },
   {
+    path: 'survey.axialLength',
+    rungs: ({ case: { defect } }) => [1, 1.001, 1.2, 5].map((k) => k * defect.axialLength),
+  },
+  {
+    path: 'survey.circumferentialWidth',
+    rungs: ({ case: { defect } }) => [1, 1.001, 1.2, 5].map((k) => k * defect.circumferentialWidth),
+  },
+  {
     path: 'survey.hole',
     rungs: ({
       case: {

@@ -19,6 +19,8 @@ export function goodRecord(design: Designed): AsBuiltRecord {
     line: { highestPressure: design.line.pressure },
     survey: {
       leastWall: repairCase.defect.remainingWall,
+      axialLength: repairCase.defect.axialLength,
+      circumferentialWidth: repairCase.defect.circumferentialWidth,
       hole: repairCase.defect.holeDiameter,
       slot: repairCase.defect.slot,
     },

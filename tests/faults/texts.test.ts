@@ -67,6 +67,11 @@ const texts: readonly (readonly [path: string, file: CaseFile, asks: string | un
   ['seal.putty.resists.statedBy', leak, 'seal.putty.resists'],
   ['laminate.isolatingLayer', carbon, 'laminate.isolatingLayer'],
   ['service.contents', loss, 'service.contents'],
+  [
+    'pipe.material.name',
+    withPaths(quietLoss, { 'pipe.material': { name: 'API 5L B', yieldStrength: '241 MPa' } }),
+    'pipe.material.name',
+  ],
   ['service.hazardsStatedBy', withPaths(quietLoss, { 'service.contents': 'stream 4' }), 'service.hazards'],
 ];
 
@@ -208,6 +213,8 @@ describe('contents', () => {
   ])('called "%s" ask for what presses from outside where nothing is stated: %s', (contents, asks) => {
     const listed = { 'service.phase': 'gas', 'service.hazards': ['hot', 'asphyxiant', 'flammable'] };
     expect(asksFor(called(contents, listed), 'loads.externalPressure')).toBe(asks);
+    const nought = { ...listed, 'loads.externalPressure': '0 bar' };
+    expect(asksFor(called(contents, nought), 'loads.externalPressure')).toBe(asks);
     const stated = { ...listed, 'loads.externalPressure': '1.013 bar' };
     expect(asksFor(called(contents, stated), 'loads.externalPressure')).toBe(false);
   });

@@ -85,7 +85,12 @@ function good(repairCase: RepairCase): AsBuiltRecord {
       leak: 'none',
       fall: 'none',
     },
-    survey: { leastWall: repairCase.defect.remainingWall, hole: repairCase.defect.holeDiameter },
+    survey: {
+      leastWall: repairCase.defect.remainingWall,
+      axialLength: repairCase.defect.axialLength,
+      circumferentialWidth: repairCase.defect.circumferentialWidth,
+      hole: repairCase.defect.holeDiameter,
+    },
     seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
     signed: present(design.timeline).steps.map(({ id }) => ({ holdPoint: id, by: 'A. Inspector' })),
   };

@@ -21,7 +21,7 @@ const rows = [...pipeLimits, ...laminateLimits, ...cureLimits, ...siteLimits, ..
 const ofWords: readonly RegExp[] = [
   /^A moisture-cured system is never shifted/u,
   /^The maker's activation energy is missing/u,
-  /^No distance to the nearest structural discontinuity was given/u,
+  /^Nothing shows that the nearest structural discontinuity/u,
   /^The degree of cure wanted is out of reach/u,
 ];
 

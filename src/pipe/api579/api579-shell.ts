@@ -29,8 +29,17 @@ export function checkApi579Shell(shell: Api579Shell): void {
   const distance = shell.distanceToDiscontinuity;
   if (distance === undefined) return;
   nonNegative(distance, 'distanceToDiscontinuity', 'm');
-  const reach = 1.8 * (Math.sqrt(D) * Math.sqrt(t));
+  const reach = nearestDiscontinuity(D, t);
   if (distance < reach) outside('distanceToDiscontinuity', distance, `must be at least 1.8 sqrt(D_i t_c), ${reach} m`);
+}
+
+/**
+ * How near a structural discontinuity may be, 1.8 sqrt(D_i t_c) [m].
+ *
+ * @internal
+ */
+export function nearestDiscontinuity(insideDiameter: number, correctedWall: number): number {
+  return 1.8 * (Math.sqrt(insideDiameter) * Math.sqrt(correctedWall));
 }
 
 /**
@@ -52,7 +61,7 @@ function outside(parameter: string, value: number, constraint: string): never {
 }
 
 /**
- * Whether no distance to a discontinuity was given: the method is for losses 1.8 sqrt(D_i t_c) away from one.
+ * Whether nothing shows how far the nearest discontinuity is: the method is for losses 1.8 sqrt(D_i t_c) away from one.
  *
  * @param input shell and loss as the assessment has them
  */

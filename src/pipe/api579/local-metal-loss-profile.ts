@@ -188,7 +188,7 @@ export const localMetalLossProfileFormula = /* @__PURE__ */ formula<LocalMetalLo
     },
     {
       sort: 'note',
-      text: 'No distance to the nearest structural discontinuity was given; it must be at least 1.8 sqrt(D_i t_c).',
+      text: 'Nothing shows that the nearest structural discontinuity is at least 1.8 sqrt(D_i t_c) away.',
       beyond: localMetalLossDiscontinuityUnchecked,
       source: { key: 'api-579', locator: 'Part 5' },
     },

@@ -49,6 +49,8 @@ export interface RemainingStrengthInput extends PartWallDefect {
   readonly profile?: readonly DepthPoint[] | undefined;
   /** To the nearest structural discontinuity [m]. */
   readonly distanceToDiscontinuity?: Length | undefined;
+  /** To the nearest thing on the pipe, which need not be a discontinuity [m]: far enough, it shows that none is too near. */
+  readonly distanceToAttachment?: Length | undefined;
   /** The method to be used; by default the lowest of those inside their limits. */
   readonly method?: RemainingStrengthMethod | undefined;
   /** 1.1 SMYS by default: the lower of the usual two for every grade under 690 MPa. */

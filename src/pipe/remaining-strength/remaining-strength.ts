@@ -144,6 +144,7 @@ function check(input: RemainingStrengthInput): void {
   if (input.flowStress !== undefined) oneOf(input.flowStress, flowStressChoices, 'flowStress');
   if (input.safetyFactor !== undefined) checkSafetyFactor(input.safetyFactor);
   if (input.defectWidth !== undefined) positive(input.defectWidth, 'defectWidth', 'm');
+  if (input.distanceToAttachment !== undefined) nonNegative(input.distanceToAttachment, 'distanceToAttachment', 'm');
   checkProfile(input);
 }
 

@@ -6,6 +6,7 @@ import { batchPoint } from './batches.js';
 import { fillerAgePoint } from './filler-age.js';
 import { checkKeys } from './known-keys.js';
 import { linePoint } from './line.js';
+import { lossPoints } from './loss.js';
 import { climatePoint, layerPoint, lengthPoint, overlapPoint, steelPoint, thicknessPoint } from './points.js';
 import { rateAsBuilt } from './rating.js';
 import type { AsBuiltComparison, AsBuiltPointName, AsBuiltRecord } from './record.js';
@@ -32,6 +33,7 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
   const points = [
     linePoint(design, record),
     wallPoint(design, record),
+    ...lossPoints(design, record),
     ...openingPoints(design, record),
     ...sealPoints(design, record),
     steelPoint(design, record),
@@ -89,6 +91,9 @@ function checkRecord({
   if (length !== undefined) positive(length, 'length', 'm');
   if (leastOverlap !== undefined) nonNegative(leastOverlap, 'leastOverlap', 'm');
   if (survey !== undefined) nonNegative(survey.leastWall, 'survey.leastWall', 'm');
+  if (survey?.axialLength !== undefined) positive(survey.axialLength, 'survey.axialLength', 'm');
+  if (survey?.circumferentialWidth !== undefined)
+    positive(survey.circumferentialWidth, 'survey.circumferentialWidth', 'm');
   if (survey?.hole !== undefined) nonNegative(survey.hole, 'survey.hole', 'm');
   if (survey?.slot !== undefined) {
     nonNegative(survey.slot.axialLength, 'survey.slot.axialLength', 'm');

@@ -10,7 +10,13 @@ type Keys<T> = T extends number | string | boolean
 
 const known: Keys<AsBuiltRecord> = {
   line: { highestPressure: true },
-  survey: { leastWall: true, hole: true, slot: { axialLength: true, circumferentialWidth: true } },
+  survey: {
+    leastWall: true,
+    axialLength: true,
+    circumferentialWidth: true,
+    hole: true,
+    slot: { axialLength: true, circumferentialWidth: true },
+  },
   seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
   steel: { grade: true, profile: true, salts: true, isFreeOfOil: true, hasRustBloom: true, sincePreparation: true },
   climate: { steelTemperature: true, airTemperature: true, relativeHumidity: true },

@@ -70,6 +70,10 @@ export interface SteelRecord {
 export interface SurveyRecord {
   /** The least wall measured anywhere in the defect; at a hole in the metal round it. */
   readonly leastWall: Length;
+  /** Extent of the loss along the pipe, its thinned rim with it and without the neighbouring losses of the case. */
+  readonly axialLength?: Length | undefined;
+  /** Extent of the loss round the pipe, measured like its length. */
+  readonly circumferentialWidth?: Length | undefined;
   /** Diameter of the circle that encloses the hole. */
   readonly hole?: Length | undefined;
   /** Extents of the opening of a slot. */
@@ -104,7 +108,7 @@ export interface TestRecord extends Pick<PressureTestRecord, 'lowestPressure' | 
 export interface AsBuiltRecord {
   /** The line while people worked on it. */
   readonly line?: LineRecord | undefined;
-  /** Wall and opening as the prepared steel showed them. */
+  /** Wall, extent of the loss and opening as the prepared steel showed them. */
   readonly survey?: SurveyRecord | undefined;
   /** The seal of the leak; nobody asks for it where the design has none. */
   readonly seal?: SealRecord | undefined;
@@ -156,6 +160,8 @@ export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
 export type AsBuiltPointName =
   | 'line pressure'
   | 'wall'
+  | 'loss length'
+  | 'loss width'
   | 'hole'
   | 'slot'
   | 'seal'

@@ -8,6 +8,7 @@ import { askForHazards } from './hazards.js';
 import { askForHeldLine } from './held-line.js';
 import { askForFill } from './hollow.js';
 import { askForLift } from './lift.js';
+import { askForMaterial } from './material.js';
 import { askForNeighbours } from './neighbours.js';
 import { askForProtection } from './protection.js';
 import { askForRating } from './rating.js';
@@ -24,6 +25,7 @@ export function askBeforeSigning(work: Workbook): void {
   askForSurge(work);
   askForHazards(work);
   askWhatIsCalledOtherwise(work);
+  askForMaterial(work);
   askForCold(work);
   askForCracks(work);
   askForAttachment(work);

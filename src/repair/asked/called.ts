@@ -31,7 +31,9 @@ function askWhetherLivesHangOn(work: Workbook, name: string): void {
 
 function askWhetherSucked(work: Workbook, name: string): void {
   const { service, loads } = work.case;
-  if (loads.externalPressure !== 'none' || !VACUUM_WORDS.test(name)) return;
+  const { externalPressure: stated } = loads;
+  const isPressed = stated !== 'none' && stated > 0;
+  if (isPressed || !VACUUM_WORDS.test(name)) return;
   need(
     work,
     'loads.externalPressure',

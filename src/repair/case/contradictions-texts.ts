@@ -14,6 +14,7 @@ export function inTexts({ line: atWork, pipe, service, laminate, seal }: RepairC
   if (atWork.state !== 'empty, dry, isolated, vented') one('line.writtenProcedure', atWork.writtenProcedure);
   const { cathodicProtection: protection } = pipe;
   if (protection !== undefined && protection !== 'none') one('pipe.cathodicProtection.underWrap', protection.underWrap);
+  one('pipe.material.name', pipe.material.name);
   one('service.contents', service.contents);
   one('service.hazardsStatedBy', service.hazardsStatedBy);
   const { cracking } = service;

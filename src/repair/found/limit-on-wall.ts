@@ -93,6 +93,7 @@ function strengthToday(
     width: defect.circumferentialWidth,
     // A profile does not say where its readings may be off: the methods that need one judge the end of life only.
     profile: undefined,
+    toAttachment: defect.nearestAttachment,
   };
   const factors = { designFactor: undefined, safetyFactor };
   return strengthWith(work, 'remaining strength today', loss, factors, withoutProfile(assessment?.method)).result;

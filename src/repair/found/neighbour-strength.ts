@@ -81,6 +81,8 @@ function safePressureOf(work: Workbook, { outsideDiameter }: AsFound, loss: Loss
     length: loss.axialLength,
     width: loss.circumferentialWidth,
     profile: undefined,
+    // Only the defect was looked round.
+    toAttachment: undefined,
   };
   const factors = { designFactor: undefined, safetyFactor };
   const { result } = strengthWith(work, 'remaining strength of a neighbouring loss', judged, factors, undefined);

@@ -3,6 +3,7 @@ import { type DepthPoint, type MethodResult, profileAtEndOfLife } from '../../pi
 import { type GaugePressure, type Length, type Line, line } from '../../quantity/index.js';
 import type { AsFound, Candidate, StrengthOutcome, Unavailable } from '../design/design.js';
 import { type Workbook, warn } from '../job/workbook.js';
+import { gapThen } from './gaps.js';
 import type { GrowthRates } from './growth.js';
 import { warnOfChoices } from './less-conservative.js';
 import { liesOnBend } from './on-bend.js';
@@ -32,6 +33,7 @@ export function strengthAtTheEnd(work: Workbook, found: Thinned, growth: GrowthR
     length: found.lengthAtEndOfLife,
     width: found.widthAtEndOfLife,
     profile: profileThen(work, found, growth),
+    toAttachment: attachmentThen(work),
   };
   const { result, refusals } = strengthWith(work, 'remaining strength', loss, factors, assessment?.method);
   if (result === undefined) {
@@ -70,6 +72,12 @@ function factorsFor(work: Workbook, countsOnIt: boolean): StrengthFactors | unde
     );
   }
   return factors;
+}
+
+/** The loss grows towards it. */
+function attachmentThen({ case: repairCase, recorder }: Workbook): Length | undefined {
+  const { nearestAttachment: gap } = repairCase.defect;
+  return gap === undefined ? undefined : gapThen(repairCase, gap, recorder, 'to the nearest attachment');
 }
 
 function profileThen(work: Workbook, found: Thinned, growth: GrowthRates): readonly DepthPoint[] | undefined {

@@ -14,6 +14,8 @@ export interface MetalLoss {
   readonly length: Length;
   readonly width: Length;
   readonly profile: readonly DepthPoint[] | undefined;
+  /** From its edge to the nearest attachment on the pipe, where somebody looked. */
+  readonly toAttachment: Length | undefined;
 }
 
 /**
@@ -41,6 +43,7 @@ export function strengthWith(
         tensileStrength: pipe.material.tensileStrength,
         maximumPressure: pressureOfSoundPipe(work, loss.outsideDiameter, factors),
         profile: loss.profile,
+        distanceToAttachment: loss.toAttachment,
         method,
         flowStress: assessment?.flowStress,
         safetyFactor: factors.safetyFactor,

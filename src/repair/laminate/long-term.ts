@@ -11,7 +11,7 @@ import type { LaminateSystem } from '../case/case.js';
 import type { LaminateCriterion } from '../design/criteria.js';
 import { pressureLeft } from '../found/external-force.js';
 import { use, type Workbook } from '../job/workbook.js';
-import { hottestOf } from '../limits/temperature.js';
+import { hottestUpTo } from '../limits/temperature.js';
 import { substrateIgnored } from './ignored.js';
 import { axialResistances, axialThicknesses } from './ignored-axial.js';
 import type { ThicknessJob } from './loads.js';
@@ -76,7 +76,7 @@ function strengthOf(work: Workbook): { readonly strength: Stress; readonly test:
     coolTemperature: cool.testTemperature,
     warmStrength: warm.strength,
     warmTemperature: warm.testTemperature,
-    designTemperature: hottestOf(work.case),
+    designTemperature: hottestUpTo(work.case, warm.testTemperature),
   });
   return { strength, test: given.test };
 }

@@ -1,3 +1,4 @@
+import { reaches } from '../../numeric/index.js';
 import { type Amount, exactly, roundedDown } from '../../quantity/index.js';
 import type { ClassLimits } from '../../rules/index.js';
 import { use, type Workbook } from '../job/workbook.js';
@@ -46,7 +47,8 @@ export function checkClass(work: Workbook): void {
 }
 
 function isWithin(value: number, highest: number | null, mayReach = true): boolean {
-  return highest === null || value < highest || (mayReach && value === highest);
+  if (highest === null) return true;
+  return mayReach ? reaches(highest, value) : !reaches(value, highest);
 }
 
 /** The longest life for which the rule set says anything. */

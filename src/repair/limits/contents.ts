@@ -1,3 +1,4 @@
+import { reaches } from '../../numeric/index.js';
 import type { Resistance } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import type { AsFound } from '../design/design.js';
@@ -30,7 +31,9 @@ function lackOf({ case: repairCase }: Workbook, stated: Resistance | undefined):
   if (saysNothing(stated.contents)) return `what it stands is stated for no contents ("${stated.contents}")`;
   if (named(stated.contents) !== named(repairCase.service.contents))
     return `what it stands is stated for other contents ("${stated.contents}")`;
-  return stated.temperature < hottestOf(repairCase) ? 'what it stands is stated for colder contents only' : undefined;
+  return reaches(stated.temperature, hottestOf(repairCase))
+    ? undefined
+    : 'what it stands is stated for colder contents only';
 }
 
 /** Capitals and spaces do not tell two contents apart. */

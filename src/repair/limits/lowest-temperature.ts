@@ -1,3 +1,4 @@
+import { reaches } from '../../numeric/index.js';
 import type { Temperature } from '../../quantity/index.js';
 import { exactly, line, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
@@ -19,7 +20,7 @@ export function checkLowestTemperature(work: Workbook): void {
     );
     return;
   }
-  if (coldest >= lowestTemperature) return;
+  if (reaches(coldest, lowestTemperature)) return;
   work.reasons.push({
     text: 'the steel gets colder than the repair system was qualified for: nothing is known of it there',
     found: exactly('coldest steel, in service or on the day', 'temperature', coldest),

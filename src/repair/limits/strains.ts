@@ -15,7 +15,7 @@ import { cyclicFactorOf } from './cycles.js';
 import { expansionsOf } from './expansions.js';
 import type { Limits } from './limits.js';
 import { mismatchesOf } from './mismatch.js';
-import { hottestOf } from './temperature.js';
+import { hottestUpTo } from './temperature.js';
 
 /** Strains that the laminate may carry, and the factors that led to them. */
 export interface Strains {
@@ -142,7 +142,7 @@ function temperatureFactorOf(work: Workbook, upperTemperature: Temperature): num
   const rule = use(work, 'temperature factor f_T1', work.rules.temperatureFactor);
   return step(work.recorder, 'laminate/temperature-factor', temperatureFactor, {
     upperTemperatureLimit: upperTemperature,
-    designTemperature: hottestOf(work.case),
+    designTemperature: hottestUpTo(work.case, upperTemperature),
     quadratic: rule.quadratic,
     linear: rule.linear,
     constant: rule.constant,

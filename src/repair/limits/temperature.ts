@@ -1,5 +1,6 @@
 import { decide, step } from '../../formula/index.js';
 import { upperTemperatureLimit } from '../../laminate/index.js';
+import { reaches, settled } from '../../numeric/index.js';
 import { exactly, roundedDown, type Temperature } from '../../quantity/index.js';
 import type { RuleSet } from '../../rules/index.js';
 import type { RepairCase } from '../case/case.js';
@@ -10,7 +11,7 @@ export function checkTemperature(work: Workbook, leaking: boolean): Temperature 
   const limit = upperLimit(work, leaking);
   if (limit === undefined) return undefined;
   const hottest = hottestOf(work.case);
-  if (hottest <= limit) return limit;
+  if (reaches(limit, hottest)) return limit;
   work.reasons.push({
     text: 'the design temperature is above the upper temperature limit of the laminate: it would soften',
     found: exactly('hottest steel, in service or on the day', 'temperature', hottest),
@@ -22,6 +23,11 @@ export function checkTemperature(work: Workbook, leaking: boolean): Temperature 
 /** The steel may be hotter on the day of the work than in service. */
 export function hottestOf({ service, site }: RepairCase): Temperature {
   return Math.max(service.designTemperature, site.pipeTemperature) as Temperature;
+}
+
+/** The hottest steel, held to a limit that it may reach: the limit itself where only the rounding of two units lies between. */
+export function hottestUpTo(repairCase: RepairCase, limit: Temperature): Temperature {
+  return settled(hottestOf(repairCase), limit) as Temperature;
 }
 
 /** Below the glass transition, dry and wet, and the heat distortion temperature, whichever gives least. */

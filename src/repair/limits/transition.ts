@@ -1,3 +1,4 @@
+import { reaches } from '../../numeric/index.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { coldestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
 
@@ -5,7 +6,7 @@ import { coldestWhileCuring } from '../mix-and-cure/steel-temperatures.js';
 export function checkTransition(work: Workbook): void {
   const { laminate, site } = work.case;
   const { transitionCuredAt } = laminate;
-  if (transitionCuredAt === undefined || coldestWhileCuring(site) >= transitionCuredAt) return;
+  if (transitionCuredAt === undefined || reaches(coldestWhileCuring(site), transitionCuredAt)) return;
   need(
     work,
     'laminate.transitionCuredAt',

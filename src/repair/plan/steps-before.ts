@@ -6,7 +6,7 @@ import { sidesOfBend } from '../design/side-of-bend.js';
 import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import type { StepWords } from './step-words.js';
-import { gate, steel, steelAgain } from './steps-steel.js';
+import { gate, largestLoss, steel, steelAgain } from './steps-steel.js';
 
 /** What comes before any resin: permit, things to bring, survey, steel, gate. */
 export function stepsBefore(facts: PlanFacts): StepWords[] {
@@ -123,11 +123,7 @@ function survey(facts: PlanFacts): StepWords {
       'Circumference {0}.',
       exactly('circumference', 'length', circumference({ outsideDiameter: found.outsideDiameter })),
     ),
-    line(
-      'Defect no longer than {0} along and {1} round the pipe.',
-      roundedDown('length of the defect', 'length', defect.axialLength),
-      roundedDown('width of the defect', 'length', defect.circumferentialWidth),
-    ),
+    line('Defect no longer than {0} along and {1} round the pipe.', ...largestLoss(facts)),
     line('Least wall in it {0} or more.', roundedUp('remaining wall', 'length', defect.remainingWall)),
     line(
       'Sound wall beside it, under the whole wrap, {0}; less goes to the designer.',

@@ -1,4 +1,4 @@
-import type { Line } from '../../quantity/index.js';
+import type { Amount, Line } from '../../quantity/index.js';
 import { exactly, line, roundedDown, roundedUp, saidIn } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { leastSteelReading } from '../../site/index.js';
@@ -12,12 +12,21 @@ import { BLANK } from './blank.js';
 import type { PlanFacts } from './facts.js';
 import { type StepWords, sentence } from './step-words.js';
 
+/** How far the loss goes at most, along and round the pipe: all that the design was made for. */
+export function largestLoss({ case: { defect } }: PlanFacts): [Amount, Amount] {
+  return [
+    roundedDown('length of the defect', 'length', defect.axialLength),
+    roundedDown('width of the defect', 'length', defect.circumferentialWidth),
+  ];
+}
+
 /** Preparing the steel. */
 export function steel(facts: PlanFacts): StepWords {
   const { site, wrap, extent, seal, found, line: atWork, case: repairCase } = facts;
   const held = repairCase.seal?.bands === 'left' ? 'putty, sheet and bands' : 'putty and sheet';
   const profile = roundedUp('profile', 'length', site.requiredProfile);
   const wall = roundedUp('remaining wall', 'length', repairCase.defect.remainingWall);
+  const loss = largestLoss(facts);
   const from = {
     qualification: 'as the system was qualified',
     class: `what class ${repairCase.repair.class} asks for`,
@@ -58,6 +67,10 @@ export function steel(facts: PlanFacts): StepWords {
       line('Profile {0} or more, by the method of the qualification.', profile),
       line(`Wall measured again on the prepared steel, least of all readings: ${BLANK}; {0} or more.`, wall),
       line(
+        `Loss measured again on the prepared steel, along the pipe: ${BLANK}, {0} or less; round it: ${BLANK}, {1} or less.`,
+        ...loss,
+      ),
+      line(
         'No oil, no dust on clear tape, no rust bloom; salts at most {0}.',
         roundedDown('salts', 'areal weight', practice.highestSalts.value),
       ),
@@ -67,6 +80,10 @@ export function steel(facts: PlanFacts): StepWords {
       line(
         'Less wall than {0}: the preparation took it, or it was never there. No resin; the design is run again.',
         wall,
+      ),
+      line(
+        'A loss longer than {0} or wider than {1}: no resin; the design is run again with the loss as found.',
+        ...loss,
       ),
     ],
     call: 'the designer for another grade, the inspector for more wall loss',

@@ -1,4 +1,5 @@
 import { step } from '../../formula/index.js';
+import { reaches } from '../../numeric/index.js';
 import { type Area, exactly, type GaugePressure } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import { jetReaction } from '../../seal/index.js';
@@ -17,7 +18,7 @@ export function checkByHand(work: Workbook, pressureDifference: GaugePressure, h
   if (hazards.length > 0) refuse(notCovered, `the contents are a hazard (${hazards.join(', ')})`);
   const { hottestByHand, highestPressureByHand, largestJetByHand } = practice;
   const { pipeTemperature } = repairCase.site;
-  if (pipeTemperature > hottestByHand.value)
+  if (!reaches(hottestByHand.value, pipeTemperature))
     refuse(notCovered, 'the steel is too hot to work at a jet of its contents', {
       found: exactly('steel on the day', 'temperature', pipeTemperature),
       limit: exactly(hottestByHand.name, 'temperature', hottestByHand.value),

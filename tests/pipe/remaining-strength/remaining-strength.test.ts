@@ -212,6 +212,14 @@ describe('the choice of a remaining-strength method', () => {
     const level1 = { ...base, method: 'API 579-1 Level 1' } as const;
     expect(remainingStrength(level1).notes[0]).toMatch(/discontinuity/u);
     expect(remainingStrength({ ...level1, distanceToDiscontinuity: length.m(2) }).notes).toEqual([]);
+    // 1.8 times the root of bore and wall.
+    const near = 1.8 * Math.sqrt((base.outsideDiameter - 2 * base.wallThickness) * base.wallThickness);
+    const beside = (share: number) =>
+      remainingStrength({ ...level1, distanceToAttachment: (near * share) as typeof base.wallThickness });
+    expect(beside(1.001).notes).toEqual([]);
+    expect(beside(0.999).notes).toEqual([expect.stringMatching(/nearest attachment is closer than/u)]);
+    expect(beside(0.999).safePressure).toBe(beside(1.001).safePressure);
+    expect(refusalOf({ ...level1, distanceToAttachment: length.m(-1) }).parameter).toBe('distanceToAttachment');
     const long = remainingStrength({ ...level1, distanceToDiscontinuity: length.m(9), defectLength: length.m(4) });
     expect(long.notes[0]).toMatch(/length parameter above 20/u);
   });

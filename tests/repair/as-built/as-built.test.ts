@@ -57,6 +57,21 @@ describe('the points of a record', () => {
       ['overlap', 'leastOverlap', extent.overlap.value, extent.overlap.value - 1e-3],
       ['wall', 'survey.leastWall', repairCase.defect.remainingWall, repairCase.defect.remainingWall - 1e-4],
     ] as const;
+    const { defect } = repairCase;
+    for (const [name, path, most] of [
+      ['loss length', 'survey.axialLength', defect.axialLength],
+      ['loss width', 'survey.circumferentialWidth', defect.circumferentialWidth],
+    ] as const) {
+      const over = pointIn(quiet(), name, { [path]: most + 1e-3 });
+      expect(over).toMatchObject({
+        verdict: 'does not meet',
+        text: expect.stringMatching(
+          /designed for \{1\}: run the design again with the loss as found; \{1\} or less meets/,
+        ),
+      });
+      expect(over?.amounts?.map(({ value }) => value)).toEqual([most + 1e-3, most]);
+      expect(over?.shortfall?.value).toBeCloseTo(1e-3, 12);
+    }
     for (const [name, path, least, less] of rows) {
       expect(pointIn(quiet(), name, { [path]: least })?.verdict, name).toBe('meets');
       const short = pointIn(quiet(), name, { [path]: less });

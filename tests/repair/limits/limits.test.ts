@@ -181,10 +181,17 @@ describe('a repair that counts as high risk', () => {
   it.each([
     ['its pressure', { 'service.designPressure': '10 bar' }, ['design pressure']],
     ['its heat', { 'service.designTemperature': '50 degC' }, ['high design temperature']],
-    ['a little less heat', { 'service.designTemperature': '49.9 degC' }, undefined],
-    ['its cold', { 'service.designTemperature': '-20 degC' }, ['low design temperature']],
-    ['its cold to the hair', { 'service.designTemperature': '253.15 K' }, ['low design temperature']],
-    ['a little less cold', { 'service.designTemperature': '-19.9 degC' }, undefined],
+    // 50 degC and -20 degC in SI, which the row in US units calls one of high risk sooner.
+    ['its heat in US units', { 'service.designTemperature': '120 degF' }, ['high design temperature']],
+    ['its heat in US units, written in SI', { 'service.designTemperature': '49 degC' }, ['high design temperature']],
+    ['a little less heat', { 'service.designTemperature': '119.9 degF' }, undefined],
+    ['its cold', { 'service.designTemperature': '-20 degC' }, ['low temperature']],
+    ['its cold in US units', { 'service.designTemperature': '0 degF' }, ['low temperature']],
+    ['a cold that is not that of the design', { 'service.lowestTemperature': '0 degF' }, ['low temperature']],
+    ['a little less cold', { 'service.designTemperature': '0.1 degF' }, undefined],
+    // 150 psi is 10.3 bar, where the row in SI says 10 bar.
+    ['its pressure in US units', { 'service.designPressure': '150 psi' }, ['design pressure']],
+    ['a little less pressure', { 'service.designPressure': '145 psi' }, undefined],
     ['its contents', { 'service.hazards': ['toxic'] }, ['hazardous contents']],
     ['what hangs on it', { 'service.safetyCritical': true }, ['safety-critical line']],
     [

@@ -13,6 +13,8 @@ const FIELDS = [
   ['positive', 'length'],
   ['nonNegative', 'leastOverlap'],
   ['nonNegative', 'survey.leastWall'],
+  ['positive', 'survey.axialLength'],
+  ['positive', 'survey.circumferentialWidth'],
   ['nonNegative', 'survey.hole'],
   ['nonNegative', 'pressureTest.lowestPressure'],
   ['nonNegative', 'steel.salts[0]'],

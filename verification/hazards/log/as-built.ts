@@ -51,6 +51,23 @@ export const asBuilt: readonly Hazard[] = [
     ),
   },
   {
+    could: 'Preparation uncovers a loss that goes farther along or round the pipe than surveyed.',
+    would: 'Strength, overlap and width would be those of a smaller loss, and the wrap would end over thin wall.',
+    guards: [
+      'as-built/loss.ts: notShown nobody measured the loss <way> the pipe after the steel was prep',
+      'as-built/loss.ts: lossPoints: does not meet',
+      'as-built/loss.ts: notShown text',
+    ],
+    tests: survey(
+      'of a loss that nobody measured along the pipe',
+      'of a loss that nobody measured round the pipe',
+      'of a loss larger along the pipe than designed for',
+      'of a loss larger round the pipe than designed for',
+      'of a loss along the pipe that is smaller than the hole in it',
+      'of a loss round the pipe that is smaller than the hole in it',
+    ),
+  },
+  {
     could: 'The seal weeps, putty or filler is still soft, or bands stay under the wrap.',
     would: 'The laminate would lie wet, hollow or on steel that it was not designed to bond round.',
     guards: [

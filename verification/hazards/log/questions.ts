@@ -63,7 +63,16 @@ export const questions: readonly Hazard[] = [
     could: 'The line is sucked empty, its name says so, and the case states nothing that presses from outside.',
     would: 'The thinned pipe with its laminate would fold: nobody would have sized it for the air.',
     guards: ['asked/called.ts: need loads.externalPressure'],
-    tests: answered('that calls a line under vacuum pressed by nothing'),
+    tests: answered(
+      'that calls a line under vacuum pressed by nothing',
+      'that calls a line under vacuum pressed by 0 bar',
+    ),
+  },
+  {
+    could: 'Nobody knows what the pipe is made of, and the case says so in the place of its name.',
+    would: 'Cast iron or plastic would be wrapped as steel, at a strength that nobody has found.',
+    guards: ['asked/material.ts: need pipe.material.name'],
+    tests: answered('that names no material of the pipe'),
   },
   {
     could: 'Nobody says that lives hang on the line: firewater, deluge, sprinklers.',

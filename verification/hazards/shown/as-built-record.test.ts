@@ -45,6 +45,8 @@ describe('a comparison', () => {
     ['length', 'length', 0],
     ['leastOverlap', 'leastOverlap', -1],
     ['survey.leastWall', 'survey.leastWall', -1],
+    ['survey.axialLength', 'survey.axialLength', 0],
+    ['survey.circumferentialWidth', 'survey.circumferentialWidth', 0],
     ['survey.hole', 'survey.hole', -1],
     ['pressureTest.lowestPressure', 'pressureTest.lowestPressure', -1],
     ['pressureTest.highestPressure', 'pressureTest.highestPressure', -1],

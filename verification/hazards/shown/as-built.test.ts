@@ -53,6 +53,25 @@ describe('the survey after the steel was prepared', () => {
     short: 0.1e-3,
   });
   held('of a wall that no such pipe has', 'wall', { with: { 'survey.leastWall': length.m(1) }, verdict: 'not shown' });
+  for (const [path, point, way] of [
+    ['survey.axialLength', 'loss length', 'along'],
+    ['survey.circumferentialWidth', 'loss width', 'round'],
+  ] as const) {
+    held(`of a loss that nobody measured ${way} the pipe`, point, {
+      with: { [path]: undefined },
+      verdict: 'not shown',
+    });
+    held(`of a loss larger ${way} the pipe than designed for`, point, {
+      of: quietLoss,
+      with: { [path]: length.mm(way === 'along' ? 181 : 41) },
+      verdict: 'does not meet',
+      short: 1e-3,
+    });
+    held(`of a loss ${way} the pipe that is smaller than the hole in it`, point, {
+      with: { [path]: length.mm(1) },
+      verdict: 'not shown',
+    });
+  }
   held('of a hole that the design knows nothing of', 'hole', {
     of: quietLoss,
     with: { 'survey.hole': length.mm(2) },

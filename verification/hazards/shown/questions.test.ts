@@ -156,6 +156,22 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'loads.externalPressure',
   });
+  show('that calls a line under vacuum pressed by 0 bar', {
+    from: withPaths(quietLoss, {
+      'service.phase': 'gas',
+      'service.hazards': ['hot', 'asphyxiant'],
+      'loads.externalPressure': '0 bar',
+    }),
+    with: { 'service.contents': 'steam under vacuum' },
+    verdict: 'needs input',
+    asks: 'loads.externalPressure',
+  });
+  show('that names no material of the pipe', {
+    from: quietLoss,
+    with: { 'pipe.material': { name: 'unknown', yieldStrength: '241 MPa' } },
+    verdict: 'needs input',
+    asks: 'pipe.material.name',
+  });
   show('that calls firewater not safety-critical', {
     from: quietLoss,
     with: { 'service.contents': 'firewater' },

@@ -38,6 +38,10 @@ const SPOILT: Readonly<Record<string, (design: Designed) => Paths>> = {
   'dry fibre': () => ({ 'inspection.findings': [{ feature: 'dry fibre' }] }),
   'oil on the steel': () => ({ 'steel.isFreeOfOil': false }),
   'a wall thinner than surveyed': ({ case: { defect } }) => ({ 'survey.leastWall': defect.remainingWall * 0.9 }),
+  'a loss longer than surveyed': ({ case: { defect } }) => ({ 'survey.axialLength': defect.axialLength * 1.01 }),
+  'a loss wider than surveyed': ({ case: { defect } }) => ({
+    'survey.circumferentialWidth': defect.circumferentialWidth * 1.01,
+  }),
   'a hole larger than surveyed': ({ case: { defect } }) => ({ 'survey.hole': (defect.holeDiameter ?? 0) + 1e-3 }),
   'no expiry on a batch': (design) => (mixes(design) ? { 'batches.0.useBefore': undefined } : {}),
   'no day of mixing': (design) => (mixes(design) ? { 'batches.0.mixedOn': undefined } : {}),

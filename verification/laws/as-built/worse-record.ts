@@ -19,7 +19,17 @@ const LOST: readonly string[] = [
   'layers that nobody counted',
 ];
 
+/** Of a survey that measured the loss. */
+const larger =
+  (extent: 'axialLength' | 'circumferentialWidth'): Worse =>
+  (r, f) =>
+    r.survey?.[extent] === undefined
+      ? r
+      : { ...r, survey: { ...r.survey, [extent]: (r.survey[extent] * f) as Length } };
+
 const worse: Readonly<Record<string, Worse>> = {
+  'a longer loss': larger('axialLength'),
+  'a wider loss': larger('circumferentialWidth'),
   'fewer layers': (r, f) => ({ ...r, layers: Math.max(1, Math.floor((r.layers ?? 1) / f)) }),
   thinner: (r, f) => ({ ...r, thickness: shrink(r.thickness, f) }),
   shorter: (r, f) => ({ ...r, length: shrink(r.length, f) }),

@@ -36,6 +36,12 @@ export const ofAsBuilt: readonly Fault[] = [
     says: /nobody measured is good for|pressure/u,
   },
   {
+    did: 'a loss longer or wider than designed for met',
+    changes: [change('repair/as-built/loss', 'reaches(limit.value, found)', 'true')],
+    law: LAW,
+    says: /a loss (?:longer|wider) than surveyed|loss (?:length|width)/u,
+  },
+  {
     did: 'a cure at 100 degC met where 40 was tested',
     changes: [change('repair/as-built/acceptance', 'equivalentTimeLeavesTestedSpan({ ...history, steps })', 'false')],
     law: LAW,

@@ -85,7 +85,9 @@ export const ofLaminate: readonly Fault[] = [
   },
   {
     did: 'the long-term strength was the same at every temperature',
-    changes: [change('repair/laminate/long-term', 'hottestOf(work.case)', 'cool.testTemperature')],
+    changes: [
+      change('repair/laminate/long-term', 'hottestUpTo(work.case, warm.testTemperature)', 'cool.testTemperature'),
+    ],
     law: HELD,
     says: /temperature of its tests/u,
   },

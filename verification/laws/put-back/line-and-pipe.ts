@@ -100,7 +100,7 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'steel got colder than the qualification without a word',
-    changes: [change('repair/limits/lowest-temperature', 'coldest >= lowestTemperature', 'true')],
+    changes: [change('repair/limits/lowest-temperature', 'reaches(coldest, lowestTemperature)', 'true')],
     law: 'colder in service than the qualification',
     says: /designed/u,
   },
@@ -118,7 +118,7 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'the laminate cured colder than the sample of its transition',
-    changes: [change('repair/limits/transition', 'coldestWhileCuring(site) >= transitionCuredAt', 'true')],
+    changes: [change('repair/limits/transition', 'reaches(coldestWhileCuring(site), transitionCuredAt)', 'true')],
     law: 'a cure colder than that of the sample',
     says: /designed/u,
   },
@@ -151,7 +151,7 @@ export const ofLineAndPipe: readonly Fault[] = [
     did: 'the temperature of the long-term tests was not asked',
     changes: [
       change('repair/laminate/long-term', 'given.testTemperature !== undefined', 'true'),
-      change('repair/laminate/long-term', 'hottestOf(work.case)', 'cool.testTemperature'),
+      change('repair/laminate/long-term', 'hottestUpTo(work.case, warm.testTemperature)', 'cool.testTemperature'),
       change('repair/laminate/long-term', 'given.testTemperature as Temperature', 'given.testTemperature ?? 300'),
     ],
     law: 'no word on the temperature of the long-term tests',
