@@ -1,4 +1,5 @@
 import { filesIn } from '../in-process/files.js';
+import { reasonOf } from './equivalent.js';
 import { instrument } from './instrument.js';
 import { type Fate, Killer } from './kill.js';
 import { keepNoticed, keyOf, readBefore } from './summary.js';
@@ -27,6 +28,12 @@ for (const [done, mutant] of own.entries()) {
   if (done % 100 === 0) console.error(`process ${first + 1}: ${done} of ${own.length} changes, ${killer.count} tests`);
   const fate = killer.fateOf(mutant, before[keyOf(mutant)]);
   fates.push(fate);
+  if (fate.by === undefined && reasonOf(mutant) === undefined) {
+    const { file, line, original, replacement } = mutant;
+    console.error(
+      `survives ${fate.asked} tests: ${file}:${line} ${original} -> ${replacement}`.replaceAll(/\s+/gu, ' '),
+    );
+  }
   if (fate.by !== before[keyOf(mutant)]) keepNoticed(of, fate);
 }
 const share: Share = { fates, tests: killer.count, all: mutants.length };
