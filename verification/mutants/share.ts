@@ -15,10 +15,11 @@ export interface Share {
 }
 
 const [first = 0, step = 1] = process.argv.slice(2, 4).map(Number);
-const [of, word = ''] = process.argv.slice(4) as [Of, string?];
+const [of, word = '', among = ''] = process.argv.slice(4) as [Of, string?, string?];
 const { texts, mutants } = await instrument(mutated(of, filesIn('src', '.ts')));
+const suite = killSuite(of, filesIn('tests', '.test.ts'), filesIn('verification', '.test.ts'));
 const killer = await Killer.over(
-  killSuite(of, filesIn('tests', '.test.ts'), filesIn('verification', '.test.ts')),
+  suite.filter((file) => file.includes(among)),
   texts,
 );
 const own = asked(mutants, word).filter((_, place) => place % step === first);
