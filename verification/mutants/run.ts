@@ -46,7 +46,13 @@ if (/^\d*$/u.test(word) && tests === '') {
     seed: word === '' ? undefined : SEED,
     drawnFrom: shares[0]?.all ?? 0,
     byPart: countsByPart(fates, ({ mutant }) => reasonOf(mutant) !== undefined),
-    unnoticed: unnoticed.map(({ file, line, original, replacement }) => ({ file, line, original, replacement })),
+    unnoticed: unnoticed.map(({ file, line, original, replacement, asked }) => ({
+      file,
+      line,
+      original,
+      replacement,
+      asked,
+    })),
   };
   const summary = { ...readMutantsSummary(), [of]: found };
   writeFileSync(mutantsSummaryPath, `${JSON.stringify(summary, undefined, 2)}\n`);
