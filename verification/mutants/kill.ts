@@ -144,8 +144,14 @@ export class Killer {
     this.switches.activeMutant = id;
     try {
       const by =
-        this.firstToNotice(id, asIs, ({ run }) => run) ??
-        (anew.length === 0 ? undefined : this.firstToNotice(id, anew, this.loadedAnew()));
+        this.firstToNotice(
+          asIs,
+          ({ run }) => run,
+          ({ differences }) => differences.reached[id] ?? 0,
+        ) ??
+        (anew.length === 0
+          ? undefined
+          : this.firstToNotice(anew, this.loadedAnew(), (test) => this.withLoad(test, id)));
       if (by === undefined) return { mutant, by: undefined, asked };
       const counts = this.noticed.get(mutant.file) ?? new Map<Test, number>();
       this.noticed.set(mutant.file, counts.set(by, (counts.get(by) ?? 0) + 1));
@@ -156,12 +162,6 @@ export class Killer {
       this.switches.activeMutant = undefined;
       this.switches.hitCount = undefined;
     }
-  }
-
-  /** How often the test, its file and the sources come by. */
-  private reachedBy({ file, differences }: Test, id: string): number {
-    const parts = [differences, this.atLoad.tests.get(file), this.atLoad.sources];
-    return parts.reduce((sum, part) => sum + (part?.reached[id] ?? 0), 0);
   }
 
   private loadedAnew(): (test: Test) => () => void {
@@ -176,10 +176,21 @@ export class Killer {
     return tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
   }
 
-  private firstToNotice(id: string, tests: readonly Test[], runOf: (test: Test) => () => void): Test | undefined {
+  /** How often the test, its file and the sources come by. */
+  private withLoad({ file, differences }: Test, id: string): number {
+    const parts = [differences, this.atLoad.tests.get(file), this.atLoad.sources];
+    return parts.reduce((sum, part) => sum + (part?.reached[id] ?? 0), 0);
+  }
+
+  /** @param reached how often each comes by on unchanged code */
+  private firstToNotice(
+    tests: readonly Test[],
+    runOf: (test: Test) => () => void,
+    reached: (test: Test) => number,
+  ): Test | undefined {
     return tests.find((test) => {
       this.switches.hitCount = 0;
-      this.switches.hitLimit = PATIENCE * (this.reachedBy(test, id) + 50);
+      this.switches.hitLimit = PATIENCE * (reached(test) + 50);
       return !passes(runOf(test));
     });
   }

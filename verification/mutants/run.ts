@@ -5,12 +5,13 @@ import { SEED } from '../oracles/random.js';
 import { reasonOf } from './equivalent.js';
 import type { Share } from './share.js';
 import { countsByPart, type MutantsOf, mutantsSummaryPath, readMutantsSummary } from './summary.js';
-import type { Of } from './what.js';
+import { type Of, REASONED } from './what.js';
 
 /**
  * Changes the job one place at a time and asks the tests: `npm run mutants` all of it, `npm run mutants -- job 600` a seeded
  * sample, `npm run mutants -- rooms 1500` one of the formulas: their figures are kept. `npm run mutants -- job limits/` changes
- * the files whose path holds that word, and a second word asks only the tests whose path holds it. What nobody notices goes to build/mutants.
+ * the files whose path holds that word, and a second word asks only the tests whose path holds it. `npm run mutants -- job
+ * reasons` changes what is said to be equal in effect: a test that notices proves the reason wrong. What nobody notices goes to build/mutants.
  */
 
 const [of = 'job', word = '', tests = ''] = process.argv.slice(2) as [Of?, string?, string?];
@@ -56,6 +57,11 @@ if (/^\d*$/u.test(word) && tests === '') {
   };
   const summary = { ...readMutantsSummary(), [of]: found };
   writeFileSync(mutantsSummaryPath, `${JSON.stringify(summary, undefined, 2)}\n`);
+}
+if (word === REASONED) {
+  const wrong = fates.filter(({ by }) => by !== undefined);
+  for (const { mutant, by } of wrong)
+    console.log(`noticed: ${mutant.file}:${mutant.line} ${mutant.replacement}, by ${by}`);
 }
 const share = ((1 - survivors.length / fates.length) * 100).toFixed(1);
 const minutes = ((Date.now() - started) / 60_000).toFixed(1);

@@ -3,7 +3,7 @@ import { reasonOf } from './equivalent.js';
 import { instrument } from './instrument.js';
 import { type Fate, Killer } from './kill.js';
 import { keepNoticed, keyOf, readBefore } from './summary.js';
-import { asked, killSuite, mutated, type Of } from './what.js';
+import { asked, killSuite, mutated, type Of, REASONED } from './what.js';
 
 /** One process of `npm run mutants`: every so manieth change, sent back as it goes. */
 
@@ -27,9 +27,14 @@ const before = readBefore(of);
 const fates: Fate[] = [];
 for (const [done, mutant] of own.entries()) {
   if (done % 100 === 0) console.error(`process ${first + 1}: ${done} of ${own.length} changes, ${killer.count} tests`);
+  // What has its reason is not asked, but in a run of its own, which holds the reasons to the tests.
+  if (word !== REASONED && reasonOf(mutant) !== undefined) {
+    fates.push({ mutant, by: undefined, asked: 0 });
+    continue;
+  }
   const fate = killer.fateOf(mutant, before[keyOf(mutant)]);
   fates.push(fate);
-  if (fate.by === undefined && reasonOf(mutant) === undefined) {
+  if (fate.by === undefined && word !== REASONED) {
     const { file, line, original, replacement } = mutant;
     console.error(
       `survives ${fate.asked} tests: ${file}:${line} ${original} -> ${replacement}`.replaceAll(/\s+/gu, ' '),
