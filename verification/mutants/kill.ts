@@ -1,46 +1,44 @@
 import { inFull } from '../in-process/briefly.js';
 import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
-import { asItNeeds, passes } from '../in-process/passes.js';
+import { passes } from '../in-process/passes.js';
 import type { ShimTest } from '../in-process/vitest-shim.js';
+import { withComparisons } from './compared.js';
+import { Differences } from './differences.js';
 import type { Mutant } from './instrument.js';
 
 /** Runs tests on changed code, in one process, and finds the first that notices. */
 
-/** What the switches of the instrumenter read and count. */
+/** What the switches of the instrumenter read, and what they tell. */
 interface Switches {
   activeMutant: string | undefined;
-  currentTestId: string | undefined;
   hitCount: number | undefined;
   hitLimit: number;
-  /** Counting takes as long as the tests themselves: it ends when it is known which test comes by which change. */
-  counting: boolean;
-  mutantCoverage: {
-    static: Record<string, number>;
-    perTest: Record<string, Record<string, number>>;
-  };
+  /** What the running test is told of. */
+  differences: Differences;
+  readonly compared: Differences['compared'];
 }
 
 interface Test extends ShimTest {
-  readonly index: number;
   /** How long it took on unchanged code: the quick ones are asked first. */
   readonly took: number;
   readonly run: () => void;
   /** Whether fewer runs of its properties are too few for it. */
   readonly needsAll: boolean;
-  readonly hits: Readonly<Record<string, number>>;
+  readonly differences: Differences;
 }
 
 export interface Fate {
   readonly mutant: Mutant;
   /** The test that noticed, or nothing. */
   readonly by: string | undefined;
-  /** How many tests come by. */
+  /** In how many tests it makes a difference where it stands. */
   readonly asked: number;
 }
 
-/** The changed source with a counter that can be switched off. */
-const countingByWish = (text: string | undefined): string | undefined =>
-  text?.replace('function stryCov_9fa48() {', 'function stryCov_9fa48() { if (!stryNS_9fa48().counting) return;');
+/** The changed source, its own counter replaced. */
+function counted(text: string | undefined, how: string): string | undefined {
+  return text?.replace('function stryCov_9fa48() {', `function stryCov_9fa48() { ${how} return;`);
+}
 
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
@@ -55,10 +53,18 @@ function again({ file, name, needsAll }: Test, { testsIn }: WithTests): void {
   else run();
 }
 
-/** Which changes come by when the sources are loaded, and when each file of tests is: designs made outside any test. */
+function timed({ run }: ShimTest): Pick<Test, 'run' | 'needsAll' | 'took'> & { readonly holds: boolean } {
+  const started = performance.now();
+  if (passes(run)) return { run, needsAll: false, holds: true, took: performance.now() - started };
+  const all = (): void => inFull(run);
+  const again = performance.now();
+  return { run: all, needsAll: true, holds: passes(all), took: performance.now() - again };
+}
+
+/** Which changes make a difference when the sources are loaded, and when each file of tests is: designs made outside any test. */
 interface AtLoad {
-  readonly sources: Readonly<Record<string, number>>;
-  readonly tests: ReadonlyMap<string, Readonly<Record<string, number>>>;
+  readonly sources: Differences;
+  readonly tests: ReadonlyMap<string, Differences>;
 }
 
 const fullName = ({ file, name }: Test): string => `${file}: ${name}`;
@@ -75,38 +81,43 @@ export class Killer {
   ) {}
 
   static async over(files: readonly string[], texts: ReadonlyMap<string, string>): Promise<Killer> {
-    // The changed sources are loaded before any test is, so that what runs at their load is known apart.
-    const first = [...texts.keys()].map((file, index) => `export * as source${index} from './${file}';`);
-    const { load } = await bundleTests(files, (file, text) => countingByWish(texts.get(file)) ?? text, [], first);
+    const differences = new Differences();
     const switches: Switches = {
-      counting: true,
       activeMutant: undefined,
-      currentTestId: undefined,
       hitCount: undefined,
       hitLimit: Number.POSITIVE_INFINITY,
-      mutantCoverage: { static: {}, perTest: {} },
+      differences,
+      compared: (original, changes) => switches.differences.compared(original, changes),
     };
     Object.assign(globalThis, { __stryker__: switches });
-    const hitsOf = (name: string): Readonly<Record<string, number>> => switches.mutantCoverage.perTest[name] ?? {};
-    const { testsIn } = load({});
-    const sources = { ...switches.mutantCoverage.static };
-    const all = files.flatMap((file) => {
-      switches.currentTestId = file;
-      return testsIn(file);
-    });
-    const atLoad = { sources, tests: new Map(files.map((file) => [file, hitsOf(file)] as const)) };
+    // The changed sources are loaded before any test is, so that what runs at their load is known apart.
+    const first = [...texts.keys()].map((file, index) => `export * as source${index} from './${file}';`);
+    const telling = new Map([...texts].map(([file, text]) => [file, withComparisons(text)] as const));
+    const { testsIn } = (
+      await bundleTests(
+        files,
+        (file, text) => counted(telling.get(file), 'stryNS_9fa48().differences.met([...arguments]);') ?? text,
+        [],
+        first,
+      )
+    ).load({});
+    const told = <T>(act: () => T): { readonly result: T; readonly differences: Differences } => {
+      switches.differences = new Differences();
+      const result = act();
+      return { result, differences: switches.differences };
+    };
+    const loaded = files.map((file) => ({ file, ...told(() => testsIn(file)) }));
+    const atLoad = {
+      sources: differences,
+      tests: new Map(loaded.map((each) => [each.file, each.differences] as const)),
+    };
     const tests: Test[] = [];
-    for (const [index, test] of all.entries()) {
-      const { run, inFull: needsAll } = asItNeeds(test.run);
-      switches.currentTestId = `${index}`;
-      const started = performance.now();
-      const holds = passes(run);
-      const took = performance.now() - started;
-      switches.currentTestId = undefined;
-      if (holds) tests.push({ ...test, index, run, needsAll, took, hits: hitsOf(`${index}`) });
+    for (const test of loaded.flatMap(({ result }) => result)) {
+      const { result, differences } = told(() => timed(test));
+      if (result.holds) tests.push({ ...test, ...result, differences });
     }
     tests.sort((a, b) => a.took - b.took);
-    switches.counting = false;
+    const { load } = await bundleTests(files, (file, text) => counted(texts.get(file), '') ?? text, [], first);
     const uncounted = load({});
     for (const file of files) uncounted.testsIn(file);
     const quick = tests.map((test) => ({ ...test, run: () => again(test, uncounted) }));
@@ -122,20 +133,26 @@ export class Killer {
     const { id } = mutant;
     const asIs = this.inOrder(
       mutant,
-      this.tests.filter(({ hits }) => id in hits),
+      this.tests.filter(({ differences }) => differences.has(id)),
       before,
     );
     const anew = this.inOrder(
       mutant,
-      this.tests.filter(({ file }) => id in this.atLoad.sources || id in (this.atLoad.tests.get(file) ?? {})),
+      this.tests.filter(({ file }) => this.atLoad.sources.has(id) || this.atLoad.tests.get(file)?.has(id)),
       before,
     );
     const asked = new Set([...asIs, ...anew]).size;
     this.switches.activeMutant = id;
     try {
       const by =
-        this.firstToNotice(id, asIs, ({ run }) => run) ??
-        (anew.length === 0 ? undefined : this.firstToNotice(id, anew, this.loadedAnew()));
+        this.firstToNotice(
+          asIs,
+          ({ run }) => run,
+          ({ differences }) => differences.reached[id] ?? 0,
+        ) ??
+        (anew.length === 0
+          ? undefined
+          : this.firstToNotice(anew, this.loadedAnew(), (test) => this.withLoad(test, id)));
       if (by === undefined) return { mutant, by: undefined, asked };
       const counts = this.noticed.get(mutant.file) ?? new Map<Test, number>();
       this.noticed.set(mutant.file, counts.set(by, (counts.get(by) ?? 0) + 1));
@@ -149,6 +166,7 @@ export class Killer {
   }
 
   private loadedAnew(): (test: Test) => () => void {
+    this.switches.hitLimit = Number.POSITIVE_INFINITY;
     const reloaded = this.load();
     return (test) => () => again(test, reloaded);
   }
@@ -159,10 +177,21 @@ export class Killer {
     return tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
   }
 
-  private firstToNotice(id: string, tests: readonly Test[], runOf: (test: Test) => () => void): Test | undefined {
+  /** How often the test, its file and the sources come by. */
+  private withLoad({ file, differences }: Test, id: string): number {
+    const parts = [differences, this.atLoad.tests.get(file), this.atLoad.sources];
+    return parts.reduce((sum, part) => sum + (part?.reached[id] ?? 0), 0);
+  }
+
+  /** @param reached how often each comes by on unchanged code */
+  private firstToNotice(
+    tests: readonly Test[],
+    runOf: (test: Test) => () => void,
+    reached: (test: Test) => number,
+  ): Test | undefined {
     return tests.find((test) => {
       this.switches.hitCount = 0;
-      this.switches.hitLimit = PATIENCE * ((test.hits[id] ?? 0) + 50);
+      this.switches.hitLimit = PATIENCE * (reached(test) + 50);
       return !passes(runOf(test));
     });
   }

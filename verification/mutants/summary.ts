@@ -16,6 +16,8 @@ interface Unnoticed {
   readonly line: number;
   readonly original: string;
   readonly replacement: string;
+  /** In how many tests it makes a difference where it stands. */
+  readonly asked: number;
 }
 
 export interface MutantsOf {

@@ -1,4 +1,5 @@
 import { seeded } from '../oracles/random.js';
+import { reasonOf } from './equivalent.js';
 import type { Mutant } from './instrument.js';
 
 /** What is changed, and which tests are asked whether they notice. */
@@ -24,8 +25,12 @@ function drawn(mutants: readonly Mutant[], sample: number): readonly Mutant[] {
   ).flat();
 }
 
+/** Asks for the changes that have a reason: a test that notices one proves it wrong. */
+export const REASONED = 'reasons';
+
 /** What is asked for in one word: so many changes, drawn, or those of the files whose path holds it, or all. */
 export function asked(mutants: readonly Mutant[], word: string): readonly Mutant[] {
+  if (word === REASONED) return mutants.filter((mutant) => reasonOf(mutant) !== undefined);
   return /^\d+$/u.test(word) ? drawn(mutants, Number(word)) : mutants.filter(({ file }) => file.includes(word));
 }
 

@@ -118,6 +118,37 @@ function mutantTable({ byPart }: MutantsOf, of: string): Block {
   );
 }
 
+/** A table of hundreds of lines would say less than the file does. */
+const MOST_LISTED = 200;
+
+function unnoticedBlocks({ unnoticed }: MutantsOf): Block[] {
+  if (unnoticed.length === 0) return [];
+  if (unnoticed.length > MOST_LISTED)
+    return [
+      paragraph(
+        `The ${unnoticed.length} that nobody noticed stand in `,
+        code('verification/mutants/summary.json'),
+        '.',
+      ),
+    ];
+  const asOne = (text: string): string => text.replaceAll(/\s+/gu, ' ');
+  return [
+    paragraph(
+      'Nobody noticed, and no reason stands for (with the number of tests in which it made a difference at its place):',
+    ),
+    table(
+      ['place', 'written', 'changed to', 'tests'],
+      unnoticed.map(({ file, line, original, replacement, asked }) => [
+        code(`${file.replace('src/', '')}:${line}`),
+        code(asOne(original)),
+        code(asOne(replacement)),
+        String(asked),
+      ]),
+      { align: 'lllr', widths: [26, 32, 36, 6] },
+    ),
+  ];
+}
+
 const drawnFrom = ({ seed, drawnFrom: all, tests }: MutantsOf, what: string): string =>
   seed === undefined
     ? `Every change of ${what}, asked of ${count(tests, 'test')}:`
@@ -129,18 +160,20 @@ function mutantBlocks({ wholeDesigns: { mutants } }: Report): Block[] {
   return [
     heading(3, 'Single changes of the code', 'mutants'),
     paragraph(
-      'A condition turned, a side of a comparison swapped, a statement left out, a sum made a difference: each such change is made alone, and the tests are asked whether they notice. Texts are left out. “Equal in effect”: no admissible case can tell the change from the original, each with its reason in ',
-      code('verification/mutants/equivalent.ts'),
+      'A condition turned, a side of a comparison swapped, a statement left out, a sum made a difference: each such change is made alone, and the tests are asked whether they notice. Texts are left out. A test is asked where a run on unchanged code shows that the change makes a difference to the value at its place; where it makes none in any test, nothing noticed it. “Equal in effect”: no admissible case can tell the change from the original, each with its reason in ',
+      code('verification/mutants'),
       '. ',
       code('npm run mutants'),
-      ', ',
-      code('npm run mutants -- job 600'),
       ' and ',
       code('npm run mutants -- rooms 1500'),
       ' repeat it.',
     ),
-    ...(job === undefined ? [] : [paragraph(drawnFrom(job, 'the job')), mutantTable(job, 'part of the job')]),
-    ...(rooms === undefined ? [] : [paragraph(drawnFrom(rooms, 'the formulas')), mutantTable(rooms, 'room')]),
+    ...(job === undefined
+      ? []
+      : [paragraph(drawnFrom(job, 'the job')), mutantTable(job, 'part of the job'), ...unnoticedBlocks(job)]),
+    ...(rooms === undefined
+      ? []
+      : [paragraph(drawnFrom(rooms, 'the formulas')), mutantTable(rooms, 'room'), ...unnoticedBlocks(rooms)]),
   ];
 }
 

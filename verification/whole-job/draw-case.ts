@@ -1,4 +1,7 @@
+import { drawCure } from './draw-cure.js';
 import { drawFeatures } from './draw-features.js';
+import { drawLaminate } from './draw-laminate.js';
+import { drawSeal } from './draw-seal.js';
 import { drawFrom, figure, randomNumbers } from './random.js';
 
 type Drawn = Record<string, unknown>;
@@ -10,7 +13,8 @@ export function drawCase(seed: number): Drawn {
 
 /** A case on straight pipe, with a loss or a round hole, by the rule sets as they stand. */
 function drawPlain(seed: number): Drawn {
-  const { chance, one, between, as } = drawFrom(randomNumbers(Math.imul(seed, 0x9e3779b1)));
+  const draw = drawFrom(randomNumbers(Math.imul(seed, 0x9e3779b1)));
+  const { chance, one, between, as } = draw;
 
   const diameter = figure(
     one(60.3, 88.9, 114.3, 168.3, 219.1, 323.9, 508, 610) * (chance(0.2) ? between(0.9, 1.1) : 1),
@@ -61,43 +65,6 @@ function drawPlain(seed: number): Drawn {
       ? 'substrate ignored'
       : one('substrate ignored', 'substrate sharing load', 'substrate yielded', 'long-term strength');
 
-  const reaction = (hours: [number, number], minutes: [number, number]): Drawn => {
-    const from = figure(between(5, 10), 3);
-    return {
-      mechanism: 'two-part reaction',
-      referenceTemperature: `${one(20, 23, 25)} degC`,
-      cureTime: as(hours[0], hours[1], 'h', 3),
-      workingTime: as(minutes[0], minutes[1], 'min', 3),
-      ...(chance(0.75) ? { activationEnergy: as(42, 65, 'kJ/mol', 3) } : {}),
-      testedFrom: `${from} degC`,
-      testedTo: as(35, 60, 'degC', 3),
-      minimumTemperature: `${figure(from - (chance(0.5) ? 0 : between(0, 4)), 3)} degC`,
-    };
-  };
-  const moisture = (): Drawn => {
-    const [hours, minutes] = [between(6, 20), between(20, 60)];
-    return {
-      mechanism: 'moisture',
-      rows: [0, 10, 20].flatMap((step) =>
-        [25, 70].map((damp) => {
-          const slower = (1 - 0.025 * step) * (1 - 0.003 * (damp - 25)) * between(0.98, 1);
-          return {
-            temperature: `${figure(step + between(3, 5), 3)} degC`,
-            humidity: `${figure(damp + between(0, 3), 3)} %`,
-            cureTime: `${figure(hours * slower, 3)} h`,
-            workingTime: `${figure(minutes * slower, 3)} min`,
-          };
-        }),
-      ),
-    };
-  };
-  const curing = (hours: [number, number], minutes: [number, number]): Drawn =>
-    chance(0.06) ? moisture() : reaction(hours, minutes);
-  const resists = (): Drawn => ({
-    contents: chance(0.97) ? contents : 'sea water',
-    temperature: `${figure(hot + (chance(0.95) ? between(0, 30) : -3), 4)} degC`,
-    statedBy: 'data sheet (drawn)',
-  });
   const hours = (): number => figure(between(3, 20), 3);
   const forecast = Array.from({ length: chance(0.1) ? 2 : 10 }, () => {
     const steel = figure(installed + between(-5, 6), 3);
@@ -119,113 +86,8 @@ function drawPlain(seed: number): Drawn {
   const moment = (Math.PI / 4) * diameter ** 2 * wall * yieldStrength * 1e-3;
   const loaded = chance(0.3);
   const beside = (share: number): boolean => loaded && chance(share);
-  const carbon = chance(0.15);
-  const modulus = figure(between(18, 60), 3);
-  const laminate: Drawn = {
-    name: 'drawn laminate',
-    hoopModulus: `${modulus} GPa`,
-    axialModulus: `${figure(modulus * (chance(0.2) ? between(0.3, 0.5) : between(0.5, 0.95)), 3)} GPa`,
-    poissonRatio: figure(between(0.05, 0.25), 2),
-    plyThickness: `${ply} mm`,
-    ...(chance(0.97) ? { shearModulus: as(2, 5, 'GPa', 3) } : {}),
-    ...(chance(0.6) ? { qualifiedPlies: one(1, 2, 3, 4, 6) } : {}),
-    ...(chance(0.98) ? { strainToFailure: chance(0.97) ? as(1.1, 2, '%', 3) : '0.8 %' } : {}),
-    hoopExpansion: `${figure(between(2, 16), 3)}e-6 1/K`,
-    axialExpansion: `${figure(between(8, 24), 3)}e-6 1/K`,
-    ...(chance(0.98) ? { glassTransition: as(85, 130, 'degC', 4) } : {}),
-    ...(chance(0.98)
-      ? { transitionCuredAt: `${figure(chance(0.95) ? installed - between(6, 12) : installed + 3, 3)} degC` }
-      : {}),
-    ...(chance(0.98) ? { fibre: carbon ? 'carbon' : 'glass' } : {}),
-    ...((carbon || modulus > 45) && chance(0.95) ? { isolatingLayer: 'glass ply, drawn' } : {}),
-    ...(chance(0.25) ? { heatDistortion: as(80, 120, 'degC', 4) } : {}),
-    ...(chance(0.2) ? { lowestTemperature: as(-40, 10, 'degC', 3) } : {}),
-    ...(chance(0.98) ? { resists: resists() } : {}),
-    ...(chance(0.97) ? { energyReleaseRate: as(100, 350, 'J/m2', 3) } : {}),
-    ...(chance(0.25)
-      ? { energyReleaseRateOverSeal: { energyReleaseRate: as(80, 300, 'J/m2', 3), footprint: as(40, 160, 'mm', 3) } }
-      : {}),
-    ...(chance(0.25)
-      ? {
-          atDesignTemperature: {
-            energyReleaseRate: as(80, 260, 'J/m2', 3),
-            hoopModulus: `${figure(modulus * between(0.7, 1), 3)} GPa`,
-            axialModulus: `${figure(modulus * between(0.3, 0.8), 3)} GPa`,
-          },
-        }
-      : {}),
-    ...(chance(0.98) ? { lapShearStrength: chance(0.97) ? as(5, 12, 'MPa', 3) : as(3, 5, 'MPa', 3) } : {}),
-    ...(chance(method === 'long-term strength' ? 0.95 : 0.4)
-      ? {
-          longTermStrength: {
-            strength: as(60, 140, 'MPa', 3),
-            test: one('1000 h survival', 'design life regression'),
-            testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
-            ...(chance(0.4)
-              ? {
-                  second: {
-                    testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`,
-                    strength: as(60, 140, 'MPa', 3),
-                  },
-                }
-              : {}),
-          },
-        }
-      : {}),
-    cure: curing([12, 30], [25, 90]),
-  };
-
-  const pad = figure(holeDiameter + between(20, 60), 3);
-  const seal = {
-    siteLimit: as(0.8, 6, 'bar', 3),
-    ...(chance(0.97) ? { bands: one('removed before the wrap', 'removed before the wrap', 'left') } : {}),
-    ...(chance(0.97) ? { collar: chance(0.7) ? 'none' : as(40, 200, 'mm', 3) } : {}),
-    pad: {
-      multiple: as(1, 6, '', 3).trim(),
-      multipleOf: one('area', 'diameter', 'not stated'),
-      margin: as(8, 30, 'mm', 3),
-    },
-    putty: { name: 'drawn putty', ...(chance(0.97) ? { resists: resists() } : {}), cure: reaction([0.3, 2], [4, 12]) },
-    band: {
-      width: as(10, 30, 'mm', 3),
-      thickness: as(0.5, 1.2, 'mm', 3),
-      strength: as(300, 600, 'MPa', 3),
-      factor: figure(between(1.5, 3), 3),
-      friction: figure(between(0.05, 0.35), 2),
-      count: one(1, 2, 3),
-      overlap: as(50, 150, 'mm', 3),
-      holdingFactor: figure(between(1.1, 2), 3),
-    },
-    fastener: {
-      threadDiameter: as(6, 12, 'mm', 2),
-      nutFactor: figure(between(0.12, 0.3), 2),
-      scatter: as(10, 40, '%', 2),
-      permittedTension: as(2, 10, 'kN', 3),
-    },
-    sheet: {
-      ...(chance(0.97) ? { across: `${figure(pad * between(0.6, 1.6), 3)} mm` } : {}),
-      thickness: as(0.2, 1, 'mm', 2),
-      modulus: as(180, 210, 'GPa', 3),
-      yieldStrength: as(200, 700, 'MPa', 3),
-      poissonRatio: figure(between(0.25, 0.33), 2),
-      factor: figure(between(1.2, 2.5), 2),
-      support: one('clamped', 'simply supported'),
-    },
-    pipeFactor: figure(between(1.5, 3), 2),
-    ...(chance(0.8)
-      ? {
-          fluid: gas
-            ? {
-                phase: 'gas',
-                molarMass: as(16, 30, 'g/mol', 3),
-                heatCapacityRatio: figure(between(1.2, 1.45), 3),
-                atmosphere: '1.013 bar',
-              }
-            : { phase: 'liquid', density: as(0.8, 1.05, 'g/cm3', 3) },
-        }
-      : {}),
-  };
-  seal.pad.multiple = Number(seal.pad.multiple) as unknown as string;
+  const laminate = drawLaminate(draw, { ply, installed, hot, contents, method });
+  const seal = drawSeal(draw, { holeDiameter, contents, hot, gas });
 
   return {
     title: `Drawn case ${seed}`,
@@ -410,7 +272,7 @@ function drawPlain(seed: number): Drawn {
                 ...(chance(0.7) ? { qualifiedOverFiller: { energyReleaseRate: as(80, 200, 'J/m2', 3) } } : {}),
               }
             : {}),
-          cure: curing([2, 8], [12, 30]),
+          cure: drawCure(draw, [2, 8], [12, 30]),
         },
     site: {
       pipeTemperature: `${installed} degC`,
