@@ -10,7 +10,7 @@ import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Plugin, type RollupBuild, type RollupOutput, rollup } from 'rollup';
+import { type OutputChunk, type Plugin, type RollupBuild, type RollupOutput, rollup } from 'rollup';
 import { entries } from './contents.js';
 import { declarationsApart } from './declarations-apart.js';
 
@@ -74,16 +74,20 @@ function read(files: Iterable<string>): Promise<RollupBuild> {
   });
 }
 
-/** The files of which a program keeps something that imports this one alone. */
+/** The files of which a program keeps something that imports this one alone, before it asks for more. */
 async function keptBy(file: string): Promise<ReadonlySet<string>> {
   const bundle = await read([file]);
-  const { output } = await bundle.generate({ format: 'es' });
+  const { output } = await bundle.generate({ format: 'es', hoistTransitiveImports: false });
   await bundle.close();
-  const kept = Object.entries(output[0].modules).filter(([, { renderedLength }]) => renderedLength > 0);
-  return new Set(kept.map(([id]) => id));
+  const loaded: OutputChunk[] = [output[0]];
+  for (const { imports } of loaded)
+    for (const each of output)
+      if (each.type === 'chunk' && imports.includes(each.fileName) && !loaded.includes(each)) loaded.push(each);
+  const files = loaded.flatMap(({ modules: inside }) => Object.entries(inside));
+  return new Set(files.flatMap(([id, { renderedLength }]) => (renderedLength > 0 ? [id] : [])));
 }
 
-/** Writes the files of one format. What the core does not use lies apart, so that it loads no more than that. */
+/** Writes the files of one format. What the core has no use for lies apart, so that it loads no more than that. */
 async function write(
   format: 'es' | 'cjs',
   files: Iterable<string>,
@@ -119,7 +123,7 @@ function writeLicences({ output }: RollupOutput): void {
 
 const files = [...entries().values()];
 await write('es', files, imported, 'index');
-writeLicences(await write('cjs', [...files, 'cli'], required, 'repair/design-repair'));
+writeLicences(await write('cjs', [...files, 'cli'], required, 'cli/design-case'));
 // The command is no entry: no bundler asks for its parts.
 for (const part of ['cli', 'cli.js']) rmSync(join(modules, part), { recursive: true });
 chmodSync(join(dist, 'cli.cjs'), 0o755);
