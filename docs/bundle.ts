@@ -23,10 +23,11 @@ const rooms = 'mechanics|pipe|laminate|wrap|resin|cure|site|seal|acceptance';
 /** A chunk and the files that it takes, of which those that the core has no use for may lie apart; `$1` is their room. */
 type Chunks = readonly (readonly [chunk: string, files: RegExp, apart?: string])[];
 
+const job = /^repair\/(?!case\/)/u;
+
 const common: Chunks = [
   ['quantities', /^(?:numeric|quantity|formula(?!\/sources))\/|^repair\/version/u],
   ['case', /^repair\/case\/(?!words)/u],
-  ['job', /^repair\/(?!case\/)/u, 'job-more'],
 ];
 
 /** An import waits for each file. The index of a room is left over only as the list that the registry collects. */
@@ -37,6 +38,7 @@ const imported: Chunks = [
   ],
   ['formulas', new RegExp(`^(?:rules|${rooms})/`, 'u'), 'formulas-more'],
   ...common,
+  ['job', job],
 ];
 
 /** A file costs `require` little, and the command that evaluates a formula asks for its room alone. */
@@ -44,6 +46,7 @@ const required: Chunks = [
   ['$1-declarations', new RegExp(`^(${rooms})/(?:.*\\?declaration|.*declared-inputs\\.js|index\\.js)$`, 'u')],
   ['$1', new RegExp(`^(rules|${rooms})/`, 'u'), '$1-more'],
   ...common,
+  ['job', job, 'job-more'],
 ];
 
 /** The chunk of a file, the first that fits; what fits none goes where rollup puts it. */
