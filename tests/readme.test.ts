@@ -44,7 +44,7 @@ describe('the README', () => {
   test.each(commandLines)('runs: %s', (line) => {
     const words = [...line.matchAll(/(?:[^\s"]|"[^"]*")+/g)].map(([word]) => word.replaceAll('"', ''));
     const args = words.slice(1).map((word) => (word === 'case.json' ? 'docs/examples/cooling-water-leak.json' : word));
-    expect(run(['dist/cli.js', ...args]).length).toBeGreaterThan(100);
+    expect(run(['dist/cli.cjs', ...args]).length).toBeGreaterThan(100);
   });
 
   it('says every entry that the package exports, and leads to the page that lists the kinds', () => {

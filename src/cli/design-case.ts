@@ -1,23 +1,19 @@
 import { parseCase } from '../json/decode-case.js';
-import { encodeDesign } from '../json/encode-design.js';
 import { parseRuleSet } from '../json/rule-set.js';
 import { echoes } from '../json/typed.js';
 import { designRepair, type Verdict } from '../repair/index.js';
-import { repairDrawing } from '../report/drawing/index.js';
 import { firstPage } from '../report/first-page.js';
-import { planHtml } from '../report/plan-html.js';
-import { planText } from '../report/plan-text.js';
-import { calculationSheet } from '../report/sheet.js';
+import type { CalculationSheetOptions } from '../report/sheet.js';
 import type { UnitSystem } from '../report/units.js';
 import type { Form } from './forms.js';
-import { type PlanArguments, planCase } from './plan-case.js';
+import type { PlanArguments } from './plan-case.js';
 import { refuseSlips } from './refuse-slips.js';
 import { UsageError } from './usage-error.js';
 
 /** A designed case, to be written in one form or another. */
 export interface DesignedCase {
   readonly verdict: Verdict;
-  written(form: Form): string;
+  written(form: Form): Promise<string>;
   /** On one screen, with where the files stand that were written. */
   firstPage(out: string | undefined, paths: readonly string[]): string;
 }
@@ -32,7 +28,7 @@ export interface CaseArguments extends PlanArguments {
   readonly rules?: { readonly text: string; readonly from: string } | undefined;
 }
 
-/** Designs the case in a text. @throws CaseError, CalculationError */
+/** Designs the case in a text; each form of the answer is loaded when it is asked for. @throws CaseError, CalculationError */
 export function designCase(text: string, { units, digits, strict, rules, ...asked }: CaseArguments): DesignedCase {
   const { case: repairCase, typed, lookUps } = parseCase(text);
   const design = designRepair(repairCase, {
@@ -41,14 +37,34 @@ export function designCase(text: string, { units, digits, strict, rules, ...aske
   });
   if (strict) refuseSlips(design, typed, { units, digits });
   const shown = { units, digits, typed: echoes(typed) };
-  const forms: Readonly<Record<Form, () => string>> = {
-    'sheet-text': () => calculationSheet(design, { format: 'text', ...shown }),
-    'sheet-markdown': () => calculationSheet(design, { format: 'markdown', ...shown }),
-    'sheet-html': () => calculationSheet(design, { format: 'html', ...shown }),
-    'plan-text': () => planText(planCase(design, asked), { units }),
-    'plan-html': () => planHtml(planCase(design, asked), { units }),
-    drawing: () => repairDrawing(design, { units, digits }) ?? noDrawing(design.verdict),
-    'design-json': () => {
+  const sheet = async (format: CalculationSheetOptions['format']): Promise<string> => {
+    const { calculationSheet } = await import('../report/sheet.js');
+    return calculationSheet(design, { format, ...shown });
+  };
+  const forms: Readonly<Record<Form, () => Promise<string>>> = {
+    'sheet-text': () => sheet('text'),
+    'sheet-markdown': () => sheet('markdown'),
+    'sheet-html': () => sheet('html'),
+    'plan-text': async () => {
+      const [{ planCase }, { planText }] = await Promise.all([
+        import('./plan-case.js'),
+        import('../report/plan-text.js'),
+      ]);
+      return planText(planCase(design, asked), { units });
+    },
+    'plan-html': async () => {
+      const [{ planCase }, { planHtml }] = await Promise.all([
+        import('./plan-case.js'),
+        import('../report/plan-html.js'),
+      ]);
+      return planHtml(planCase(design, asked), { units });
+    },
+    drawing: async () => {
+      const { repairDrawing } = await import('../report/drawing/index.js');
+      return repairDrawing(design, { units, digits }) ?? noDrawing(design.verdict);
+    },
+    'design-json': async () => {
+      const { encodeDesign } = await import('../json/encode-design.js');
       return `${JSON.stringify(encodeDesign(design, { typed, lookUps, units, digits }), null, 2)}\n`;
     },
   };

@@ -48,7 +48,7 @@ export async function design(args: readonly string[], io: Io): Promise<number> {
     paths.map(({ path, form: each }) => ({ path, text: () => designed.written(each) })),
     io,
   );
-  io.out(printed(format, flags, designed, out, paths));
+  io.out(await printed(format, flags, designed, out, paths));
   return designed.verdict === 'designed' ? exitCode.done : exitCode.noDesign;
 }
 
@@ -61,7 +61,7 @@ function printed(
   { written, firstPage }: Designed,
   out: string | undefined,
   paths: readonly Target[],
-): string {
+): string | Promise<string> {
   if (format === 'markdown') return written('sheet-markdown');
   if (format === 'json') return written('design-json');
   if (format === 'plan') return written('plan-text');

@@ -1,6 +1,5 @@
 import { once } from 'node:events';
-import { createReadStream } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { createReadStream, readFileSync } from 'node:fs';
 import { exitCode } from './exit-code.js';
 import { reasonOf } from './reason-of.js';
 import { type At, isSameFile, standsAt, writeWhole } from './write-whole.js';
@@ -37,7 +36,7 @@ process.stderr.on('error', () => undefined);
 export const processIo: Io = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
-  read: (path) => readFile(path, 'utf8'),
+  read: async (path) => readFileSync(path, 'utf8'),
   readStandardInput: async () => {
     let text = '';
     process.stdin.setEncoding('utf8');

@@ -26,7 +26,7 @@ export async function plan(args: readonly string[], io: Io): Promise<number> {
   const moved = { start: own['start'], actual: own['actual'], passed: own['passed'] };
   const { verdict, written } = designCase(text, { units, digits: undefined, strict, ...moved });
   if (out !== undefined && form !== undefined) await save([{ path: out, text: () => written(form) }], io);
-  io.out(written(format === 'html' ? 'plan-html' : 'plan-text'));
+  io.out(await written(format === 'html' ? 'plan-html' : 'plan-text'));
   return verdict === 'designed' ? exitCode.done : exitCode.noDesign;
 }
 

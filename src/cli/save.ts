@@ -5,7 +5,7 @@ import { UsageError } from './usage-error.js';
 /** A file to write. */
 export interface NewFile {
   readonly path: string;
-  readonly text: () => string;
+  readonly text: () => string | Promise<string>;
 }
 
 /** What may be overwritten. */
@@ -32,7 +32,7 @@ export async function mayWrite(paths: readonly string[], { input, force }: SaveR
 export async function save(files: readonly NewFile[], io: Io): Promise<void> {
   for (const { path, text } of files) {
     try {
-      await io.write(path, text());
+      await io.write(path, await text());
     } catch (error) {
       throw new UsageError(`${path} cannot be written: ${reasonOf(error)}`);
     }

@@ -1,4 +1,5 @@
-import { mkdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+// Node loads the promises of its files when they are asked for, and most commands write none.
+import { promises } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 
 /** What stands at a path. */
@@ -9,13 +10,13 @@ export type At = 'file' | 'folder' | 'nothing';
  * place: a disk that fills up, or a process that ends, leaves the old file whole.
  */
 export async function writeWhole(path: string, text: string): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
+  await promises.mkdir(dirname(path), { recursive: true });
   const beside = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
   try {
-    await writeFile(beside, text);
-    await rename(beside, path);
+    await promises.writeFile(beside, text);
+    await promises.rename(beside, path);
   } catch (error) {
-    await rm(beside, { force: true });
+    await promises.rm(beside, { force: true });
     throw error;
   }
 }
@@ -23,7 +24,7 @@ export async function writeWhole(path: string, text: string): Promise<void> {
 /** What stands at a path; a path that leads through a file leads to nothing. */
 export async function standsAt(path: string): Promise<At> {
   try {
-    return (await stat(path)).isDirectory() ? 'folder' : 'file';
+    return (await promises.stat(path)).isDirectory() ? 'folder' : 'file';
   } catch {
     return 'nothing';
   }
@@ -36,7 +37,7 @@ export async function isSameFile(one: string, other: string): Promise<boolean> {
 
 async function real(path: string): Promise<string> {
   try {
-    return await realpath(path);
+    return await promises.realpath(path);
   } catch {
     return resolve(path);
   }

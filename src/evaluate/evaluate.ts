@@ -1,13 +1,15 @@
-import { type AnyFormula, isCalculationError } from '../formula/index.js';
+import type { AnyFormula } from '../formula/index.js';
 import type { RecordedStep } from '../formula/recorder.js';
 import { CaseError } from '../json/case-error.js';
 import type { EncodedAmount } from '../json/encode-amount.js';
 import { type EncodedInput, encodeEvaluation } from '../json/encode-evaluation.js';
-import { decodeFormulaInput, type FormulaInput } from '../json/formula-input.js';
+import { decodeFormulaInput } from '../json/formula-input.js';
 import { nearMiss } from '../json/near-miss.js';
 import { formulaById, formulas } from '../registry/index.js';
+import type { StepOptions } from '../report/options.js';
 import { renderStep } from '../report/render.js';
 import { stepBlocks } from '../report/step.js';
+import { computed } from './computed.js';
 import { checkOptions, type EvaluateOptions } from './options.js';
 import { type Line, type Typeset, typesetLines } from './typeset.js';
 
@@ -65,7 +67,7 @@ export function evaluate(
     result: main,
     warnings,
   } = encodeEvaluation(formula, decoded, result, text, { units, digits });
-  const { mathml, latex } = typesetLines(linesOf(data, shown));
+  const { mathml, latex } = typesetLines(linesOf(formula, data, shown));
   return {
     formula: formula.id,
     title: formula.title,
@@ -96,19 +98,8 @@ export function formulaNamed(id: string): AnyFormula {
   ]);
 }
 
-/** The result of the formula; a refusal, which speaks SI, is told what was typed. */
-export function computed(formula: AnyFormula, { input, typed }: FormulaInput): unknown {
-  try {
-    return formula.compute(input as never);
-  } catch (error) {
-    const text = isCalculationError(error) ? typed[error.parameter]?.text : undefined;
-    if (text !== undefined && error instanceof Error) error.message += `; it was typed as ${JSON.stringify(text)}`;
-    throw error;
-  }
-}
-
-function linesOf(step: RecordedStep, options: Parameters<typeof stepBlocks>[1]): Line[] {
-  return stepBlocks(step, options).flatMap((block) =>
+function linesOf(formula: AnyFormula, step: RecordedStep, options: StepOptions): Line[] {
+  return stepBlocks(formula, step, options).flatMap((block) =>
     block.sort === 'equation'
       ? block.lines.map(({ text, note }, index): Line => ({ left: index === 0 ? block.left : '', right: text, note }))
       : [],

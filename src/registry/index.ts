@@ -21,8 +21,10 @@ export const formulas: readonly AnyFormula[] = Object.freeze(
   rooms.flatMap((room) => Object.values(room).filter(isFormula)),
 );
 
-const byId = new Map(formulas.map((formula) => [formula.id, withKnownInputs(formula)]));
+const byId = new Map(formulas.map((formula) => [formula.id, formula]));
 const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown, formula]));
+/** Made when they are first asked for: hundreds at the start would cost more than the rest of it. */
+const guarded = new Map<string, AnyFormula>();
 
 /**
  * The formula with this id, such as `pipe/hoop-stress`; its function refuses inputs that are not declared.
@@ -30,7 +32,11 @@ const byFunction = new Map(formulas.map((formula) => [formula.compute as unknown
  * @param id room and name
  */
 export function formulaById(id: string): AnyFormula | undefined {
-  return byId.get(id);
+  const formula = byId.get(id);
+  if (formula === undefined) return undefined;
+  const made = guarded.get(id) ?? withKnownInputs(formula);
+  guarded.set(id, made);
+  return made;
 }
 
 /**

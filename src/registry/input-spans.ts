@@ -14,6 +14,18 @@ export function inputSpans(formulas: readonly AnyFormula[]): (name: string, kind
   };
 }
 
+/**
+ * Whether each number that a formula is given lies where the formula itself declares it: then it lies in the spans of all
+ * formulas too, and none of the others is needed to say so.
+ */
+export function withinOwnSpans(formula: AnyFormula, input: Readonly<Record<string, unknown>>): boolean {
+  return Object.entries(formula.inputs as Readonly<Record<string, Declared>>).every(([name, declared]) => {
+    const { sample, usual = sample } = declared;
+    const value = input[name];
+    return typeof value !== 'number' || (usual !== undefined && value >= usual[0] && value <= usual[1]);
+  });
+}
+
 function gathered(formulas: readonly AnyFormula[]): ReadonlyMap<string, Span> {
   const spans = new Map<string, Span>();
   for (const { inputs } of formulas) {

@@ -33,14 +33,14 @@ export const binding: Readonly<Record<BinaryOperator | 'unary', number>> = {
   '^': 7,
 };
 
-const TOKEN = /\s*((?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?|[a-z_]\w*|"[^"]*"|'[^']*'|[<>=!]=|[-+*/^(),<>])/iuy;
+const TOKEN = /\s*((?:\d+\.?\d*|\.\d+)(?:[Ee][+-]?\d+)?|[A-Za-z_]\w*|"[^"]*"|'[^']*'|[<>=!]=|[-+*/^(),<>])/uy;
 
 /** What a token is shows at its first character. */
 function sortOf(text: string): Token['sort'] {
   const first = text.charCodeAt(0);
   if ((first >= 48 && first <= 57) || (first === 46 && text.length > 1)) return 'number';
   if (first === 34 || first === 39) return 'word';
-  return /[a-z_]/iu.test(text.charAt(0)) ? 'name' : 'mark';
+  return /[A-Za-z_]/u.test(text.charAt(0)) ? 'name' : 'mark';
 }
 
 interface Token {

@@ -1,4 +1,5 @@
 import type { RecordedStep } from '../formula/recorder.js';
+import { declarationOf } from './declaration-of.js';
 import type { Block } from './document.js';
 import { toHtml, toHtmlFragment } from './html.js';
 import { toMarkdown } from './markdown.js';
@@ -21,5 +22,5 @@ export function render(blocks: readonly Block[], options: SheetOptions): string 
  * @param options how it is written, and what was typed
  */
 export function renderStep(step: RecordedStep, options: StepOptions = {}): string {
-  return render(stepBlocks(step, options), options);
+  return render(stepBlocks(declarationOf(step), step, options), options);
 }

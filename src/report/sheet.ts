@@ -4,6 +4,7 @@ import type { Assumption, RepairDesign, Warning } from '../repair/design/design.
 import { amountText, answerBlocks } from './answer.js';
 import { caseBlocks } from './case.js';
 import { bibliographyEntry } from './citation.js';
+import { declarationOf } from './declaration-of.js';
 import type { Block } from './document.js';
 import { endOfLifeBlocks } from './end-of-life.js';
 import { evidenceBlocks } from './evidence.js';
@@ -12,7 +13,7 @@ import { lineOnSheet } from './line-text.js';
 import { numberedSteps } from './numbered-steps.js';
 import { type ChosenOptions, chosen, nothingPrinted, type SheetOptions } from './options.js';
 import { render } from './render.js';
-import { declarationOf, stepBlocks } from './step.js';
+import { stepBlocks } from './step.js';
 import { warningOnSheet } from './warning.js';
 
 /** How a calculation sheet is written. */
@@ -84,7 +85,7 @@ function recordBlocks(record: readonly RecordedEntry[], options: ChosenOptions):
         },
       ];
     }
-    return stepBlocks(entry, { ...options, number: numbers.get(entry), printed });
+    return stepBlocks(declarationOf(entry), entry, { ...options, number: numbers.get(entry), printed });
   });
 }
 

@@ -1,7 +1,6 @@
 import { type AnyFormula, type Evidence, type SourceReference, type SourceTag, weakest } from '../formula/index.js';
 import { type GivenOutput, givenOutputs } from '../formula/outputs.js';
 import type { RecordedStep } from '../formula/recorder.js';
-import { formulaById } from '../registry/index.js';
 import { arithmetic } from './arithmetic.js';
 import { cite } from './citation.js';
 import type { Block } from './document.js';
@@ -13,17 +12,6 @@ import { shownValue } from './shown-value.js';
 import { substitute } from './substitute.js';
 import { type RowTable, type WinningRow, winnerOf } from './winner.js';
 import { equationBlocks, inputRow } from './written-equation.js';
-
-/**
- * The declaration behind a recorded call.
- *
- * @throws Error when the function is not in the registry: a step that cannot be shown must not be left out
- */
-export function declarationOf(step: RecordedStep): AnyFormula {
-  const formula = formulaById(step.formula);
-  if (formula === undefined) throw new Error(`the recorded formula ${step.formula} is not in the registry`);
-  return formula;
-}
 
 /** The tag of a step: the weakest among the form and the coefficients of its formula. */
 export function tagOf({ evidence }: AnyFormula): SourceTag {
@@ -46,12 +34,11 @@ export function backingRows({ evidence, sources }: AnyFormula): string[][] {
 }
 
 /**
- * A recorded step as blocks: what it is for, the symbols, the equation three times over, the result, what stands behind it. A
+ * A recorded step of a formula as blocks: what it is for, the symbols, the equation three times over, the result, what stands behind it. A
  * formula that the sheet uses again has its names, its method and what stands behind it at its first step.
  */
-export function stepBlocks(step: RecordedStep, options: StepOptions = {}): Block[] {
+export function stepBlocks(formula: AnyFormula, step: RecordedStep, options: StepOptions = {}): Block[] {
   const all = { ...options, ...chosen(options) };
-  const formula = declarationOf(step);
   const problem = problemOf(formula, step, all.units);
   const written = problem && arithmetic(problem, all.digits, formula.inhomogeneous !== undefined);
   const winner = problem === undefined ? winnerOf(formula, step, all.units) : undefined;

@@ -22,9 +22,9 @@ export interface MinimumLayersInput {
 export function minimumLayers(input: MinimumLayersInput): number {
   const { overlap: o } = input;
   properFraction(o, 'overlap');
-  const n = 1 / (1 - o);
-  wholeNumber(countDown(n), 1, 'layers per pass');
-  return countDown(n);
+  const n = countDown(1 / (1 - o));
+  wholeNumber(n, 1, 'layers per pass');
+  return n;
 }
 
 /**

@@ -1,9 +1,7 @@
 import { atMost, formula, positive, properFraction, wholeNumber } from '../formula/index.js';
 import type { Angle, Length, Ratio } from '../quantity/index.js';
-import { advancePerTurn } from './advance-per-turn.js';
 import { axialTapeWidth } from './axial-tape-width.js';
-import { leadAngle } from './lead-angle.js';
-import { lengthPerTurn } from './length-per-turn.js';
+import { leadSine } from './lead-sine.js';
 import { minimumLayers } from './minimum-layers.js';
 import { passes } from './passes.js';
 
@@ -82,12 +80,14 @@ export function tapePlan(input: TapePlanInput): TapePlan {
   let tapeLength = 0;
   for (let pass = 1; pass <= N; pass++) {
     const meanDiameter = (D0 + (pass - 0.5) * growth) as Length;
-    const helix = { tapeWidth: w, overlap: o, meanDiameter };
-    const advance = advancePerTurn(helix);
-    const turns = (overallLength - axialTapeWidth(helix)) / advance;
-    const tape = turns * lengthPerTurn(helix) + 2 * Math.PI * meanDiameter;
+    // The sine once a pass: asked for each, angle, advance, width and length would each check the same helix again.
+    const s = leadSine(w, o, meanDiameter);
+    const c = Math.sqrt(1 - s * s);
+    const advance = ((w * (1 - o)) / c) as Length;
+    const turns = (overallLength - w / c) / advance;
+    const tape = (turns * ((Math.PI * meanDiameter) / c) + 2 * Math.PI * meanDiameter) as Length;
     tapeLength += tape;
-    rows.push({ pass, meanDiameter, leadAngle: leadAngle(helix), advance, turns, tapeLength: tape as Length });
+    rows.push({ pass, meanDiameter, leadAngle: Math.asin(s) as Angle, advance, turns, tapeLength: tape });
   }
   positive(tapeLength, 'tapeLength', 'm');
   return {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { InputDeclaration } from '../../src/formula/index.js';
 import { unusualInputs } from '../../src/json/unusual-inputs.js';
 import { formulas } from '../../src/registry/index.js';
-import { inputSpans } from '../../src/registry/input-spans.js';
+import { inputSpans, withinOwnSpans } from '../../src/registry/input-spans.js';
 
 const spanOf = inputSpans(formulas);
 const inputsOf = ({ inputs }: (typeof formulas)[number]) => Object.entries(inputs as Record<string, InputDeclaration>);
@@ -44,5 +44,23 @@ describe('an input of a formula', () => {
       );
       expect(unusualInputs(formula, { input, typed: {} })).toEqual([]);
     }
+  });
+
+  it('that lies within what its own formula declares is named by no other, and beyond that the others are asked', () => {
+    let within = 0;
+    for (const formula of formulas) {
+      for (const [name, { sample, usual = sample }] of inputsOf(formula)) {
+        if (usual === undefined) continue;
+        const [least, most] = usual;
+        for (const value of [least, (least + most) / 2, most]) {
+          expect(withinOwnSpans(formula, { [name]: value })).toBe(true);
+          expect(unusualInputs(formula, { input: { [name]: value }, typed: {} })).toEqual([]);
+          within += 1;
+        }
+        for (const value of [least - (most - least) / 1000, most + (most - least) / 1000])
+          expect(withinOwnSpans(formula, { [name]: value })).toBe(false);
+      }
+    }
+    expect(within).toBeGreaterThan(2000);
   });
 });

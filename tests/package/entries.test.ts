@@ -1,6 +1,6 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { createRequire, isBuiltin } from 'node:module';
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { entries } from '../../docs/contents.js';
@@ -71,14 +71,34 @@ describe('the entries of the built package', () => {
     expect(textsOf('index').includes('function hoopStress(')).toBe(true);
   });
 
-  it('carry the licence text of every package that the command bundles', () => {
-    const chunks = readdirSync('dist').filter((name) => name.endsWith('.js'));
-    const command = chunks.map((name) => readFileSync(`dist/${name}`, 'utf8')).join('\n');
-    const inside = new Set(
-      [...command.matchAll(/^\/\/ node_modules\/((?:@[^/]+\/)?[^/]+)/gmu)].map(([, name]) => name),
+  it('lend the command of a formula the declarations of its room alone, and that of a design none', () => {
+    const lent = (...args: string[]): string[] => {
+      const program = `process.argv = [process.argv[0], ...${JSON.stringify(['hoopwright', ...args])}];
+        process.on('exit', () => console.error(Object.keys(require.cache).join('\\n')));
+        require('./dist/cli.cjs');`;
+      const { stderr, status } = spawnSync(process.execPath, ['-e', program], { encoding: 'utf8' });
+      expect(status).toBe(0);
+      return stderr.split('\n').flatMap((file) => /[a-z]+(?=-declarations\.cjs$)/u.exec(file) ?? []);
+    };
+    const inputs = ['pressure=16 bar', 'outsideDiameter=219.1 mm', 'wallThickness=8.18 mm'];
+    expect(lent('evaluate', 'pipe/hoop-stress', ...inputs)).toEqual(['pipe']);
+    expect(lent('design', 'docs/examples/cooling-water-leak.json')).toEqual([]);
+    expect(lent('design', 'docs/examples/cooling-water-leak.json', '--full').length).toBeGreaterThan(5);
+  });
+
+  it('carry the licence text of the package that the command bundles', () => {
+    const texts = readdirSync('dist/shared').map((name) => readFileSync(`dist/shared/${name}`, 'utf8'));
+    expect(texts.some((text) => text.includes('class CsvError'))).toBe(true);
+    expect(readFileSync('dist/LICENSES.txt', 'utf8')).toMatch(/^csv-parse \d.*\n\nThe MIT License/u);
+  });
+
+  it('leave nothing for the command to find but what it holds itself', () => {
+    const names = readdirSync('dist/shared').filter((name) => name.endsWith('.cjs'));
+    const asked = ['cli.cjs', ...names.map((name) => `shared/${name}`)].flatMap((file) =>
+      [...readFileSync(`dist/${file}`, 'utf8').matchAll(/require\('([^']+)'\)/gu)].map(([, name = '']) => name),
     );
-    const licences = readFileSync('dist/LICENSES.txt', 'utf8');
-    for (const name of inside) expect(licences).toMatch(new RegExp(`^${name} \\d`, 'mu'));
+    expect(asked.length).toBeGreaterThan(0);
+    for (const name of asked) expect(name.startsWith('.') || isBuiltin(name), name).toBe(true);
   });
 
   it('hold the schema of a case as a file that an editor can name', () => {

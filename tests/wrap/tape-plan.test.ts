@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { length, type Ratio, ratio } from '../../src/quantity/index.js';
-import { minimumLayers, tapePlan } from '../../src/wrap/index.js';
+import {
+  advancePerTurn,
+  axialTapeWidth,
+  leadAngle,
+  lengthPerTurn,
+  minimumLayers,
+  tapePlan,
+} from '../../src/wrap/index.js';
 import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
@@ -44,6 +51,27 @@ describe('a tape plan', () => {
     rows.slice(1).forEach((row, index) => {
       expect(row.meanDiameter - (rows[index]?.meanDiameter ?? 0)).toBeCloseTo(0.0032, 12);
     });
+  });
+
+  it('has the angle, the advance and the tape of each pass from their own formulas, bit for bit', () => {
+    run(
+      fc.property(span(0, 0.8), span(0.06, 1.2), fc.integer({ min: 1, max: 30 }), (overlap, D, requiredLayers) => {
+        const outsideDiameter = length.mm(D * 1000);
+        const { rows, overallLength } = tapePlan({
+          ...wrap,
+          overlap: overlap as Ratio,
+          outsideDiameter,
+          requiredLayers,
+        });
+        for (const row of rows) {
+          const helix = { tapeWidth: wrap.tapeWidth, overlap: overlap as Ratio, meanDiameter: row.meanDiameter };
+          expect(row.leadAngle).toBe(leadAngle(helix));
+          expect(row.advance).toBe(advancePerTurn(helix));
+          expect(row.turns).toBe((overallLength - axialTapeWidth(helix)) / row.advance);
+          expect(row.tapeLength).toBe(row.turns * lengthPerTurn(helix) + 2 * Math.PI * row.meanDiameter);
+        }
+      }),
+    );
   });
 
   it('is longer than its full-count length by more than two tape widths', () => {

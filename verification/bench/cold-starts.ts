@@ -22,7 +22,7 @@ export function coldStartRows(say: (what: string) => void): Row[] {
     })),
     ...commands().map((name) => ({
       what: `command ${name}, cold`,
-      args: ['dist/cli.js', name, ...argumentsOf(name)],
+      args: ['dist/cli.cjs', name, ...argumentsOf(name)],
       budget: budgets.commands[name],
     })),
   ];
@@ -45,7 +45,7 @@ function script(text: string): string[] {
 
 /** The commands that the program itself lists when it is given none. */
 function commands(): string[] {
-  const { stderr } = spawnSync(process.execPath, ['dist/cli.js'], { cwd, encoding: 'utf8' });
+  const { stderr } = spawnSync(process.execPath, ['dist/cli.cjs'], { cwd, encoding: 'utf8' });
   const list = /the commands are ([a-z, ]+)/u.exec(stderr)?.[1];
   if (list === undefined) throw new Error(`hoopwright without a command lists none: ${stderr}`);
   return list.split(', ');
@@ -62,7 +62,7 @@ function wallTime(args: readonly string[]): number {
   const start = process.hrtime.bigint();
   const { status, stdout } = spawnSync(process.execPath, args, { cwd, stdio: ['ignore', 'pipe', 'inherit'] });
   const time = Number(process.hrtime.bigint() - start);
-  if (status !== 0 || (args[0] === 'dist/cli.js' && stdout.length === 0))
+  if (status !== 0 || (args[0] === 'dist/cli.cjs' && stdout.length === 0))
     throw new Error(`node ${args.join(' ')} ended with ${status} after ${stdout.length} bytes`);
   return time;
 }

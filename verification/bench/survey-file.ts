@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 const file = `${root}build/bench-survey.csv`;
 
 const asked = [
-  ...['dist/cli.js', 'survey', file, 'yieldStrength=359 MPa', 'designPressure=100 bar', 'depthRate=0.1 mm/year'],
+  ...['dist/cli.cjs', 'survey', file, 'yieldStrength=359 MPa', 'designPressure=100 bar', 'depthRate=0.1 mm/year'],
   ...['lengthRate=0 mm/year', '--factor', '1.39', '--life', '10 year', '--top', '1000'],
 ];
 

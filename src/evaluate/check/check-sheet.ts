@@ -6,9 +6,10 @@ import type { Typed } from '../../json/typed.js';
 import type { UnitPreferences, UnitSystem } from '../../quantity/index.js';
 import { isKind } from '../../quantity/units/index.js';
 import type { RepairDesign } from '../../repair/index.js';
+import { declarationOf } from '../../report/declaration-of.js';
 import { type NumberedStep, numberedSteps } from '../../report/numbered-steps.js';
 import { givenInputs } from '../../report/problem.js';
-import { declarationOf } from '../../report/step.js';
+
 import { givenText, preferredUnit } from '../../report/units.js';
 import { refuse } from '../refuse.js';
 import { type HandCheck, heldTo } from './check-hand-calculation.js';

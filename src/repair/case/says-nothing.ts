@@ -66,7 +66,7 @@ const LATIN = 'ABEKMHOPCTYXIJABEZHIKMNOPTYX';
 function plainly(text: string): string {
   const capitals = text
     .normalize('NFKC')
-    .replace(/(?<!\p{L})n[/.\\]a(?!\p{L})/iu, 'none')
+    .replace(/(?<!\p{L})[Nn][/.\\][Aa](?!\p{L})/u, 'none')
     .replaceAll(/[\p{Cf}'’]/gu, '')
     .toUpperCase();
   const latin = capitals.replaceAll(/[\p{Script=Cyrillic}\p{Script=Greek}]/gu, (letter) => {

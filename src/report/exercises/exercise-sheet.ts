@@ -49,7 +49,7 @@ export function exerciseSheet(formula: AnyFormula, options: ExerciseSheetOptions
       ],
     },
     ...(part === 'answers' ? [] : exerciseBlocks(formula, exercises, all)),
-    ...(part === 'exercises' ? [] : answerBlocks(exercises, options)),
+    ...(part === 'exercises' ? [] : answerBlocks(formula, exercises, options)),
   ];
   return render(blocks, options);
 }
@@ -86,12 +86,12 @@ function wantedRow(formula: AnyFormula, { step }: Exercise, { units }: ChosenOpt
   return [symbol, `= ?${unit === '' ? '' : ` ${unit}`}`, words];
 }
 
-function answerBlocks(exercises: readonly Exercise[], options: ExerciseSheetOptions): Block[] {
+function answerBlocks(formula: AnyFormula, exercises: readonly Exercise[], options: ExerciseSheetOptions): Block[] {
   const printed = nothingPrinted();
   return [
     { sort: 'heading', level: 1, text: 'ANSWERS' },
     ...exercises.flatMap(({ step, typed }, index) =>
-      stepBlocks(step, { ...options, typed, number: String(index + 1), printed }),
+      stepBlocks(formula, step, { ...options, typed, number: String(index + 1), printed }),
     ),
   ];
 }
