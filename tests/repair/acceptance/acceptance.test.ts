@@ -141,7 +141,7 @@ describe('the pressure test', () => {
 
   it('is stopped at the least of what bounds it: laminate, level and what hangs on the line', () => {
     const governing = new Set<string>();
-    for (const bar of [40, 44, 46, 48, 50])
+    for (const bar of [22, 34, 38])
       for (const rating of [1.02, 2]) {
         const design = madeOf(
           withPaths(evenLoss, {
@@ -151,7 +151,7 @@ describe('the pressure test', () => {
           }),
         );
         const { pressure, resistance } = design.acceptance.pressureTest;
-        if (resistance < pressure) continue;
+        expect(resistance).toBeGreaterThan(pressure);
         const { name, value } = [
           { name: 'what the laminate resists', value: resistance },
           { name: 'the test pressure with what it may be over', value: 1.05 * pressure },
