@@ -51,6 +51,20 @@ export const equivalentInRecord: readonly Equivalent[] = [
     ['byBond !== undefined', 'true'],
     ['lapShearStrength === undefined', 'false'],
   ]),
+  ...alike('src/repair/as-built/moisture-cure.ts', `${KNOWN}: every job cures, and rows give one wait for every hour`, [
+    ["stepAt(timeline, 'cure')?.duration", "stepAt(timeline, 'cure').duration"],
+    ['planned?.known', 'planned.known'],
+    ['planned?.known !== true', 'false'],
+  ]),
+  ...alike('src/repair/as-built/moisture-cure.ts', 'the look-up in the rows throws nothing but its own refusal', [
+    ['!isCalculationError(error)', 'false'],
+    ['{ if (!isCalculationError(error)) throw error; return undefined; }', '{}'],
+  ]),
+  ...alike('src/repair/as-built/points.ts', 'two readings that are alike agree', [
+    ['leastOverlap <= most', 'leastOverlap < most'],
+  ]),
+  ...alike('src/repair/as-built/signatures.ts', 'a word among the signatures names no hold point', [['[]', EMPTY]]),
+  ...alike('src/repair/as-built/witness.ts', 'a word among the batches has no use', [['[]', EMPTY]]),
   ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
   ...alike(
     'src/repair/as-built/known-keys.ts',
