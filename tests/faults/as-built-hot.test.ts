@@ -59,6 +59,16 @@ describe('filler under a wrap that is laid over many days', () => {
     expect(days('2026-06-20', '2026-06-01', '2026-06-01')).toBe('does not meet');
     expect(days('2026-05-31')).toBe('does not meet');
   });
+
+  it('may lie for the two days that practice allows, and says how long it lay', () => {
+    expect(days('2026-06-03')).toBe('meets');
+    const batches = goodRecord(filled).batches?.map((batch) =>
+      batch.use === 'filler' ? batch : { ...batch, mixedOn: '2026-06-20' },
+    );
+    const { points } = compareAsBuilt(filled, { ...goodRecord(filled), batches, laidOn: undefined });
+    const lay = points.find(({ point }) => point === 'filler age');
+    expect(lay?.amounts?.[0]?.value).toBe(19 * 86_400);
+  });
 });
 
 describe('hardness on another scale', () => {

@@ -64,6 +64,8 @@ describe('a record that can never be right', () => {
     ['a word for clean steel', { 'steel.isFreeOfOil': 'no' }],
     ['a number for rust bloom', { 'steel.hasRustBloom': 0 }],
     ['a word for a hardness that has stopped', { 'hardness.hasStopped': 'no' }],
+    ['a slot that is shorter than nothing', { 'survey.slot': { axialLength: -0.01, circumferentialWidth: 0.01 } }],
+    ['a slot that is narrower than nothing', { 'survey.slot': { axialLength: 0.01, circumferentialWidth: -0.01 } }],
     ['a highest test pressure below the lowest', { 'pressureTest.highestPressure': 1e5 }],
   ])('is refused: %s', (_, change) => {
     const design = madeOf(leak);

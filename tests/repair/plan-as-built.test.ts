@@ -215,6 +215,9 @@ describe('a repair as it was made', () => {
     const cold = { ...planned, laminate, site: { ...planned.site, forecast } };
     const cure = [{ duration: time.hour(500), temperature: temperature.degC(9.9) }];
     expect(point(compare(cold, { cure }), 'cure').found?.value).toBe(0);
+    const at = (degrees: number) =>
+      point(compare(cold, { cure: [{ duration: time.hour(500), temperature: temperature.degC(degrees) }] }), 'cure');
+    expect([at(9).verdict, at(8.9).verdict]).toEqual(['does not meet', 'not shown']);
     expect(point(compare(planned, { cure }), 'cure').verdict).toBe('not shown');
   });
 

@@ -1,4 +1,5 @@
 import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import type { Mutant } from './instrument.js';
 
@@ -8,11 +9,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
-  ...alike(
-    'src/repair/acceptance/day-of-test.ts',
-    `${KNOWN}: what strains are allowed rests on what was found, and is open with it`,
-    [['found === open', 'false']],
-  ),
   ...alike(
     'src/repair/case/contradictions.ts',
     'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
@@ -67,32 +63,6 @@ export const equivalents: readonly Equivalent[] = [
     ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
     ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
   ]),
-  ...alike('src/repair/as-built/batches.ts', 'a mix that is planned was asked for: neither word can be "none" there', [
-    ["stated === 'none'", 'false'],
-    ['longest !== undefined', 'true'],
-  ]),
-  ...alike(
-    'src/repair/as-built/working-time-then.ts',
-    'a batch of a mix that the job does not have is a fault before',
-    [
-      ["filler !== 'none'", 'true'],
-      ["planned === 'none'", 'false'],
-    ],
-  ),
-  ...alike('src/repair/acceptance/limits-of-test.ts', 'a design whose line is tested has asked for the lowest rating', [
-    ["asked !== 'none'", 'true'],
-    ['asked.lowestRating !== undefined', 'true'],
-  ]),
-  ...alike('src/repair/as-built/rating.ts', 'the stages before went through when the design was made', [
-    ["{ text: 'the equations do not reach this thickness' }", '{}'],
-    ['byBond !== undefined', 'true'],
-    ['found === open || strains === open', 'false'],
-    ['found === open || strains === open', 'found === open && strains === open'],
-    ['found === open', 'false'],
-    ['strains === open', 'false'],
-    ['lapShearStrength === undefined', 'false'],
-  ]),
-  ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
   ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
     ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
   ]),
@@ -101,9 +71,6 @@ export const equivalents: readonly Equivalent[] = [
     'no number is compared with one that is not there; it is asked for under the laminate',
     [['across !== undefined', 'true']],
   ),
-  ...alike('src/repair/acceptance/lowest-rating.ts', 'no number is above one that is not there', [
-    ['lowestRating === undefined', 'false'],
-  ]),
   ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
     ['toSteel !== undefined', 'true'],
   ]),
@@ -160,11 +127,7 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/strength-at-end.ts', 'every refusal of a calculation has its amounts', [
     ['[]', '["Stryker was here"]'],
   ]),
-  ...alike(
-    'src/repair/as-built/known-keys.ts',
-    'only the names are read, not what stands beside the name of a reading',
-    [['true', 'false']],
-  ),
+  ...equivalentInRecord,
   ...equivalentInPlan,
 ];
 

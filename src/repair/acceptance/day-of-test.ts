@@ -33,9 +33,8 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
   );
   const shown = openWorkbook(today, { rules }, work.recorder);
   const strains = stage(shown, 'allowable strain', { limits }, allowStrains);
-  if (found === open || strains === open) return atEnd;
-  const resistance = stage(shown, 'the laid laminate on the day of the test', {}, () =>
-    rateLaid(shown, found, strains, laminate, laminate.laidThickness, today.laminate.plyThickness),
+  const resistance = stage(shown, 'the laid laminate on the day of the test', { found, strains }, (_, parts) =>
+    rateLaid(shown, parts.found, parts.strains, laminate, laminate.laidThickness, today.laminate.plyThickness),
   );
   if (shown.reasons.length > 0) {
     for (const reason of shown.reasons) work.reasons.push(reason);

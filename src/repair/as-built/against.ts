@@ -14,11 +14,11 @@ export interface Against {
 }
 
 /** A reason of the acceptance: a hold that no number falls short in is only open, since a second look may settle it. */
-export function byAcceptance({ verdict, found, limit, text, amounts }: AcceptanceReason): Against {
-  const says = amounts === undefined ? { text } : { text, amounts };
+export function byAcceptance(reason: AcceptanceReason): Against {
+  const { verdict, found, limit } = reason;
   const shortfall = shortOf(found, limit);
   const failed = verdict !== 'hold' || shortfall !== undefined;
-  return { verdict: failed ? 'does not meet' : 'not shown', says, found, limit, shortfall };
+  return { verdict: failed ? 'does not meet' : 'not shown', says: reason, found, limit, shortfall };
 }
 
 /** How much is missing, where the number had to reach its limit. */
@@ -32,7 +32,7 @@ function shortOf(found: Amount | undefined, limit: Amount | undefined): Amount |
 export function pointBy(point: AsBuiltPointName, against: readonly Against[], good: string): AsBuiltPoint {
   const [first] = against;
   if (first === undefined) return { point, verdict: 'meets', text: good };
-  const numbered = against.find(({ found, limit }) => found !== undefined && limit !== undefined) ?? first;
+  const numbered = against.find(({ found }) => found !== undefined) ?? first;
   const { found, limit, shortfall } = numbered;
   return {
     point,

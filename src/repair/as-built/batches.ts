@@ -14,6 +14,10 @@ import { workingTimeThen } from './working-time-then.js';
 
 type Use = BatchRecord['use'];
 
+interface Recorded extends AsBuiltRecord {
+  readonly batches: readonly BatchRecord[];
+}
+
 /** A fault of a batch, and what the record leaves open about it. */
 interface BatchFindings {
   readonly faults: string[];
@@ -24,12 +28,13 @@ interface BatchFindings {
 /** Whether enough was mixed, each batch in its ratio, in its time, from a pack in date. */
 export function batchPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { batches = [] } = record;
+  const recorded: Recorded = { ...record, batches };
   const planned = mixesOf(design);
   const findings: BatchFindings = { faults: [], open: [], amounts: [] };
-  for (const [use, mix] of planned) judgeAmount(design, use, mix, record, findings);
+  for (const [use, mix] of planned) judgeAmount(design, use, mix, recorded, findings);
   for (const batch of batches) judgeBatch(design, batch, record, findings);
   judgeNumbers(batches, findings);
-  judgeDays(design, record, findings);
+  judgeDays(design, recorded, findings);
   const { faults, open, amounts } = findings;
   if (faults.length > 0) return { point: 'batches', verdict: 'does not meet', ...line(faults.join('; '), ...amounts) };
   if (open.length > 0) return notShown('batches', open.join('; '));
@@ -56,12 +61,11 @@ function judgeAmount(
   design: Designed,
   use: Use,
   mix: MixDesign,
-  record: AsBuiltRecord,
+  record: Recorded,
   { faults, open, amounts }: BatchFindings,
 ): void {
-  const { batches = [] } = record;
   const repairCase = design.case;
-  const own = batches.filter((batch) => batch.use === use);
+  const own = record.batches.filter((batch) => batch.use === use);
   if (own.length === 0) {
     open.push(`no batch of ${use} was recorded`);
     return;
@@ -92,15 +96,11 @@ function judgeNumbers(batches: readonly BatchRecord[], { open }: BatchFindings):
  * A laminate is laid in one go, which may cross midnight: a layer on one that has set is another bond. And resin is laid before
  * it gels: a laminate laid on another day than the last of its resin was mixed is a slip, or not of this resin.
  */
-function judgeDays(
-  { case: { date } }: Designed,
-  { batches = [], laidOn }: AsBuiltRecord,
-  { faults, open }: BatchFindings,
-): void {
+function judgeDays({ case: { date } }: Designed, { batches, laidOn }: Recorded, { faults, open }: BatchFindings): void {
   const mixed = daysOf(batches, 'laminate resin');
-  const first = daysOf(batches, 'laminate resin', laidOn)?.first;
-  if (date !== undefined && first !== undefined && first < date)
-    faults.push(`laid on ${first}, before the survey of this design on ${date}`);
+  const laid = daysOf(batches, 'laminate resin', laidOn);
+  if (laid !== undefined && laid.first < (date ?? ''))
+    faults.push(`laid on ${laid.first}, before the survey of this design on ${date}`);
   if (mixed === undefined) return;
   if (mixed.last > dayAfter(mixed.first, practice.longestLaying.value))
     open.push(
@@ -109,7 +109,7 @@ function judgeDays(
   if (laidOn === undefined || laidOn === mixed.last) return;
   open.push(`laid on ${laidOn}, the last of its resin mixed on ${mixed.last}: one of these days is wrong`);
   for (const { number, use, useBefore } of batches)
-    if (use === 'laminate resin' && useBefore !== undefined && laidOn > useBefore)
+    if (use === 'laminate resin' && laidOn > (useBefore ?? laidOn))
       faults.push(`batch ${number}: laid on ${laidOn}, to be used before ${useBefore}`);
 }
 

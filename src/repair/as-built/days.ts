@@ -15,6 +15,6 @@ export function daysOf(
   const days = besides === undefined ? [] : [besides];
   for (const { use, mixedOn } of batches) if (use === wanted && mixedOn !== undefined) days.push(mixedOn);
   // As text they are in order.
-  const [first, last] = [days.sort()[0], days.at(-1)];
-  return first === undefined || last === undefined ? undefined : { first, last };
+  const [first, ...later] = days.toSorted();
+  return first === undefined ? undefined : { first, last: later.at(-1) ?? first };
 }

@@ -41,14 +41,14 @@ const FAR_BEYOND =
 export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuiltPoint {
   const { laminate, case: repairCase } = design;
   const { plyThickness: systemPly } = repairCase.laminate;
-  const { layers, thickness, plyThickness = systemPly } = record;
+  const { layers, thickness = 0 as Length, plyThickness = systemPly } = record;
   const least = leastThickness({
     requiredThickness: laminate.thickness.value,
     leastPlies: laminate.leastPlies,
     plyThickness,
     systemPly,
   });
-  const point = measured('thickness', thickness, least, laminate.laidThickness);
+  const point = measured('thickness', record.thickness, least, laminate.laidThickness);
   if (point.verdict !== 'meets') return point;
   const beyond = tooThick(design, record);
   if (beyond !== undefined) {
@@ -57,7 +57,7 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
     return { point: 'thickness', verdict: 'does not meet', text, ...(found && { found }), ...(limit && { limit }) };
   }
   const { resinRichThickness: rich = 0 as Length } = record.inspection ?? {};
-  const fibre = missingTo(rich, thickness as Length);
+  const fibre = missingTo(rich, thickness);
   if (!reaches(fibre, least))
     return {
       point: 'thickness',
@@ -67,7 +67,7 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
       limit: { name: 'least thickness', kind: 'length', value: least, toward: 'up' },
     };
   // Where layers are missing that decides, and the rating counts the lesser of the two readings.
-  if (thickness === undefined || layers === undefined || layers < laminate.plies) return point;
+  if (layers === undefined || layers < laminate.plies) return point;
   const asCounted = laidThickness({ plies: layers, plyThickness });
   if (agreeWithin(thickness, asCounted, practice.layerReadingsApart.value)) return point;
   return {
@@ -92,10 +92,9 @@ export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPo
   const name = `overlap${sidesOfBend(extent).inside}`;
   const laid = extentAsLaid(design, record);
   const point = measured('overlap', record.leastOverlap, laid.overlap.value, extent.overlap.value, name);
-  const { length: totalLength, leastOverlap } = record;
-  if (point.verdict !== 'meets' || totalLength === undefined || leastOverlap === undefined) return point;
+  const { length: totalLength = 0 as Length, leastOverlap = 0 as Length } = record;
   // Where the length falls short that decides.
-  if (!reaches(totalLength, laid.totalLength)) return point;
+  if (point.verdict !== 'meets' || !reaches(totalLength, laid.totalLength)) return point;
   const most = overlapLeft({ totalLength, defectLength: laid.defectLength, taperLength: laid.taper });
   if (leastOverlap <= most || agreeWithin(leastOverlap, most, practice.layerReadingsApart.value)) return point;
   return notShown(

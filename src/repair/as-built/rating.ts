@@ -12,7 +12,7 @@ import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/
 import { assessPipe } from '../found/as-found.js';
 import { forceAlong } from '../found/external-force.js';
 import { openWorkbook } from '../job/open-workbook.js';
-import { open, stage } from '../job/stage.js';
+import { ifKnown, stage } from '../job/stage.js';
 import { attempt, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
@@ -61,7 +61,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     requiredOverlap,
     exponent: work.rules.components.overlayExponent.value,
   });
-  const byThickness = attempt(work, 'rating', () => resistanceAt(work, design.laminate, counted, plyThickness));
+  const byThickness = resistanceAt(work, design.laminate, counted, plyThickness);
   if (byThickness === undefined) {
     const [reason = { text: 'the equations do not reach this thickness' }] = [...work.notCovered, ...work.reasons];
     return unrated(reason);
@@ -113,8 +113,11 @@ function resistanceAt(
   const found = stage(work, 'pipe as found', {}, assessPipe);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
-  if (found === open || strains === open) return undefined;
-  return rateLaid(work, found, strains, laminate, thickness, plyThickness);
+  return ifKnown(
+    stage(work, 'rating', { found, strains }, (_, parts) =>
+      rateLaid(work, parts.found, parts.strains, laminate, thickness, plyThickness),
+    ),
+  );
 }
 
 /** The bond round the pipe, over the overlap, with its factor; a push takes as much of it as a pull. */

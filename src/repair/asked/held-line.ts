@@ -3,18 +3,18 @@ import { need, type Workbook } from '../job/workbook.js';
 /** Heat lengthens a free line and pushes a held one: nobody sees which it is from the pipe at the defect. */
 export function askForHeldLine(work: Workbook): void {
   const { loads, service } = work.case;
-  if (loads.heldLine !== undefined && loads.heldLine !== 'none' && service.lowestTemperature === undefined)
+  if (loads.heldLine === undefined)
+    need(
+      work,
+      'loads.heldLine',
+      'a line that soil or anchors hold along itself pushes when it warms up and pulls when it cools down: the temperature at which it was tied in, or that it is free to move',
+      'the stress engineer of the line',
+    );
+  else if (loads.heldLine !== 'none' && service.lowestTemperature === undefined)
     need(
       work,
       'service.lowestTemperature',
       'a line that is held along itself pulls most when it is coldest: the lowest temperature that its steel reaches in service, in winter and with the line shut in',
       'whoever operates the line',
     );
-  if (loads.heldLine !== undefined) return;
-  need(
-    work,
-    'loads.heldLine',
-    'a line that soil or anchors hold along itself pushes when it warms up and pulls when it cools down: the temperature at which it was tied in, or that it is free to move',
-    'the stress engineer of the line',
-  );
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { designOf, madeOf } from '../../faults/answers.js';
+import { planWork } from '../../../src/repair/index.js';
+import { designOf, madeOf, stepOf } from '../../faults/answers.js';
 import { evenLoss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
 
 /** What a finished repair has to show, and how it is tested. */
@@ -109,8 +110,10 @@ describe('the pressure test', () => {
           'pipe.material.allowableStress': undefined,
         }),
       ).reasons.some(({ text }) => text.includes('would make the sound pipe yield'));
-    const stress = (pressure * 0.1683) / (2 * 0.00711);
+    const { outsideDiameter = Number.NaN, wallThickness } = madeOf(quietLoss).case.pipe;
+    const stress = (pressure * outsideDiameter) / (2 * wallThickness);
     expect(yields(stress * 1.0001)).toBe(false);
+    expect(yields(stress)).toBe(false);
     expect(yields(stress * 0.9999)).toBe(true);
   });
 
@@ -130,6 +133,36 @@ describe('the pressure test', () => {
       );
       expect(warned({ ...changes, 'acceptance.pressureTest': 'none' })).toEqual([]);
     }
+    // As warm in service as on the day: nothing of the heat is left over for the test.
+    const asWarm = { 'service.designPressure': '45 bar', 'service.designTemperature': '25 degC' };
+    expect(warned(asWarm)).toHaveLength(1);
+    expect(warned({ ...asWarm, 'acceptance.pressureTest': 'none' })).toEqual([]);
+  });
+
+  it('is stopped at the least of what bounds it: laminate, level and what hangs on the line', () => {
+    const governing = new Set<string>();
+    for (const bar of [22, 34, 38])
+      for (const rating of [1.02, 2]) {
+        const design = madeOf(
+          withPaths(evenLoss, {
+            'service.designPressure': `${bar} bar`,
+            'pipe.material.allowableStress': undefined,
+            'acceptance.pressureTest.lowestRating': `${1.1 * bar * rating} bar`,
+          }),
+        );
+        const { pressure, resistance } = design.acceptance.pressureTest;
+        expect(resistance).toBeGreaterThan(pressure);
+        const { name, value } = [
+          { name: 'what the laminate resists', value: resistance },
+          { name: 'the test pressure with what it may be over', value: 1.05 * pressure },
+          { name: 'the lowest rating', value: 1.1 * bar * rating * 1e5 },
+        ].reduce((least, each) => (each.value < least.value ? each : least));
+        const [stop] = stepOf(planWork(design), 'pressure-test').stops;
+        expect(stop?.text).toContain(`on the gauge, ${name}`);
+        expect(stop?.amounts?.[0]?.value).toBeCloseTo(value, 3);
+        governing.add(name);
+      }
+    expect(governing.size).toBe(3);
   });
 
   it('is judged by what the laminate resists on that day, cooler and before anything grows', () => {

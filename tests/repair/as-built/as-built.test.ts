@@ -123,6 +123,10 @@ describe('the cure of a record', () => {
     expect(cureOf(quiet())).toBe('not shown');
   });
 
+  it('on steel as cold as the resin cures counts for nothing behind the error of the thermometer, and colder tells nothing', () => {
+    expect([cureOf(quiet(), [60, 10]), cureOf(quiet(), [60, 9.9])]).toEqual(['does not meet', 'not shown']);
+  });
+
   it('by moisture lasts as long as the rows say, and nowhere colder than the sample of the transition', () => {
     const rows = [10, 25, 40].map((degrees, index) => ({
       temperature: `${degrees} degC`,
