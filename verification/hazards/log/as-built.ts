@@ -209,7 +209,7 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/batches.ts: open laid on <laidOn>, the last of its resin mixed on',
       'as-built/batches.ts: faults batch <number>: laid on',
       'as-built/batches.ts: open a batch has no number',
-      'as-built/batches.ts: faults laid on <first>, before the survey of this design on <date>',
+      'as-built/batches.ts: faults laid on <laid.first>, before the survey of this design on <date>',
       'as-built/batches.ts: faults <called>: <place(amounts, found)> mixed at once where <place(amo',
       'as-built/batches.ts: open resin of the laminate mixed on <mixed.first> and on <mixed.last>',
     ],
