@@ -82,7 +82,7 @@ function slotPoints(designed: Slot, { survey }: AsBuiltRecord): AsBuiltPoint[] {
     const text = `the ${name} is larger than the repair was designed for`;
     points.push({ point: 'slot', verdict: 'does not meet', text, found: size, limit, shortfall });
   }
-  if (survey.hole !== undefined && survey.hole > 0)
+  if ((survey.hole ?? 0) > 0)
     points.push({
       point: 'slot',
       verdict: 'does not meet',

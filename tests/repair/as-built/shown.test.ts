@@ -96,7 +96,9 @@ describe('the opening of a slot', () => {
 
   it('of no size is no point of a repair without one', () => {
     const none = { 'survey.slot': { axialLength: 0, circumferentialWidth: 0 } };
-    expect(compared(wallLoss, none).points).toEqual(compared(wallLoss).points);
+    for (const changes of [none, { 'survey.hole': 0 }])
+      expect(compared(wallLoss, changes).points).toEqual(compared(wallLoss).points);
+    expect(compared(slotted).points.map(({ point }) => point)).not.toContain(undefined);
   });
 });
 
