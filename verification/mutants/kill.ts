@@ -40,6 +40,12 @@ function counted(text: string | undefined, how: string): string | undefined {
   return text?.replace('function stryCov_9fa48() {', `function stryCov_9fa48() { ${how} return;`);
 }
 
+/**
+ * Of this many tests a change is asked, the quickest, and of the laws and the second route besides. What only a later one would
+ * notice counts as unnoticed.
+ */
+const MOST_ASKED = 300;
+
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
 
@@ -131,17 +137,12 @@ export class Killer {
   /** @param before the test that noticed it the last time, which is asked first */
   fateOf(mutant: Mutant, before?: string): Fate {
     const { id } = mutant;
-    const asIs = this.inOrder(
-      mutant,
-      this.tests.filter(({ differences }) => differences.has(id)),
-      before,
-    );
-    const anew = this.inOrder(
-      mutant,
-      this.tests.filter(({ file }) => this.atLoad.sources.has(id) || this.atLoad.tests.get(file)?.has(id)),
-      before,
-    );
-    const asked = new Set([...asIs, ...anew]).size;
+    const ordered = this.inOrder(mutant, before);
+    const differs = ordered.filter(({ differences }) => differences.has(id));
+    const atLoad = ordered.filter(({ file }) => this.atLoad.sources.has(id) || this.atLoad.tests.get(file)?.has(id));
+    const asked = new Set([...differs, ...atLoad]).size;
+    const asIs = differs.filter(({ file }, place) => place < MOST_ASKED || file.startsWith('verification/'));
+    const anew = atLoad.slice(0, MOST_ASKED);
     this.switches.activeMutant = id;
     try {
       const by =
@@ -171,10 +172,10 @@ export class Killer {
     return (test) => () => again(test, reloaded);
   }
 
-  private inOrder({ file }: Mutant, tests: readonly Test[], before: string | undefined): readonly Test[] {
+  private inOrder({ file }: Mutant, before: string | undefined): readonly Test[] {
     const counts = this.noticed.get(file);
     const rank = (test: Test): number => (fullName(test) === before ? Infinity : (counts?.get(test) ?? 0));
-    return tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
+    return this.tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
   }
 
   /** How often the test, its file and the sources come by. */
