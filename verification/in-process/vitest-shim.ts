@@ -45,7 +45,10 @@ function testOne(name: string, body: (given: typeof context) => unknown): void {
   const run = (): void => {
     try {
       const result = body(context);
-      if (result instanceof Promise) throw new Error('a test that waits cannot be run here');
+      if (result instanceof Promise) {
+        result.catch(() => undefined);
+        throw new Error('a test that waits cannot be run here');
+      }
     } catch (error) {
       if (!(error instanceof Skip)) throw error;
     }
