@@ -41,8 +41,8 @@ function counted(text: string | undefined, how: string): string | undefined {
 }
 
 /**
- * Of this many tests a change is asked, the quickest, and of the laws and the second route besides. What only a later one would
- * notice counts as unnoticed.
+ * Of this many tests a change is asked, the quickest, and of the second route besides. What only a later one would notice counts
+ * as unnoticed.
  */
 const MOST_ASKED = 300;
 
@@ -141,8 +141,8 @@ export class Killer {
     const differs = ordered.filter(({ differences }) => differences.has(id));
     const atLoad = ordered.filter(({ file }) => this.atLoad.sources.has(id) || this.atLoad.tests.get(file)?.has(id));
     const asked = new Set([...differs, ...atLoad]).size;
-    const asIs = differs.filter(({ file }, place) => place < MOST_ASKED || file.startsWith('verification/'));
-    const anew = atLoad.slice(0, MOST_ASKED);
+    const asIs = differs.filter(({ file }, place) => place < MOST_ASKED || file.startsWith('verification/whole-job/'));
+    const anew = atLoad.slice(0, MOST_ASKED / 3);
     this.switches.activeMutant = id;
     try {
       const by =

@@ -37,10 +37,13 @@ export function asked(mutants: readonly Mutant[], word: string): readonly Mutant
 /** These read the code, or bundle it themselves. */
 const ABOUT_CODE = /case-table|no-arithmetic|timeline-imports|hazards\/log|put-back|bench|perturbation|report\.test/u;
 
+/** As long as all others together. */
+const LONG = /laws\/laws|each-hour-designed|usual-spans/u;
+
 export function killSuite(of: Of, tests: readonly string[], verification: readonly string[]): string[] {
   const wanted =
     of === 'job'
       ? /^tests\/(?:faults|repair)\/|^verification\/(?:laws|whole-job|hazards)\//u
       : /^tests\/(?:mechanics|pipe|laminate|wrap|resin|cure|site|seal|acceptance|formula|properties)\/|^verification\/(?:derivations|datasets|limits|rules)\/|^verification\/cases\.test/u;
-  return [...tests, ...verification].filter((file) => wanted.test(file) && !ABOUT_CODE.test(file));
+  return [...tests, ...verification].filter((file) => wanted.test(file) && !ABOUT_CODE.test(file) && !LONG.test(file));
 }
