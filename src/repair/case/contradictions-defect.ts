@@ -1,5 +1,5 @@
 import { agree, exceeds, spans } from '../../numeric/index.js';
-import { circumference, defectCircleDiameter, metalLossDepth, remainingWall } from '../../pipe/index.js';
+import { defectCircleDiameter, metalLossDepth, remainingWall } from '../../pipe/index.js';
 import { exactly, type Length, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { Defect, PipeAsBuilt, ProfilePoint } from './case.js';
@@ -8,12 +8,10 @@ import { atLeast, atMost, type Note } from './contradiction.js';
 const READING = 'defect.remainingWall';
 
 /** What contradicts itself in a defect, its hole, its profile and its growth, or between it and the pipe. */
-export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
-  const { wallThickness: t, outsideDiameter } = pipe;
+export function inDefect(defect: Defect, { wallThickness: t }: PipeAsBuilt, round: Length, note: Note): void {
   const { kind, circumferentialWidth, remainingWall: left, holeDiameter, profile, growth } = defect;
   if (left > t) atMost(note, READING, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
-  const round = outsideDiameter === undefined ? pipe.circumference : circumference({ outsideDiameter });
-  if (round !== undefined && exceeds(circumferentialWidth, round))
+  if (exceeds(circumferentialWidth, round))
     atMost(note, 'defect.circumferentialWidth', ['the circumference of the pipe', 'length', round]);
   if (holeDiameter !== undefined && kind !== 'through-wall hole') {
     const instead =
@@ -76,15 +74,14 @@ function inSlot({ kind, axialLength, circumferentialWidth, slot, holeAtEndOfLife
 }
 
 /** A neighbour lies on this pipe, and leaves metal between its two ends round it. */
-function inNeighbours({ neighbours }: Defect, t: Length, round: Length | undefined, note: Note): void {
+function inNeighbours({ neighbours }: Defect, t: Length, round: Length, note: Note): void {
   if (neighbours === undefined || neighbours === 'none') return;
   for (const [index, { remainingWall: left, circumferentialWidth, gapRound }] of neighbours.entries()) {
     const path = `defect.neighbours[${index}]`;
     if (left > t) atMost(note, `${path}.remainingWall`, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
-    if (round !== undefined && exceeds(circumferentialWidth, round))
+    if (exceeds(circumferentialWidth, round))
       atMost(note, `${path}.circumferentialWidth`, ['the circumference of the pipe', 'length', round]);
-    if (round !== undefined && exceeds(gapRound, round))
-      atMost(note, `${path}.gapRound`, ['the circumference of the pipe', 'length', round]);
+    if (exceeds(gapRound, round)) atMost(note, `${path}.gapRound`, ['the circumference of the pipe', 'length', round]);
   }
 }
 

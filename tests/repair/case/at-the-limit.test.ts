@@ -61,6 +61,11 @@ const sheet = { form: 'sheet', width: length.m(1), rollLength: length.m(20) };
 const { cure } = laminate;
 if (cure.mechanism !== 'two-part reaction') throw new Error('the example has a resin of two parts');
 
+const row = { temperature: temperature.degC(20), humidity: 0.6, cureTime: time.hour(6), workingTime: time.minute(30) };
+/** Half of it fibre. */
+const byWeight = (fabricWeight: number): RepairCase =>
+  withPaths(partWall, { 'resin.fabricWeight': fabricWeight, 'resin.fibreMassFraction': 0.5 });
+
 /** A limit that may be met, and the first number beyond it. */
 const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: number, beyond: number])[] = [
   ['the wall left, the wall', partWall, 'defect.remainingWall', wallThickness, above(wallThickness)],
@@ -173,6 +178,17 @@ const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: num
     cure.referenceTemperature,
     below(cure.referenceTemperature),
   ],
+  [
+    'working time, cure time, of a sheet with rows',
+    withPaths(partWall, { 'laminate.cure': { mechanism: 'moisture', rows: [row] } }),
+    'laminate.cure.rows.0.workingTime',
+    row.cureTime,
+    above(row.cureTime),
+  ],
+  // 0.5 kg/m2 of fabric, half of the mass of 1 mm: 1000 kg/m3.
+  ['a ply, the lightest there is', byWeight(0.5), 'laminate.plyThickness', length.mm(1), above(length.mm(1))],
+  // 1.3 kg/m2: 2600 kg/m3.
+  ['a ply, the heaviest there is', byWeight(1.3), 'laminate.plyThickness', length.mm(1), below(length.mm(1))],
   ['working time, cure time', partWall, 'filler.cure.workingTime', time.hour(4), above(time.hour(4))],
 ];
 
@@ -213,6 +229,8 @@ describe('two fields that meet', () => {
   it('are a reading of the day of the survey, and not of the day after it', () => {
     expect(refused(surveyed, {})).toBeUndefined();
     expect(refused(surveyed, { date: '2026-02-28' })).toBe('service.recentPressure.date');
+    // What is no day is before none.
+    expect(refused(surveyed, { date: '1 March 2026' })).toBeUndefined();
   });
 
   it('are the wall of today and a wall of the past below it, however whole the pipe is today', () => {
