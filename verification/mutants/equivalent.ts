@@ -1,4 +1,5 @@
 import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { equivalentInCase } from './equivalent-in-case.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import type { Mutant } from './instrument.js';
 
@@ -13,17 +14,6 @@ export const equivalents: readonly Equivalent[] = [
     `${KNOWN}: what strains are allowed rests on what was found, and is open with it`,
     [['found === open', 'false']],
   ),
-  ...alike(
-    'src/repair/case/contradictions.ts',
-    'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
-    [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
-  ),
-  ...alike(
-    'src/repair/case/contradictions-defect.ts',
-    'two readings that are alike agree, and nothing is said of them',
-    [['depth > stated', 'depth >= stated']],
-  ),
-  ...alike('src/repair/case/sized-by-surge.ts', TIE, [['surge <= designPressure', 'surge < designPressure']]),
   ...alike(
     'src/repair/job/workbook.ts',
     'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
@@ -165,6 +155,7 @@ export const equivalents: readonly Equivalent[] = [
     'only the names are read, not what stands beside the name of a reading',
     [['true', 'false']],
   ),
+  ...equivalentInCase,
   ...equivalentInPlan,
 ];
 

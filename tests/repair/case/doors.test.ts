@@ -36,7 +36,7 @@ function issuesIn(act: () => unknown): readonly CaseIssue[] {
 }
 
 describe('the typed door', () => {
-  it.each<[string, unknown, unknown, string?]>([
+  it.each<[string, unknown, unknown]>([
     ['service.designPressure', -1, -1],
     ['service.designPressure', '4 MPa', '"4 MPa"'],
     ['defect.kind', 5, 5],
@@ -52,9 +52,9 @@ describe('the typed door', () => {
     ['laminate.poissonRatio', '0.3', '"0.3"'],
     ['defect.neighbours', [], 'a list'],
     ['defect.profile', [{ position: 0, depth: 0.001 }], 'a list'],
-    ['crew', { start: '24:00', crews: 1, layingSpeed: 0.03 }, '"24:00"', 'crew.start'],
-  ])('hands back what stands at %s, a number as a number: %j', (path, value, shown, parameter = path) => {
-    expect(refusalOf({ [path]: value })).toMatchObject({ parameter, value: shown });
+    ['crew.start', '24:00', '"24:00"'],
+  ])('hands back what stands at %s, a number as a number: %j', (path, value, shown) => {
+    expect(refusalOf({ [path]: value })).toMatchObject({ parameter: path, value: shown });
   });
 
   it('hands back the field of two that clash, with its value and its unit', () => {
