@@ -7,6 +7,12 @@ const ABSENT = 'no number is above or below one that is not there';
 const NONE = 'the word "none" has none of the members that are looked at';
 
 export const equivalentInCase: readonly Equivalent[] = [
+  ...alike(at('admit'), 'what is neither a number nor a text that says why is read as nothing', [
+    ["typeof number === 'string'", 'true'],
+  ]),
+  ...alike(at('check-case'), 'a list of unusual numbers that nobody asked for is thrown away', [
+    ['[]', '["Stryker was here"]'],
+  ]),
   ...alike(
     at('contradictions'),
     'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
@@ -22,6 +28,7 @@ export const equivalentInCase: readonly Equivalent[] = [
   ...alike(at('contradictions-defect'), 'two readings that are alike agree, and nothing is said of them', [
     ['depth > stated', 'depth >= stated'],
   ]),
+  ...alike(at('contradictions-defect'), NONE, [["growth === 'none'", 'false']]),
   ...alike(at('contradictions-defect'), ABSENT, [
     [
       'holeDiameter !== undefined && holeAtEndOfLife !== undefined',

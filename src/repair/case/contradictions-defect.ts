@@ -42,7 +42,6 @@ export function inDefect(defect: Defect, { wallThickness: t }: PipeAsBuilt, roun
 
 /** A hole lies inside the circle round the defect, or the extents of the defect were not measured. */
 function inHoles({ axialLength, circumferentialWidth, holeDiameter, holeAtEndOfLife }: Defect, note: Note): void {
-  if (holeDiameter === undefined && holeAtEndOfLife === undefined) return;
   const across = defectCircleDiameter({ defectLength: axialLength, defectWidth: circumferentialWidth });
   for (const [path, hole] of [
     ['defect.holeDiameter', holeDiameter],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { interval } from '../../../src/doubt/index.js';
 import { isCalculationError } from '../../../src/formula/index.js';
-import { type CaseIssue, isCaseError, parseCase } from '../../../src/json/index.js';
+import { type CaseIssue, encodeCase, isCaseError, parseCase } from '../../../src/json/index.js';
 import { length } from '../../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../../src/repair/index.js';
 import { caseOf, designOf } from '../../faults/answers.js';
@@ -48,6 +48,7 @@ describe('the typed door', () => {
     ['title', '', '""'],
     ['laminate.cure', 5, 5],
     ['laminate.cure.mechanism', 'toString', '"toString"'],
+    ['laminate.cure.mechanism', ['moisture'], 'a list'],
     ['laminate.cure.mechanism', undefined, 'missing'],
     ['laminate.poissonRatio', '0.3', '"0.3"'],
     ['defect.neighbours', [], 'a list'],
@@ -110,6 +111,22 @@ describe('the typed door', () => {
   });
 });
 
+describe('a case that is let in', () => {
+  it('is held as it is, and nothing is added to it', () => {
+    expect(designRepair(partWall).case).toStrictEqual(partWall);
+  });
+
+  it('has no number below nothing where it says minus zero', () => {
+    const { case: held } = designRepair(withPaths(partWall, { 'defect.remainingWall': -0 }));
+    expect(held.defect.remainingWall).toBe(0);
+  });
+
+  it.each([leak, loss])('is read again from what is written of it: %#', (file) => {
+    const read = parseCase(JSON.stringify(file));
+    expect(caseOf(encodeCase(read)).laminate).toEqual(read.case.laminate);
+  });
+});
+
 describe('a path that names no number', () => {
   it.each<[path: string, value: unknown]>([
     ['title', 'part-wall metal loss'],
@@ -128,6 +145,7 @@ describe('the door of the documents', () => {
     ['service.designPressure', 6, 'service.designPressure is 6; expected a gauge pressure above 0 as text with a unit'],
     ['laminate.poissonRatio', '0.3', 'laminate.poissonRatio is "0.3"; expected a plain number'],
     ['service.surge', [5], /^service\.surge is \[5\]; expected "included", or a gauge pressure/u],
+    ['defect.growth.depth', 'fast', /^defect\.growth\.depth: (?!.*expected)/u],
     ['pipe.size.schedule', true, 'pipe.size.schedule is true; expected text or a number'],
     ['laminate.cure.mechanism', undefined, 'laminate.cure.mechanism is missing; expected one of'],
     ['laminate.cure.mechanism', 'heat', 'laminate.cure.mechanism is "heat"; expected one of'],
