@@ -18,8 +18,15 @@ export const equivalentInCase: readonly Equivalent[] = [
     'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
     [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
   ),
-  ...alike(at('contradictions'), NONE, [["fitting === 'none'", 'false']]),
+  ...alike(at('contradictions'), NONE, [
+    ["fitting === 'none'", 'false'],
+    ["cycles !== 'none'", 'true'],
+    ["cracking === 'none'", 'false'],
+  ]),
   ...alike(at('contradictions'), ABSENT, [
+    ['tensileStrength !== undefined', 'true'],
+    ['allowableStress !== undefined', 'true'],
+    ['lowestTemperature !== undefined', 'true'],
     ['dry !== undefined && wet !== undefined', 'true'],
     ['dry !== undefined', 'true'],
     ['wet !== undefined', 'true'],
@@ -43,6 +50,9 @@ export const equivalentInCase: readonly Equivalent[] = [
     'a line that is emptied has no procedure, and nothing is said of a text that is not there',
     [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
   ),
-  ...alike(at('contradictions-texts'), NONE, [["protection !== 'none'", 'true']]),
+  ...alike(at('contradictions-texts'), NONE, [
+    ["protection !== 'none'", 'true'],
+    ["cracking !== 'none'", 'true'],
+  ]),
   ...alike(at('sized-by-surge'), TIE, [['surge <= designPressure', 'surge < designPressure']]),
 ];

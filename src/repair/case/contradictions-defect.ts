@@ -88,7 +88,7 @@ function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, 
   const wall = ['the wall', 'length', t, 'pipe.wallThickness'] as const;
   let before = Number.NEGATIVE_INFINITY;
   let path = '';
-  let [deepest, at] = [0 as Length, ''];
+  let [deepest, at] = [Number.NEGATIVE_INFINITY as Length, ''];
   let inOrder = true;
   for (const [index, { position, depth }] of profile.entries()) {
     const limit = path;
@@ -100,7 +100,7 @@ function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, 
       note({ path: `${path}.position`, must: line(must, point), limit: `${limit}.position` });
     }
     if (depth > t) atMost(note, `${path}.depth`, wall, ': a defect is not deeper than the wall');
-    if (depth > deepest || at === '') [deepest, at] = [depth, path];
+    if (depth > deepest) [deepest, at] = [depth, path];
     before = position;
   }
   if (deepest <= t && defect.remainingWall <= t) atDeepest(deepest, `${at}.depth`, t, defect.remainingWall, note);

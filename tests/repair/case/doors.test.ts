@@ -170,6 +170,12 @@ describe('fields that clash', () => {
       ['defect.remainingWall'],
     ],
     [
+      'a profile whose last point lies before the others',
+      loss,
+      { 'defect.profile.14.position': '0 in' },
+      ['defect.profile[14].position'],
+    ],
+    [
       'what protects under the wrap, in letters of two alphabets',
       loss,
       // The second letter is a Cyrillic one.
