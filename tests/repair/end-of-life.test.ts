@@ -96,6 +96,13 @@ describe('the end of life', () => {
     expect(looksFor(leaking)).toEqual([true, true]);
   });
 
+  it('takes the wrap off after the life that it was designed for, and before at what it shows', () => {
+    const { comesOff } = endOfLife(designed(growing));
+    expect(comesOff.flatMap(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([time.year(20)]);
+    for (const word of ['leak', 'reading', 'design pressure'])
+      expect(comesOff.some(({ text }) => text.includes(word))).toBe(true);
+  });
+
   it('never inspects later for a faster loss, a shorter life or a shorter interval, and never after the life', () => {
     fc.assert(
       fc.property(
