@@ -5,7 +5,7 @@ import { type Defect, designRepair, endOfLife, planWork, type RepairCase } from 
 import { calculationSheet } from '../../src/report/index.js';
 import { iso24817 } from '../../src/rules/index.js';
 import { designed } from './by-use.js';
-import { leaking, partWall } from './example-case.js';
+import { leaking, partWall, sealed } from './example-case.js';
 
 const growing: RepairCase = {
   ...partWall,
@@ -89,11 +89,14 @@ describe('the end of life', () => {
   it('looks at a hole for what weeps, and at a loss that grows for its length', () => {
     const looksFor = (repairCase: RepairCase) => {
       const texts = endOfLife(designed(repairCase)).measure.map(({ text }) => text);
-      return ['Weeping', 'Length of the loss'].map((word) => texts.some((text) => text.startsWith(word)));
+      return ['Weeping', 'Length of the loss', 'Rust or swelling over the seal'].map((word) =>
+        texts.some((text) => text.startsWith(word)),
+      );
     };
-    expect(looksFor(partWall)).toEqual([false, false]);
-    expect(looksFor(growing)).toEqual([false, true]);
-    expect(looksFor(leaking)).toEqual([true, true]);
+    expect(looksFor(partWall)).toEqual([false, false, false]);
+    expect(looksFor(growing)).toEqual([false, true, false]);
+    expect(looksFor(leaking)).toEqual([true, true, false]);
+    expect(looksFor(sealed)).toEqual([true, true, true]);
   });
 
   it('takes the wrap off after the life that it was designed for, and before at what it shows', () => {

@@ -155,6 +155,7 @@ export const equivalents: readonly Equivalent[] = [
     'only the names are read, not what stands beside the name of a reading',
     [['true', 'false']],
   ),
+  ...alike('src/repair/end-of-life.ts', 'no day is a text that is not there', [['date !== undefined', 'true']]),
   ...equivalentInCase,
   ...equivalentInPlan,
 ];
