@@ -74,7 +74,7 @@ export function endOfLife(design: Designed): EndOfLife {
     life,
     wallLasts,
     inspectWithin: within,
-    inspectBy: ofOwner !== undefined && within === ofOwner ? 'interval of the owner' : 'half of the remaining life',
+    inspectBy: within === ofOwner ? 'interval of the owner' : 'half of the remaining life',
     inspections: multiples(within, life, most).map((after) => inspectionAt(after as Time)),
     measure: measured(design),
     comesOff: reasonsToComeOff(life),

@@ -54,6 +54,13 @@ const something = [
   'notch ply',
 ];
 
+/** The words for nothing in other mouths, each alone. */
+const alone = [
+  ...['nobody', 'someone', 'undecided', 'unclear', 'unsure', 'open', 'absent', 'later', 'to do', 'done', 'available'],
+  ...['as above', 'ditto', 'me', 'us', 'test', 'nein', 'nichts', 'niemand', 'unbekannt', 'offen', 'ja', 'rien'],
+  ...['inconnu', 'ninguno', 'nada', 'nadie', 'nessuno', 'verbal', 'by mouth', 'n0ne', 'we', 'it', 'as usual'],
+];
+
 const carbon = withPaths(loss, { [proposed.fibre]: 'carbon' });
 const tested = { environment: 'sour', test: { method: 'wet MPI', result: 'no crack found', date: '2026-05-04' } };
 const sour = withPaths(loss, { [proposed.cracking]: tested });
@@ -103,6 +110,13 @@ describe.each(texts)('%s', (path, file, asks) => {
     const said = withPaths(file, { [path]: text });
     expect(refusedFields(said)).toContain(path);
     expect(() => designOf(said)).toThrow('in the letters of one alphabet');
+  });
+});
+
+describe('who states that there is no hazard', () => {
+  it.each(alone)('is nobody: "%s"', (text) => {
+    const said = withPaths(quietLoss, { 'service.contents': 'stream 4', 'service.hazardsStatedBy': text });
+    expect(asksFor(said, 'service.hazards')).toBe(true);
   });
 });
 

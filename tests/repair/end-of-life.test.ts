@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { corrosionRate, length, temperature, time } from '../../src/quantity/index.js';
 import { type Defect, designRepair, endOfLife, planWork, type RepairCase } from '../../src/repair/index.js';
 import { calculationSheet } from '../../src/report/index.js';
+import { iso24817 } from '../../src/rules/index.js';
 import { designed } from './by-use.js';
-import { leaking, partWall } from './example-case.js';
+import { leaking, partWall, sealed } from './example-case.js';
 
 const growing: RepairCase = {
   ...partWall,
@@ -72,6 +73,37 @@ describe('the end of life', () => {
     const still = endOfLife(designed(partWall));
     expect(still.wallLasts).toEqual({ known: false, because: 'the case states no further loss' });
     expect(still.inspections[0]).not.toHaveProperty('day');
+  });
+
+  it('counts down to the least wall of the rule set that it was designed by', () => {
+    const throughWallBelow = { ...iso24817.throughWallBelow, value: length.mm(2) };
+    const design = designRepair(growing, { rules: { ...iso24817, throughWallBelow } });
+    if (design.verdict !== 'designed') throw new Error(design.verdict);
+    // 5 mm less 0.1 mm a year, down to 2 mm.
+    expect(endOfLife(design).wallLasts).toMatchObject({
+      time: expect.closeTo(time.year(30), 0),
+      until: length.mm(2),
+    });
+  });
+
+  it('looks at a hole for what weeps, and at a loss that grows for its length', () => {
+    const looksFor = (repairCase: RepairCase) => {
+      const texts = endOfLife(designed(repairCase)).measure.map(({ text }) => text);
+      return ['Weeping', 'Length of the loss', 'Rust or swelling over the seal'].map((word) =>
+        texts.some((text) => text.startsWith(word)),
+      );
+    };
+    expect(looksFor(partWall)).toEqual([false, false, false]);
+    expect(looksFor(growing)).toEqual([false, true, false]);
+    expect(looksFor(leaking)).toEqual([true, true, false]);
+    expect(looksFor(sealed)).toEqual([true, true, true]);
+  });
+
+  it('takes the wrap off after the life that it was designed for, and before at what it shows', () => {
+    const { comesOff } = endOfLife(designed(growing));
+    expect(comesOff.flatMap(({ amounts = [] }) => amounts.map(({ value }) => value))).toEqual([time.year(20)]);
+    for (const word of ['leak', 'reading', 'design pressure'])
+      expect(comesOff.some(({ text }) => text.includes(word))).toBe(true);
   });
 
   it('never inspects later for a faster loss, a shorter life or a shorter interval, and never after the life', () => {

@@ -55,7 +55,7 @@ function notedIn(repairCase: unknown): string[] {
     {
       read: (_, value) => value,
       report: (problem) => expect.unreachable(`${writtenPlace(problem.place)}: ${problem.sort}`),
-      unusual: (_field, _value, place) => noted.push(writtenPlace(place)),
+      unusual: (_kind, _usual, _value, place) => noted.push(writtenPlace(place)),
     },
     caseTable,
     repairCase,

@@ -1,5 +1,6 @@
 import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
 import { equivalentInRecord } from './equivalent-in-as-built.js';
+import { equivalentInCase } from './equivalent-in-case.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import type { Mutant } from './instrument.js';
 
@@ -9,17 +10,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
-  ...alike(
-    'src/repair/case/contradictions.ts',
-    'a line that is emptied has no pressure, and nothing is above the design pressure that is not there',
-    [["atWork.state !== 'empty, dry, isolated, vented'", 'true']],
-  ),
-  ...alike(
-    'src/repair/case/contradictions-defect.ts',
-    'two readings that are alike agree, and nothing is said of them',
-    [['depth > stated', 'depth >= stated']],
-  ),
-  ...alike('src/repair/case/sized-by-surge.ts', TIE, [['surge <= designPressure', 'surge < designPressure']]),
   ...alike(
     'src/repair/job/workbook.ts',
     'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
@@ -128,6 +118,8 @@ export const equivalents: readonly Equivalent[] = [
     ['[]', '["Stryker was here"]'],
   ]),
   ...equivalentInRecord,
+  ...alike('src/repair/end-of-life.ts', 'no day is a text that is not there', [['date !== undefined', 'true']]),
+  ...equivalentInCase,
   ...equivalentInPlan,
 ];
 

@@ -1,13 +1,13 @@
 import type { Kind } from '../../quantity/index.js';
 import { PLAIN_LINE } from '../../quantity/plain-text.js';
 import type { Place } from './place.js';
-import type { AmountField, EitherField, Field, Fields, VariantsField } from './table-field.js';
+import type { AmountField, EitherField, Field, Fields, Span, VariantsField } from './table-field.js';
 
 /** What is wrong at one place of a case. */
 export type Problem = { readonly place: Place | undefined } & (
   | { readonly sort: 'missing'; readonly field: Field }
   /** Nothing that the field takes; `why` says what a text lacks. */
-  | { readonly sort: 'unfit'; readonly field: Field; readonly value: unknown; readonly why?: string }
+  | { readonly sort: 'unfit'; readonly field: Field; readonly value: unknown; readonly why?: string | undefined }
   | { readonly sort: 'outside'; readonly field: AmountField; readonly value: unknown }
   | { readonly sort: 'unknown'; readonly fields: Fields; readonly value: unknown }
 );
@@ -20,7 +20,7 @@ export interface Door {
   readonly keep?: (kind: Kind, value: number, within: Place | undefined, key: string | number) => unknown;
   readonly report: (problem: Problem) => void;
   /** Takes note of a number that may be right and lies outside the usual span of its field. */
-  readonly unusual?: (field: AmountField, value: number, place: Place) => void;
+  readonly unusual?: (kind: AmountField['kind'], usual: Span, value: number, place: Place) => void;
 }
 
 /** A copy of a whole case, or the report that it is none. */
@@ -86,7 +86,7 @@ export function admit(
       if (isText(value, PLAIN_LINE)) return value;
       break;
     case 'name':
-      if (isText(value, PLAIN_LINE) || Number.isFinite(value)) return value;
+      if (isText(value, PLAIN_LINE) || isFiniteNumber(value)) return value;
       break;
     case 'clock':
       if (isText(value, CLOCK)) return value;
@@ -114,18 +114,17 @@ function admitRows(door: Door, row: Field, rows: readonly unknown[], place: Plac
 }
 
 function admitAmount(door: Door, field: AmountField, value: unknown, within: Place | undefined, key: string | number) {
-  const { kind } = field;
+  const { kind, usual } = field;
   const plain = kind === 'number' || kind === 'count';
   const number = plain ? value : door.read(kind, value, within, key);
-  if (typeof number !== 'number' || !Number.isFinite(number)) {
-    const told = { place: { within, key }, field, value };
-    door.report(
-      typeof number === 'string' && !plain ? { sort: 'unfit', ...told, why: number } : { sort: 'unfit', ...told },
-    );
+  if (!isFiniteNumber(number)) {
+    const why = !plain && typeof number === 'string' ? number : undefined;
+    door.report({ sort: 'unfit', place: { within, key }, field, value, why });
     return value;
   }
   if (!inBounds(field, number)) door.report({ sort: 'outside', place: { within, key }, field, value });
-  else if (door.unusual !== undefined && !isUsual(field, number)) door.unusual(field, number, { within, key });
+  else if (usual !== undefined && (number < usual[0] || number > usual[1]))
+    door.unusual?.(kind, usual, number, { within, key });
   // A minus zero would come back from text as a plain zero, and no pipe can tell the two apart.
   const kept = number === 0 ? 0 : number;
   return plain || door.keep === undefined ? kept : door.keep(kind, kept, within, key);
@@ -164,16 +163,15 @@ export function inBounds({ kind, above, from, below, to }: AmountField, value: n
   return kind !== 'count' || Number.isSafeInteger(value);
 }
 
-/** Whether a number lies within the usual span of its field. */
-export function isUsual({ usual }: AmountField, value: number): boolean {
-  return usual === undefined || (value >= usual[0] && value <= usual[1]);
-}
-
 /** A time of day. */
 export const CLOCK = /^(?:[01]\d|2[0-3]):[0-5]\d$/u;
 
 function isText(value: unknown, pattern: RegExp): boolean {
   return typeof value === 'string' && pattern.test(value);
+}
+
+function isFiniteNumber(value: unknown): value is number {
+  return Number.isFinite(value);
 }
 
 function isObject(value: unknown): value is object {

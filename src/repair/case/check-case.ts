@@ -8,14 +8,14 @@ import { contradictions } from './contradictions.js';
 import { boundsInWords, expectedOf } from './expected.js';
 import { valueAt, writtenPlace } from './place.js';
 import { caseTable } from './table.js';
-import type { AmountField, Field } from './table-field.js';
+import type { AmountField, Field, Span } from './table-field.js';
 
 /** A number of a case that lies outside the usual span of its field. */
 export interface Unusual {
   readonly path: string;
   readonly kind: AmountField['kind'];
   readonly value: number;
-  readonly usual: readonly [least: number, most: number];
+  readonly usual: Span;
 }
 
 /**
@@ -30,9 +30,7 @@ export function checkCase(given: RepairCase, unusual: Unusual[] = []): RepairCas
   const typedDoor: Door = {
     read: (_, value) => value,
     report: refuseField,
-    unusual: ({ kind, usual }, value, place) => {
-      if (usual !== undefined) unusual.push({ path: writtenPlace(place), kind, value, usual });
-    },
+    unusual: (kind, usual, value, place) => unusual.push({ path: writtenPlace(place), kind, value, usual }),
   };
   const repairCase = admitWhole(typedDoor, caseTable, given) as RepairCase;
   contradictions(repairCase, (found) => refuseContradiction(found, repairCase));
@@ -65,13 +63,8 @@ function refuseContradiction({ path, must: { text, amounts = [] } }: Contradicti
     const { kind, value } = amounts[Number(index)] as Amount;
     return `${value} ${unitOf(kind)}`.trimEnd();
   });
-  const value = valueAt(repairCase, path);
-  invalid(
-    path,
-    value,
-    typeof value === 'number' && amounts[0] !== undefined ? unitOf(amounts[0].kind) : '',
-    `must ${must}`,
-  );
+  const [limit] = amounts;
+  invalid(path, valueAt(repairCase, path), limit === undefined ? '' : unitOf(limit.kind), `must ${must}`);
 }
 
 function inWords(field: Field): string {

@@ -1,5 +1,5 @@
 import { agree, exceeds, spans } from '../../numeric/index.js';
-import { circumference, defectCircleDiameter, metalLossDepth, remainingWall } from '../../pipe/index.js';
+import { defectCircleDiameter, metalLossDepth, remainingWall } from '../../pipe/index.js';
 import { exactly, type Length, line, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { Defect, PipeAsBuilt, ProfilePoint } from './case.js';
@@ -8,12 +8,10 @@ import { atLeast, atMost, type Note } from './contradiction.js';
 const READING = 'defect.remainingWall';
 
 /** What contradicts itself in a defect, its hole, its profile and its growth, or between it and the pipe. */
-export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
-  const { wallThickness: t, outsideDiameter } = pipe;
+export function inDefect(defect: Defect, { wallThickness: t }: PipeAsBuilt, round: Length, note: Note): void {
   const { kind, circumferentialWidth, remainingWall: left, holeDiameter, profile, growth } = defect;
   if (left > t) atMost(note, READING, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
-  const round = outsideDiameter === undefined ? pipe.circumference : circumference({ outsideDiameter });
-  if (round !== undefined && exceeds(circumferentialWidth, round))
+  if (exceeds(circumferentialWidth, round))
     atMost(note, 'defect.circumferentialWidth', ['the circumference of the pipe', 'length', round]);
   if (holeDiameter !== undefined && kind !== 'through-wall hole') {
     const instead =
@@ -44,7 +42,6 @@ export function inDefect(defect: Defect, pipe: PipeAsBuilt, note: Note): void {
 
 /** A hole lies inside the circle round the defect, or the extents of the defect were not measured. */
 function inHoles({ axialLength, circumferentialWidth, holeDiameter, holeAtEndOfLife }: Defect, note: Note): void {
-  if (holeDiameter === undefined && holeAtEndOfLife === undefined) return;
   const across = defectCircleDiameter({ defectLength: axialLength, defectWidth: circumferentialWidth });
   for (const [path, hole] of [
     ['defect.holeDiameter', holeDiameter],
@@ -76,15 +73,14 @@ function inSlot({ kind, axialLength, circumferentialWidth, slot, holeAtEndOfLife
 }
 
 /** A neighbour lies on this pipe, and leaves metal between its two ends round it. */
-function inNeighbours({ neighbours }: Defect, t: Length, round: Length | undefined, note: Note): void {
+function inNeighbours({ neighbours }: Defect, t: Length, round: Length, note: Note): void {
   if (neighbours === undefined || neighbours === 'none') return;
   for (const [index, { remainingWall: left, circumferentialWidth, gapRound }] of neighbours.entries()) {
     const path = `defect.neighbours[${index}]`;
     if (left > t) atMost(note, `${path}.remainingWall`, ['the nominal wall', 'length', t, 'pipe.wallThickness']);
-    if (round !== undefined && exceeds(circumferentialWidth, round))
+    if (exceeds(circumferentialWidth, round))
       atMost(note, `${path}.circumferentialWidth`, ['the circumference of the pipe', 'length', round]);
-    if (round !== undefined && exceeds(gapRound, round))
-      atMost(note, `${path}.gapRound`, ['the circumference of the pipe', 'length', round]);
+    if (exceeds(gapRound, round)) atMost(note, `${path}.gapRound`, ['the circumference of the pipe', 'length', round]);
   }
 }
 
@@ -92,7 +88,7 @@ function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, 
   const wall = ['the wall', 'length', t, 'pipe.wallThickness'] as const;
   let before = Number.NEGATIVE_INFINITY;
   let path = '';
-  let [deepest, at] = [0 as Length, ''];
+  let [deepest, at] = [Number.NEGATIVE_INFINITY as Length, ''];
   let inOrder = true;
   for (const [index, { position, depth }] of profile.entries()) {
     const limit = path;
@@ -104,7 +100,7 @@ function inProfile(profile: readonly ProfilePoint[], t: Length, defect: Defect, 
       note({ path: `${path}.position`, must: line(must, point), limit: `${limit}.position` });
     }
     if (depth > t) atMost(note, `${path}.depth`, wall, ': a defect is not deeper than the wall');
-    if (depth > deepest || at === '') [deepest, at] = [depth, path];
+    if (depth > deepest) [deepest, at] = [depth, path];
     before = position;
   }
   if (deepest <= t && defect.remainingWall <= t) atDeepest(deepest, `${at}.depth`, t, defect.remainingWall, note);

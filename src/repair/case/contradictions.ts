@@ -1,9 +1,10 @@
 import { breakingStress, poissonRatioLimit } from '../../laminate/index.js';
-import { outsideDiameterFromCircumference, outsideRadius } from '../../pipe/index.js';
+import { circumference, outsideRadius } from '../../pipe/index.js';
 import { isDay } from '../../quantity/clock.js';
 import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
+import { diameterOf } from '../found/diameter.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
 import { inConfirmed } from './contradictions-confirmed.js';
@@ -13,15 +14,21 @@ import { inTexts } from './contradictions-texts.js';
 /** Every rule between fields of a case that are right by themselves: the one list that both doors go by. */
 export function contradictions(repairCase: RepairCase, note: Note): void {
   const { pipe, defect, laminate, filler, seal } = repairCase;
-  inPipe(pipe, note);
-  inDefect(defect, pipe, note);
+  if ((pipe.outsideDiameter === undefined) === (pipe.circumference === undefined)) {
+    note({ path: 'pipe.outsideDiameter', must: line('be given, or the circumference: one of the two, not both') });
+    return;
+  }
+  const outsideDiameter = diameterOf(pipe);
+  const radius = outsideRadius({ outsideDiameter });
+  inPipe(pipe, radius, note);
+  inDefect(defect, pipe, pipe.circumference ?? circumference({ outsideDiameter }), note);
   inService(repairCase, note);
   inFluid(repairCase, note);
   inTexts(repairCase, note);
   inLaminate(laminate, note);
   inPly(repairCase, note);
   inWrap(repairCase.wrap, note);
-  inFitting(repairCase, note);
+  inFitting(repairCase, radius, note);
   inConfirmed(repairCase, note);
   if (filler !== 'none') {
     const { thickness, thicknessOverDefect, cure } = filler;
@@ -34,38 +41,26 @@ export function contradictions(repairCase: RepairCase, note: Note): void {
   if (seal !== undefined) inCure(seal.putty.cure, 'seal.putty.cure', note);
 }
 
-function inPipe({ outsideDiameter, circumference, wallThickness, material }: PipeAsBuilt, note: Note): void {
+function inPipe({ wallThickness, material }: PipeAsBuilt, radius: Length, note: Note): void {
   const { yieldStrength, tensileStrength, allowableStress } = material;
   const strength = ['the yield strength', 'stress', yieldStrength, 'pipe.material.yieldStrength'] as const;
-  if ((outsideDiameter === undefined) === (circumference === undefined)) {
-    note({ path: 'pipe.outsideDiameter', must: line('be given, or the circumference: one of the two, not both') });
-  } else {
-    const radius = outsideRadius({ outsideDiameter: outsideDiameter ?? diameterBy(circumference as Length) });
-    const must = 'be below half the outside diameter, {0}';
-    if (!(wallThickness < radius))
-      note({ path: 'pipe.wallThickness', must: line(must, roundedDown('half the diameter', 'length', radius)) });
-  }
+  const must = 'be below half the outside diameter, {0}';
+  if (!(wallThickness < radius))
+    note({ path: 'pipe.wallThickness', must: line(must, roundedDown('half the diameter', 'length', radius)) });
   if (tensileStrength !== undefined && tensileStrength < yieldStrength)
     atLeast(note, 'pipe.material.tensileStrength', strength);
   if (allowableStress !== undefined && allowableStress > yieldStrength)
     atMost(note, 'pipe.material.allowableStress', strength);
 }
 
-function diameterBy(circumference: Length): Length {
-  return outsideDiameterFromCircumference({ circumference });
-}
-
 /** A bend has a radius, and nothing else has one; a tighter bend than half the diameter would cut into itself. */
-function inFitting({ fitting, pipe }: RepairCase, note: Note): void {
+function inFitting({ fitting }: RepairCase, radius: Length, note: Note): void {
   if (fitting === 'none' || fitting.bendRadius === undefined) return;
   const path = 'fitting.bendRadius';
   if (fitting.kind !== 'bend') {
     note({ path, must: line(`be left out where the fitting is a ${fitting.kind}, not a bend`) });
     return;
   }
-  const { outsideDiameter, circumference } = pipe;
-  if ((outsideDiameter === undefined) === (circumference === undefined)) return;
-  const radius = outsideRadius({ outsideDiameter: outsideDiameter ?? diameterBy(circumference as Length) });
   if (fitting.bendRadius > radius) return;
   const passes = roundedUp('half the diameter', 'length', radius);
   note({ path, must: line('be above half the outside diameter, {0}', passes), passes });

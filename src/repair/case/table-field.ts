@@ -9,6 +9,8 @@ interface AnyField {
   readonly none?: true;
 }
 
+export type Span = readonly [least: number, most: number];
+
 /** A number: a quantity in its coherent SI unit, a plain number, or a count. */
 export interface AmountField extends AnyField {
   readonly kind: Kind | 'number' | 'count';
@@ -18,7 +20,7 @@ export interface AmountField extends AnyField {
   readonly below?: number;
   readonly to?: number;
   /** Where the values of real jobs lie: what lies outside it may be right, and more often is a slip of unit or factor. */
-  readonly usual?: readonly [least: number, most: number];
+  readonly usual?: Span;
 }
 
 /** One of several words, or of several numbers that stand for a word. */

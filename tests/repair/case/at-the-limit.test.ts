@@ -4,7 +4,7 @@ import { length, temperature, time } from '../../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../../src/repair/index.js';
 import { practice } from '../../../src/rules/index.js';
 import { type Paths, withPaths } from '../../faults/cases.js';
-import { atWork, leaking, partWall } from '../example-case.js';
+import { atWork, leaking, partWall, sealed } from '../example-case.js';
 
 /** Two fields that meet at the limit: which of the two sides it belongs to. The last digit beyond it is beyond it. */
 
@@ -60,6 +60,13 @@ const warm = temperature.degC(100);
 const sheet = { form: 'sheet', width: length.m(1), rollLength: length.m(20) };
 const { cure } = laminate;
 if (cure.mechanism !== 'two-part reaction') throw new Error('the example has a resin of two parts');
+
+const row = { temperature: temperature.degC(20), humidity: 0.6, cureTime: time.hour(6), workingTime: time.minute(30) };
+const puttyCure = sealed.seal?.putty.cure;
+if (puttyCure?.mechanism !== 'two-part reaction') throw new Error('the example has a putty of two parts');
+/** Half of it fibre. */
+const byWeight = (fabricWeight: number): RepairCase =>
+  withPaths(partWall, { 'resin.fabricWeight': fabricWeight, 'resin.fibreMassFraction': 0.5 });
 
 /** A limit that may be met, and the first number beyond it. */
 const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: number, beyond: number])[] = [
@@ -173,6 +180,24 @@ const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: num
     cure.referenceTemperature,
     below(cure.referenceTemperature),
   ],
+  [
+    'working time, cure time, of a sheet with rows',
+    withPaths(partWall, { 'laminate.cure': { mechanism: 'moisture', rows: [row] } }),
+    'laminate.cure.rows.0.workingTime',
+    row.cureTime,
+    above(row.cureTime),
+  ],
+  // 0.5 kg/m2 of fabric, half of the mass of 1 mm: 1000 kg/m3.
+  ['a ply, the lightest there is', byWeight(0.5), 'laminate.plyThickness', length.mm(1), above(length.mm(1))],
+  // 1.3 kg/m2: 2600 kg/m3.
+  ['a ply, the heaviest there is', byWeight(1.3), 'laminate.plyThickness', length.mm(1), below(length.mm(1))],
+  [
+    'working time, cure time, of the putty',
+    sealed,
+    'seal.putty.cure.workingTime',
+    puttyCure.cureTime,
+    above(puttyCure.cureTime),
+  ],
   ['working time, cure time', partWall, 'filler.cure.workingTime', time.hour(4), above(time.hour(4))],
 ];
 
@@ -213,6 +238,8 @@ describe('two fields that meet', () => {
   it('are a reading of the day of the survey, and not of the day after it', () => {
     expect(refused(surveyed, {})).toBeUndefined();
     expect(refused(surveyed, { date: '2026-02-28' })).toBe('service.recentPressure.date');
+    // What is no day is before none.
+    expect(refused(surveyed, { date: '1 March 2026' })).toBeUndefined();
   });
 
   it('are the wall of today and a wall of the past below it, however whole the pipe is today', () => {
@@ -229,6 +256,8 @@ describe('two fields that meet', () => {
   });
 
   it('are two deepest points of a profile that is too shallow: the first is named', () => {
+    const flat = [0, 60, 120].map((mm) => point(mm, 0));
+    expect(refused(partWall, { 'defect.profile': flat })).toBe('defect.profile[0].depth');
     expect(refused(partWall, deepest(length.mm(1)))).toBe('defect.profile[1].depth');
   });
 

@@ -58,8 +58,6 @@ export const contradictions: readonly Hazard[] = [
     guards: [
       'case/contradictions-defect.ts: note defect.holeDiameter',
       'case/contradictions-defect.ts: note fit into the defect, which is {0} from corner to corner',
-      'case/contradictions-defect.ts: if holeDiameter === undefined',
-      'case/contradictions-defect.ts: if holeAtEndOfLife === undefined',
       'case/contradictions-defect.ts: atLeast defect.holeAtEndOfLife',
     ],
     tests: by(

@@ -185,20 +185,20 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'an activation energy of 55 J/mol was taken in silence',
-    changes: [change('repair/case/check-case', 'usual !== undefined', 'false')],
+    changes: [change('repair/case/admit', 'usual !== undefined', 'false')],
     law: 'an activation energy in kJ for J',
     says: /no warning/u,
   },
   {
     did: 'kelvin for degrees Celsius was taken in silence',
-    changes: [change('repair/case/check-case', 'usual !== undefined', 'false')],
+    changes: [change('repair/case/admit', 'usual !== undefined', 'false')],
     law: 'kelvin for degrees Celsius',
     says: /no warning/u,
   },
   {
     did: 'fabric of 800 kg/m2 was taken in silence',
     changes: [
-      change('repair/case/check-case', 'usual !== undefined', 'false'),
+      change('repair/case/admit', 'usual !== undefined', 'false'),
       change('repair/case/contradictions', 'density > practice.heaviestPly.value', 'false'),
     ],
     law: 'fabric in g for kg',
@@ -218,13 +218,7 @@ export const ofLineAndPipe: readonly Fault[] = [
   },
   {
     did: 'a number that is none came through the typed door',
-    changes: [
-      change(
-        'repair/case/admit',
-        "typeof number !== 'number' || !Number.isFinite(number)",
-        "typeof number !== 'number'",
-      ),
-    ],
+    changes: [change('repair/case/admit', 'Number.isFinite(value)', "typeof value === 'number'")],
     law: 'a number that is none',
     says: /lets it in|NaN/u,
   },
