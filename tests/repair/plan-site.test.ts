@@ -105,6 +105,33 @@ describe('the site of a design', () => {
     expect(siteOf(withSite(planned, { surface: salty })).steel).toBe('stop');
   });
 
+  describe('waits for steel on which all that is laid cures', () => {
+    const { filler } = planned;
+    if (filler === 'none') throw new Error('the case needs a filler');
+    const downTo = <C>(cure: C, degrees: number): C => ({ ...cure, minimumTemperature: temperature.degC(degrees) });
+    const { laminate } = planned;
+    const rows = [10, 15, 30].flatMap((degrees) =>
+      [0.3, 0.9].map((humidity) => ({
+        temperature: temperature.degC(degrees),
+        humidity: ratio.fraction(humidity),
+        cureTime: time.hour(4),
+        workingTime: time.hour(1),
+      })),
+    );
+    const moist: RepairCase['laminate']['cure'] = { mechanism: 'moisture', rows };
+    // The night is 14 degC, as a thermometer shows that may be half a kelvin off.
+    it.each<readonly [string, Partial<RepairCase>, number | undefined]>([
+      ['both', {}, undefined],
+      ['not the laminate', { laminate: { ...laminate, cure: downTo(laminate.cure, 14) } }, 14],
+      ['not the filler', { filler: { ...filler, cure: downTo(filler.cure, 14) } }, 14],
+      ['a laminate by moisture', { laminate: { ...laminate, cure: moist }, resin: 'none' }, undefined],
+    ])('%s', (_, changes, coldest) => {
+      const { site } = designRepair({ ...planned, ...changes });
+      const cold = site?.reasons.filter(({ check, decision }) => decision !== 'go' && /too cold/u.test(check));
+      expect(cold?.map(({ limit }) => limit?.value)).toEqual(coldest === undefined ? [] : [temperature.degC(coldest)]);
+    });
+  });
+
   it('never changes the verdict of the design, and survives a hygrometer that reads nothing', () => {
     const broken = withSite(planned, { relativeHumidity: ratio.percent(0), forecast: undefined });
     expect(designRepair(broken).verdict).toBe('designed');

@@ -1,6 +1,7 @@
-import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { alike, type Equivalent, KNOWN, neither, TIE } from './alike.js';
 import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInCase } from './equivalent-in-case.js';
+import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import type { Mutant } from './instrument.js';
 
@@ -35,24 +36,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
     ['stress <= limit', 'stress < limit'],
   ]),
-  ...alike('src/repair/laminate/bond-energy.ts', TIE, [
-    ['overSeal.energyReleaseRate < toSteel', 'overSeal.energyReleaseRate <= toSteel'],
-  ]),
-  ...alike('src/repair/laminate/bond-energy.ts', 'the word "none" has none of the members that are looked at', [
-    ["filler === 'none'", 'false'],
-  ]),
-  ...alike(
-    'src/repair/laminate/bond-energy.ts',
-    'such a filler that was not tested so is not covered, and ends before',
-    [['filler.qualifiedOverFiller === undefined', 'false']],
-  ),
-  ...alike('src/repair/laminate/candidates.ts', 'every method has a line round the pipe: the list is never empty', [
-    ['candidate === undefined', 'false'],
-  ]),
-  ...alike('src/repair/laminate/footprint.ts', `${TIE}; one of the two holds pi`, [
-    ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
-    ['forceOnPad <= mostOnPutty.value', 'forceOnPad < mostOnPutty.value'],
-  ]),
   ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
     ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
   ]),
@@ -61,25 +44,9 @@ export const equivalents: readonly Equivalent[] = [
     'no number is compared with one that is not there; it is asked for under the laminate',
     [['across !== undefined', 'true']],
   ),
-  ...alike('src/repair/laminate/bond-energy.ts', 'no energy is below one that is not there', [
-    ['toSteel !== undefined', 'true'],
-  ]),
-  ...alike('src/repair/laminate/extent.ts', 'the word "none" has none of the members that are looked at', [
-    ["fitting === 'none'", 'false'],
-  ]),
-  ...alike('src/repair/laminate/leak-resistance.ts', TIE, [['asPlate > asRing', 'asPlate >= asRing']]),
   ...alike('src/repair/wrap/tape.ts', 'the word "none" has none of the members that are looked at', [
     ["fitting === 'none'", 'false'],
   ]),
-  ...alike(
-    'src/repair/laminate/extent.ts',
-    'four diameters of the largest hole of that rule are what the geometry asks for: the hole never asks for more',
-    [
-      ['hole === undefined', 'true'],
-      ['hole === undefined', 'false'],
-      ['hole === undefined', 'hole !== undefined'],
-    ],
-  ),
   ...alike('src/repair/mix-and-cure/cure.ts', `${KNOWN}: a seal is planned exactly where one is asked for`, [
     ["seal === 'none' || asked === undefined", "seal === 'none' && asked === undefined"],
     ["seal === 'none'", 'false'],
@@ -117,9 +84,19 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/found/strength-at-end.ts', 'every refusal of a calculation has its amounts', [
     ['[]', '["Stryker was here"]'],
   ]),
+  ...neither(
+    'src/repair/timeline/plan-timeline.ts',
+    `${KNOWN}: what is filled is mixed`,
+    "filler === 'none'",
+    "mix === 'none'",
+  ).filter(({ original, replacement }) => !(replacement === 'false' && original.includes('||'))),
+  ...alike('src/repair/seal/seal.ts', `${TIE}; the area of the pad holds pi`, [
+    ['forceOnPad <= practice.largestJetByHand.value', 'forceOnPad < practice.largestJetByHand.value'],
+  ]),
   ...equivalentInRecord,
   ...alike('src/repair/end-of-life.ts', 'no day is a text that is not there', [['date !== undefined', 'true']]),
   ...equivalentInCase,
+  ...equivalentInLaminate,
   ...equivalentInPlan,
 ];
 

@@ -32,7 +32,7 @@ export function designLaminate(
   const job = prepareThickness(work, found, strains);
   const candidates = method === undefined || job === undefined ? undefined : thicknessByChosen(work, method, job);
   // The leak is looked at even if the method failed, so that the reader learns of all that is missing at once.
-  const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
+  const footprint = footprintUnder(work, found, seal);
   const leak = found.throughWall
     ? thicknessForLeak(work, found.outsideDiameter, footprint, found.designSlot, strains, pliesOver(work, job))
     : undefined;

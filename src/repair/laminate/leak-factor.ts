@@ -1,4 +1,4 @@
-import { decide, step } from '../../formula/index.js';
+import { step } from '../../formula/index.js';
 import { leakServiceFactor, leakTemperatureFactor, meanModulus, serviceFactor } from '../../laminate/index.js';
 import type { EnergyReleaseRate } from '../../quantity/index.js';
 import { use, type Workbook, warn, warnOwner } from '../job/workbook.js';
@@ -57,14 +57,11 @@ function factorOfTemperature(work: Workbook, strains: Strains, { energy, foundOv
   }
   const warm = { hoopModulus: hot.hoopModulus, axialModulus: hot.axialModulus };
   const tested = { hoopModulus, axialModulus };
-  const factor = step(recorder, 'laminate/leak-temperature-factor', leakTemperatureFactor, {
+  return step(recorder, 'laminate/leak-temperature-factor', leakTemperatureFactor, {
     energyAtDesignTemperature: hot.energyReleaseRate,
     // Over a seal the tougher of the two: its warm value is not known, and must not come out tougher than that of steel.
     energyAtTestTemperature: Math.max(energy, toSteel ?? energy) as EnergyReleaseRate,
     modulusAtDesignTemperature: step(recorder, 'laminate/mean-modulus', meanModulus, warm, 'at the design temperature'),
     modulusAtTestTemperature: step(recorder, 'laminate/mean-modulus', meanModulus, tested, 'of the tests'),
   });
-  if (factor <= 1) return factor;
-  decide(recorder, 'temperature factor of the leak held at 1', 'a bond that is tougher when warm earns no credit');
-  return 1;
 }

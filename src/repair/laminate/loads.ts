@@ -92,7 +92,7 @@ export function prepareThickness(work: Workbook, found: AsFound, strains: Strain
 
 function overFiller(work: Workbook, outsideDiameter: Length): Length {
   const { filler } = work.case;
-  if (filler === 'none' || filler.thicknessOverDefect === 0) return outsideDiameter;
+  if (filler === 'none') return outsideDiameter;
   decide(
     work.recorder,
     'hoop load taken on the diameter over the filler',

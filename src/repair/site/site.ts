@@ -68,7 +68,7 @@ function openHoursOf(hours: Timeline | undefined): string | undefined {
 
 /** Why the time of a check between gate and cure is not known: the plan adds it, and the crew reads the climate again there. */
 function openCheckOf(hours: Timeline): string | undefined {
-  return openOf(hours, ({ id, sort }) => sort === 'hold point' && id !== 'gate');
+  return openOf(hours, ({ sort }) => sort === 'hold point');
 }
 
 function openOf({ steps }: Timeline, counts: (step: TimelineStep) => boolean): string | undefined {

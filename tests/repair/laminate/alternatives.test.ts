@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { designRepair, type RepairCase, type ThicknessMethod } from '../../../src/repair/index.js';
 import { wholeCase } from '../../../verification/laws/whole-case.js';
 import { seeded } from '../../../verification/oracles/random.js';
+import { laminateOf } from '../../faults/answers.js';
+import { bend } from '../../faults/cases.js';
 
 /** What stands beside the chosen method is what the other methods would have asked for. */
 
@@ -56,6 +58,10 @@ describe('the alternatives to a thickness', () => {
     expect(made.length).toBeGreaterThan(14);
     expect(same).toBeGreaterThan(20);
     expect(leaks).toBeGreaterThan(5);
+  });
+
+  it('are none on a fitting: they are thicknesses of straight pipe', () => {
+    expect(laminateOf(bend).alternatives).toEqual([]);
   });
 
   it('say what they lack where the case does not give it', () => {

@@ -5,6 +5,7 @@ import { seeded } from '../../../verification/oracles/random.js';
 import { asksFor, caseOf, designOf, extentOf, laminateOf } from '../../faults/answers.js';
 import {
   type CaseFile,
+  emptied,
   emptyLeak,
   evenLoss,
   leak,
@@ -172,6 +173,55 @@ describe('the footprint of a leak', () => {
     expect(alone({ 'line.pressure': '0.9 bar' })).toEqual([false, true]);
     expect(alone(live('0.2 bar'))).toEqual([false, true]);
     expect(alone({ 'seal.bands': 'left' })).toEqual([false, false]);
+    expect(alone(emptied)).toEqual([false, false]);
+  });
+});
+
+describe('plate and ring over a seal', () => {
+  const decided = (file: CaseFile): string | undefined => {
+    const { record = [] } = designRepair(caseOf(file), { record: true });
+    const text = record.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
+    return text.find((what) => /^thickness of the (?:ring|plate)$/u.test(what));
+  };
+  const asked = (file: CaseFile, formula: string): number => {
+    const { record = [] } = designRepair(caseOf(file), { record: true });
+    const [result] = record.flatMap((entry) =>
+      entry.sort === 'step' && entry.formula === formula ? [entry.result] : [],
+    );
+    return typeof result === 'number' ? result : Number.NaN;
+  };
+  const low = { 'service.designPressure': '1 bar', 'line.pressure': '0.2 bar' };
+
+  it.each([
+    ['a wide seal on a small pipe', { ...low, 'seal.collar': '150 mm', 'seal.sheet.across': '100 mm' }],
+    ['a seal', {}],
+    ['a seal at low pressure', low],
+  ])('are both computed, and the one that asks for less is named: %s', (_, changes) => {
+    const file = withPaths(leak, changes);
+    const [plate, ring] = [asked(file, 'laminate/thickness-hole'), asked(file, 'laminate/thickness-ring')];
+    expect(decided(file)).toBe(`thickness of the ${ring < plate ? 'ring' : 'plate'}`);
+    const over = laminateOf(file).thickness.candidates.find(({ criterion }) => criterion === 'leak through the hole');
+    expect(over?.value).toBe(Math.min(plate, ring));
+  });
+
+  it('is warned of as wide only where a plate holds it that is wider than three of its thicknesses', () => {
+    const bare = (holeDiameter: string) =>
+      withPaths(emptyLeak, {
+        'service.designPressure': '1 bar',
+        'defect.growth.length': '0 mm/year',
+        'defect.holeDiameter': holeDiameter,
+      });
+    const isWide = (file: CaseFile): boolean => {
+      const { footprint, laidThickness } = laminateOf(file);
+      return (footprint?.diameter ?? Number.NaN) > 3 * laidThickness;
+    };
+    const warned = (file: CaseFile): boolean =>
+      designOf(file).warnings.some(({ text }) => text.includes('three laminate thicknesses wide'));
+    const [small, large] = [bare('5 mm'), bare('40 mm')];
+    expect([isWide(large), warned(large)]).toEqual([true, true]);
+    expect(warned(small)).toBe(isWide(small));
+    const ring = withPaths(leak, { 'seal.bands': 'left', 'service.designPressure': '0.3 bar' });
+    expect([isWide(ring), warned(ring)]).toEqual([true, false]);
   });
 });
 
@@ -280,6 +330,17 @@ describe('the joints of a sheet', () => {
   });
 });
 
+describe('a second opinion on the shared load', () => {
+  it.each(['substrate ignored', 'substrate sharing load', 'substrate yielded'])(
+    'is given to that alone: %s',
+    (method) => {
+      const shares = method === 'substrate sharing load';
+      const { thickOverThin } = laminateOf(withPaths(evenLoss, { 'repair.method': method }));
+      expect(thickOverThin !== undefined).toBe(shares);
+    },
+  );
+});
+
 describe('the fewest plies', () => {
   it('are those of the rule set or of the qualification, whichever are more', () => {
     const idle = { 'service.designPressure': '2 bar' };
@@ -298,10 +359,12 @@ describe('the fewest plies', () => {
 describe('a laminate at the borders of its equations', () => {
   it('is thin below a twelfth of the pipe, and refused at it', () => {
     // 12 plies of 0.8 mm are 9.6 mm.
-    const round = (diameter: number) =>
+    const round = (diameter: number, plyThickness = '0.8 mm', fabricWeight = '800 g/m2') =>
       designOf(
         withPaths(evenLoss, {
-          'pipe.outsideDiameter': `${diameter} mm`,
+          'pipe.outsideDiameter': `${diameter / 1000} m`,
+          'laminate.plyThickness': plyThickness,
+          'resin.fabricWeight': fabricWeight,
           'laminate.qualifiedPlies': 12,
           'service.designPressure': '8 bar',
           'wrap.width': '50 mm',
@@ -310,6 +373,9 @@ describe('a laminate at the borders of its equations', () => {
     expect(round(115.4)).toEqual([]);
     expect(round(115)[0]?.found?.value).toBeCloseTo(0.0096, 9);
     expect(round(115)[0]?.limit?.value).toBeCloseTo(0.115 / 12, 9);
+    // Numbers that binary holds: 12 plies of 2^-9 m on 9/32 m are a twelfth to the last digit.
+    expect(round(281.25, '0.001953125 m', '1950 g/m2')).toHaveLength(1);
+    expect(round(281.26, '0.001953125 m', '1950 g/m2')).toEqual([]);
   });
 
   it('is one of the hoop direction up to a lead of fifteen degrees', () => {

@@ -163,3 +163,21 @@ describe('a seal in the record', () => {
     expect(headed({}, leak)).toBe(true);
   });
 });
+
+describe('a seal for a wall that goes through only later', () => {
+  it('is not planned today, and the laminate is designed over the hole that will be there', () => {
+    const { verdict, seal, laminate } = designOf(
+      withPaths(quietLoss, {
+        seal: leak['seal'],
+        'defect.remainingWall': '0.5 mm',
+        'defect.axialLength': '60 mm',
+        'service.designPressure': '2 bar',
+        'laminate.resists': { contents: 'process water', temperature: '80 degC', statedBy: 'table of the maker' },
+        'seal.putty.resists': { contents: 'process water', temperature: '80 degC', statedBy: 'table of the maker' },
+      }),
+    );
+    expect([verdict, seal, laminate?.footprint?.under]).toEqual(['designed', 'none', 'hole']);
+    // The circle round 60 mm by 40 mm.
+    expect(laminate?.footprint?.diameter).toBeCloseTo(Math.hypot(0.06, 0.04), 9);
+  });
+});

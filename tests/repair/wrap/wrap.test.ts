@@ -116,3 +116,16 @@ describe('the time of the rolls', () => {
     ]);
   });
 });
+
+describe('the list of the rolls', () => {
+  it('holds as many as a crew follows, five hundred, and none where there are more', () => {
+    const { wrap, rolls } = designed(planned);
+    if (wrap.form !== 'tape' || planned.wrap.form !== 'tape') throw new Error('the case needs a tape');
+    const tape = rolls.passes.reduce((sum, { tapeLength }) => sum + tapeLength, 0);
+    const listed = (share: number) => {
+      const stock = { ...planned.wrap, rollLength: (tape / share) as Length };
+      return designed({ ...planned, wrap: stock }).rolls.rolls.length;
+    };
+    expect([499.5, 500.5].map(listed)).toEqual([500, 0]);
+  });
+});
