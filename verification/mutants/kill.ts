@@ -2,6 +2,7 @@ import { inFull } from '../in-process/briefly.js';
 import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
 import { passes } from '../in-process/passes.js';
 import type { ShimTest } from '../in-process/vitest-shim.js';
+import { within } from '../in-process/within.js';
 import { withComparisons } from './compared.js';
 import { Differences } from './differences.js';
 import type { Mutant } from './instrument.js';
@@ -48,6 +49,9 @@ const MOST_ASKED = 300;
 
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
+
+/** No test takes so long that ends. */
+const LONGEST = 10_000;
 
 /** The same test of a script that was loaded anew. */
 function again({ file, name, needsAll }: Test, { testsIn }: WithTests): void {
@@ -193,7 +197,7 @@ export class Killer {
     return tests.find((test) => {
       this.switches.hitCount = 0;
       this.switches.hitLimit = PATIENCE * (reached(test) + 50);
-      return !passes(runOf(test));
+      return !passes(() => within(LONGEST, runOf(test)));
     });
   }
 }
