@@ -1,3 +1,4 @@
+import { basename, dirname } from 'node:path';
 import { inFull } from '../in-process/briefly.js';
 import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
 import { passes } from '../in-process/passes.js';
@@ -176,9 +177,12 @@ export class Killer {
     return (test) => () => again(test, reloaded);
   }
 
+  /** First what noticed it before, then what noticed others of its file, then the tests of its folder, then the quick ones. */
   private inOrder({ file }: Mutant, before: string | undefined): readonly Test[] {
     const counts = this.noticed.get(file);
-    const rank = (test: Test): number => (fullName(test) === before ? Infinity : (counts?.get(test) ?? 0));
+    const folder = `/${basename(dirname(file))}/`;
+    const rank = (test: Test): number =>
+      fullName(test) === before ? Infinity : (counts?.get(test) ?? (test.file.includes(folder) ? 0.5 : 0));
     return this.tests.toSorted((a, b) => (rank(a) === rank(b) ? a.took - b.took : rank(b) - rank(a)));
   }
 
