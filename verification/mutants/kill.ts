@@ -43,10 +43,10 @@ function counted(text: string | undefined, how: string): string | undefined {
 }
 
 /**
- * Of this many tests a change is asked, the quickest, and of the second route besides. What only a later one would notice counts
- * as unnoticed.
+ * Tests that take so long together, on unchanged code that tells, are asked about a change: the likeliest, then the quickest, and
+ * the second route besides. What only another would notice counts as unnoticed.
  */
-const MOST_ASKED = 300;
+const ASKED_FOR = 10_000;
 
 /** A change that is looped over this many times more often than on unchanged code does not end. */
 const PATIENCE = 200;
@@ -76,6 +76,16 @@ function timed({ run }: ShimTest): Pick<Test, 'run' | 'needsAll' | 'took'> & { r
 interface AtLoad {
   readonly sources: Differences;
   readonly tests: ReadonlyMap<string, Differences>;
+}
+
+function withinTime(tests: readonly Test[]): ReadonlySet<Test> {
+  let taken = 0;
+  return new Set(
+    tests.filter(({ took }) => {
+      taken += took;
+      return taken <= ASKED_FOR;
+    }),
+  );
 }
 
 const fullName = ({ file, name }: Test): string => `${file}: ${name}`;
@@ -146,8 +156,9 @@ export class Killer {
     const differs = ordered.filter(({ differences }) => differences.has(id));
     const atLoad = ordered.filter(({ file }) => this.atLoad.sources.has(id) || this.atLoad.tests.get(file)?.has(id));
     const asked = new Set([...differs, ...atLoad]).size;
-    const asIs = differs.filter(({ file }, place) => place < MOST_ASKED || file.startsWith('verification/whole-job/'));
-    const anew = atLoad.slice(0, MOST_ASKED / 3);
+    const inTime = withinTime(differs);
+    const asIs = differs.filter((test) => inTime.has(test) || test.file.startsWith('verification/whole-job/'));
+    const anew = [...withinTime(atLoad)];
     this.switches.activeMutant = id;
     try {
       const by =

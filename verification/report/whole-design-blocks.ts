@@ -161,7 +161,7 @@ function mutantBlocks({ wholeDesigns: { mutants } }: Report): Block[] {
   return [
     heading(3, 'Single changes of the code', 'mutants'),
     paragraph(
-      'A condition turned, a side of a comparison swapped, a statement left out, a sum made a difference: each such change is made alone, and the tests are asked whether they notice. Texts are left out. A test is asked where a run on unchanged code shows that the change makes a difference to the value at its place; where it makes none in any test, nothing noticed it. Of thousands of such tests the quickest are asked, and of the job the second route; what only another would notice counts as unnoticed. “Equal in effect”: no admissible case can tell the change from the original, each with its reason; no test is asked of those. The reasons stand in ',
+      'A condition turned, a side of a comparison swapped, a statement left out, a sum made a difference: each such change is made alone, and the tests are asked whether they notice. Texts are left out. A test is asked where a run on unchanged code shows that the change makes a difference to the value at its place; where it makes none in any test, nothing noticed it. Of thousands of such tests the quickest are asked, as many as take some seconds, and of the job the second route; what only another would notice counts as unnoticed. “Equal in effect”: no admissible case can tell the change from the original, each with its reason; no test is asked of those. The reasons stand in ',
       code('verification/mutants'),
       '. ',
       code('npm run mutants'),
