@@ -57,7 +57,7 @@ export function withPaths<Held extends object>(file: Held, changes: Paths): Held
       holder = holder[key] as Record<string, unknown>;
     }
     if (value === undefined) delete holder[last];
-    else holder[last] = value;
+    else holder[last] = structuredClone(value);
   }
   return changed;
 }

@@ -4,12 +4,12 @@ import { isDay } from '../../quantity/clock.js';
 import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
-import { diameterOf } from '../found/diameter.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
 import { atLeast, atMost, type Note } from './contradiction.js';
 import { inConfirmed } from './contradictions-confirmed.js';
 import { inDefect } from './contradictions-defect.js';
 import { inTexts } from './contradictions-texts.js';
+import { diameterOf } from './diameter.js';
 
 /** Every rule between fields of a case that are right by themselves: the one list that both doors go by. */
 export function contradictions(repairCase: RepairCase, note: Note): void {

@@ -1,10 +1,10 @@
 import { decide, heading, step } from '../../formula/index.js';
 import { defectDepthAtEndOfLife, hoopStress, metalLossDepth, throughWallAtEndOfLife } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
+import { diameterOf } from '../case/diameter.js';
 import type { AsFound } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
-import { diameterOf } from './diameter.js';
 import { checkFreeSpan } from './free-span.js';
 import { type GrowthRates, growthOf } from './growth.js';
 import { holeAtTheEnd } from './hole.js';

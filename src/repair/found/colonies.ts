@@ -2,7 +2,7 @@ import { decide, type Recorder, step } from '../../formula/index.js';
 import { circumference, colonyExtent, joinedExtent } from '../../pipe/index.js';
 import { exactly, type Length, line } from '../../quantity/index.js';
 import type { NeighbouringLoss, RepairCase } from '../case/case.js';
-import { diameterOf } from './diameter.js';
+import { diameterOf } from '../case/diameter.js';
 import {
   ALONG,
   type BothWays,

@@ -2,9 +2,9 @@ import { heading, step } from '../../formula/index.js';
 import { forceOfHeldLine } from '../../pipe/index.js';
 import type { Force, Temperature } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
+import { diameterOf } from '../case/diameter.js';
 import { assume, type ForcesAlong, type Workbook } from '../job/workbook.js';
 import { coldestEver, hottestEver } from '../limits/hottest-and-coldest.js';
-import { diameterOf } from './diameter.js';
 import { pipeModulus } from './pipe-modulus.js';
 
 /** The stated force; in a held line with the pull of its coldest steel, and the push of its hottest. */

@@ -2,7 +2,7 @@ import { decide, heading, type Recorder, step } from '../../formula/index.js';
 import { circumference, joinedExtent, neighbourSpacingAlong, neighbourSpacingRound } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { Defect, NeighbouringLoss, RepairCase } from '../case/case.js';
-import { diameterOf } from './diameter.js';
+import { diameterOf } from '../case/diameter.js';
 import { ALONG, farthest, gapPast, ROUND, twoFarthest } from './gaps.js';
 import { type Told, toldApart } from './told-apart.js';
 

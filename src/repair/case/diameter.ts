@@ -1,7 +1,7 @@
 import { type Recorder, step } from '../../formula/index.js';
 import { outsideDiameterFromCircumference } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
-import type { PipeAsBuilt } from '../case/case.js';
+import type { PipeAsBuilt } from './case.js';
 
 /** As stated, or by the circumference: a case has one of the two. */
 export function diameterOf({ outsideDiameter, circumference }: PipeAsBuilt, recorder?: Recorder): Length {
