@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js';
 import type { Length, Ratio } from '../quantity/index.js';
-import { leadSine } from './lead-sine.js';
+import { advanceAt, leadCosine, leadSine } from './lead-sine.js';
 
 export interface AdvancePerTurnInput {
   readonly tapeWidth: Length;
@@ -23,8 +23,7 @@ export interface AdvancePerTurnInput {
  */
 export function advancePerTurn(input: AdvancePerTurnInput): Length {
   const { tapeWidth: w, overlap: o, meanDiameter: D } = input;
-  const s = leadSine(w, o, D);
-  return ((w * (1 - o)) / Math.sqrt(1 - s * s)) as Length;
+  return advanceAt(w, o, leadCosine(leadSine(w, o, D)));
 }
 
 export const advancePerTurnFormula = /* @__PURE__ */ formula<AdvancePerTurnInput, Length>({

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js';
 import type { Length, Ratio } from '../quantity/index.js';
-import { leadSine } from './lead-sine.js';
+import { axialWidthAt, leadCosine, leadSine } from './lead-sine.js';
 
 export interface AxialTapeWidthInput {
   readonly tapeWidth: Length;
@@ -23,8 +23,7 @@ export interface AxialTapeWidthInput {
  */
 export function axialTapeWidth(input: AxialTapeWidthInput): Length {
   const { tapeWidth: w, overlap: o, meanDiameter: D } = input;
-  const s = leadSine(w, o, D);
-  return (w / Math.sqrt(1 - s * s)) as Length;
+  return axialWidthAt(w, leadCosine(leadSine(w, o, D)));
 }
 
 export const axialTapeWidthFormula = /* @__PURE__ */ formula<AxialTapeWidthInput, Length>({

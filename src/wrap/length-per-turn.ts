@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js';
 import type { Length, Ratio } from '../quantity/index.js';
-import { leadSine } from './lead-sine.js';
+import { leadCosine, leadSine, turnLengthAt } from './lead-sine.js';
 
 export interface LengthPerTurnInput {
   readonly tapeWidth: Length;
@@ -23,8 +23,7 @@ export interface LengthPerTurnInput {
  */
 export function lengthPerTurn(input: LengthPerTurnInput): Length {
   const { tapeWidth: w, overlap: o, meanDiameter: D } = input;
-  const s = leadSine(w, o, D);
-  return ((Math.PI * D) / Math.sqrt(1 - s * s)) as Length;
+  return turnLengthAt(D, leadCosine(leadSine(w, o, D)));
 }
 
 export const lengthPerTurnFormula = /* @__PURE__ */ formula<LengthPerTurnInput, Length>({

@@ -1,7 +1,7 @@
 import { atMost, formula, positive, properFraction, wholeNumber } from '../formula/index.js';
 import type { Angle, Length, Ratio } from '../quantity/index.js';
 import { axialTapeWidth } from './axial-tape-width.js';
-import { leadSine } from './lead-sine.js';
+import { advanceAt, axialWidthAt, leadCosine, leadSine, turnLengthAt } from './lead-sine.js';
 import { minimumLayers } from './minimum-layers.js';
 import { passes } from './passes.js';
 
@@ -82,10 +82,10 @@ export function tapePlan(input: TapePlanInput): TapePlan {
     const meanDiameter = (D0 + (pass - 0.5) * growth) as Length;
     // The sine once a pass: asked for each, angle, advance, width and length would each check the same helix again.
     const s = leadSine(w, o, meanDiameter);
-    const c = Math.sqrt(1 - s * s);
-    const advance = ((w * (1 - o)) / c) as Length;
-    const turns = (overallLength - w / c) / advance;
-    const tape = (turns * ((Math.PI * meanDiameter) / c) + 2 * Math.PI * meanDiameter) as Length;
+    const c = leadCosine(s);
+    const advance = advanceAt(w, o, c);
+    const turns = (overallLength - axialWidthAt(w, c)) / advance;
+    const tape = (turns * turnLengthAt(meanDiameter, c) + 2 * Math.PI * meanDiameter) as Length;
     tapeLength += tape;
     rows.push({ pass, meanDiameter, leadAngle: Math.asin(s) as Angle, advance, turns, tapeLength: tape });
   }

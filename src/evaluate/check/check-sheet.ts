@@ -9,7 +9,6 @@ import type { RepairDesign } from '../../repair/index.js';
 import { declarationOf } from '../../report/declaration-of.js';
 import { type NumberedStep, numberedSteps } from '../../report/numbered-steps.js';
 import { givenInputs } from '../../report/problem.js';
-
 import { givenText, preferredUnit } from '../../report/units.js';
 import { refuse } from '../refuse.js';
 import { type HandCheck, heldTo } from './check-hand-calculation.js';
