@@ -34,8 +34,8 @@ export function backingRows({ evidence, sources }: AnyFormula): string[][] {
 }
 
 /**
- * A recorded step of a formula as blocks: what it is for, the symbols, the equation three times over, the result, what stands behind it. A
- * formula that the sheet uses again has its names, its method and what stands behind it at its first step.
+ * A recorded step of a formula as blocks: what it is for, the symbols, the equation three times over, the result, what stands
+ * behind it. A formula that the sheet uses again has its names, its method and what stands behind it at its first step.
  */
 export function stepBlocks(formula: AnyFormula, step: RecordedStep, options: StepOptions = {}): Block[] {
   const all = { ...options, ...chosen(options) };

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bundleTests } from '../in-process/bundle-tests.js';
 import { filesIn, root } from '../in-process/files.js';
-import { asItNeeds, passes } from '../in-process/passes.js';
+import { passes, tried } from '../in-process/passes.js';
 import { type Guard, guardsOf, isGuarded, switchable } from './guards.js';
 
 /** The job with each of its guards behind a switch, and the tests that are asked about them. */
@@ -52,8 +52,8 @@ export async function switchedTests(
     for (const { name, run } of testsIn(file)) {
       if (!wanted(file, name)) continue;
       reached = new Set();
-      const { run: act } = asItNeeds(run);
-      if (!passes(act)) continue;
+      const { run: act, holds: passesAsIs } = tried(run);
+      if (!passesAsIs) continue;
       const holdsWithout = (guard: number): boolean => {
         off = guard;
         const holds = passes(act);

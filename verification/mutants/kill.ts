@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { inFull } from '../in-process/briefly.js';
 import { bundleTests, type WithTests } from '../in-process/bundle-tests.js';
-import { passes } from '../in-process/passes.js';
+import { passes, type Tried, tried } from '../in-process/passes.js';
 import type { ShimTest } from '../in-process/vitest-shim.js';
 import { within } from '../in-process/within.js';
 import { withComparisons } from './compared.js';
@@ -20,12 +20,8 @@ interface Switches {
   readonly compared: Differences['compared'];
 }
 
-interface Test extends ShimTest {
-  /** How long it took on unchanged code: the quick ones are asked first. */
-  readonly took: number;
-  readonly run: () => void;
-  /** Whether fewer runs of its properties are too few for it. */
-  readonly needsAll: boolean;
+/** As it ran on unchanged code: the quick ones are asked first. */
+interface Test extends ShimTest, Tried {
   readonly differences: Differences;
 }
 
@@ -62,14 +58,6 @@ function again({ file, name, needsAll }: Test, { testsIn }: WithTests): void {
       ?.run();
   if (needsAll) inFull(run);
   else run();
-}
-
-function timed({ run }: ShimTest): Pick<Test, 'run' | 'needsAll' | 'took'> & { readonly holds: boolean } {
-  const started = performance.now();
-  if (passes(run)) return { run, needsAll: false, holds: true, took: performance.now() - started };
-  const all = (): void => inFull(run);
-  const again = performance.now();
-  return { run: all, needsAll: true, holds: passes(all), took: performance.now() - again };
 }
 
 /** Which changes make a difference when the sources are loaded, and when each file of tests is: designs made outside any test. */
@@ -134,7 +122,7 @@ export class Killer {
     };
     const tests: Test[] = [];
     for (const test of loaded.flatMap(({ result }) => result)) {
-      const { result, differences } = told(() => timed(test));
+      const { result, differences } = told(() => tried(test.run));
       if (result.holds) tests.push({ ...test, ...result, differences });
     }
     tests.sort((a, b) => a.took - b.took);

@@ -11,7 +11,8 @@ import { type Of, REASONED } from './what.js';
  * Changes the job one place at a time and asks the tests: `npm run mutants` all of it, `npm run mutants -- job 600` a seeded
  * sample, `npm run mutants -- rooms 1500` one of the formulas: their figures are kept. `npm run mutants -- job limits/` changes
  * the files whose path holds that word, and a second word asks only the tests whose path holds it. `npm run mutants -- job
- * reasons` changes what is said to be equal in effect: a test that notices proves the reason wrong. What nobody notices goes to build/mutants.
+ * reasons` changes what is said to be equal in effect: a test that notices proves the reason wrong. What nobody notices goes to
+ * build/mutants.
  */
 
 const [of = 'job', word = '', tests = ''] = process.argv.slice(2) as [Of?, string?, string?];
@@ -36,7 +37,7 @@ const survivors = fates.filter(({ by }) => by === undefined);
 const explained = survivors.filter(({ mutant }) => reasonOf(mutant) !== undefined);
 const unnoticed = survivors
   .filter(({ mutant }) => reasonOf(mutant) === undefined)
-  .map(({ mutant, asked }) => ({ ...mutant, asked }))
+  .map(({ mutant: { file, line, original, replacement }, asked }) => ({ file, line, original, replacement, asked }))
   .toSorted((a, b) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1));
 const folder = new URL('../../build/mutants/', import.meta.url);
 mkdirSync(folder, { recursive: true });
@@ -47,13 +48,7 @@ if (/^\d*$/u.test(word) && tests === '') {
     seed: word === '' ? undefined : SEED,
     drawnFrom: shares[0]?.all ?? 0,
     byPart: countsByPart(fates, ({ mutant }) => reasonOf(mutant) !== undefined),
-    unnoticed: unnoticed.map(({ file, line, original, replacement, asked }) => ({
-      file,
-      line,
-      original,
-      replacement,
-      asked,
-    })),
+    unnoticed,
   };
   const summary = { ...readMutantsSummary(), [of]: found };
   writeFileSync(mutantsSummaryPath, `${JSON.stringify(summary, undefined, 2)}\n`);
