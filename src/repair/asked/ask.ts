@@ -7,6 +7,7 @@ import { askForFibre } from './fibre.js';
 import { askForHazards } from './hazards.js';
 import { askForHeldLine } from './held-line.js';
 import { askForFill } from './hollow.js';
+import { askForLeak } from './leak.js';
 import { askForLift } from './lift.js';
 import { askForMaterial } from './material.js';
 import { askForNeighbours } from './neighbours.js';
@@ -26,6 +27,7 @@ export function askBeforeSigning(work: Workbook): void {
   askForHazards(work);
   askWhatIsCalledOtherwise(work);
   askForMaterial(work);
+  askForLeak(work);
   askForCold(work);
   askForCracks(work);
   askForAttachment(work);

@@ -72,7 +72,6 @@ export const cases = {
     },
   },
   'sealed leak, bands off': plannedLeak,
-  'seal that is stated, and no leak': { ...planned, seal: { ...plannedLeak.seal, bands: 'left' } as never },
   'sealed leak under a wide sheet': {
     ...plannedLeak,
     seal: { ...plannedLeak.seal, sheet: { ...plannedLeak.seal?.sheet, across: length.mm(60) } } as never,

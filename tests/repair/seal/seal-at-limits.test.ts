@@ -165,8 +165,8 @@ describe('a seal in the record', () => {
 });
 
 describe('a seal for a wall that goes through only later', () => {
-  it('is not planned today, and the laminate is designed over the hole that will be there', () => {
-    const { verdict, seal, laminate } = designOf(
+  it('is asked about, since it is not planned today, and the laminate is designed over the hole that will be there', () => {
+    const { verdict, missing, seal, laminate } = designOf(
       withPaths(quietLoss, {
         seal: leak['seal'],
         'defect.remainingWall': '0.5 mm',
@@ -176,7 +176,8 @@ describe('a seal for a wall that goes through only later', () => {
         'seal.putty.resists': { contents: 'process water', temperature: '80 degC', statedBy: 'table of the maker' },
       }),
     );
-    expect([verdict, seal, laminate?.footprint?.under]).toEqual(['designed', 'none', 'hole']);
+    expect([verdict, seal, laminate?.footprint?.under]).toEqual(['needs input', 'none', 'hole']);
+    expect(missing.map(({ field }) => field)).toEqual(['seal']);
     // The circle round 60 mm by 40 mm.
     expect(laminate?.footprint?.diameter).toBeCloseTo(Math.hypot(0.06, 0.04), 9);
   });

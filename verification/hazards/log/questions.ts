@@ -75,6 +75,12 @@ export const questions: readonly Hazard[] = [
     tests: answered('that names no material of the pipe'),
   },
   {
+    could: 'A leak is called a thinned wall, and the case says beside it how it is sealed.',
+    would: 'The seal would be dropped in silence: a wrap for a wall over a live leak that nobody held to a limit.',
+    guards: ['asked/leak.ts: need seal'],
+    tests: answered('that seals a leak it does not have'),
+  },
+  {
     could: 'Nobody says that lives hang on the line: firewater, deluge, sprinklers.',
     would: 'The line would be repaired where it should be replaced, and fail in the fire that it is for.',
     guards: ['asked/called.ts: need service.safetyCritical'],

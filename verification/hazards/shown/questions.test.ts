@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { evenLoss, loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
+import { evenLoss, leak, loss, quietLoss, withPaths } from '../../../tests/faults/cases.js';
 import { show } from './judged.js';
 
 /** What is asked before anybody signs, and what the answers come to. */
@@ -171,6 +171,12 @@ describe('an answer', () => {
     with: { 'pipe.material': { name: 'unknown', yieldStrength: '241 MPa' } },
     verdict: 'needs input',
     asks: 'pipe.material.name',
+  });
+  show('that seals a leak it does not have', {
+    from: quietLoss,
+    with: { seal: leak['seal'] },
+    verdict: 'needs input',
+    asks: 'seal',
   });
   show('that calls firewater not safety-critical', {
     from: quietLoss,
