@@ -17,6 +17,11 @@ interface Ladder {
 }
 
 const shares = (least: number) => [1.1, 1, 0.97, 0.8, 0.5].map((share) => share * least);
+/** A seal that nobody designed is best not made. */
+function sealed({ seal }: Designed): (boolean | undefined)[] {
+  return seal === 'none' ? [undefined, true, false] : [true, undefined, false];
+}
+
 const ladders: readonly Ladder[] = [
   { path: 'survey.leastWall', rungs: ({ case: { defect } }) => shares(defect.remainingWall) },
   {
@@ -35,9 +40,9 @@ const ladders: readonly Ladder[] = [
       },
     }) => (holeDiameter === undefined ? [undefined, 0, 0.001, 0.01] : [0.9, 1, 1.1, 2].map((k) => k * holeDiameter)),
   },
-  { path: 'seal.heldDry', rungs: () => [true, undefined, false] },
-  { path: 'seal.puttyWasFirm', rungs: () => [true, undefined, false] },
-  { path: 'seal.bandsWereRemoved', rungs: () => [true, undefined, false] },
+  { path: 'seal.heldDry', rungs: sealed },
+  { path: 'seal.puttyWasFirm', rungs: sealed },
+  { path: 'seal.bandsWereRemoved', rungs: sealed },
   { path: 'fillerWasFirm', rungs: () => [true, undefined, false] },
   { path: 'steel.grade', rungs: () => ['Sa 3', 'Sa 2 1/2', 'Sa 2', 'St 2'] },
   { path: 'steel.isFreeOfOil', rungs: () => [true, false] },

@@ -24,7 +24,7 @@ export function goodRecord(design: Designed): AsBuiltRecord {
       hole: repairCase.defect.holeDiameter,
       slot: repairCase.defect.slot,
     },
-    seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true },
+    ...(design.seal === 'none' ? {} : { seal: { heldDry: true, puttyWasFirm: true, bandsWereRemoved: true } }),
     steel: {
       grade: 'Sa 2 1/2',
       profile: length.um(80),

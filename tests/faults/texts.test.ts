@@ -37,6 +37,7 @@ const nothing = [
     'ｎｏｎｅ',
     'n\u200Bone',
   ],
+  ...['guess', 'guessed', 'a guess', 'assumed A', 'probably WP', 'to be checked', 'not marked', 'mystery', 'illegible'],
   // A whole word in letters that look like Latin ones.
   ...['ТВС', 'х', 'ΝΟΝΕ'],
 ];
@@ -208,6 +209,7 @@ describe('contents', () => {
     ...['butadiene', 'DME', 'isobutane', 'ether', 'carbon disulphide', 'acrylonitrile', 'epichlorohydrin', 'silane'],
     ...['pygas', 'light ends', 'IPA', 'MEK', 'heptane', 'white spirit', 'paint thinner', 'benzol', 'ethyl acetate'],
     ...['MDI', 'TDI', 'chloroform', 'mercury', 'SWS feed', 'nitrous oxide', 'bitumen'],
+    ...['lean amine', 'MDEA', 'flare header', 'boiler blowdown', 'blow-down'],
     ...['oily water', 'Ammoniak', 'Wasserstoff', 'gasolina', 'Säure', 'ácido', 'NH₃'],
   ])('called "%s" ask for the list of hazards, whoever looked', (contents) => {
     expect(asksFor(called(contents, stated), 'service.hazards')).toBe(true);
@@ -223,6 +225,11 @@ describe('contents', () => {
   it.each([
     ['steam under vacuum', true],
     ['sub-atmospheric vapour', true],
+    ['water, suction side', true],
+    ['barometric leg', true],
+    ['water, negative pressure', true],
+    ['siphon of river water', true],
+    ['evacuated line', true],
     ['vacuum gas oil', false],
   ])('called "%s" ask for what presses from outside where nothing is stated: %s', (contents, asks) => {
     const listed = { 'service.phase': 'gas', 'service.hazards': ['hot', 'asphyxiant', 'flammable'] };
@@ -266,7 +273,7 @@ describe('contents', () => {
     'cooling water with biocide',
     'stream 4',
     'glycol',
-    'water and amine',
+    'water and inhibitor',
   ])('called "%s" ask who found no hazard', (contents) => {
     expect(asksFor(called(contents), 'service.hazards')).toBe(true);
     expect(asksFor(called(contents, { 'service.hazardsStatedBy': 'TBD' }), 'service.hazards')).toBe(true);
@@ -294,13 +301,13 @@ describe('contents', () => {
     expect(asksFor(called(contents), 'service.phase')).toBe(false);
   });
 
-  it.each(['firewater', 'fire water', 'Fire-water ring', 'deluge water', 'sprinkler water'])(
-    'called "%s" are safety-critical, or called something else',
-    (contents) => {
-      expect(asksFor(called(contents, stated), 'service.safetyCritical')).toBe(true);
-      expect(asksFor(called(contents, { ...stated, 'service.safetyCritical': true }), 'service.safetyCritical')).toBe(
-        false,
-      );
-    },
-  );
+  it.each([
+    ...['firewater', 'fire water', 'Fire-water ring', 'deluge water', 'sprinkler water', 'wet riser', 'safety shower'],
+    ...['Löschwasser', 'flare header', 'eau incendie'],
+  ])('called "%s" are safety-critical, or called something else', (contents) => {
+    expect(asksFor(called(contents, stated), 'service.safetyCritical')).toBe(true);
+    expect(asksFor(called(contents, { ...stated, 'service.safetyCritical': true }), 'service.safetyCritical')).toBe(
+      false,
+    );
+  });
 });

@@ -539,6 +539,7 @@ export const directions: Readonly<Record<string, string>> = {
   'acceptance/pressure-fall':
     'startPressure~ endPressure~ startTemperature+ endTemperature- pressureError~ temperatureError~ allowedFall~ volume~ outsideDiameter~ wallThickness~',
   'acceptance/pressure-per-kelvin': 'startPressure- endPressure+ startTemperature~ endTemperature~ step~',
+  'acceptance/proven-pressure': 'testPressure+ factor-',
   'acceptance/pull-off-stress': 'force+ diameter-',
   'acceptance/specific-gas-energy-isothermal': 'gasConstant+ temperature+ pressure+ atmosphere-',
   'acceptance/test-distance':

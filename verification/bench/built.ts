@@ -34,25 +34,35 @@ export const built: {
   formulas: await import(entryFile('./formulas')),
 };
 
+interface Exported {
+  readonly name: string;
+  readonly entry: string;
+  readonly compute: unknown;
+}
+
 /** Every function that the package exports, with the entry that it is nearest to: a room rather than the root. */
-export const functions: ReadonlyMap<string, { readonly entry: string; readonly compute: unknown }> = new Map(
+export const functions: ReadonlyMap<unknown, Exported> = new Map(
   (
     await Promise.all(
       // The root comes first, so that a room that exports the same takes its place.
       [...entries].sort().map(async (entry) => {
         const members: Readonly<Record<string, unknown>> = await import(entryFile(entry));
-        return Object.entries(members).map(([name, compute]) => [name, { entry, compute }] as const);
+        return Object.entries(members).map(([name, compute]) => [compute, { name, entry, compute }] as const);
       }),
     )
   )
     .flat()
-    .filter(([, { compute }]) => typeof compute === 'function'),
+    .filter(([compute]) => typeof compute === 'function'),
 );
+
+/** Where users import the function of a formula from: two rooms may each have one of the same name. */
+export function exportOf(id: string): Exported {
+  const found = functions.get(built.formulas.formulas.find((each) => each.id === id)?.compute);
+  if (found === undefined) throw new Error(`no entry of the package exports the function of ${id}`);
+  return found;
+}
 
 /** The function of a formula as users import it: `formulaById(id).compute` asks for misspelt inputs besides. */
 export function functionOf(id: string): (input: unknown) => unknown {
-  const name = id.replace(/^.*\//u, '').replaceAll(/-(\w)/gu, (_, letter: string) => letter.toUpperCase());
-  const compute = functions.get(name)?.compute;
-  if (typeof compute !== 'function') throw new Error(`no entry of the package exports ${name}, the function of ${id}`);
-  return compute as (input: unknown) => unknown;
+  return exportOf(id).compute as (input: unknown) => unknown;
 }

@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { budgets } from './budgets.js';
-import { built, functions } from './built.js';
+import { built, exportOf } from './built.js';
 import type { Bundle, Bundler, Page } from './bundle.js';
 import { byEsbuild } from './bundle-by-esbuild.js';
 import { byRollup } from './bundle-by-rollup.js';
@@ -55,10 +55,5 @@ function formulaRows(rows: readonly Row[]): Row[] {
 
 /** Each formula by the name that a page would import. */
 function formulaPages(): Page[] {
-  const names = new Map([...functions].map(([name, { entry, compute }]) => [compute, { entry, name }]));
-  return built.formulas.formulas.map(({ id, compute }) => {
-    const page = names.get(compute);
-    if (page === undefined) throw new Error(`no entry of the package exports the function of ${id}`);
-    return page;
-  });
+  return built.formulas.formulas.map(({ id }) => exportOf(id));
 }

@@ -32,7 +32,7 @@ const arrayForms: Readonly<Record<string, ArrayForm>> = {
 
 /** Each formula that has an array form, by call and by row of it, against the bare arithmetic of its declared equation. */
 export function surveyRows(say: (what: string) => void): Row[] {
-  const exported = [...functions.keys()].filter((name) => name.endsWith('All'));
+  const exported = [...functions.values()].map(({ name }) => name).filter((name) => name.endsWith('All'));
   return exported.flatMap((name) => {
     say(name);
     const { raw, call, rawColumns, columns } = leastInFreshProcesses('survey', name, PROCESSES);
@@ -80,7 +80,7 @@ function columnTimes(name: string, formula: AnyFormula, form: ArrayForm): [raw: 
   const columns = Object.fromEntries(Object.keys(form.columns).map((input) => [input, column(rows, input)]));
   const [rawOut, out] = [new Float64Array(ROWS), new Float64Array(ROWS)];
   const raw = rawColumns(formula, fixed, columns, rawOut);
-  const fill = functions.get(name)?.compute as FillColumns;
+  const fill = [...functions.values()].find((each) => each.name === name)?.compute as FillColumns;
   const renamed = Object.entries(form.columns).map(([input, own]) => [own, columns[input]]);
   const input = { ...fixed, ...Object.fromEntries(renamed) };
   const times = leastTimes([raw, () => fill(input, out)[ROWS - 1] as number], SECONDS);

@@ -357,6 +357,14 @@ export const workLimits: readonly LimitRow[] = [
     code: 'outside-validity',
   },
   {
+    of: 'acceptance/proven-pressure',
+    says: 'The test stays below the operating pressure',
+    input: 'factor',
+    accepts: 'from',
+    limit: 1,
+    code: 'note',
+  },
+  {
     of: 'acceptance/test-pressure',
     says: 'The test stays below the operating pressure',
     input: 'factor',

@@ -105,7 +105,7 @@ export const defaultsList: readonly DefaultRow[] = [
     'mechanics/thick-cylinder-axial-stress mechanics/thick-cylinder-hoop-stress mechanics/thick-cylinder-radial-stress pipe/thick-wall-axial-stress pipe/thick-wall-hoop-stress pipe/thick-wall-radial-stress',
     nothing,
   ],
-  ['factor', '1.1', 'acceptance/test-pressure', '1.0 to 1.1; 1.1 adopted'],
+  ['factor', '1.1', 'acceptance/proven-pressure acceptance/test-pressure', '1.0 to 1.1; 1.1 adopted'],
   ['factor', '3', 'laminate/bond-force laminate/overlap-from-adhesive', '3 adopted for ISO'],
   [
     'factor',

@@ -5,6 +5,7 @@ export * from './pipe-stretch-factor.js';
 export * from './pipe-warming-factor.js';
 export * from './pressure-fall.js';
 export * from './pressure-per-kelvin.js';
+export * from './proven-pressure.js';
 export * from './test-pressure.js';
 export * from './warmed-temperature.js';
 export * from './water-compression-factor.js';

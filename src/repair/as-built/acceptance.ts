@@ -57,11 +57,17 @@ export function curePoint(design: Designed, { cure: steps }: AsBuiltRecord): AsB
 }
 
 /** Hardness, surface, bond and pressure test, by the same gate that accepts a repair. */
-export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+export function acceptancePoints(
+  design: Designed,
+  record: AsBuiltRecord,
+  requiredPressure = design.acceptance.pressureTest.pressure,
+): AsBuiltPoint[] {
   const { laminate, found, acceptance } = design;
   const { hardness, inspection, pressureTest, thickness } = record;
   const { pressureTest: test, hardness: needed } = acceptance;
   const isAsked = test.medium === 'liquid' || test.medium === 'gas';
+  const required = isAsked ? { ...test, pressure: requiredPressure } : NOT_REQUIRED;
+  const unmade = isAsked ? undefined : 'not required';
   const decided = acceptRepair({
     laminateThickness: thickness ?? laminate.laidThickness,
     throughWall: found.throughWall,
@@ -78,8 +84,7 @@ export function acceptancePoints(design: Designed, record: AsBuiltRecord): AsBui
             hasStopped: hardness.hasStopped,
           },
     inspection,
-    pressureTest:
-      pressureTest === undefined ? (isAsked ? undefined : 'not required') : made(test, isAsked, pressureTest),
+    pressureTest: pressureTest === undefined ? unmade : made(required, pressureTest),
   });
   const against = (point: HoldPoint): Against[] =>
     decided.reasons.filter(({ holdPoint }) => holdPoint === point).map(byAcceptance);
@@ -102,18 +107,11 @@ function notStated(): Against {
 }
 
 /** A test that nobody asked for need reach nothing, and still may not leak. */
+const NOT_REQUIRED = { pressure: 0 as GaugePressure, hold: 0 as Time };
+
 function made(
-  { pressure, hold }: PressureTestDesign,
-  isAsked: boolean,
-  test: NonNullable<AsBuiltRecord['pressureTest']>,
+  { pressure, hold }: Pick<PressureTestDesign, 'pressure' | 'hold'>,
+  { lowestPressure, hold: held, leak, fall }: NonNullable<AsBuiltRecord['pressureTest']>,
 ): PressureTestRecord {
-  const { lowestPressure, hold: held, leak, fall } = test;
-  return {
-    requiredPressure: isAsked ? pressure : (0 as GaugePressure),
-    requiredHold: isAsked ? hold : (0 as Time),
-    lowestPressure,
-    hold: held,
-    leak,
-    fall,
-  };
+  return { requiredPressure: pressure, requiredHold: hold, lowestPressure, hold: held, leak, fall };
 }

@@ -53,12 +53,15 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
   const verdict = worst(points);
   const isShort = points.some((point) => DIMENSIONS.includes(point.point) && point.verdict === 'does not meet');
   if (!isShort) return { verdict, points };
-  const others = points.filter((point) => !DIMENSIONS.includes(point.point) && point.verdict !== 'meets');
+  const others = points.filter((point) => !JUDGED_BY_RATING.includes(point.point) && point.verdict !== 'meets');
   return { verdict, points, goodFor: rateAsBuilt(design, record, others) };
 }
 
 /** What a rating can make up for; whatever else is against a repair, no pressure makes it good. */
 const DIMENSIONS: readonly AsBuiltPointName[] = ['layers', 'thickness', 'length', 'overlap'];
+
+/** What is thinner or shorter is tested at less. */
+const JUDGED_BY_RATING: readonly AsBuiltPointName[] = [...DIMENSIONS, 'pressure test'];
 
 function checkDesigned(design: RepairDesign): asserts design is Designed {
   if (design.verdict === 'designed') return;

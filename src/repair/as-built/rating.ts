@@ -7,7 +7,8 @@ import {
   thicknessAtShortOverlap,
 } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
-import { type GaugePressure, joinLines, type Length, type Line } from '../../quantity/index.js';
+import type { GaugePressure, Length } from '../../quantity/index.js';
+import { resistanceOnDayOfTest } from '../acceptance/day-of-test.js';
 import type { AsFound, Designed, ExtentDesign, LaminateDesign } from '../design/design.js';
 import { assessPipe } from '../found/as-found.js';
 import { forceAlong } from '../found/external-force.js';
@@ -19,6 +20,8 @@ import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
 import { extentAsLaid, tooThick } from './as-laid.js';
 import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
+import { testedAsLaid } from './tested-as-laid.js';
+import { unrated } from './unrated.js';
 
 /** A laminate as it was made. */
 interface Laid {
@@ -27,7 +30,8 @@ interface Laid {
 }
 
 /**
- * The pressure that a laminate holds that is thinner or shorter than designed, by the same equations that made the design.
+ * The pressure that a laminate holds that is thinner or shorter than designed, by the same equations that made the design,
+ * and never above what its pressure test bears out.
  *
  * A short overlap takes from the thickness as the rule set makes a laminate thicker where the overlap does not fit; the
  * bond on it has to carry the end load besides. Layers beyond the design do not buy it back: they ask for more overlap. Only
@@ -68,17 +72,23 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   }
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
   if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
-  const resisted = Math.min(byThickness.value, byBond ?? byThickness.value);
-  const pressure = Math.min(resisted, design.case.service.designPressure);
-  const governs =
-    byBond !== undefined && byBond < byThickness.value ? 'the bond on the overlap' : byThickness.governing;
+  const held = leastOf([
+    { pressure: byThickness.value, because: byThickness.governing },
+    ...(byBond === undefined ? [] : [{ pressure: byBond, because: 'the bond on the overlap' }]),
+  ]);
+  const today = resistanceOnDayOfTest(work, { ...design.laminate, laidThickness: counted, resistance: byThickness });
+  const tested = testedAsLaid(work, design, record, Math.min(today, byBond ?? today) as GaugePressure);
+  if (tested.pressure === undefined) return tested;
+  const { pressure: resisted, because } = leastOf([held, { pressure: tested.pressure, because: tested.because.text }]);
+  const pressure = Math.min(resisted, design.case.service.designPressure) as GaugePressure;
   // The design pressure of the workbook is the surge, where that is higher.
   const surges = reaches(resisted, work.case.service.designPressure) ? '' : '; no surge above it at any time';
-  return { pressure: pressure as GaugePressure, because: { text: `governed by ${governs}${surges}` } };
+  return { pressure, because: { text: `governed by ${because}${surges}` } };
 }
 
-function unrated(because: string | Line): AsBuiltRating {
-  return { because: joinLines([typeof because === 'string' ? { text: because } : because], '') };
+/** The first of the least. */
+function leastOf<T extends { readonly pressure: GaugePressure }>(all: readonly [T, ...T[]]): T {
+  return all.reduce((least, each) => (each.pressure < least.pressure ? each : least));
 }
 
 /** What lies on the pipe, on the safe side: the lesser of what was measured and of the layers that were counted. */

@@ -4,7 +4,8 @@ import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js'
 
 /**
  * What a laminate over a leak rests on: a seal that held dry, putty that was firm, bands that are off where they had to be.
- * Where the design has no seal nobody is asked; what was seen wrong all the same speaks against the repair.
+ * Where the design has no seal nobody is asked; what was seen wrong all the same speaks against the repair, and a seal that
+ * was made for a leak that nobody designed leaves it open.
  */
 export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }: AsBuiltRecord): AsBuiltPoint[] {
   const points = [
@@ -27,8 +28,15 @@ export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }:
         bad: 'the bands lie under the wrap: the laminate was designed to bond where they are',
       }),
     );
-  return seal === 'none' ? points.filter(({ verdict }) => verdict === 'does not meet') : points;
+  if (seal !== 'none') return points;
+  const bad = points.filter(({ verdict }) => verdict === 'does not meet');
+  const isMade = (seen?.heldDry ?? seen?.puttyWasFirm) !== undefined;
+  // One that wept is among the bad.
+  return isMade && seen?.heldDry !== false ? [notShown('seal', UNDESIGNED), ...bad] : bad;
 }
+
+const UNDESIGNED =
+  'a seal was made, and the design has none: if anything leaked, run the design again with the leak; if nothing did, leave the seal out of the record';
 
 interface Words {
   readonly open: string;

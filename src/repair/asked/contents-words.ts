@@ -61,6 +61,10 @@ export const contentsWords: readonly (readonly [words: RegExp, hazards: readonly
     /\b(?:(?:white|green) liquor|acetic|phosphoric|formic|ferric chloride|anhydride|electrolyte|alkalis?|milk of lime|lime (?:slurry|milk)|quicklime)\b/i,
     ['corrosive'],
   ],
+  // What takes up hydrogen sulphide, and a header that takes what anything lets off.
+  [/\b(?:m?dea|amines?)\b/i, ['toxic', 'corrosive']],
+  [/\bflare\b/i, ['flammable', 'toxic']],
+  [/\bblow[ -]?down\b/i, ['hot']],
   [/\b(?:bitumen|asphalt)\b/i, ['hot']],
   [/\b(?:nitrous oxide|refrigerants?)\b/i, ['asphyxiant']],
   [/\bsteam\b|\b(?:hot|boiling) (?:water|oil|condensate)\b|\bthermal oil\b/i, ['hot']],
@@ -87,11 +91,11 @@ export const OXIDISING_WORDS =
 
 /** Names of lines that lives hang on. */
 export const SAFETY_WORDS =
-  /\bfire[ -]?(?:water|fighting|main|ring)|\bdeluge\b|\bsprinklers?\b|\bhydrants?\b|\bfoam\b/i;
+  /\bfire[ -]?(?:water|fighting|main|ring)|\bdeluge\b|\bsprinkler\w*|\bhydrants?\b|\bfoam\b|\b(?:wet|dry) risers?\b|\b(?:safety|emergency) showers?\b|\beye[ -]?wash\b|\bemergency\b|\bflare\b|\brelief\b|\bloschwasser\w*|\bincendi\w*|\bantincendio\b/i;
 
 /** A line that is sucked empty; what comes from the bottom of a vacuum column is called after it. */
 export const VACUUM_WORDS =
-  /\b(?:vacuum|vakuum|vacio)(?! (?:residues?|resid|bottoms|gas ?oil|distillates?)\b)|\b(?:sub|below)[ -]?atmospheric\b/i;
+  /\b(?:vacuum|vakuum|vacio)(?! (?:residues?|resid|bottoms|gas ?oil|distillates?)\b)|\b(?:sub|below)[ -]?atmospheric\b|\b(?:negative|below) pressure\b|\bevacuat\w*|\bsuction\b|\bs[iy]phon\b|\bbarometric\b|\bunterdruck\b|\bsous vide\b|\bsottovuoto\b/i;
 
 /** Gas, or what gives off gas as it is. */
 export const GAS_WORDS =

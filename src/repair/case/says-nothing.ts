@@ -34,18 +34,42 @@ const NOTHING: readonly string[] = [
   ...['aucun', 'aucune', 'rien', 'inconnu', 'ninguno', 'ninguna', 'nada', 'nadie', 'desconocido', 'nessuno', 'nessuna'],
   ...['verbal', 'oral', 'by mouth', 'word of mouth', 'notapplicable', 'notavailable', 'notneeded', 'notrequired'],
   ...['nottested', 'notknown', 'n0ne', 'we', 'i', 'they', 'it', 'has', 'have it', 'as usual', 'as always'],
+  ...[
+    'mystery',
+    'illegible',
+    'unreadable',
+    'unmarked',
+    'worn off',
+    'lost',
+    'label lost',
+    'no label',
+    'by phone',
+    'phone',
+  ],
+  ...[
+    'unsigned',
+    'refused',
+    'refuses',
+    'skipped',
+    'waived',
+    'declined',
+    'a guess',
+    'experience',
+    'obvious',
+    'common sense',
+  ],
 ];
 
 /** How a text begins that goes on to say that there is nothing. `No. 17` is a number. */
 const BEGINNINGS: readonly RegExp[] = [
   /^(?:(?:we|i|they|you|it|there|this|that|is|are|was|were|has|have|had|got|do|does|did|can|the|site|still) )*(?:no|not|none|nobody|never|without|lacks?|lacking|keine?|ohne|aucune?|sin) (?!\S*\d)/u,
   /^(?:(?:we|i|they|you|it|there|site) )*(?:dont|doesnt|didnt|isnt|arent|havent|hasnt|cannot|cant) /u,
-  /^(?:unknown|missing|dunno|ask|waiting|awaits?) /u,
+  /^(?:unknown|missing|dunno|ask|waiting|awaits?|guess\w*|assum\w*|presum\w*|probably|perhaps|maybe|likely|possibly|supposedly) /u,
 ];
 
 /** What makes any text one about something that is not there yet. */
 const UNFINISHED =
-  /(?<!\p{L})(?:tb[acd]|pending|awaiting|drafts?|unapproved|pendiente|ausstehend|(?:to|will|shall) (?:follow|come)|not (?:yet|tested|known|approved|done)|to be (?:confirmed|decided|defined|determined|advised|agreed|announced|approved|done|issued|made|named|provided|stated|supplied|tested|written))(?!\p{L})/u;
+  /(?<!\p{L})(?:tb[acd]|pending|awaiting|drafts?|unapproved|pendiente|ausstehend|(?:to|will|shall) (?:follow|come)|not (?:yet|tested|known|approved|done)|to be (?:checked|measured|verified|confirmed|decided|defined|determined|advised|agreed|announced|approved|done|issued|made|named|provided|stated|supplied|tested|written))(?!\p{L})/u;
 
 /** Whether a text that should name something names nothing, or is not there. */
 export function saysNothing(text: string | undefined): boolean {

@@ -22,12 +22,13 @@ export function checkCoverage(work: Workbook): 'covered' | Open {
 
 /** Names of what no pipe of steel is called: it is brittle, or as soft as the laminate, or expands otherwise. */
 const NO_STEEL = [
-  /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|iron|gusseisen|gu(?:ss|ß)|pit[ -]cast|ductile|spheroidal|graphite)\b/iu,
+  /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|iron|\w*gu(?:ss|ß)\w*|fonte|ghisa|fundici[oó]n|ni-?resist|pit[ -]cast|ductile|spheroidal|graphite)\b/iu,
   // Cast iron by its grades and standards.
-  /\b(?:en[ -]?gj[lsmnv]\b|ggg?[ -]?\d{2}\b|fcd?[ -]?\d{3}\b|ht[ -]?\d{3}\b|a[ -]?(?:48|74|126|377|536|716|746|888)\b|(?:en|iso) (?:545|598|877|2531)\b)/iu,
+  /чугун/iu,
+  /\b(?:en[ -]?gj[lsmnv]\b|k[ -]?(?:7|8|9|1[0-4])\b|ggg?[ -]?\d{2}\b|fcd?[ -]?\d{3}\b|ht[ -]?\d{3}\b|a[ -]?(?:48|74|126|377|536|716|746|888)\b|(?:en|iso) (?:545|598|877|2531)\b)/iu,
   /\b(?:[uc]?pvc|hdpe|mdpe|pe ?\d+|pex|pvdf|ptfe|pp-?[hrb]|poly\w+|gr[pe]|frp|plastic|rubber|fib(?:re|er)glass)\b/iu,
   /\b(?:concrete|asbestos|(?:ac|clay) pipe|fib(?:re|er)[ -]?cement|vitrified|clay|stoneware|wood|ceramic|glass(?![ -](?:lined|coated)))\b/iu,
-  /\b(?:copper|brass|bronze|cu[ -]?ni\w*|cupronickel|c\d{5}|alumini?um|en[ -]?aw|al[ -]?\d{4}|[3-6]0(?:03|61|63|82|83)-?t\d*|titanium|ti[ -]gr(?:ade)?|nickel|zirconium|lead|zinc(?![ -](?:coated|plated)))\b/iu,
+  /\b(?:copper|brass|bronze|cu-?(?:dhp|etp|of)|cu[ -]?ni\w*|cupronickel|c\d{5}|alumini?um|en[ -]?aw|al[ -]?\d{4}|[3-6]0(?:03|61|63|82|83)-?t\d*|titanium|ti[ -]gr(?:ade)?|nickel|zirconium|lead|zinc(?![ -](?:coated|plated)))\b/iu,
   /\b(?:C\.?I|DI|ABS|PP)\b/u,
 ];
 
@@ -52,7 +53,7 @@ function uncoveredPipe({ material: { name, modulus: stated } }: PipeAsBuilt): Re
 }
 
 function isCalledNoSteel(name: string): boolean {
-  return !/steel/iu.test(name) && NO_STEEL.some((words) => words.test(name));
+  return !/steel|stahl|acier|acero|acciaio/iu.test(name) && NO_STEEL.some((words) => words.test(name));
 }
 
 function brokenBound(modulus: Modulus) {

@@ -9,6 +9,8 @@ import {
   pipeStretchFactor,
   pipeWarmingFactor,
   pressureFall,
+  provenPressure,
+  provenPressureAboveTest,
   testPressure,
   testPressureBelowOperation,
   waterCompressionFactor,
@@ -57,6 +59,24 @@ describe('the test pressure', () => {
   it('below the operating pressure is noted', () => {
     expect(testPressureBelowOperation({ pressure: gauge.bar(10), factor: 0.99 })).toBe(true);
     expect(testPressureBelowOperation({ pressure: gauge.bar(10) })).toBe(false);
+  });
+});
+
+describe('the pressure that a test bears out', () => {
+  it('is that whose test it would be', () => {
+    run(
+      fc.property(evenSpan(0, 20e6), evenSpan(1, 1.5), (pressure, factor) => {
+        const testPressureOfIt = testPressure({ pressure: pressure as GaugePressure, factor });
+        expect(provenPressure({ testPressure: testPressureOfIt, factor })).toBeCloseTo(pressure, 6);
+      }),
+    );
+    expect(provenPressure({ testPressure: gauge.bar(11) }) / 1e6).toBeCloseTo(1, 12);
+  });
+
+  it('by a test that stays below it is noted', () => {
+    expect(provenPressureAboveTest({ testPressure: gauge.bar(10), factor: 0.99 })).toBe(true);
+    expect(provenPressureAboveTest({ testPressure: gauge.bar(10), factor: 1 })).toBe(false);
+    expect(provenPressureAboveTest({ testPressure: gauge.bar(10) })).toBe(false);
   });
 });
 

@@ -407,8 +407,10 @@ describe('the seal and the signatures of a record', () => {
 
 describe('what a thin or short repair is good for', () => {
   // Thick enough that a ply less is more than the fewest.
-  const strong = (): Designed => madeOf(withPaths(quietLoss, { 'service.designPressure': '60 bar' }));
-  const rated = (changes: Paths, design = strong()) => compared(design, changes).goodFor;
+  const strong = (changes: Paths = { 'acceptance.pressureTest': 'none' }): Designed =>
+    madeOf(withPaths(quietLoss, { 'service.designPressure': '60 bar', ...changes }));
+  const rated = (changes: Paths, design = strong()) =>
+    compared(design, { pressureTest: undefined, ...changes }).goodFor;
   const thin = (design: Designed): Paths => ({
     layers: design.laminate.plies - 1,
     thickness: design.laminate.thickness.value * 0.8,
@@ -474,6 +476,7 @@ describe('what a thin or short repair is good for', () => {
     const design = madeOf(
       withPaths(quietLoss, {
         'service.designPressure': '60 bar',
+        'acceptance.pressureTest': 'none',
         'loads.axialForce': axialForce,
         'loads.freeSpan': '3 m',
         'laminate.lapShearStrength': '5 MPa',
@@ -506,6 +509,66 @@ describe('what a thin or short repair is good for', () => {
     expect(byStrain?.pressure).toBeUndefined();
     expect(byStrain?.because.text).toMatch(/^rating: external force is \{0\}/u);
     expect(byStrain?.because.amounts?.[0]?.value).toBe(30e3);
+  });
+});
+
+describe('the pressure test of a thin or short repair', () => {
+  const untested = madeOf(
+    withPaths(quietLoss, { 'service.designPressure': '60 bar', 'acceptance.pressureTest': 'none' }),
+  );
+  const design = madeOf(withPaths(quietLoss, { 'service.designPressure': '60 bar' }));
+  const short = { leastOverlap: 0.03, length: undefined };
+  const { pressure: planned } = design.acceptance.pressureTest;
+  const alone = compared(untested, { ...short, pressureTest: undefined }).goodFor?.pressure ?? Number.NaN;
+  const at = (bar: number, changes: Paths = {}, of = design) =>
+    compared(of, {
+      ...short,
+      'pressureTest.lowestPressure': bar * 1e5,
+      'pressureTest.highestPressure': bar * 1e5,
+      ...changes,
+    }).goodFor;
+
+  it('leaves nothing to rate where it went above what was laid resists, however well that stood it', () => {
+    const { pressure, because } = at(planned / 1e5) ?? {};
+    expect(alone).toBeGreaterThan(0);
+    expect(pressure).toBeUndefined();
+    expect(because?.text).toMatch(/the test went to \{0\}, above \{1\}, what the laminate resists as it was laid/u);
+    expect(because?.amounts?.[0]?.value).toBeCloseTo(planned, 3);
+    const limit = because?.amounts?.[1]?.value ?? Number.NaN;
+    expect(limit).toBeLessThan(planned);
+    // On either side of that limit.
+    expect(at(limit / 1e5)?.pressure).toBeGreaterThan(0);
+    expect(at((limit / 1e5) * 1.0001)?.pressure).toBeUndefined();
+    const once = { 'pressureTest.highestPressure': limit * 1.0001 };
+    expect(at(10, once)?.pressure).toBeUndefined();
+    expect(at(limit / 1e5, {}, untested)?.pressure).toBeCloseTo(alone, 3);
+    expect(at((limit / 1e5) * 1.0001, {}, untested)?.pressure).toBeUndefined();
+  });
+
+  it('bears out no more than it was, by the factor between a test and its design pressure', () => {
+    const factor = planned / 60e5;
+    expect(factor).toBeGreaterThan(1);
+    expect(at(10)?.pressure).toBeCloseTo(10e5 / factor, 3);
+    expect(at(10)?.because.text).toMatch(/^governed by the pressure of its test/u);
+  });
+
+  it('has to be made before anything is rated, and says how high it may go', () => {
+    const { pressure, because } = at(10, { pressureTest: undefined }) ?? {};
+    expect(pressure).toBeUndefined();
+    expect(because?.text).toMatch(/before its test, and that may not go above \{0\}/u);
+    const most = because?.amounts?.[0]?.value ?? Number.NaN;
+    expect(at(most / 1e5)?.pressure).toBeGreaterThan(0);
+  });
+
+  it.each<[string, Paths]>([
+    ['leaked', { 'pressureTest.leak': 'at the repair' }],
+    ['fell', { 'pressureTest.fall': 'undecided' }],
+    ['was held too short', { 'pressureTest.hold': 60 }],
+    ['went nobody knows how high', { 'pressureTest.highestPressure': undefined }],
+  ])('bears out nothing where it %s', (_, changes) => {
+    const { pressure, because } = at(10, changes) ?? {};
+    expect(pressure).toBeUndefined();
+    expect(because?.text).toMatch(/while these do not meet: pressure test$/u);
   });
 });
 

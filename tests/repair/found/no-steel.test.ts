@@ -10,6 +10,7 @@ describe('a pipe', () => {
   it.each([
     ...['EN-GJL-250', 'EN-GJS-400-15', 'GG25', 'GG-20', 'GGG 40', 'CI', 'C.I.', 'FC200', 'HT250', 'pit-cast'],
     ...['ASTM A48', 'ASTM A126 B', 'A536 65-45-12', 'DI K9', 'ductile', 'EN 545', 'spheroidal graphite'],
+    ...['Grauguss', 'Sphäroguss', 'fonte', 'ghisa', 'fundición', 'чугун', 'Ni-resist', 'K9', 'Cu-DHP'],
     ...['AC pipe', 'fibre cement', 'vitrified clay', 'glass', 'ABS', 'PP-H', 'PVDF', 'CuNi10Fe1Mn', 'C70600'],
     ...['Al 6061-T6', '6061-T6', 'EN AW-6082', 'Ti Gr 2', 'nickel alloy', 'zinc'],
   ])('called "%s" is no steel', (name) => {

@@ -108,4 +108,19 @@ export const asBuiltRecord: readonly Hazard[] = [
       'of a laminate too thick for the equations of a thin one',
     ),
   },
+  {
+    could:
+      'A laminate thinner or shorter than designed is tested at the pressure planned for the whole one, or not at all.',
+    would: 'The test would have strained it beyond what it bears, and a pressure would be stated for what it hurt.',
+    guards: [
+      'as-built/tested-as-laid.ts: unrated no pressure can be stated before its test',
+      'as-built/tested-as-laid.ts: unrated no pressure can be stated: the test went to',
+      'as-built/tested-as-laid.ts: unrated no pressure can be stated while these do not meet',
+    ],
+    tests: rating(
+      'of a short repair that was tested as if it were whole',
+      'of a short repair that was not tested',
+      'of a short repair that leaked under test',
+    ),
+  },
 ];

@@ -68,6 +68,12 @@ export const asBuilt: readonly Hazard[] = [
     ),
   },
   {
+    could: 'A leak is found and sealed on the day, and the laminate is that of a wall that was only thinned.',
+    would: 'The laminate would peel off a hole that nobody designed it for.',
+    guards: ['as-built/seal.ts: notShown UNDESIGNED'],
+    tests: rest('a seal that held dry where none was designed', 'putty that was firm where none was designed'),
+  },
+  {
     could: 'The seal weeps, putty or filler is still soft, or bands stay under the wrap.',
     would: 'The laminate would lie wet, hollow or on steel that it was not designed to bond round.',
     guards: [

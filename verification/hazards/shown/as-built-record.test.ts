@@ -84,29 +84,39 @@ describe('a rating', () => {
     'pipe.material.allowableStress': '200 MPa',
     'loads.axialForce': '50 kN',
   });
-  const fewer = { layers: madeOf(leak).laminate.plies - 1 };
+  /** Tested at no more than the worst of them holds. */
+  const tested = { 'pressureTest.lowestPressure': 1e5, 'pressureTest.highestPressure': 1e5 };
+  const fewer = { layers: madeOf(leak).laminate.plies - 1, ...tested };
   for (const [what, of, both, changes] of [
     ['of a repair with something else against it', leak, fewer, { fillerWasFirm: false }],
     ['of a repair that nobody measured', leak, fewer, { thickness: undefined }],
     ['of a repair below the fewest plies', leak, fewer, { layers: 1 }],
     ['of a repair on hardly any overlap', leak, fewer, { leastOverlap: length.mm(10) }],
     [
+      'of a short repair that was tested as if it were whole',
+      leak,
+      fewer,
+      { 'pressureTest.highestPressure': madeOf(leak).acceptance.pressureTest.pressure },
+    ],
+    ['of a short repair that was not tested', leak, fewer, { pressureTest: undefined }],
+    ['of a short repair that leaked under test', leak, fewer, { 'pressureTest.leak': 'at the repair' }],
+    [
       'of a repair whose strain the pull uses up',
       pulled,
-      { leastOverlap: length.mm(200) },
+      { leastOverlap: length.mm(200), ...tested },
       { leastOverlap: length.mm(60) },
     ],
     [
       'of a repair whose bond does not carry the pull',
       shared,
-      { leastOverlap: length.mm(40) },
+      { leastOverlap: length.mm(40), ...tested },
       { leastOverlap: length.mm(30) },
     ],
     [
       'of a laminate too thick for the equations of a thin one',
       // Whose tape brings its resin with it.
       withPaths(quietLoss, { resin: 'none' }),
-      { leastOverlap: length.mm(120) },
+      { leastOverlap: length.mm(120), ...tested },
       { layers: 18, thickness: length.mm(14.4) },
     ],
   ] as const) {

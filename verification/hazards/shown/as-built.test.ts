@@ -106,6 +106,16 @@ describe('what the laminate rests on', () => {
     held(`${what}, of which nobody says a word`, point, { with: { [path]: undefined }, verdict: 'not shown' });
     held(`${what}, seen to be wrong`, point, { with: { [path]: false }, verdict: 'does not meet' });
   }
+  held('a seal that held dry where none was designed', 'seal', {
+    of: loss,
+    with: { 'seal.heldDry': true },
+    verdict: 'not shown',
+  });
+  held('putty that was firm where none was designed', 'seal', {
+    of: loss,
+    with: { 'seal.puttyWasFirm': true },
+    verdict: 'not shown',
+  });
 });
 
 describe('the steel', () => {

@@ -1,3 +1,4 @@
+import type { GaugePressure } from '../../../src/quantity/index.js';
 import type { AsBuiltComparison, AsBuiltRecord, Designed } from '../../../src/repair/index.js';
 import { compareAsBuilt } from '../../../src/repair/index.js';
 import { type Paths, withPaths } from '../../../tests/faults/cases.js';
@@ -26,6 +27,10 @@ export function unfounded(
   if (goodFor?.pressure === undefined) return undefined;
   if (record.thickness === undefined || record.layers === undefined || record.leastOverlap === undefined)
     return 'what nobody measured is good for a pressure';
+  const { pressureTest: made } = record;
+  const { medium } = design.acceptance.pressureTest;
+  if ((medium === 'liquid' || medium === 'gas') && !reaches(made?.lowestPressure ?? 0, goodFor.pressure))
+    return 'a repair is good for more than it was tested at';
   return goodFor.pressure <= stated.service.designPressure * (1 + 1e-9)
     ? undefined
     : 'a repair is good for more than it was designed for';
@@ -67,6 +72,14 @@ function tiny(design: Designed): Paths {
   return { batches: batches.map((batch) => ({ ...batch, base: batch.base / 100, hardener: batch.hardener / 100 })) };
 }
 
+/** Tested at a share of the pressure that it was tested at: what is thinner or shorter does not bear the whole of it. */
+export function testedAt(record: AsBuiltRecord, share: number): AsBuiltRecord {
+  const { pressureTest: made } = record;
+  if (made === undefined) return record;
+  const pressure = (made.lowestPressure * share) as GaugePressure;
+  return { ...record, pressureTest: { ...made, lowestPressure: pressure, highestPressure: pressure } };
+}
+
 /** What a spoilt repair is still said to be; one of them, by a draw. */
 export function spoiltRecords(design: Designed, draw: number): string | undefined {
   const names = Object.keys(SPOILT);
@@ -75,7 +88,7 @@ export function spoiltRecords(design: Designed, draw: number): string | undefine
   if (Object.keys(changes).length === 0) return undefined;
   const good = goodRecord(design);
   if (compareAsBuilt(design, withPaths(good, changes)).verdict === 'meets') return `${name} meets`;
-  const thin = { ...good, thickness: (design.laminate.laidThickness * 0.9) as never };
+  const thin = testedAt({ ...good, thickness: (design.laminate.laidThickness * 0.9) as never }, 0.3);
   const rated = compareAsBuilt(design, withPaths(thin, changes)).goodFor?.pressure;
   return rated === undefined ? undefined : `${name} is good for ${rated} Pa`;
 }

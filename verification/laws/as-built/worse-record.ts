@@ -2,7 +2,7 @@ import type { Length, Ratio, Temperature, Time } from '../../../src/quantity/ind
 import { type AsBuiltRecord, type AsBuiltVerdict, compareAsBuilt, type Designed } from '../../../src/repair/index.js';
 import { goodRecord } from '../../../tests/faults/records.js';
 import type { Random } from '../../oracles/random.js';
-import { spoiltRecords, unfounded } from './claims.js';
+import { spoiltRecords, testedAt, unfounded } from './claims.js';
 
 /** Records of the finished repair, and ways in which one gets worse by a factor above 1. */
 
@@ -65,6 +65,11 @@ const worse: Readonly<Record<string, Worse>> = {
     r.pressureTest === undefined
       ? r
       : { ...r, pressureTest: { ...r.pressureTest, lowestPressure: (r.pressureTest.lowestPressure / f) as never } },
+  'a higher test': (r, f) => {
+    const { pressureTest: made } = r;
+    if (made?.highestPressure === undefined) return r;
+    return { ...r, pressureTest: { ...made, highestPressure: (made.highestPressure * f) as never } };
+  },
   'a shorter test': (r, f) =>
     r.pressureTest === undefined
       ? r
@@ -77,7 +82,8 @@ const RANK: Readonly<Record<AsBuiltVerdict, number>> = { meets: 0, 'not shown': 
 
 /** In what a worse record does better against its design; nothing where it does not. Both stand on a record drawn before. */
 export function betterAsBuilt(design: Designed, random: Random): { readonly by: string; readonly what?: string } {
-  let record = goodRecord(design);
+  const good = goodRecord(design);
+  let record = random() < 0.5 ? good : testedAt(good, random());
   const pick = (): string => asBuiltWorsenings[Math.floor(random() * asBuiltWorsenings.length)] ?? '';
   const apply = (name: string): AsBuiltRecord => worse[name]?.(record, 1 + 0.5 * random() ** 2) ?? record;
   for (let i = Math.floor(random() * 3); i > 0; i--) record = apply(pick());
