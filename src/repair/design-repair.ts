@@ -71,7 +71,7 @@ export function finishRepair({ work, options, found }: BegunRepair): RepairDesig
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
   const laminate = stage(work, 'laminate', { found, seal, strains }, designLaminate);
   const extent = stage(work, 'axial extent', { found, laminate }, planExtent);
-  const wrap = stage(work, 'wrap', { laminate, extent }, planWrap);
+  const wrap = stage(work, 'wrap', { found, laminate, extent }, planWrap);
   const cures = stage(work, 'cure', { seal }, planCures);
   const mixes = stage(work, 'mixing', { found, extent, wrap, cures }, planMixes);
   const rolls = stage(work, 'rolls', { laminate, extent, wrap, cures, mixes }, planRolls);

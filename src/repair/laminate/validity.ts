@@ -2,23 +2,29 @@ import { step } from '../../formula/index.js';
 import { largestHole, thicknessForHoleSize, thinLaminateLimit } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
 import { exactly, type Length, roundedDown } from '../../quantity/index.js';
-import type { AsFound } from '../design/design.js';
+import type { AsFound, Reason } from '../design/design.js';
 import { use, type Workbook } from '../job/workbook.js';
 
 /** The equations are those of a thin laminate (thin laminate, D over the ratio of the rule set). */
 export function checkThin(work: Workbook, outsideDiameter: Length, laid: Length): void {
+  const beyond = beyondThin(work, outsideDiameter, laid);
+  if (beyond === undefined) return;
+  work.reasons.push({ text: 'the laminate would be too thick for the equations of a thin one', ...beyond });
+}
+
+/** By what a thickness is that of no thin laminate; nothing where it is. */
+export function beyondThin(work: Workbook, outsideDiameter: Length, laid: Length): Omit<Reason, 'text'> | undefined {
   const { thinLaminateRatio } = work.rules;
   const limit = step(work.recorder, 'laminate/thin-laminate-limit', thinLaminateLimit, {
     outsideDiameter,
     ratio: use(work, 'thin-laminate limit', thinLaminateRatio),
   });
-  if (laid < limit) return;
-  work.reasons.push({
-    text: 'the laminate would be too thick for the equations of a thin one',
+  if (laid < limit) return undefined;
+  return {
     found: exactly('laid thickness', 'length', laid),
     limit: roundedDown('thin-laminate limit', 'length', limit),
     clause: thinLaminateRatio.clause,
-  });
+  };
 }
 
 /**

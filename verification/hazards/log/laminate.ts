@@ -91,8 +91,11 @@ export const laminate: readonly Hazard[] = [
   {
     could: 'The laminate is so thick that it is no thin shell.',
     would: 'The inner plies would carry more than the equations say.',
-    guards: ['laminate/validity.ts: reasons the laminate would be too thick for the equations of a thin one'],
-    tests: thickness('beyond that of a thin laminate'),
+    guards: [
+      'laminate/validity.ts: reasons the laminate would be too thick for the equations of a thin one',
+      'wrap/wrap.ts: reasons the passes of the tape lay more layers',
+    ],
+    tests: thickness('beyond that of a thin laminate', 'beyond that of a thin laminate by what the passes lay besides'),
   },
   {
     could: 'The tape runs so steeply that it is stiff along the pipe instead of round it.',

@@ -126,6 +126,13 @@ describe('a thickness', () => {
     verdict: 'not repairable',
     says: /too thick for the equations of a thin one/,
   });
+  show('beyond that of a thin laminate by what the passes lay besides', {
+    // A twelfth of the diameter is 5.03 mm: 6 plies of 0.8 mm are asked for, and each pass lays four.
+    from: withPaths(quietLoss, { 'pipe.outsideDiameter': '60.3 mm', 'service.designPressure': '68 bar' }),
+    with: { 'wrap.overlap': '75 %' },
+    verdict: 'not repairable',
+    says: /smaller overlap lays fewer at a time/,
+  });
 });
 
 describe('a tape', () => {

@@ -1,7 +1,5 @@
 import { temperatureLimit } from './allowable-strain.js';
 import { neighbourFails } from './apart.js';
-import type { NoLaminate } from './criteria.js';
-import type { LaminateFigures } from './laminate.js';
 import type { Parts } from './parts.js';
 import { type Found, leaksNow } from './pipe-as-found.js';
 import type { Job } from './read-job.js';
@@ -62,6 +60,6 @@ export function isWrapped(job: Job, parts: Parts): boolean {
   return !spanBuckles(job, found) && !hasNoProcedure(job) && !sealFailsBefore(job, parts);
 }
 
-export function isThick(job: Job, { laidThickness = 0 }: LaminateFigures | NoLaminate, found: Found): boolean {
+export function isThick(job: Job, { laidThickness = 0 }: { readonly laidThickness?: number }, found: Found): boolean {
   return laidThickness >= found.outsideDiameter / ruleOf(job, 'thinLaminateRatio');
 }
