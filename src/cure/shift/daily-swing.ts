@@ -26,7 +26,7 @@ export function checkSwing({ meanTemperature, swing, sinceColdest, period = 8640
       value: swing,
       unit: 'K',
       constraint: 'must be less than twice the mean temperature, {limit}: nothing is colder than absolute zero',
-      limit: meanTemperature,
+      limit: 2 * meanTemperature,
     });
   }
 }

@@ -49,7 +49,7 @@ export function localMetalLoss(input: LocalMetalLossInput): LocalMetalLoss {
   const { workingPressure: MAWP, futureAllowance: FCA = 0, allowableFactor: RSFa = 0.9 } = input;
   checkApi579Shell(input);
   positive(tmm, 'measuredMinimum', 'm');
-  atMost(tmm - FCA, tc, 'the corrected wall plus the future allowance', 'measuredMinimum', 'm');
+  atMost(tmm, tc + FCA, 'the corrected wall plus the future allowance', 'measuredMinimum', 'm');
   positive(defectLength, 'defectLength', 'm');
   checkThinnestPoint(input, tmm, 'measuredMinimum');
   const Rt = (tmm - FCA) / tc;

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { inWords } from '../../src/formula/calculation-error.js';
+import { type AnyFormula, type CalculationError, isCalculationError } from '../../src/formula/index.js';
+import { formulas } from '../../src/registry/index.js';
+import { seeded } from '../../verification/oracles/random.js';
+import { drawnInputs, type Inputs } from './draws.js';
+
+/** What a refusal says would pass does pass, and hardly more than that is refused: the number in the sentence is the limit. */
+
+const DRAWS = 20;
+
+const UPPER = /^must be (?:below|at most|less than) /u;
+const LOWER = /^must be (?:above|at least|more than|longer than) (?!.*by so much)/u;
+
+function refusalOf(formula: AnyFormula, input: Inputs): CalculationError | undefined {
+  try {
+    formula.compute(input as never);
+    return undefined;
+  } catch (error) {
+    if (isCalculationError(error)) return error;
+    throw error;
+  }
+}
+
+/** The sentence without its numbers: which limit it is. */
+const which = ({ parameter, constraint, limit, unit }: CalculationError): string =>
+  `${parameter} ${constraint.replace(inWords(limit, unit), '{limit}')}`;
+
+/** Every refusal with a limit to which draws lead in which one number is spoilt, with the input that it is about. */
+function* refusals(formula: AnyFormula): Generator<readonly [CalculationError, Inputs]> {
+  const random = seeded(`spoilt ${formula.id}`);
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const input = drawnInputs(formula, draw);
+    for (const [name, value] of Object.entries(input)) {
+      const spoilt = { ...input, [name]: typeof value === 'number' ? value * 10 ** (8 * random() - 4) : value };
+      const refusal = refusalOf(formula, spoilt);
+      if (refusal?.limit !== undefined && typeof spoilt[refusal.parameter] === 'number') yield [refusal, spoilt];
+    }
+  }
+}
+
+describe('the limit of a refusal', () => {
+  let asked = 0;
+
+  it.each(formulas.map((formula) => [formula.id, formula] as const))('is where it says: %s', (_, formula) => {
+    for (const [refusal, input] of refusals(formula)) {
+      const { parameter, constraint, limit = Number.NaN } = refusal;
+      const toward = UPPER.test(constraint) ? -1 : LOWER.test(constraint) ? 1 : 0;
+      if (toward === 0) continue;
+      asked += 1;
+      const step = 1e-4 * (Math.abs(limit) || 1);
+      const at = (value: number) => refusalOf(formula, { ...input, [parameter]: value });
+      const inside = at(limit + toward * step);
+      if (inside !== undefined) expect(which(inside), JSON.stringify(input)).not.toBe(which(refusal));
+      expect(at(limit - toward * step), JSON.stringify(input)).toBeDefined();
+    }
+  });
+
+  it('was asked for', () => {
+    expect(asked).toBeGreaterThan(2000);
+  });
+});
