@@ -12,6 +12,29 @@ const DRAWS = 20;
 const UPPER = /^must be (?:below|at most|less than) /u;
 const LOWER = /^must be (?:above|at least|more than|longer than) (?!.*by so much)/u;
 
+/** What the words of a limit come to, by the inputs that they name: a word for a formula that has no such input says nothing here. */
+const SAID: Readonly<Record<string, (input: Readonly<Record<string, number>>) => number | undefined>> = {
+  'half the outside diameter': ({ outsideDiameter }) => outsideDiameter && outsideDiameter / 2,
+  'half of the outside diameter': ({ outsideDiameter }) => outsideDiameter && outsideDiameter / 2,
+  'the outside diameter': ({ outsideDiameter }) => outsideDiameter,
+  'D/6': ({ outsideDiameter }) => outsideDiameter && outsideDiameter / 6,
+  'the wall thickness': ({ wallThickness }) => wallThickness,
+  'the reference temperature': ({ referenceTemperature }) => referenceTemperature,
+  'the highest tested temperature': ({ testedTo }) => testedTo,
+  'the minimum cure temperature': ({ minimumTemperature }) => minimumTemperature,
+  'twice the mean temperature': ({ meanTemperature }) => meanTemperature && 2 * meanTemperature,
+  'the typical energy': ({ typicalEnergy }) => typicalEnergy,
+  'the high energy': ({ highEnergy }) => highEnergy,
+  'the sheet width': ({ sheetWidth }) => sheetWidth,
+  'the dry bulb': ({ dryBulb }) => dryBulb,
+  'a quarter turn': () => Math.PI / 2,
+  'the whole': () => 1,
+  'full strength': () => 1,
+  'the whole resistance': () => 1,
+};
+
+const WORDS = /^must be (?:below|at most|less than|above|at least|more than|longer than) (.+?), \{limit\}/u;
+
 function refusalOf(formula: AnyFormula, input: Inputs): CalculationError | undefined {
   try {
     formula.compute(input as never);
@@ -41,12 +64,19 @@ function* refusals(formula: AnyFormula): Generator<readonly [CalculationError, I
 
 describe('the limit of a refusal', () => {
   let asked = 0;
+  const said = new Set<string>();
 
   it.each(formulas.map((formula) => [formula.id, formula] as const))('is where it says: %s', (_, formula) => {
     for (const [refusal, input] of refusals(formula)) {
       const { parameter, constraint, limit = Number.NaN } = refusal;
       const toward = UPPER.test(constraint) ? -1 : LOWER.test(constraint) ? 1 : 0;
       if (toward === 0) continue;
+      const words = WORDS.exec(which(refusal).slice(parameter.length + 1))?.[1] ?? '';
+      const named = SAID[words]?.(input as Readonly<Record<string, number>>);
+      if (named !== undefined) {
+        expect(limit, words).toBeCloseTo(named, 9);
+        said.add(words);
+      }
       asked += 1;
       const step = 1e-4 * (Math.abs(limit) || 1);
       const at = (value: number) => refusalOf(formula, { ...input, [parameter]: value });
@@ -58,5 +88,6 @@ describe('the limit of a refusal', () => {
 
   it('was asked for', () => {
     expect(asked).toBeGreaterThan(2000);
+    expect([...said].toSorted()).toEqual(Object.keys(SAID).toSorted());
   });
 });
