@@ -41,7 +41,9 @@ describe('the long-term strength', () => {
   });
 
   it('is interpolated between two temperatures, and refused beyond', () => {
-    expect(millimetresAsked(at('45 degC', two))).toBeCloseTo(thickness(50), 2);
+    // At 30 bar, or the passes of the tape lay more than a thin laminate.
+    const lower = { ...two, 'service.designPressure': '30 bar' };
+    expect(millimetresAsked(at('45 degC', lower))).toBeCloseTo((30 / 40) * thickness(50), 2);
     expect(verdictOf(at('70 degC', two))).not.toBe('designed');
   });
 });

@@ -48,7 +48,6 @@ export const equivalentInRecord: readonly Equivalent[] = [
   ]),
   ...alike('src/repair/as-built/rating.ts', 'the stages before went through when the design was made', [
     ["{ text: 'the equations do not reach this thickness' }", '{}'],
-    ['byBond !== undefined', 'true'],
     ['lapShearStrength === undefined', 'false'],
   ]),
   ...alike('src/repair/as-built/moisture-cure.ts', `${KNOWN}: every job cures, and rows give one wait for every hour`, [
@@ -63,9 +62,14 @@ export const equivalentInRecord: readonly Equivalent[] = [
   ...alike('src/repair/as-built/points.ts', 'two readings that are alike agree', [
     ['leastOverlap <= most', 'leastOverlap < most'],
   ]),
+  ...alike('src/repair/as-built/tested-as-laid.ts', `${KNOWN}: the points of the acceptance hold the pressure test`, [
+    ['point?.verdict', 'point.verdict'],
+  ]),
   ...alike('src/repair/as-built/signatures.ts', 'a word among the signatures names no hold point', [['[]', EMPTY]]),
   ...alike('src/repair/as-built/witness.ts', 'a word among the batches has no use', [['[]', EMPTY]]),
-  ...alike('src/repair/as-built/rating.ts', TIE, [['byBond < byThickness.value', 'byBond <= byThickness.value']]),
+  ...alike('src/repair/as-built/rating.ts', TIE, [
+    ['each.pressure < least.pressure', 'each.pressure <= least.pressure'],
+  ]),
   ...alike(
     'src/repair/as-built/known-keys.ts',
     'only the names are read, not what stands beside the name of a reading',

@@ -72,14 +72,15 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   }
   const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
   if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
-  const held = leastOf([
-    { pressure: byThickness.value, because: byThickness.governing },
-    ...(byBond === undefined ? [] : [{ pressure: byBond, because: 'the bond on the overlap' }]),
-  ]);
+  const bond = byBond ?? (Number.POSITIVE_INFINITY as GaugePressure);
   const today = resistanceOnDayOfTest(work, { ...design.laminate, laidThickness: counted, resistance: byThickness });
-  const tested = testedAsLaid(work, design, record, Math.min(today, byBond ?? today) as GaugePressure);
+  const tested = testedAsLaid(work, design, record, Math.min(today, bond) as GaugePressure);
   if (tested.pressure === undefined) return tested;
-  const { pressure: resisted, because } = leastOf([held, { pressure: tested.pressure, because: tested.because.text }]);
+  const { pressure: resisted, because } = leastOf([
+    { pressure: byThickness.value, because: byThickness.governing },
+    { pressure: bond, because: 'the bond on the overlap' },
+    { pressure: tested.pressure, because: tested.because.text },
+  ]);
   const pressure = Math.min(resisted, design.case.service.designPressure) as GaugePressure;
   // The design pressure of the workbook is the surge, where that is higher.
   const surges = reaches(resisted, work.case.service.designPressure) ? '' : '; no surge above it at any time';

@@ -21,10 +21,11 @@ export function testedAsLaid(
 ): AsBuiltRating {
   const { medium, pressure: planned } = design.acceptance.pressureTest;
   const isAsked = medium === 'liquid' || medium === 'gas';
+  const because = { text: 'the pressure of its test' };
   const most = roundedDown('what it resists as it was laid', 'gauge pressure', resistance);
   const { pressureTest: made } = record;
   if (made === undefined) {
-    if (!isAsked) return UNBOUNDED;
+    if (!isAsked) return { pressure: UNBOUNDED, because };
     return unrated(
       line('no pressure can be stated before its test, and that may not go above {0} as it was laid', most),
     );
@@ -41,15 +42,9 @@ export function testedAsLaid(
   const required = Math.min(planned, lowestPressure) as GaugePressure;
   const point = acceptancePoints(design, record, required).find((each) => each.point === 'pressure test');
   if (point?.verdict !== 'meets') return unrated('no pressure can be stated while these do not meet: pressure test');
-  if (!isAsked) return UNBOUNDED;
-  return {
-    pressure: provenPressure({ testPressure: lowestPressure, factor: rules.systemTest.factor.value }),
-    because: { text: 'the pressure of its test' },
-  };
+  const factor = rules.systemTest.factor.value;
+  return { pressure: isAsked ? provenPressure({ testPressure: lowestPressure, factor }) : UNBOUNDED, because };
 }
 
 /** Where nobody asks for a test, none bounds the pressure. */
-const UNBOUNDED: AsBuiltRating = {
-  pressure: Number.POSITIVE_INFINITY as GaugePressure,
-  because: { text: 'no test' },
-};
+const UNBOUNDED = Number.POSITIVE_INFINITY as GaugePressure;

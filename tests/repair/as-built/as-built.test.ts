@@ -543,6 +543,8 @@ describe('the pressure test of a thin or short repair', () => {
     expect(at(10, once)?.pressure).toBeUndefined();
     expect(at(limit / 1e5, {}, untested)?.pressure).toBeCloseTo(alone, 3);
     expect(at((limit / 1e5) * 1.0001, {}, untested)?.pressure).toBeUndefined();
+    // A test that nobody asked for bounds nothing but by what it strained.
+    expect(at(10, {}, untested)?.pressure).toBeCloseTo(alone, 3);
   });
 
   it('bears out no more than it was, by the factor between a test and its design pressure', () => {
@@ -550,6 +552,9 @@ describe('the pressure test of a thin or short repair', () => {
     expect(factor).toBeGreaterThan(1);
     expect(at(10)?.pressure).toBeCloseTo(10e5 / factor, 3);
     expect(at(10)?.because.text).toMatch(/^governed by the pressure of its test/u);
+    const gas = { 'acceptance.pressureTest.medium': 'gas', 'acceptance.pressureTest.liquid': undefined };
+    const withGas = madeOf(withPaths(quietLoss, { 'service.designPressure': '60 bar', ...gas }));
+    expect(at(10, {}, withGas)?.pressure).toBeCloseTo(10e5 / factor, 3);
   });
 
   it('has to be made before anything is rated, and says how high it may go', () => {
