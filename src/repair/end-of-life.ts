@@ -1,7 +1,7 @@
 import { isCalculationError } from '../formula/index.js';
 import { multiples } from '../numeric/index.js';
 import { inspectionInterval, remainingLife, wallAtEndOfLife } from '../pipe/index.js';
-import { dayAfter, isDay } from '../quantity/clock.js';
+import { dayAfter } from '../quantity/clock.js';
 import { exactly, type Length, type Line, line, roundedUp, type Time } from '../quantity/index.js';
 import { practice } from '../rules/index.js';
 import type { Designed } from './design/design.js';
@@ -67,8 +67,7 @@ export function endOfLife(design: Designed): EndOfLife {
   const wallLasts = lastsFor(found.throughWall, rate ?? 0, found.wallToday, until);
   const left = wallLasts.known ? (Math.min(life, wallLasts.time) as Time) : life;
   const within = inspectionInterval({ remainingLife: left, classLimit: ofOwner ?? life });
-  const { date } = repairCase;
-  const survey = date !== undefined && isDay(date) ? date : undefined;
+  const { date: survey } = repairCase;
   const most = practice.mostListed.value;
   const result: { -readonly [K in keyof EndOfLife]: EndOfLife[K] } = {
     life,

@@ -382,6 +382,13 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'two months: the wall may have thinned since, and whoever read the gauge remembers it',
   },
+  crackTestAge: {
+    name: 'age up to which a crack test counts',
+    kind: 'time',
+    value: (90 * 86_400) as Time,
+    tag: 'chosen',
+    because: 'three months: what cracks steel goes on while the line runs',
+  },
   fillerMayLie: {
     name: 'time that filler may lie longer than planned before the wrap',
     kind: 'time',

@@ -55,6 +55,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['steepestTape', '15 deg', 'chosen', none],
   ['pipeSizeTolerance', '1.5 %', 'chosen', none],
   ['recentPressureAge', '60 day', 'chosen', 'two months'],
+  ['crackTestAge', '90 day', 'chosen', 'three months'],
   ['fillerMayLie', '2 day', 'chosen', none],
   ['mostOverPlan', '2', 'chosen', none],
   ['gaugeInterval', '1 h', 'chosen', none],

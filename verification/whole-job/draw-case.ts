@@ -124,7 +124,13 @@ function drawPlain(seed: number): Drawn {
               : {
                   environment: one('sour', 'stress corrosion'),
                   ...(chance(0.6)
-                    ? { test: { method: 'wet magnetic particles', result: 'no crack found', date: '2026-03-10' } }
+                    ? {
+                        test: {
+                          method: 'wet magnetic particles',
+                          result: 'no crack found',
+                          date: one('2026-03-10', '2025-02-12'),
+                        },
+                      }
                     : {}),
                 },
           }

@@ -1,3 +1,6 @@
+import { fromDayToDay } from '../../quantity/clock.js';
+import { practice } from '../../rules/index.js';
+import type { Cracking } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { CRACK_METHODS, SOUR_WORDS } from './contents-words.js';
@@ -21,10 +24,11 @@ export function askForCracks(work: Workbook): void {
       `the contents are called "${contents}", which stands for sour service, and the case says that nothing in it cracks steel: state "sour" with its crack test, or call the contents what they are`,
       'the corrosion engineer of the line',
     );
-  } else askForCrackTest(work, cracking.test?.method ?? '');
+  } else askForCrackTest(work, cracking);
 }
 
-function askForCrackTest(work: Workbook, method: string): void {
+function askForCrackTest(work: Workbook, { test }: Cracking): void {
+  const method = test?.method ?? '';
   if (saysNothing(method)) {
     need(
       work,
@@ -39,5 +43,17 @@ function askForCrackTest(work: Workbook, method: string): void {
       'the service cracks steel, and the test names no method that finds cracks: magnetic particles, penetrant, eddy current or ultrasound, over the whole area under the wrap',
       'the inspector',
     );
+  } else if (isOld(work.case.date, test?.date)) {
+    need(
+      work,
+      'service.cracking.test',
+      'the service cracks steel, and the test was made more than three months before the survey, or the case gives no day of the survey (`date`): cracks grow while the line runs, so test again',
+      'the inspector',
+    );
   }
+}
+
+function isOld(survey: string | undefined, test = ''): boolean {
+  const age = fromDayToDay(test, survey);
+  return age === undefined || age > practice.crackTestAge.value;
 }

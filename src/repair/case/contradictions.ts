@@ -66,6 +66,7 @@ function inFitting({ fitting }: RepairCase, radius: Length, note: Note): void {
   note({ path, must: line('be above half the outside diameter, {0}', passes), passes });
 }
 
+/** Age, order and end of life count from the survey. */
 function inService({ service, date, loads: { cycles }, line: atWork }: RepairCase, note: Note): void {
   const { designTemperature, lowestTemperature, designPressure, phase } = service;
   if (lowestTemperature !== undefined && lowestTemperature > designTemperature) {
@@ -86,6 +87,8 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
     atMost(note, 'line.pressure', pressure);
   if (atWork.state === 'static head' && phase === 'gas')
     note({ path: 'line.state', must: line('be "under pressure": gas has no static head') });
+  if (date !== undefined && !isDay(date))
+    note({ path: 'date', must: line('be the day of the survey, written as 2026-03-14') });
   inRecentPressure(service, date, note);
   inCrackTest(service, note);
 }
@@ -95,7 +98,7 @@ function inRecentPressure({ recentPressure: recent }: Service, date: string | un
   if (recent === undefined) return;
   const path = 'service.recentPressure.date';
   if (!isDay(recent.date)) note({ path, must: line('be the day of the reading, written as 2026-03-01') });
-  else if (date !== undefined && isDay(date) && recent.date > date)
+  else if (date !== undefined && recent.date > date)
     note({ path, must: line('be no later than the survey, or it is no reading'), limit: 'date' });
 }
 

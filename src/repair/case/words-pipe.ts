@@ -72,7 +72,11 @@ export const pipeWords = {
     'That it found no crack: no other result can be stated, since a crack is a defect of kind crack',
     'no crack found',
   ],
-  'service.cracking.test.date': ['Day of the crack test', 'Day of the test', '2026-03-12'],
+  'service.cracking.test.date': [
+    'Day of the crack test',
+    'Day of the test, no more than three months before the survey',
+    '2026-03-12',
+  ],
   'service.recentPressure': [
     'Pressure lately',
     'Highest pressure that the line has carried lately with this defect in it',

@@ -10,7 +10,7 @@ export type Words = readonly [label: string, says: string, example?: unknown];
 const words: Readonly<Record<WordPath, Words>> = {
   title: ['Title', 'What is repaired, in a few words', 'Cooling-water header, pinhole leak'],
   reference: ['Reference', 'Line number, drawing, work order: whatever the site calls it', 'CW-1104'],
-  date: ['Survey', 'Day of the survey', '2026-03-14'],
+  date: ['Survey', 'Day of the survey, as 2026-03-14', '2026-03-14'],
   note: ['Note', 'Anything a reader should know about this case', 'Survey with the line drained'],
   basis: ['Rules', 'Rule set', 'ISO 24817'],
   fitting: ['Fitting', 'Fitting that the repair lies on; none for straight pipe', 'none'],

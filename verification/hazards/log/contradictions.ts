@@ -135,6 +135,12 @@ export const contradictions: readonly Hazard[] = [
     ),
   },
   {
+    could: 'The survey was made on a day that two readers take for two: 11.03.2026.',
+    would: 'What was read or tested long before it would count as if it were of the day.',
+    guards: ['case/contradictions.ts: note date'],
+    tests: by('a survey on no day'),
+  },
+  {
     could: 'The test that clears a service of cracks tells of cracks, or was made on no day.',
     would: 'A crack that was seen would be wrapped over.',
     guards: ['case/contradictions.ts: note <path>.date', 'case/contradictions.ts: note <path>.method'],

@@ -94,12 +94,15 @@ export const questions: readonly Hazard[] = [
       'asked/cracks.ts: need service.cracking (2)',
       'asked/cracks.ts: need service.cracking.test',
       'asked/cracks.ts: need service.cracking.test (2)',
+      'asked/cracks.ts: need service.cracking.test (3)',
     ],
     tests: [
       ...unasked('service.cracking'),
       ...answered(
         'that no crack is to be feared in sour service',
         'that names no test for cracks',
+        'that was tested for cracks long before the survey',
+        'that was tested for cracks before a survey on no day',
         'that looked for cracks with the eye',
       ),
     ],

@@ -160,6 +160,7 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
   ],
   ['work above the design pressure', loss, { 'line.pressure': '600 psi' }, 'line.pressure'],
   ['a static head of gas', loss, { 'service.phase': 'gas', 'line.state': 'static head' }, 'line.state'],
+  ['a survey on no day', loss, { date: '11.03.2026' }, 'date'],
   [
     'a crack test on no day',
     loss,

@@ -126,6 +126,19 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.cracking.test',
   });
+  // Three months are 90 days.
+  show('that was tested for cracks long before the survey', {
+    from: withPaths(sour, { date: '2026-08-02', 'service.cracking.test.date': '2026-05-04' }),
+    with: { 'service.cracking.test.date': '2026-05-03' },
+    verdict: 'needs input',
+    asks: 'service.cracking.test',
+  });
+  show('that was tested for cracks before a survey on no day', {
+    from: sour,
+    with: { date: undefined },
+    verdict: 'needs input',
+    asks: 'service.cracking.test',
+  });
   show('that names no contents', {
     from: quietLoss,
     with: { 'service.contents': 'TBC' },

@@ -31,7 +31,7 @@ export function missing(job: Job, parts: Parts): string[] {
   ask(job.fitting?.kind === 'bend' && job.fitting.bendRadius === undefined, 'radius of the bend');
   ask(service.surge === undefined, 'surge');
   const cracking = service.cracking;
-  ask(cracking === undefined || (cracking !== 'none' && cracking.test === undefined), 'cracking');
+  ask(cracking === undefined || (cracking !== 'none' && isOld(job.date, cracking.test)), 'cracking');
   ask(defect.nearestAttachment === undefined, 'nearest attachment');
   ask(laminate.transitionCuredAt === undefined, 'cure of the sample');
   const stiffAsCarbon = Math.max(laminate.hoopModulus, laminate.axialModulus) > STIFFEST_GLASS;
@@ -104,4 +104,10 @@ function resistsContents({ service, site }: Job, resists: Resists | undefined): 
   if (resists === undefined) return false;
   const hottest = Math.max(service.designTemperature, site.pipeTemperature);
   return resists.contents === service.contents && resists.temperature >= hottest;
+}
+
+/** A crack test that was not made, or more than 90 days before the survey, clears nothing (docs/case.md). */
+function isOld(survey: string | undefined, test: { readonly date: string } | undefined): boolean {
+  if (survey === undefined || test === undefined) return true;
+  return Date.parse(survey) - Date.parse(test.date) > 90 * 86_400_000;
 }

@@ -39,7 +39,7 @@ export interface Job {
     readonly lowestTemperature?: number;
     /** `included` where the design pressure holds it. */
     readonly surge?: 'included' | number;
-    readonly cracking?: 'none' | { readonly environment: string; readonly test?: unknown };
+    readonly cracking?: 'none' | { readonly environment: string; readonly test?: { readonly date: string } };
     readonly recentPressure?: { readonly pressure: number; readonly date: string };
   };
   readonly line: { readonly state: string; readonly pressure?: number; readonly writtenProcedure?: string };
