@@ -16,6 +16,7 @@ import { askForRating } from './rating.js';
 import { askForSample } from './sample.js';
 import { askForSpan } from './span.js';
 import { askForSurge } from './surge.js';
+import { warnOfTitle } from './titled.js';
 import { warnOfTrench } from './trench.js';
 
 /**
@@ -40,5 +41,6 @@ export function askBeforeSigning(work: Workbook): void {
   askForRating(work);
   askForHeldLine(work);
   askForSpan(work);
+  warnOfTitle(work);
   warnOfTrench(work);
 }

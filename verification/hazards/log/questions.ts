@@ -203,6 +203,12 @@ export const questions: readonly Hazard[] = [
     tests: buried('has cathodic protection or not', 'knows what the wrap does to it', 'tells its owner'),
   },
   {
+    could: 'The title says fire water, sour, vacuum, cast iron or a crack, and the case states none of it.',
+    would: 'The line would be designed for as what it is not, while every reader sees what it is.',
+    guards: ['asked/titled.ts: warn The title or the note says'],
+    tests: answered('whose title calls the line another one'),
+  },
+  {
     could: 'The line is buried, and the crew stands in a trench beside it.',
     would: 'Its sides would fall in on them, or the freed pipe would sag and break.',
     guards: ['asked/trench.ts: warnCrew Buried {0} deep: find other services, dig by hand, let nobod'],

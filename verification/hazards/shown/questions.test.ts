@@ -139,6 +139,12 @@ describe('an answer', () => {
     verdict: 'needs input',
     asks: 'service.cracking.test',
   });
+  show('whose title calls the line another one', {
+    from: withPaths(quietLoss, { 'service.safetyCritical': true, title: 'Leak of the firewater main' }),
+    with: { 'service.safetyCritical': false },
+    verdict: 'designed',
+    says: /title or the note says "firewater/,
+  });
   show('that names no contents', {
     from: quietLoss,
     with: { 'service.contents': 'TBC' },
