@@ -51,6 +51,14 @@ describe('the default strains of the rule sets', () => {
     expect(() => defaultStrains(half)).toThrow('given as well');
   });
 
+  it('ask for the one warm modulus that is missing', () => {
+    const table = asmePcc2.defaultStrains.continuous[3].value;
+    const at = (warm: object) => () => defaultStrains({ ...laminate, ...warm, table, designLife: time.year(10) });
+    const missing = (parameter: string) => expect.objectContaining({ code: 'invalid-input', parameter });
+    expect(at({ warmHoopModulus: modulus.GPa(20) })).toThrow(missing('warmAxialModulus'));
+    expect(at({ warmAxialModulus: modulus.GPa(9) })).toThrow(missing('warmHoopModulus'));
+  });
+
   it('are refused to a brittle laminate', () => {
     const table = iso24817.defaultStrains.rare[1].value;
     expect(() =>
@@ -68,5 +76,29 @@ describe('the performance factor of the rule sets', () => {
       'table factor',
     );
     expect(() => performanceFactor({ table: [], designLife: time.year(3) })).toThrow('longest life');
+  });
+});
+
+describe('a table by life', () => {
+  const strains = { hoop: strain.percent(0.3), axial: strain.percent(0.2), softAxial: strain.percent(0.1) };
+  const rows = [2, 20, 10].map((years) => ({ ...strains, factor: 0.5, life: time.year(years) }));
+
+  it.each([
+    [
+      'default strains',
+      (table: typeof rows, years: number) => defaultStrains({ ...laminate, table, designLife: time.year(years) }),
+    ],
+    [
+      'performance factors',
+      (table: typeof rows, years: number) => performanceFactor({ table, designLife: time.year(years) }),
+    ],
+  ])('of %s, in any order, is left only beyond its longest life, which the refusal names', (_, read) => {
+    for (const table of [rows, [...rows].reverse()]) {
+      expect(read(table, 5).lifeColumn).toBe(time.year(10));
+      expect(read(table, 20).lifeColumn).toBe(time.year(20));
+      expect(() => read(table, 20.01)).toThrow(
+        expect.objectContaining({ parameter: 'designLife', limit: time.year(20) }),
+      );
+    }
   });
 });
