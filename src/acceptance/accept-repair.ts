@@ -43,8 +43,7 @@ function hardnessReasons({ hardness }: AcceptanceRecord): AcceptanceReason[] {
     return [hold(holdPoint, text)];
   }
   const { leastMean = 0.9, leastSingle = 0.8, hasStopped } = hardness;
-  const { passes, count, readingsNeeded, fraction, leastFraction } = hardnessGate(hardness);
-  if (passes) return [];
+  const { count, readingsNeeded, fraction, leastFraction } = hardnessGate(hardness);
   const clause = 'cure acceptance (ISO 24817, ASME PCC-2)';
   const reasons: AcceptanceReason[] = [];
   if (count < readingsNeeded) {

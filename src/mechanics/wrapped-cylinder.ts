@@ -123,7 +123,7 @@ function checkInput(input: WrappedCylinderInput): void {
     });
 }
 
-/** Determinant of the compliance over its diagonal: above 0 only where straining costs work; so is the part of round and through. */
+/** Determinant of the compliance over its diagonal: above 0 only where straining costs work; each pair alone is then above 0 too. */
 function workLeft(input: WrappedCylinderInput): number {
   const {
     hoopModulus: Ec,
@@ -134,7 +134,7 @@ function workLeft(input: WrappedCylinderInput): number {
     axialToRadial: ar,
   } = input;
   const [a, b, c] = [ca * ca * (Ea / Ec), cr * cr * (Er / Ec), ar * ar * (Er / Ea)];
-  return Math.min(1 - a, 1 - b, 1 - c, 1 - a - b - c - 2 * ca * cr * ar * (Er / Ec));
+  return 1 - a - b - c - 2 * ca * cr * ar * (Er / Ec);
 }
 
 export const wrappedCylinderFormula = /* @__PURE__ */ formula<WrappedCylinderInput, WrappedCylinder>({

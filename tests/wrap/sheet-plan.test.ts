@@ -4,6 +4,7 @@ import { type Length, length } from '../../src/quantity/index.js';
 import {
   finalLap,
   lengthOnRoll,
+  sheetLayers,
   sheetLength,
   sheetPlan,
   sheetsSideBySide,
@@ -13,6 +14,30 @@ import {
 import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
+
+describe('the bands of a sheet', () => {
+  const sheet = { outsideDiameter: 0.3, plyThickness: 0.001, finalLap: 0.1, sideLap: 0, places: 1, stagger: 0 };
+
+  it('begin with a whole one where the joints are not shifted, and each next lies over it by the lap', () => {
+    const { rows } = sheetLayers({ ...sheet, plies: 1, axialLength: 2, sheetWidth: 0.5, sideLap: 0.125 } as never);
+    expect(rows.map(({ begins }) => begins)).toEqual([0, 0.375, 0.75, 1.125, 1.5]);
+    expect(rows.map(({ width }) => width)).toEqual([0.5, 0.5, 0.5, 0.5, 0.5]);
+  });
+
+  it('are as many as fill the length, without a sliver for the last digit', () => {
+    for (let bands = 1; bands <= 60; bands++) {
+      const whole = { ...sheet, plies: 1, axialLength: bands * 0.1, sheetWidth: 0.1 };
+      expect(sheetLayers(whole as never).rows).toHaveLength(bands);
+    }
+  });
+
+  it('leave out a first one that lies under the lap of the next', () => {
+    // On the second of two places the first joint is half a pitch in; the step of the layer comes just to its lap.
+    const layers = { ...sheet, plies: 2, places: 2, axialLength: 8, sheetWidth: 1, sideLap: 0.25, stagger: 0.375 };
+    const [first] = sheetLayers(layers as never).rows.filter(({ layer }) => layer === 2);
+    expect(first).toMatchObject({ from: -4 + 0.375, to: -4 + 1 - 0.375 + 0.75 });
+  });
+});
 
 describe('a sheet wrap', () => {
   it('has the length that a roll of the same ring holds', () => {

@@ -3,6 +3,7 @@ import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInCase } from './equivalent-in-case.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
+import { equivalentInRooms } from './equivalent-in-rooms.js';
 import type { Mutant } from './instrument.js';
 
 /** Changes that no admissible case can tell from the original, each with its reason. */
@@ -98,6 +99,7 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInCase,
   ...equivalentInLaminate,
   ...equivalentInPlan,
+  ...equivalentInRooms,
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -42,7 +42,7 @@ export function barcolReadings(input: BarcolReadingsInput): number {
   oneOf(material, ['homogeneous', 'reinforced'], 'material');
   let needed = 0;
   for (const [hardness, readings] of rows[material]) if (H >= hardness) needed = readings;
-  if (needed === 0) belowTable(H, rows[material][0]?.[0] ?? 0);
+  if (needed === 0) belowTable(H, Math.min(...rows[material].map(([hardness]) => hardness)));
   return needed;
 }
 

@@ -52,10 +52,9 @@ export function degreeOfCureByLaw(
   checkProgramme(programme);
   if (startConversion === 0 && law.law === 'autocatalytic' && law.m > 0) startFromNothing(startConversion);
   let state = -Math.log1p(-startConversion);
-  for (let i = 1; i < programme.length; i++) {
-    const [from, to] = [programme[i - 1], programme[i]];
-    if (from !== undefined && to !== undefined) state = march(law, from, to, state);
-  }
+  programme.slice(1).forEach((to, before) => {
+    state = march(law, programme[before] as ProgrammePoint, to, state);
+  });
   return -Math.expm1(-state) as Ratio;
 }
 

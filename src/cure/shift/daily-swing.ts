@@ -75,23 +75,23 @@ export function swingCredit(
   // Credit up to each end, so that a clock time costs one part of a panel only.
   const upTo: SwingCredit[] = [{ equivalent: 0, credited: 0 }];
   ends.slice(1).forEach((to, index) => {
-    upTo.push(sum(upTo[index], panel(ends[index] ?? start, to)));
+    upTo.push(sum(upTo[index] as SwingCredit, panel(ends[index] ?? start, to)));
   });
-  const day = upTo[upTo.length - 1];
+  const day = upTo[upTo.length - 1] as SwingCredit;
 
   return (clock) => {
     const periods = clock / period;
     const whole = Math.floor(periods);
     const phase = start + (periods - whole);
     const last = ends.findLastIndex((end) => end <= phase);
-    const rest = sum(upTo[last], panel(ends[last] ?? start, phase));
+    const rest = sum(upTo[last] as SwingCredit, panel(ends[last] ?? start, phase));
     return {
-      equivalent: (whole * (day?.equivalent ?? 0) + rest.equivalent) * period,
-      credited: (whole * (day?.credited ?? 0) + rest.credited) * period,
+      equivalent: (whole * day.equivalent + rest.equivalent) * period,
+      credited: (whole * day.credited + rest.credited) * period,
     };
   };
 }
 
-function sum(a: SwingCredit | undefined, b: SwingCredit): SwingCredit {
-  return { equivalent: (a?.equivalent ?? 0) + b.equivalent, credited: (a?.credited ?? 0) + b.credited };
+function sum(a: SwingCredit, b: SwingCredit): SwingCredit {
+  return { equivalent: a.equivalent + b.equivalent, credited: a.credited + b.credited };
 }

@@ -120,7 +120,7 @@ function checkSizes(tests: readonly HoleTest[], least: number): void {
     refuseInput('leastSizes', least, 'must be a whole number, 1 or above');
   let [sizes, smallest] = [0, 0];
   for (const diameter of tests.map(({ holeDiameter }) => holeDiameter).sort((a, b) => a - b))
-    if (sizes === 0 || diameter > smallest * SIZE_STEP) [sizes, smallest] = [sizes + 1, diameter];
+    if (diameter > smallest * SIZE_STEP) [sizes, smallest] = [sizes + 1, diameter];
   if (sizes < least) refuseTests(sizes, 'sizes of hole in tests', 'must be at least {limit}', least);
 }
 

@@ -46,7 +46,8 @@ export function thicknessRing(input: ThicknessRingInput): Length {
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be below ${f * Math.sqrt((4 * gamma * Ec) / (Math.PI * W))} Pa, the ceiling for this bond round an unbonded ring of ${W} m: no thickness holds more`,
+      constraint: `must be below {limit}, the ceiling for this bond round an unbonded ring of ${W} m: no thickness holds more`,
+      limit: f * Math.sqrt((4 * gamma * Ec) / (Math.PI * W)),
     });
   }
   const t = (b * D * D) / 8 / left;

@@ -61,7 +61,8 @@ export function thicknessSlot(input: ThicknessSlotInput): Length {
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be below ${f * Math.sqrt((4 * gamma * Ep) / (m * h * Math.PI * W))} Pa, the ceiling for this bond over a slot ${W} m wide: no thickness holds more`,
+      constraint: `must be below {limit}, the ceiling for this bond over a slot ${W} m wide: no thickness holds more`,
+      limit: f * Math.sqrt((4 * gamma * Ep) / (m * h * Math.PI * W)),
       source: 'after ISO 24817:2017, 7.5.7, as recalled',
     });
   }

@@ -1,4 +1,4 @@
-import { below, finite, formula, nonNegative, positive, refuse } from '../../formula/index.js';
+import { atMost, below, finite, formula, nonNegative, positive, refuse } from '../../formula/index.js';
 import type { GaugePressure, Length, Stress } from '../../quantity/index.js';
 
 export interface ThicknessLongTermInput {
@@ -36,15 +36,7 @@ export function thicknessLongTerm(input: ThicknessLongTermInput): Length {
   nonNegative(s, 'yieldStrength', 'Pa');
   nonNegative(ts, 'remainingWall', 'm');
   below(ts, D / 2, 'half the outside diameter', 'remainingWall', 'm');
-  if (f > 1) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'performanceFactor',
-      value: f,
-      unit: '',
-      constraint: 'must be at most 1',
-    });
-  }
+  atMost(f, 1, 'the whole strength', 'performanceFactor', '');
   if ((input.yieldStrength === undefined) !== (input.remainingWall === undefined)) {
     refuse({
       code: 'invalid-input',

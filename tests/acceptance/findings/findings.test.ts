@@ -22,6 +22,19 @@ describe('the limits of findings', () => {
       expect(sourceTags.indexOf(evidence.tag)).toBeGreaterThanOrEqual(sourceTags.indexOf('recalled'));
     }
   });
+
+  it('are said in words with the numbers that they judge by', () => {
+    for (const { greatest, leastRadius, limit } of findingLimits) {
+      const said = limit.amounts ?? [];
+      const says = (value: unknown, kind: string, toward: string) => {
+        if (typeof value === 'number') expect(said).toContainEqual(expect.objectContaining({ value, kind, toward }));
+      };
+      says(greatest.width, 'length', 'down');
+      says(greatest.height, 'length', 'down');
+      says(greatest.area, 'area', 'down');
+      says(leastRadius, 'length', 'up');
+    }
+  });
 });
 
 describe('findings on a repair', () => {
@@ -92,6 +105,21 @@ describe('findings on a repair', () => {
   it('of a sharp corner hold the wrap', () => {
     expect(judge({ feature: 'sharp corner', radius: length.mm(5) }).verdict).toBe('accept');
     expect(judge({ feature: 'sharp corner', radius: length.mm(4.9) }).verdict).toBe('hold');
+  });
+
+  it('tell the limit rounded to its safe side, and the hold point that they are of', () => {
+    const told = (finding: Finding) => judge(finding).reasons[0];
+    expect(told({ feature: 'sharp corner', radius: length.mm(4) })?.limit).toMatchObject({
+      name: 'least radius',
+      toward: 'up',
+    });
+    expect(told({ feature: 'blister', width: length.mm(11), height: length.mm(1) })).toMatchObject({
+      holdPoint: 'surface',
+      limit: { name: 'greatest width', toward: 'down' },
+    });
+    const negative = { feature: 'delamination', area: -1 as never, atEnd: false } as const;
+    expect(() => judge(negative)).toThrow(expect.objectContaining({ parameter: 'findings[0].area', unit: 'm2' }));
+    expect(() => judge({ feature: 'wrinkle', height: -1 as Length })).toThrow(expect.objectContaining({ unit: 'm' }));
   });
 
   it('without their measure, or of no known feature, are refused', () => {

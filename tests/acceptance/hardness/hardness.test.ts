@@ -143,6 +143,16 @@ describe('Barcol readings', () => {
   });
 });
 
+describe('a material softer than the table', () => {
+  it.each([
+    ['homogeneous', 20],
+    ['reinforced', 30],
+  ] as const)('is refused with where the table begins: %s', (material, first) => {
+    expect(() => barcolReadings({ hardness: first - 0.1, material })).toThrow(`must be at least ${first},`);
+    expect(barcolReadings({ hardness: first, material })).toBeGreaterThan(0);
+  });
+});
+
 describe('the shop rule', () => {
   it('takes ten to twelve readings', () => {
     const readings = (count: number) => new Array<number>(count).fill(40);

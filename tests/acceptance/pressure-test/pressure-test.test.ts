@@ -269,6 +269,13 @@ describe('a fall of the test pressure', () => {
     expect(at(0.99e4)).toBe('undecided');
   });
 
+  it('is only cooling up to what is allowed less the error of both gauge readings', () => {
+    const still = { endTemperature: cooled.startTemperature, temperatureError: temperatureDifference.kelvin(0) };
+    const at = (bar: number) =>
+      pressureFall({ ...cooled, ...still, endPressure: (cooled.startPressure - bar * 1e5) as GaugePressure }).verdict;
+    expect([at(0.399), at(0.401)]).toEqual(['only cooling', 'leak']);
+  });
+
   it('is undecided with a poor thermometer, and when the pressure is higher than the temperatures explain', () => {
     expect(fallen(0, { temperatureError: temperatureDifference.kelvin(0.5) }).verdict).toBe('undecided');
     expect(fallen(-3e5).verdict).toBe('undecided');

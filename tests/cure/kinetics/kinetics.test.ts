@@ -206,6 +206,14 @@ describe('programmes', () => {
     );
   });
 
+  it('a rate too large to follow is refused with the cure that was reached', () => {
+    const law = { law: 'n-th order', frequencyFactor: 1e300, activationEnergy: 1, n: 1 } as never;
+    const corners = [0, 1e12].map((at) => ({ time: at, temperature: 400 })) as never;
+    expect(() => cure.degreeOfCureByLaw(law, corners, r(0.25))).toThrow(
+      expect.objectContaining({ code: 'no-solution', value: expect.closeTo(0.25, 12) }),
+    );
+  });
+
   it('every published set has a known source and a tag no better than it', () => {
     expect(cure.kineticSets.map(({ name }) => name)).toEqual([
       'two-branch epoxy',

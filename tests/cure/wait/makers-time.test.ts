@@ -23,6 +23,17 @@ describe('the maker’s own times', () => {
     expect(time.inHour(at(25, 85, 'working time').time)).toBe(5);
   });
 
+  it('of rows alike it names the first', () => {
+    const alike = [row(10, 50, 9), row(15, 50, 9), row(40, 85, 9)];
+    for (const [purpose, first] of [
+      ['wait', 1],
+      ['working time', 3],
+    ] as const)
+      expect(
+        makersTime({ rows: alike, temperature: temperature.degC(20), humidity: ratio.percent(50), purpose }).row,
+      ).toBe(first);
+  });
+
   it('nothing outside the tested temperatures and humidities', () => {
     for (const [celsius, percent] of [
       [9.9, 70],

@@ -232,7 +232,55 @@ const surface: site.SurfaceGateInput = {
 };
 const mg = (value: number): NonNullable<site.SurfaceGateInput['saltLimit']> => (value / 1e6) as never;
 
+describe('the weather gate beside its limits', () => {
+  it('names no start where there is none, and refuses hours before now and limits that cross', () => {
+    const none = gate([damp, damp, damp, damp]);
+    expect(none.decision).toBe('stop');
+    expect('earliestStart' in none).toBe(false);
+    for (const { change } of none.reasons) expect(said(change)).not.toMatch(/or start/u);
+    const early = hours([fine, fine]).map((hour, index) => ({ ...hour, time: time.hour(index - 1) }));
+    expect(() => site.weatherGate({ ...limits, forecast: early, holdTime: time.hour(1) })).toThrow(
+      expect.objectContaining({ parameter: 'forecast[0].time' }),
+    );
+    expect(() => gate([fine, fine, fine], 2, { maximumTemperature: temperature.degC(4) })).toThrow(
+      expect.objectContaining({ parameter: 'maximumTemperature' }),
+    );
+  });
+});
+
+describe('limits to choose from', () => {
+  it('say what they limit and by how much, and the steel is prepared to a grade that there is', () => {
+    expect(site.climateLimits.map(({ what }) => what)).toContain('steel above the dew point');
+    for (const { what, value } of site.climateLimits) expect(Math.min(what.length, value.length)).toBeGreaterThan(0);
+    const [strict, light] = site.preparationByClass;
+    expect(strict?.serves).toMatch(/every leak/u);
+    expect(site.surfaceGradeMeets('Sa 3', strict?.grade as never)).toBe(true);
+    expect(site.surfaceGradeMeets('Sa 2', strict?.grade as never)).toBe(false);
+    expect(light?.serves).toMatch(/without a leak/u);
+  });
+
+  it('hand tools leave no profile, and a grade that is not known meets nothing', () => {
+    for (const { method, leavesProfile } of site.surfaceGrades)
+      if (method === 'hand or power tool') expect(leavesProfile).toBe(false);
+    for (const bare of ['Sa 2 1/2', 'Sa 3', 'SP 11'] as const)
+      expect(site.surfaceGrade(bare)?.leavesProfile).toBe(true);
+    expect(site.surfaceGrade('St 3')?.method).toBe('hand or power tool');
+    expect(site.surfaceGradeMeets('Sa 9' as never, 'Sa 2')).toBe(false);
+    expect(site.surfaceGradeMeets('Sa 2', 'Sa 9' as never)).toBe(false);
+  });
+});
+
 describe('the surface gate', () => {
+  it('goes with salts whose mean just keeps the limit at its worst, and says of how many readings', () => {
+    const at = (...readings: number[]) =>
+      site
+        .surfaceGate({ ...surface, saltLimit: 2 as never, saltPrecision: 1 as never, saltReadings: readings as never })
+        .reasons.find(({ check }) => check === 'soluble salts');
+    expect(at(1)?.decision).toBe('go');
+    expect(said(at(1)?.because)).toMatch(/^one reading is/u);
+    expect(said(at(1, 1, 1, 1)?.because)).toMatch(/readings have a mean of/u);
+  });
+
   it('says go on steel as it was in qualification', () => {
     expect(site.surfaceGate(surface).decision).toBe('go');
     expect(site.surfaceGate({ ...surface, grade: 'Sa 3' }).decision).toBe('go');

@@ -83,6 +83,14 @@ describe('the passes and the rolls', () => {
     expect(codeOf(() => staggeredPasses({ ...winding, stagger: length.mm(117) }))).toBe('invalid-input');
   });
 
+  it('have every roll whole but the last', () => {
+    for (const metres of [0.7, 1.1, 3.3]) {
+      const { rows } = rollsAlongTape({ ...winding, rollLength: length.m(metres) });
+      expect(rows.length).toBeGreaterThan(4);
+      for (const { length: laid } of rows.slice(0, -1)) expect(laid).toBe(metres);
+    }
+  });
+
   it('open no roll more than the tape fills', () => {
     const whole = staggeredPasses(winding).tapeLength;
     const { rolls, rows } = rollsAlongTape({ ...winding, rollLength: whole });
