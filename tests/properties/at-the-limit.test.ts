@@ -77,8 +77,9 @@ const strain = {
 const soil = { ringMoment: 2 ** 10, outsideDiameter: 0.5, poissonRatio: 0, axialForce: 0, laminateThickness: 2 ** -5 };
 /** eps E t of 6 m/t: the soil takes all of the strain. */
 const bent = { ...soil, hoopModulus: 2 ** 30, allowableStrain: (6 * 2 ** 10) / 2 ** -10 / 2 ** 30 };
+/** A stress so small that its strength ratio is beyond a number. */
 const unstressed = {
-  alongStress: 0,
+  alongStress: Number.MIN_VALUE,
   acrossStress: 0,
   shearStress: 0,
   alongTension: 1e9,
@@ -211,7 +212,7 @@ describe('a limit that refuses', () => {
       'wetBulb',
     ],
     ['a vapour beyond any', 'site/dew-point-from-vapour-pressure', { vapourPressure: 1e11 }, outside, 'vapourPressure'],
-    ['no stress at all', 'laminate/maximum-strain-ratio', unstressed, invalid, 'strength ratio'],
+    ['hardly any stress', 'laminate/maximum-strain-ratio', unstressed, invalid, 'strength ratio'],
     [
       'a rate of nothing',
       'mechanics/arrhenius-rate',
