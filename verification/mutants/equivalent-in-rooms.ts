@@ -92,4 +92,12 @@ export const equivalentInRooms: readonly Equivalent[] = [
   ...alike('src/site/hours/schedule.ts', `${TIE}, or a hair of rounding that is no slack`, [
     ['free > ROUNDING * end', 'free >= ROUNDING * end'],
   ]),
+  ...alike('src/wrap/laying/rolls-along-tape.ts', `${KNOWN}: the tape of all passes is spent at the last of them`, [
+    ['index < passes.length - 1', 'true'],
+    ['index < passes.length - 1', 'index <= passes.length - 1'],
+    ['passes.length - 1', 'passes.length + 1'],
+  ]),
+  ...alike('src/site/gate/weather-check.ts', 'the humidity is of exponentials: none is that limit to the last digit', [
+    ['reading > 0.05', 'reading >= 0.05'],
+  ]),
 ];
