@@ -67,8 +67,14 @@ export function thicknessYieldedLiveCreditsPressure(input: ThicknessYieldedLiveI
 }
 
 function beyondYield(livePressure: number, held: number): never {
-  const constraint = `must be at most what the remaining wall holds at yield, ${held} Pa; take no credit above that`;
-  refuse({ code: 'outside-validity', parameter: 'livePressure', value: livePressure, unit: 'Pa', constraint });
+  refuse({
+    code: 'outside-validity',
+    parameter: 'livePressure',
+    value: livePressure,
+    unit: 'Pa',
+    constraint: 'must be at most what the remaining wall holds at yield, {limit}; take no credit above that',
+    limit: held,
+  });
 }
 
 export const thicknessYieldedLiveFormula = /* @__PURE__ */ formula<ThicknessYieldedLiveInput, Length>({

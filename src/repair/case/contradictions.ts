@@ -1,4 +1,5 @@
 import { breakingStress, poissonRatioLimit } from '../../laminate/index.js';
+import { reaches } from '../../numeric/index.js';
 import { circumference, outsideRadius } from '../../pipe/index.js';
 import { isDay } from '../../quantity/clock.js';
 import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
@@ -143,13 +144,19 @@ function inLaminate(laminate: LaminateSystem, note: Note): void {
   inCure(cure, 'laminate.cure', note);
 }
 
-/** What a laminate holds for years it holds for a minute too. */
+/** Two series of tests are of two temperatures; and what a laminate holds for years it holds for a minute too. */
 function inLongTermStrength({ hoopModulus, strainToFailure, longTermStrength }: LaminateSystem, note: Note): void {
-  if (strainToFailure === undefined || longTermStrength === undefined) return;
+  if (longTermStrength === undefined) return;
+  const { strength, testTemperature, second } = longTermStrength;
+  const path = 'laminate.longTermStrength';
+  const [one, other] = [testTemperature, second?.testTemperature];
+  if (one !== undefined && other !== undefined && reaches(one, other) && reaches(other, one)) {
+    const must = line('be another temperature: of two series at one and the same the lower strength alone counts');
+    note({ path: `${path}.second.testTemperature`, must, limit: `${path}.testTemperature` });
+  }
+  if (strainToFailure === undefined) return;
   const breaks = breakingStress({ modulus: hoopModulus, failureStrain: strainToFailure });
   const limit = ['what the laminate breaks at, its hoop modulus by its strain to failure', 'stress', breaks] as const;
-  const path = 'laminate.longTermStrength';
-  const { strength, second } = longTermStrength;
   if (strength > breaks) atMost(note, `${path}.strength`, limit);
   if (second !== undefined && second.strength > breaks) atMost(note, `${path}.second.strength`, limit);
 }
