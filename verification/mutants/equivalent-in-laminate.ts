@@ -15,8 +15,14 @@ export const equivalentInLaminate: readonly Equivalent[] = [
   ...alike(laminate('bond-energy'), 'such a filler that was not tested so is not covered, and ends before', [
     ['filler.qualifiedOverFiller === undefined', 'false'],
   ]),
+  ...alike(laminate('candidates'), `${TIE}; either name is that of a criterion with it`, [
+    ['candidate.value < least.value', 'candidate.value <= least.value'],
+  ]),
   ...alike(laminate('candidates'), 'every method has a line round the pipe: the list is never empty', [
     ['candidate === undefined', 'false'],
+  ]),
+  ...alike(laminate('footprint'), `${KNOWN}: a seal is designed where the case has one`, [
+    ['asked !== undefined', 'true'],
   ]),
   ...alike(laminate('footprint'), `${TIE}; one of the two holds pi`, [
     ['Math.max(padDiameter, sheetSize, collarSize) > half', 'Math.max(padDiameter, sheetSize, collarSize) >= half'],
@@ -57,6 +63,17 @@ export const equivalentInLaminate: readonly Equivalent[] = [
     ['thickness >= least', 'thickness > least'],
     ['pressure > most', 'pressure >= most'],
   ]),
+  ...alike(
+    laminate('long-term'),
+    'two series at one temperature are a contradiction, and one series is its own second',
+    [['second.testTemperature < first.testTemperature', 'second.testTemperature <= first.testTemperature']],
+  ),
+  ...alike(
+    laminate('sharing'),
+    'what refuses that line refuses the pressure that the laminate resists too, and no laminate is made',
+    [['value === undefined', 'false']],
+  ),
+  ...alike(laminate('why-not'), 'every refusal of a calculation has its amounts', [['[]', '["Stryker was here"]']]),
   ...alike(laminate('ply-moduli'), 'the limit holds pi, and the lead angle is an arc of stated numbers', [
     ['angle <= steepestTape.value', 'angle < steepestTape.value'],
   ]),

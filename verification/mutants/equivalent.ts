@@ -9,6 +9,26 @@ import type { Mutant } from './instrument.js';
 /** Changes that no admissible case can tell from the original, each with its reason. */
 
 export const equivalents: readonly Equivalent[] = [
+  ...alike('src/repair/limits/class.ts', 'what has no highest is covered by every class, and ends as such', [
+    ['highest === null', 'false'],
+  ]),
+  ...alike('src/repair/site/climate.ts', 'a formula throws nothing but the refusal of a calculation', [
+    ['!isCalculationError(error)', 'false'],
+  ]),
+  ...neither(
+    'src/repair/site/reason.ts',
+    'number, limit and kind of a check are given together or not at all',
+    'number === undefined',
+    'kind === undefined',
+  ).filter(({ original, replacement }) => !(replacement === 'false' && original.includes('||'))),
+  ...alike('src/repair/site/surface.ts', 'what is seen on the day is left out of what is said of the record', [
+    ['true', 'false'],
+    ['false', 'true'],
+  ]),
+  ...alike('src/repair/wrap/sheet.ts', `${KNOWN}: without that strength no extent is made, and nothing is laid`, [
+    ['lapShearStrength === undefined', 'false'],
+  ]),
+  ...alike('src/repair/wrap/sheet.ts', TIE, [['ofBond > asked', 'ofBond >= asked']]),
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),

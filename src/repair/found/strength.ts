@@ -1,8 +1,7 @@
 import { type DepthPoint, type RemainingStrength, remainingStrength } from '../../pipe/index.js';
 import type { Length } from '../../quantity/index.js';
 import type { StrengthMethod } from '../case/case.js';
-import type { Reason } from '../design/design.js';
-import { trial, type Workbook } from '../job/workbook.js';
+import { type Trial, trial, type Workbook } from '../job/workbook.js';
 import { forceOnThinned } from './external-force.js';
 import { pressureOfSoundPipe } from './sound-pipe.js';
 import type { StrengthFactors } from './strength-factors.js';
@@ -28,7 +27,7 @@ export function strengthWith(
   loss: MetalLoss,
   factors: StrengthFactors,
   method: StrengthMethod | undefined,
-): { readonly result: RemainingStrength | undefined; readonly refusals: readonly Reason[] } {
+): Trial<RemainingStrength> {
   const { pipe, assessment } = work.case;
   return trial(work, what, () =>
     remainingStrength(

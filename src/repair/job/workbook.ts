@@ -122,20 +122,23 @@ export function attempt<T>(work: Workbook, what: string, calculate: () => T): T 
   }
 }
 
+/** What a trial came to, or what it was refused for. */
+export type Trial<T> =
+  | { readonly result: T; readonly refusals: readonly [] }
+  | { readonly result: undefined; readonly refusals: readonly [Reason, ...Reason[]] };
+
 /**
  * Runs a calculation that must not decide the design: its refusals are handed back, and what it would have said about
  * missing inputs and of warnings concerns only who chose it.
  */
-export function trial<T>(
-  work: Workbook,
-  what: string,
-  calculate: () => T,
-): { readonly result: T | undefined; readonly refusals: readonly Reason[] } {
+export function trial<T>(work: Workbook, what: string, calculate: () => T): Trial<T> {
   const { reasons, notCovered, missing, warnings } = work;
   const [r, n, m, w] = [reasons.length, notCovered.length, missing.length, warnings.length];
   const result = attempt(work, what, calculate);
-  const refusals = [...notCovered.splice(n), ...reasons.splice(r)];
+  const [first, ...others] = [...notCovered.splice(n), ...reasons.splice(r)];
   missing.length = m;
   warnings.length = w;
-  return { result: refusals.length > 0 ? undefined : result, refusals };
+  if (first !== undefined) return { result: undefined, refusals: [first, ...others] };
+  // Without a refusal the calculation came to its end.
+  return { result: result as T, refusals: [] };
 }

@@ -62,7 +62,7 @@ export function thicknessOverSlot(
   slot: Slot,
 ): { readonly thickness: Length | undefined; readonly ceiling: GaugePressure } {
   const { along, round, ring } = boundsOf(work, leak, slot);
-  let [least, by] = [undefined as Length | undefined, ''];
+  let least: { readonly thickness: Length; readonly way: string } | undefined;
   let ceiling = 0 as GaugePressure;
   for (const strip of [along, round, ring]) {
     const highest = strip === ring ? ceilingOfRing(work, leak, ring) : ceilingOf(work, leak, strip as SoftStrip);
@@ -70,12 +70,13 @@ export function thicknessOverSlot(
     if (!(pressure < highest)) continue;
     const thickness =
       strip === ring ? asRing(work, pressure, leak, ring) : asStrip(work, pressure, leak, strip as SoftStrip);
-    if (least !== undefined && thickness >= least) continue;
-    [least, by] = [thickness, strip.way];
+    if (least !== undefined && thickness >= least.thickness) continue;
+    least = { thickness, way: strip.way };
   }
-  if (least !== undefined)
-    decide(work.recorder, `thickness of the ${by}`, 'of three bounds of what can be released over the slot the lowest');
-  return { thickness: least, ceiling };
+  if (least === undefined) return { thickness: undefined, ceiling };
+  const { thickness, way } = least;
+  decide(work.recorder, `thickness of the ${way}`, 'of three bounds of what can be released over the slot the lowest');
+  return { thickness, ceiling };
 }
 
 function ceilingOf(work: Workbook, leak: LeakResistance, strip: SoftStrip): GaugePressure {

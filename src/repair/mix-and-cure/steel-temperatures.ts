@@ -18,8 +18,7 @@ export function steelOverTime(site: Site, recorder?: Recorder): readonly Tempera
   const { history, forecast } = site;
   const steps =
     history ?? forecast?.map(({ duration, pipeTemperature }) => ({ duration, temperature: pipeTemperature }));
-  // What cannot be foreseen is refused with its name when the wait is sought.
-  if (steps === undefined || steps.length === 0) return steps;
+  if (steps === undefined) return undefined;
   const error = thermometerErrorOf(site);
   return step(recorder, 'cure/coldest-behind-history', coldestBehindHistory, { steps, error }).steps;
 }

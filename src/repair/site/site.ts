@@ -53,7 +53,8 @@ function holdTimeOf({ recorder }: Workbook, hours: Timeline | undefined): Durati
   // An hour that was entered for the wrap may lie before the gate: then nothing is left to hold.
   const to = Math.max(from, endOf(hours, 'cure')) as Time;
   const time = step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, 'climate that has to hold');
-  const because = openHoursOf(hours) ?? openCheckOf(hours);
+  // Of a check the plan adds the time, and the crew reads the climate again there.
+  const because = openHoursOf(hours) ?? openOf(hours, () => true);
   return because === undefined ? { known: true, time } : { known: false, because, atLeast: time };
 }
 
@@ -64,11 +65,6 @@ function openHoursOf(hours: Timeline | undefined): string | undefined {
   if (hours === undefined) return UNTIMED;
   for (const { takes, duration } of hours.steps) if ('cure' in takes && !duration.known) return duration.because;
   return openOf(hours, ({ sort }) => sort !== 'hold point');
-}
-
-/** Why the time of a check between gate and cure is not known: the plan adds it, and the crew reads the climate again there. */
-function openCheckOf(hours: Timeline): string | undefined {
-  return openOf(hours, ({ sort }) => sort === 'hold point');
 }
 
 function openOf({ steps }: Timeline, counts: (step: TimelineStep) => boolean): string | undefined {

@@ -39,13 +39,16 @@ export function timeFor(
   );
 }
 
+/** A roll that was timed. */
+type Timed = RollDesign & { readonly time: Time };
+
 /** The rolls, each with the time that it takes; all but the last are of one length, and so of one time. */
 export function timedRolls(work: Workbook, crew: Crew, rolls: readonly RollDesign[]): RollDesign[] {
-  const timed: RollDesign[] = [];
-  let before: RollDesign | undefined;
+  const timed: Timed[] = [];
+  let before: Timed | undefined;
   for (const { roll, length, endsInPass, endsAt } of rolls) {
     const time =
-      before?.length === length && before.time !== undefined
+      before?.length === length
         ? before.time
         : timeFor(
             work,

@@ -243,6 +243,8 @@ describe('what is mixed', () => {
     expect(reason?.found?.value).toBeCloseTo(deep, 9);
     expect(reason?.limit?.value).toBeCloseTo(deep - 1e-6, 12);
     expect(refused(undefined)).toEqual([]);
+    // As deep as it may be, to the last digit.
+    expect(refused(`${reason?.found?.value} m`)).toEqual([]);
   });
 
   it('is resin by the fabric, in batches that a crew lays in time, or as they come where no crew is known', () => {

@@ -25,6 +25,17 @@ describe('tape on a bend', () => {
     expect(tighter.reasons).toMatchObject([{ found: { kind: 'ratio' }, limit: { value: 0.95 } }]);
   });
 
+  it('is laid where they lie over each other by exactly 19 of 20 widths', () => {
+    const insideOn = (bendRadius: number) => present(designRepair(on(bendRadius as Length)).wrap);
+    let [tight, laid] = [(radius * 11) / 9.001, (radius * 11) / 8.999];
+    for (let halved = 0; halved < 60; halved++) {
+      const middle = (tight + laid) / 2;
+      if (designRepair(on(middle as Length)).verdict === 'designed') laid = middle;
+      else tight = middle;
+    }
+    expect(insideOn(laid)).toMatchObject({ insideOverlap: 0.95 });
+  });
+
   it('is laid on no bend as tight as what lies under the tape', () => {
     const asTight = designRepair(on(radius));
     expect(asTight.verdict).toBe('not repairable');
@@ -127,5 +138,16 @@ describe('the list of the rolls', () => {
       return designed({ ...planned, wrap: stock }).rolls.rolls.length;
     };
     expect([499.5, 500.5].map(listed)).toEqual([500, 0]);
+  });
+
+  it('of bands of sheet is as long, and a sheet that asks for more bands is not covered', () => {
+    const bands = (defectLength: number) => {
+      const defect = { ...planned.defect, axialLength: length.mm(defectLength) };
+      const wrap = { form: 'sheet', width: length.m(0.2), rollLength: length.m(20) } as const;
+      const { verdict, rolls } = designRepair({ ...planned, defect, wrap });
+      return [verdict, present(rolls).rolls.length];
+    };
+    expect(bands(2843.75)).toEqual(['designed', 500]);
+    expect(bands(2850)).toEqual(['not covered', expect.any(Number)]);
   });
 });
