@@ -60,7 +60,7 @@ export const equivalentInLaminate: readonly Equivalent[] = [
   ...alike(laminate('leak'), TIE, [['asRing < thickness', 'asRing <= thickness']]),
   ...alike(laminate('leak-slot'), ROOT, [['pressure < highest', 'pressure <= highest']]),
   ...alike(laminate('leak-slot'), TIE, [
-    ['thickness >= least', 'thickness > least'],
+    ['thickness >= least.thickness', 'thickness > least.thickness'],
     ['pressure > most', 'pressure >= most'],
   ]),
   ...alike(

@@ -22,6 +22,20 @@ export const equivalentInPlan: readonly Equivalent[] = [
   ...alike(plan('best-start'), `${TIE}; the earlier is kept`, [
     ['endOf(each) < endOf(best)', 'endOf(each) <= endOf(best)'],
   ]),
+  ...alike(
+    plan('best-start'),
+    'of a start its verdict, gate and hours alone are handed out: no step, value or warning',
+    [
+      ['false', 'true'],
+      ['[...work.assumed]', '[]'],
+      ['[...work.warnings]', '[]'],
+    ],
+  ),
+  ...alike(
+    plan('torque-tool'),
+    'the torque holds the area of the pad, and pi: it meets no stated one to the last digit',
+    [['torque < practice.leastOnWrench.value', 'torque <= practice.leastOnWrench.value']],
+  ),
   ...alike(plan('best-start'), `${KNOWN}: a design that is made has a timeline`, [
     ['notBackBefore !== undefined', 'true'],
   ]),

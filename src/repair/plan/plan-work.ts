@@ -51,7 +51,8 @@ export function planWork(design: RepairDesign, options: PlanOptions = {}): WorkP
   const { timeline: hours } = moved;
   const facts = factsOf(design, moved);
   const words = wordsOf(facts);
-  const { actual: began = {}, passed = [] } = options;
+  const { actual: began = {} } = options;
+  const passed = [...new Set(options.passed)];
   const stops = stopsOf(hours.steps, { began, passed });
   const steps = hours.steps.map((step) => ({
     ...inWords(step, words, warnedAt(step.id, hours, design.warnings)),

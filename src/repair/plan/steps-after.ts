@@ -217,11 +217,11 @@ function handBack(facts: PlanFacts): StepWords {
 }
 
 /** What whoever comes later has to read at the pipe. */
-function onTheTag({ laminate: { footprint }, case: { service, seal } }: PlanFacts): Line[] {
+function onTheTag({ case: { service, seal } }: PlanFacts): Line[] {
   const lines = [
     line(`No tag at the wrap: no welding, cutting or flame nearer than ${BLANK} (from the maker of the system).`),
   ];
-  if (footprint !== undefined && seal?.bands === 'left')
+  if (seal?.bands === 'left')
     lines.push(
       line(`No day for the wall at the rim of the bands, where steel corrodes in the crevice under them: ${BLANK}.`),
     );

@@ -12,13 +12,13 @@ import type { StepWords } from './step-words.js';
 
 /** The filler, and its wait. */
 export function fillerSteps(facts: PlanFacts): StepWords[] {
-  const { fillerMix: mix, cures, extent, laminate, wrap, seal, case: repairCase } = facts;
+  const { fillerMix: mix, cures, extent, laminate, wrap, case: repairCase } = facts;
   const { filler } = repairCase;
   if (filler === 'none' || mix === undefined) return [];
   const share = practice.shareOfWorkingTime.value;
   const allowedTime = cures.filler === 'none' ? undefined : timeToLay({ workingTime: cures.filler.workingTime, share });
   const wholeWrap = filler.underWholeWrap === true;
-  const bandsStay = seal !== undefined && repairCase.seal?.bands === 'left';
+  const bandsStay = repairCase.seal?.bands === 'left';
   const length = wholeWrap ? laidLength(wrap, extent) : extent.defectLength;
   return [
     {

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { type CorrosionRate, length, ratio, speed, type Time, temperature, time } from '../../../src/quantity/index.js';
-import { bestStart, caseStartingAt, type ForecastStep, type RepairCase } from '../../../src/repair/index.js';
+import {
+  bestStart,
+  caseStartingAt,
+  type DesignOptions,
+  type ForecastStep,
+  type RepairCase,
+} from '../../../src/repair/index.js';
+import { iso24817 } from '../../../src/rules/index.js';
 import { planned, waterTape } from '../plan-cases.js';
 
 /** Which hour of the forecast a job best starts at, by reasons that need no design. */
@@ -64,6 +71,19 @@ describe('the best start', () => {
     expect(best).toBeUndefined();
     expect(tried).toHaveLength(30);
     for (const { verdict, fits } of tried) expect([verdict, fits]).toEqual(['not covered', true]);
+  });
+
+  it('is none of a repair that a limit forbids, at whatever hour, the rules of the user among them', () => {
+    const first = (repairCase: RepairCase, options: DesignOptions = {}) => {
+      const { best, tried } = bestStart(repairCase, options);
+      return [tried[0]?.verdict, best?.start];
+    };
+    const even = over(planned, hours(60, 20, 55));
+    expect(first(even)).toEqual(['designed', 0]);
+    // Class 1 covers 10 bar.
+    expect(first({ ...even, repair: { ...even.repair, class: 1 } })).toEqual(['not repairable', undefined]);
+    const longestLife = { ...iso24817.longestLife, value: time.year(10) };
+    expect(first(even, { rules: { ...iso24817, longestLife } })).toEqual(['not repairable', undefined]);
   });
 
   it('is none where nothing says how long the cure takes: the forecast ends before it', () => {

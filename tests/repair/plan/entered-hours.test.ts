@@ -75,6 +75,7 @@ describe('a hold point that nobody passed before what waits for it began', () =>
   it('stops it alone where the others are passed', () => {
     expect(planOf(before).steps.some(({ stop }) => stop !== undefined)).toBe(false);
     expect(planText(planOf(before))).not.toMatch(/no time\.|STOP!/);
+    expect(planOf(before).steps.flatMap(({ id, passed }) => (passed === true ? [id] : []))).toEqual(before);
     for (const id of before) {
       const plan = planOf(before.filter((each) => each !== id));
       expect(plan.steps.filter(({ stop }) => stop !== undefined).map((step) => step.id)).toEqual([id]);
@@ -151,7 +152,9 @@ describe('an hour before the first that is foreseen', () => {
 
   it('is refused as the real hour of a step too, whether or not a material is laid in it', () => {
     for (const id of ['permit', 'filler', 'filler-wait']) {
-      expect(refusedOf({ actual: { [id]: '07:00' } })?.parameter).toBe(`actual.${id}`);
+      const refused = refusedOf({ actual: { [id]: '07:00' } });
+      expect(refused?.parameter).toBe(`actual.${id}`);
+      expect(refused?.message).toContain('07:00; must not be before the start of the job');
       expect(refusedOf({ actual: { [id]: '07:30' } })).toBeUndefined();
     }
   });
@@ -163,6 +166,8 @@ describe('an hour before the first that is foreseen', () => {
     const cure = (start: string) => planWork(design, { start }).steps.find(({ id }) => id === 'cure')?.duration;
     expect(cure('07:00')).toEqual(cure('07:30'));
     expect(cure('07:00')?.known).toBe(true);
+    const { steps } = planWork(design, { actual: { permit: '07:00' } });
+    expect(steps.find(({ id }) => id === 'permit')?.startsAt).toBe(-30 * 60);
   });
 
   it('gives no shorter wait where the next day is warmer, and names that day where it is meant', () => {
