@@ -117,6 +117,12 @@ export const contradictions: readonly Hazard[] = [
     tests: by('a long-term strength above the breaking stress', 'a second one above it'),
   },
   {
+    could: 'Two series of long-term tests are of one temperature, and say two strengths.',
+    would: 'The laminate would count on the higher of them, where the lower was found too.',
+    guards: ['case/contradictions.ts: note <path>.second.testTemperature'],
+    tests: by('two long-term strengths at one temperature'),
+  },
+  {
     could: 'Pressures or temperatures of the service contradict the design values.',
     would: 'The repair would be designed for less than the line sees.',
     guards: [

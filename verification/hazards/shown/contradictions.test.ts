@@ -145,6 +145,19 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     },
     'laminate.longTermStrength.second.strength',
   ],
+  [
+    'two long-term strengths at one temperature',
+    loss,
+    {
+      'laminate.longTermStrength': {
+        strength: '60 MPa',
+        test: '1000 h survival',
+        testTemperature: '40 degC',
+        second: { testTemperature: '104 degF', strength: '40 MPa' },
+      },
+    },
+    'laminate.longTermStrength.second.testTemperature',
+  ],
   ['a coldest steel above the hottest', loss, { 'service.lowestTemperature': '150 degF' }, 'service.lowestTemperature'],
   [
     'a pressure cycle upside down',
