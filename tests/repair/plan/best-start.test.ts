@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { type CorrosionRate, length, ratio, speed, type Time, temperature, time } from '../../../src/quantity/index.js';
+import {
+  type CorrosionRate,
+  force,
+  length,
+  ratio,
+  speed,
+  type Time,
+  temperature,
+  time,
+} from '../../../src/quantity/index.js';
 import {
   bestStart,
   caseStartingAt,
@@ -81,6 +90,9 @@ describe('the best start', () => {
     expect(verdicts(short)).toEqual(['needs input']);
     // Class 1 covers 10 bar.
     expect(verdicts({ ...short, repair: { ...short.repair, class: 1 } })).toEqual(['not repairable']);
+    // A slender span that buckles under its push, which is found before any weather.
+    const loads = { ...short.loads, axialForce: force.kN(-300), freeSpan: length.m(60) };
+    expect(verdicts({ ...short, loads })).toEqual(['not repairable']);
     const longestLife = { ...iso24817.longestLife, value: time.year(10) };
     expect(verdicts(short, { rules: { ...iso24817, longestLife } })).toEqual(['not repairable']);
   });
