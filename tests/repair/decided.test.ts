@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { designRepair } from '../../src/repair/index.js';
 import { caseOf, designOf, laminateOf } from '../faults/answers.js';
-import { bend, type CaseFile, evenLoss, type Paths, withPaths, yieldedLoss } from '../faults/cases.js';
+import { bend, type CaseFile, evenLoss, loss, type Paths, withPaths, yieldedLoss } from '../faults/cases.js';
 
 /** What the record says that was decided: where it was, and not where it was not. */
 
@@ -11,6 +11,18 @@ const decided = (file: CaseFile): string[] => {
 };
 const sheet = (width: string, finalLap?: string): Paths => ({
   wrap: { form: 'sheet', width, finalLap, rollLength: '25 m', waste: '10 %' },
+});
+const beside = (gapAlong: string): Paths => ({
+  'defect.neighbours': [
+    {
+      cause: 'external corrosion',
+      gapAlong,
+      gapRound: '0 mm',
+      axialLength: '20 mm',
+      circumferentialWidth: '20 mm',
+      remainingWall: '5 mm',
+    },
+  ],
 });
 // (R - D/4)/(R - D/2): 1.28 at R = 1.4 D, 1.06 at 5 D, where the rule set says 1.2.
 const ofDiameter = (times: number): Paths => ({ 'fitting.bendRadius': `${times * 168.3} mm` });
@@ -24,6 +36,14 @@ describe('the record of a design', () => {
     ['all passes end together', evenLoss, {}, { 'wrap.width': '25 mm' }],
     ['each pass ends a step inside the one below', evenLoss, { 'wrap.width': '25 mm' }, {}],
     ['the transition counts as it is stated', evenLoss, {}, { 'laminate.wetGlassTransition': '100 degC' }],
+    [
+      'a neighbour {0} along the pipe and {1} round it is one defect with this one',
+      loss,
+      beside('9 mm'),
+      beside('3 m'),
+    ],
+    ['profile left out', loss, beside('9 mm'), beside('3 m')],
+    ['profile left out', loss, beside('9 mm'), { ...beside('9 mm'), 'defect.profile': undefined }],
     ['hoop load taken on the diameter over the filler', yieldedLoss, {}, { filler: 'none' }],
   ])('says "%s" where it was so, and nowhere else', (text, file, where, nowhere) => {
     expect(decided(withPaths(file, where))).toContain(text);
