@@ -132,6 +132,15 @@ describe('a neighbour apart from those that join the defect', () => {
   });
 });
 
+it('a neighbour apart asks for the factor that it is judged by, and no neighbour asks for none', () => {
+  const { assessment: _, ...unjudged } = partWall;
+  const asked = (neighbours: RepairCase['defect']['neighbours']) =>
+    designRepair({ ...unjudged, defect: { ...partWall.defect, growth: still, neighbours } }).missing.map(
+      ({ field }) => field,
+    );
+  expect([asked([loss]), asked('none')]).toEqual([['assessment.designFactor'], []]);
+});
+
 describe('several neighbours apart from each other', () => {
   const [weak, strong] = [
     { ...loss, axialLength: length.mm(300), remainingWall: length.mm(2) },

@@ -60,6 +60,11 @@ describe('a method that the case names', () => {
     expect(warned(NAMED)).toBe(true);
   });
 
+  it('is warned of once, of the wall of today and of that at the end of life', () => {
+    const { warnings } = designOf(withPaths(loss, { 'assessment.method': 'effective area' }));
+    expect(warnings.filter(({ text }) => NAMED.test(text))).toHaveLength(1);
+  });
+
   it('leaves at least one that is not warned of, and none where no method is named', () => {
     const without = { 'defect.profile': undefined };
     expect(
