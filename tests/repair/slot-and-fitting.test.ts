@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { planWork } from '../../src/repair/index.js';
 import { planText } from '../../src/report/index.js';
 import { designOf, madeOf } from '../faults/answers.js';
-import { bend, quietLoss, slot as underVacuum, withPaths } from '../faults/cases.js';
+import { bend, leak, type Paths, quietLoss, slot as underVacuum, withPaths } from '../faults/cases.js';
 
 /** Openings that are not round and pipe that is not straight, designed; by hand beside the library where a number stands. */
 
@@ -57,6 +57,24 @@ describe('a slot', () => {
     });
   });
 
+  it('keeps its own extents down to the least wall that counts as one', () => {
+    const still = { 'defect.readingError': 'none', 'defect.growth': { depth: '0 mm/year', length: '0 mm/year' } };
+    const extents = (remainingWall: string) => {
+      const { slotAtEndOfLife } =
+        designOf(withPaths(slot, { ...still, 'defect.remainingWall': remainingWall })).found ?? {};
+      return [slotAtEndOfLife?.axialLength, slotAtEndOfLife?.circumferentialWidth];
+    };
+    expect([extents('1 mm'), extents('0.99 mm')]).toEqual([
+      [0.012, 0.07],
+      [0.04, 0.11],
+    ]);
+  });
+
+  it('is sealed by a pad for the circle through its corners', () => {
+    const { seal } = designOf(withPaths(slot, { seal: withPaths(leak['seal'] as object, { 'pad.multiple': 3 }) }));
+    expect(seal === 'none' ? 0 : seal?.padDiameter).toBeCloseTo(3 * Math.hypot(0.012, 0.07), 12);
+  });
+
   it('is thicker under a vacuum, which then governs', () => {
     const { thickness } = madeOf(underVacuum).laminate;
     expect(thickness.governing).toBe('ring buckling under pressure from outside');
@@ -66,6 +84,28 @@ describe('a slot', () => {
   it('has its extents on the page of the survey', () => {
     const text = planText(planWork(madeOf(slot))).replaceAll(/\s+/gu, ' ');
     expect(text).toMatch(/Slot no longer than 12 mm along and 70 mm round the pipe/);
+  });
+});
+
+describe('the metal beside a slot', () => {
+  const refused = (changes: Paths) =>
+    designOf(withPaths(slot, changes)).reasons.filter(({ text }) => text.startsWith('at the ends of the slot'));
+  const standing = (assessment: Paths): number =>
+    refused({ 'service.designPressure': '20 MPa', assessment })[0]?.limit?.value ?? Number.NaN;
+
+  it.each([
+    [{ designFactor: 0.5 }, 1 / 0.5],
+    [{ safetyFactor: 3 }, 3],
+    [{ designFactor: 0.9, safetyFactor: 1.5 }, 1.5],
+  ])('stands less by the larger of its factors, 1.25 at least: %j', (assessment, factor) => {
+    expect(standing({ designFactor: 1 }) / standing(assessment)).toBeCloseTo(factor / 1.25, 12);
+  });
+
+  it('may be at its limit itself, and no more', () => {
+    const limit = standing({ designFactor: 0.5 });
+    const at = (pascals: number) =>
+      refused({ 'service.designPressure': `${pascals} Pa`, assessment: { designFactor: 0.5 } }).length;
+    expect([at(limit), at(limit * (1 + 1e-9))]).toEqual([0, 1]);
   });
 });
 

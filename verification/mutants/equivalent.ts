@@ -1,6 +1,7 @@
 import { alike, type Equivalent, KNOWN, neither, TIE } from './alike.js';
 import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInCase } from './equivalent-in-case.js';
+import { equivalentInFound } from './equivalent-in-found.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
@@ -39,23 +40,6 @@ export const equivalents: readonly Equivalent[] = [
   ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
-  ]),
-  ...alike('src/repair/found/coverage.ts', 'the word "none" has none of the members that are looked at', [
-    ["filler === 'none'", 'false'],
-  ]),
-  ...alike('src/repair/found/limit-at-hole.ts', TIE, [['along < round', 'along <= round']]),
-  ...alike('src/repair/found/limit-on-wall.ts', TIE, [['recent > safePressure', 'recent >= safePressure']]),
-  ...alike('src/repair/found/limit-on-wall.ts', `${KNOWN}: without an assessment there is no factor`, [
-    ['assessment?.method', 'assessment.method'],
-  ]),
-  ...alike('src/repair/found/strength-at-end.ts', `${KNOWN}: without an assessment there is no factor`, [
-    ['assessment?.method', 'assessment.method'],
-  ]),
-  ...alike('src/repair/found/strength.ts', `${KNOWN}: without an assessment there is no factor`, [
-    ['assessment?.flowStress', 'assessment.flowStress'],
-  ]),
-  ...alike('src/repair/found/sound-pipe-along.ts', `${TIE}; the section holds pi, so that no stated force meets it`, [
-    ['stress <= limit', 'stress < limit'],
   ]),
   ...alike('src/repair/seal/by-hand.ts', `${TIE}; the area of the hole holds pi`, [
     ['reaction > largestJetByHand.value', 'reaction >= largestJetByHand.value'],
@@ -99,12 +83,6 @@ export const equivalents: readonly Equivalent[] = [
       ["placing !== 'none'", 'true'],
     ],
   ),
-  ...alike('src/repair/found/vented-gas.ts', `${TIE}; the buckling of the ring holds pi or a root`, [
-    ['ring.pressure >= service.designPressure', 'ring.pressure > service.designPressure'],
-  ]),
-  ...alike('src/repair/found/strength-at-end.ts', 'every refusal of a calculation has its amounts', [
-    ['[]', '["Stryker was here"]'],
-  ]),
   ...neither(
     'src/repair/timeline/plan-timeline.ts',
     `${KNOWN}: what is filled is mixed`,
@@ -116,6 +94,7 @@ export const equivalents: readonly Equivalent[] = [
   ]),
   ...equivalentInRecord,
   ...equivalentInCase,
+  ...equivalentInFound,
   ...equivalentInLaminate,
   ...equivalentInPlan,
   ...equivalentInRooms,

@@ -2,16 +2,16 @@ import type { Amount } from '../../quantity/index.js';
 import type { ThicknessMethod } from '../case/case.js';
 import type { Workbook } from '../job/workbook.js';
 
-const ON_METAL: readonly ThicknessMethod[] = ['substrate sharing load', 'substrate yielded'];
+const ON_METAL: readonly (ThicknessMethod | undefined)[] = ['substrate sharing load', 'substrate yielded'];
 
 /** Whether a method counts on metal under the laminate, which is not there once the defect goes through the wall. */
-export function countsOnMetal(method: ThicknessMethod): boolean {
+export function countsOnMetal(method: ThicknessMethod | undefined): boolean {
   return ON_METAL.includes(method);
 }
 
 /** Whether the case names such a method. */
 export function namesMethodOnMetal({ case: { repair } }: Workbook): boolean {
-  return repair.method !== undefined && countsOnMetal(repair.method);
+  return countsOnMetal(repair.method);
 }
 
 /** A pipe that has more than its code allows while it is sound has nothing to give to a laminate that shares with it. */

@@ -1,5 +1,6 @@
 import { type Amount, exactly, line } from '../../quantity/index.js';
 import type { NeighbouringLoss } from '../case/case.js';
+import { neighboursOf } from '../case/neighbours-of.js';
 import { type Workbook, warn } from '../job/workbook.js';
 
 type Extents = Pick<NeighbouringLoss, 'axialLength' | 'circumferentialWidth' | 'remainingWall'>;
@@ -27,10 +28,6 @@ export function warnOfJoined(work: Workbook): void {
           ...extentsOf(apart),
         ),
       );
-}
-
-function neighboursOf({ neighbours }: Workbook['case']['defect']): readonly NeighbouringLoss[] {
-  return neighbours === undefined || neighbours === 'none' ? [] : neighbours;
 }
 
 function isAlike(one: Extents, other: Extents): boolean {

@@ -9,7 +9,7 @@ import { type Open, open } from '../job/stage.js';
 import { type Workbook, warnCrew } from '../job/workbook.js';
 import { limitAtHole } from './limit-at-hole.js';
 import { limitOnWall } from './limit-on-wall.js';
-import { limitBeside } from './neighbour-strength.js';
+import { lowestBeside } from './neighbour-strength.js';
 import { leaksToday } from './opening.js';
 import type { PressureLimit } from './wall-today.js';
 
@@ -28,10 +28,7 @@ export function judgeLine(work: Workbook, { found, seal }: LineNeeds): LineDesig
   warnOfThinWall(work);
   const limit = leaksToday(defect) ? limitAtHole(work, found) : limitOnWall(work, found);
   if (limit === open) return open;
-  const beside = limitBeside(work, found);
-  if (beside === open) return open;
-  const least = beside !== undefined && beside.highestPressure < limit.highestPressure ? beside : limit;
-  const ofPipe = withinDesign(work, least);
+  const ofPipe = withinDesign(work, lowestBeside(work, found, limit));
   if (atWork.pressure > ofPipe.highestPressure) {
     work.reasons.push({
       text: 'the damaged pipe may not be worked on at this pressure: lower it to the limit, or empty the line',

@@ -2,8 +2,8 @@ import { step } from '../../formula/index.js';
 import { metalLossDepth } from '../../pipe/index.js';
 import { exactly, type GaugePressure, type Length, roundedDown } from '../../quantity/index.js';
 import type { NeighbouringLoss } from '../case/case.js';
+import { neighboursOf } from '../case/neighbours-of.js';
 import type { AsFound } from '../design/design.js';
-import { type Open, open } from '../job/stage.js';
 import { need, type Workbook } from '../job/workbook.js';
 import type { GrowthRates } from './growth.js';
 import { lengthThen, wallThen, widthThen } from './loss-then.js';
@@ -21,31 +21,26 @@ interface Loss {
 /** What the steps of one are called. */
 const WHAT = 'neighbouring loss';
 
-/** The losses that do not act with the defect, and that this repair does not cover. */
-function apart({ case: { defect } }: Workbook): readonly NeighbouringLoss[] {
-  return defect.neighbours === undefined || defect.neighbours === 'none' ? [] : defect.neighbours;
-}
-
-/** The crew stands beside a neighbour too: the lowest of their safe pressures today, where there are any. */
-export function limitBeside(work: Workbook, found: AsFound): PressureLimit | Open | undefined {
-  const neighbours = apart(work);
-  if (neighbours.length === 0) return undefined;
-  const factor = factorAtWork(work);
-  if (factor === undefined) return open;
-  let limit: PressureLimit | undefined;
+/** The crew stands beside a neighbour too: the lowest of their safe pressures today, and of what limits the line at the defect. */
+export function lowestBeside(work: Workbook, found: AsFound, atDefect: PressureLimit): PressureLimit {
+  const neighbours = neighboursOf(work.case.defect);
+  if (neighbours.length === 0) return atDefect;
+  // The limit at the defect rests on it too.
+  const factor = factorAtWork(work) as number;
+  let lowest = atDefect;
   for (const neighbour of neighbours) {
     const highestPressure = safePressureOf(work, found, asItIs(work, neighbour), factor);
-    if (limit === undefined || highestPressure < limit.highestPressure)
-      limit = { highestPressure, limitedBy: 'safe pressure of a neighbouring loss' };
+    if (highestPressure < lowest.highestPressure)
+      lowest = { highestPressure, limitedBy: 'safe pressure of a neighbouring loss' };
   }
-  return limit;
+  return lowest;
 }
 
 /** Test and service put on a neighbour all that acts on the pipe: it bears that until the end of the life, or is repaired first. */
 export function checkNeighboursBear(work: Workbook, found: AsFound, growth: GrowthRates): void {
   const { defect, service } = work.case;
   const { designPressure } = service;
-  const neighbours = apart(work);
+  const neighbours = neighboursOf(defect);
   const factor = neighbours.length === 0 ? undefined : factorAtWork(work);
   if (factor === undefined) return;
   for (const neighbour of neighbours) {

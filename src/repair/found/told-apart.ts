@@ -61,7 +61,7 @@ function gapsFromDefect(
 
 /** A neighbour as it lies beside all that joined so far. */
 function past(loss: NeighbouringLoss, reach: BothWays, recorder: Recorder | undefined): NeighbouringLoss {
-  if (reach.along === 0 && reach.round === 0) return loss;
+  if (reach.along === 0) return loss;
   return {
     ...loss,
     gapAlong: gapPast(recorder, loss.gapAlong, reach.along, ALONG),

@@ -86,10 +86,11 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
   return undefined;
 }
 
-/** Adds a warning, once. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
+/** Adds a warning, once with the same amounts. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
 export function warn(work: Workbook, what: string | Warning, clause?: string): void {
-  const said = typeof what === 'string' ? { text: what } : what;
-  if (work.warnings.some(({ text }) => text === said.text)) return;
+  const said: Warning = typeof what === 'string' ? { text: what } : what;
+  const amounts = JSON.stringify(said.amounts);
+  if (work.warnings.some((each) => each.text === said.text && JSON.stringify(each.amounts) === amounts)) return;
   work.warnings.push(clause === undefined ? said : { ...said, clause });
 }
 

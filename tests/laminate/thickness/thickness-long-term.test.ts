@@ -66,6 +66,8 @@ describe('the thickness by long-term strength', () => {
     };
     expect(() => thicknessLongTerm({ ...given, yieldStrength: 241e6 as Stress })).toThrow('remainingWall');
     expect(() => thicknessLongTerm({ ...given, remainingWall: 0.004 as Length })).toThrow('yieldStrength');
-    expect(() => thicknessLongTerm({ ...given, performanceFactor: 1.01 })).toThrow('must be at most the whole strength, 1');
+    expect(() => thicknessLongTerm({ ...given, performanceFactor: 1.01 })).toThrow(
+      'must be at most the whole strength, 1',
+    );
   });
 });

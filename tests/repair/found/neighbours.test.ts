@@ -40,6 +40,16 @@ describe('a neighbour of the defect', () => {
     );
   });
 
+  it('that acts with it is told of as that one defect, and not again as one apart', () => {
+    const told = (repairCase: RepairCase) =>
+      designRepair(repairCase).warnings.flatMap(({ text, amounts = [] }) =>
+        text.includes('act as one') ? [[text.split(':')[0], ...amounts.map(({ value }) => value)]] : [],
+      );
+    const extents = [0.12 + 0.06 + 0.04, 0.08 + 0.03, 0.0046].map((each) => expect.closeTo(each, 12));
+    expect(told(withNeighbours(beside))).toEqual([['Neighbouring losses act as one with the defect', ...extents]]);
+    expect(told(partWall)).toEqual([]);
+  });
+
   it('on the last millimetre of the spacing acts with it, and a millimetre beyond does not', () => {
     const joins = (gapAlong: number) =>
       (sizes(withNeighbours({ ...beside, gapAlong: length.mm(gapAlong) })).found?.lengthAtEndOfLife ?? 0) >

@@ -52,6 +52,19 @@ describe('a method that the case names', () => {
     }
   });
 
+  it('is warned of on the measured shape even where that is as deep all along, and no other is lower', () => {
+    const profile = ['0 in', '3.5 in', '7 in'].map((position) => ({ position, depth: '0.18 in' }));
+    const { strength, warned } = judged({ 'assessment.method': 'API 579-1 Level 2', 'defect.profile': profile });
+    const values = strength?.methods.map((each) => ('value' in each ? each.value : Number.POSITIVE_INFINITY)) ?? [];
+    expect(strength?.safePressure).toBe(Math.min(...values));
+    expect(warned(NAMED)).toBe(true);
+  });
+
+  it('is warned of once, of the wall of today and of that at the end of life', () => {
+    const { warnings } = designOf(withPaths(loss, { 'assessment.method': 'effective area' }));
+    expect(warnings.filter(({ text }) => NAMED.test(text))).toHaveLength(1);
+  });
+
   it('leaves at least one that is not warned of, and none where no method is named', () => {
     const without = { 'defect.profile': undefined };
     expect(

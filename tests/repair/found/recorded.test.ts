@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { designRepair } from '../../../src/repair/index.js';
+import { caseOf } from '../../faults/answers.js';
+import { type CaseFile, loss, type Paths, withPaths } from '../../faults/cases.js';
+
+/** What the record says that was decided on the pipe as found: where it was so, and not where it was not. */
+
+const decided = (file: CaseFile): string[] => {
+  const { record = [] } = designRepair(caseOf(file), { record: true });
+  return record.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
+};
+const beside = (gapAlong: string): Paths => ({
+  'defect.neighbours': [
+    {
+      cause: 'external corrosion',
+      gapAlong,
+      gapRound: '0 mm',
+      axialLength: '20 mm',
+      circumferentialWidth: '20 mm',
+      remainingWall: '5 mm',
+    },
+  ],
+});
+
+describe('the record of a design', () => {
+  it.each<readonly [string, CaseFile, Paths, Paths]>([
+    [
+      'a neighbour {0} along the pipe and {1} round it is one defect with this one',
+      loss,
+      beside('9 mm'),
+      beside('3 m'),
+    ],
+    ['profile left out', loss, beside('9 mm'), beside('3 m')],
+    ['profile left out', loss, beside('9 mm'), { ...beside('9 mm'), 'defect.profile': undefined }],
+  ])('says "%s" where it was so, and nowhere else', (text, file, where, nowhere) => {
+    expect(decided(withPaths(file, where))).toContain(text);
+    expect(decided(withPaths(file, nowhere))).not.toContain(text);
+  });
+});
