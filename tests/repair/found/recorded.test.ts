@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { designRepair } from '../../../src/repair/index.js';
-import { caseOf } from '../../faults/answers.js';
 import { type CaseFile, loss, type Paths, withPaths } from '../../faults/cases.js';
+import { recordedOf } from '../recorded.js';
 
 /** What the record says that was decided on the pipe as found: where it was so, and not where it was not. */
 
-const decided = (file: CaseFile): string[] => {
-  const { record = [] } = designRepair(caseOf(file), { record: true });
-  return record.flatMap((entry) => (entry.sort === 'decision' ? [entry.what.text] : []));
-};
 const beside = (gapAlong: string): Paths => ({
   'defect.neighbours': [
     {
@@ -33,7 +28,7 @@ describe('the record of a design', () => {
     ['profile left out', loss, beside('9 mm'), beside('3 m')],
     ['profile left out', loss, beside('9 mm'), { ...beside('9 mm'), 'defect.profile': undefined }],
   ])('says "%s" where it was so, and nowhere else', (text, file, where, nowhere) => {
-    expect(decided(withPaths(file, where))).toContain(text);
-    expect(decided(withPaths(file, nowhere))).not.toContain(text);
+    expect(recordedOf(withPaths(file, where))).toContain(text);
+    expect(recordedOf(withPaths(file, nowhere))).not.toContain(text);
   });
 });
