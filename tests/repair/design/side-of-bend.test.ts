@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { length } from '../../src/quantity/index.js';
-import { compareAsBuilt, planWork } from '../../src/repair/index.js';
-import { calculationSheet, firstPage, planText, repairDrawing } from '../../src/report/index.js';
-import { caseOf } from '../faults/answers.js';
-import { bend, loss } from '../faults/cases.js';
-import { designed } from './by-use.js';
+import { length } from '../../../src/quantity/index.js';
+import { compareAsBuilt, planWork } from '../../../src/repair/index.js';
+import { calculationSheet, firstPage, planText, repairDrawing } from '../../../src/report/index.js';
+import { caseOf } from '../../faults/answers.js';
+import { bend, loss } from '../../faults/cases.js';
+import { designed } from '../by-use.js';
 
 const onBend = designed(caseOf(bend));
 const flat = (text: string) => text.replaceAll(/\s+/gu, ' ');
