@@ -91,7 +91,6 @@ export const equivalents: readonly Equivalent[] = [
     ['forceOnPad <= practice.largestJetByHand.value', 'forceOnPad < practice.largestJetByHand.value'],
   ]),
   ...equivalentInRecord,
-  ...alike('src/repair/end-of-life.ts', 'no day is a text that is not there', [['date !== undefined', 'true']]),
   ...equivalentInCase,
   ...equivalentInJob,
   ...equivalentInLaminate,
