@@ -1,5 +1,5 @@
 import { refuse } from '../formula/index.js';
-import { type Kind, siSymbol } from '../quantity/index.js';
+import type { Kind } from '../quantity/index.js';
 import { shapeFor } from '../repair/case/admit.js';
 import { keysOf, valueAt } from '../repair/case/place.js';
 import { caseTable } from '../repair/case/table.js';
@@ -78,11 +78,6 @@ export function inputAt(repairCase: RepairCase, path: string): NumericInput {
     unit: '',
     constraint: 'must be a number that the case holds',
   });
-}
-
-/** The unit in which refusals speak of an input. */
-export function unitOfInput({ kind }: NumericInput): string {
-  return kind === 'number' || kind === 'count' ? '' : siSymbol(kind);
 }
 
 /**

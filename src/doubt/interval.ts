@@ -1,8 +1,9 @@
 import type { Outcome, OutcomeName } from '../compare/index.js';
 import { finite, nonNegative, refuse } from '../formula/index.js';
+import { siUnitOf } from '../repair/case/check-case.js';
 import { type Designed, type DesignOptions, designRepair, type RepairCase, type Verdict } from '../repair/index.js';
 import { type Answer, answerTo, laidOutcomes } from './answer.js';
-import { inputAt, type NumericInput, unitOfInput, withInputs } from './inputs.js';
+import { inputAt, type NumericInput, withInputs } from './inputs.js';
 
 /** How far an input may lie from its value, below and above, in SI; one number for both. Of a temperature in K. */
 export type Tolerance =
@@ -133,8 +134,8 @@ function withLaid({ outcomes }: Answer, laid: Designed | undefined, repairCase: 
 function spanOf(input: NumericInput, tolerance: Tolerance): DesignInterval['inputs'][number] {
   const { below, above } = typeof tolerance === 'number' ? { below: tolerance, above: tolerance } : tolerance;
   for (const each of [below, above]) {
-    finite(each, input.path, unitOfInput(input));
-    nonNegative(each, input.path, unitOfInput(input));
+    finite(each, input.path, siUnitOf(input.kind));
+    nonNegative(each, input.path, siUnitOf(input.kind));
   }
   return { ...input, least: input.value - below, most: input.value + above };
 }

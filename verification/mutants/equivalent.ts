@@ -2,6 +2,7 @@ import { alike, type Equivalent, KNOWN, neither, TIE } from './alike.js';
 import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInCase } from './equivalent-in-case.js';
 import { equivalentInFound } from './equivalent-in-found.js';
+import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
@@ -33,11 +34,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/limits/contents.ts', 'both sides of the comparison are written alike', [
     ['contents.trim().toLowerCase()', 'contents.trim().toUpperCase()'],
   ]),
-  ...alike(
-    'src/repair/job/workbook.ts',
-    'only what a method says of soil is said again, by the methods that are tried beside it, and what they say is taken back',
-    [['work.warnings.some((each) => each.text === said.text && each.step === step)', 'false']],
-  ),
   ...alike('src/repair/limits/transition.ts', 'a field that is not stated is asked for before signing, and once', [
     ['transitionCuredAt === undefined', 'false'],
   ]),
@@ -95,6 +91,7 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInRecord,
   ...equivalentInCase,
   ...equivalentInFound,
+  ...equivalentInJob,
   ...equivalentInLaminate,
   ...equivalentInPlan,
   ...equivalentInRooms,

@@ -54,24 +54,25 @@ function refuseField(problem: Problem): never {
     case 'unfit':
       return invalid(parameter, problem.value, '', `must be ${inWords(problem.field)}`);
     case 'outside':
-      return invalid(parameter, problem.value, unitOf(problem.field.kind), `must be ${boundsInWords(problem.field)}`);
+      return invalid(parameter, problem.value, siUnitOf(problem.field.kind), `must be ${boundsInWords(problem.field)}`);
   }
 }
 
 function refuseContradiction({ path, must: { text, amounts = [] } }: Contradiction, repairCase: RepairCase): never {
   const must = text.replaceAll(/\{(\d)\}/gu, (_, index: string) => {
     const { kind, value } = amounts[Number(index)] as Amount;
-    return `${value} ${unitOf(kind)}`.trimEnd();
+    return `${value} ${siUnitOf(kind)}`.trimEnd();
   });
   const [limit] = amounts;
-  invalid(path, valueAt(repairCase, path), limit === undefined ? '' : unitOf(limit.kind), `must ${must}`);
+  invalid(path, valueAt(repairCase, path), limit === undefined ? '' : siUnitOf(limit.kind), `must ${must}`);
 }
 
 function inWords(field: Field): string {
   return expectedOf(field, (kind) => `in ${siSymbol(kind)}`);
 }
 
-function unitOf(kind: Amount['kind']): string {
+/** The unit in which refusals speak of a number of the case; none of a plain number. */
+export function siUnitOf(kind: Amount['kind']): string {
   return kind === 'number' || kind === 'count' ? '' : siSymbol(kind);
 }
 

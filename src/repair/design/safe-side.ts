@@ -24,12 +24,13 @@ const SIDES: Readonly<Record<Side, readonly string[]>> = {
     ...['fittingFactor', 'padDiameter', 'forceOnPad', 'forceOnHole', 'fastenerTension', 'torque', 'strapStress'],
     ...['contactPressure', 'bandLength', 'endLoadNotCarried', 'reaction', 'energy', 'pressurePerKelvin', 'humidity'],
     ...['leastThickness', 'leastOverlap', 'storedEnergy', 'tntEquivalent', 'distance', 'duration', 'earliestReturn'],
-    ...['holdTime', 'wrapTime', 'chargeTime', 'waterToAdd'],
+    ...['holdTime', 'wrapTime', 'chargeTime', 'waterToAdd', 'depthAtEndOfLife', 'widthAtEndOfLife', 'highestDewPoint'],
+    ...['steelNeeded', 'earliestStart', 'leastWall'],
   ],
   down: [
     ...['resistance', 'safePressure', 'safe pressure', 'highestPressure', 'hoopStrain', 'axialStrain', 'margin'],
     ...['allowable hoop strain', 'wallAtEndOfLife', 'fullCountLength', 'rollLength', 'workingTime', 'coolerThan'],
-    ...['highestWrinkle', 'inspectWithin', 'after', 'wallLasts', 'longestCharge'],
+    ...['highestWrinkle', 'inspectWithin', 'after', 'wallLasts', 'longestCharge', 'wallToday', 'allowedTime'],
   ],
 };
 

@@ -35,8 +35,9 @@ function warnOfOwn(work: Workbook): void {
 function bothValues({ path, kind, value, instead }: RuleDifference): Line {
   const amounts: Amount[] = [];
   const said = (name: string, each: RuleValue): string => {
+    if (each === null) return 'none';
     if (typeof each === 'boolean') return each ? 'yes' : 'no';
-    if (each === null || kind === 'word') return each === null ? 'none' : 'a number';
+    if (kind === 'word') return 'a number';
     const place = amounts.length;
     amounts.push(exactly(name, kind === 'rows' ? 'count' : kind, each));
     return kind === 'rows' ? `{${place}} rows` : `{${place}}`;

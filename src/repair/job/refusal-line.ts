@@ -27,14 +27,15 @@ export function refusalLine(
     return line(`${what}: ${words} is ${inWords(value, unit)}; ${constraint}${from}`);
   const amounts: Amount[] = [exactly(words, kind, value)];
   if (limit === undefined) return line(`${what}: ${words} is {0}; ${constraint}${from}`, ...amounts);
-  amounts.push(limitOf(constraint, kind, limit));
-  return line(`${what}: ${words} is {0}; ${constraint.replace(inWords(limit, unit), '{1}')}${from}`, ...amounts);
+  const written = inWords(limit, unit);
+  amounts.push(limitOf(constraint.slice(0, constraint.indexOf(written)), kind, limit));
+  return line(`${what}: ${words} is {0}; ${constraint.replace(written, '{1}')}${from}`, ...amounts);
 }
 
-/** A limit by what the sentence says of it: written so that what reaches it on paper passes. */
-function limitOf(constraint: string, kind: Amount['kind'], limit: number): Amount {
-  if (/\b(?:at most|below|under)\b/u.test(constraint)) return roundedDown('limit', kind, limit);
-  if (/\b(?:at least|above|reach)\b/u.test(constraint)) return roundedUp('limit', kind, limit);
+/** A limit by what the sentence says before it: written so that what reaches it on paper passes. */
+function limitOf(before: string, kind: Amount['kind'], limit: number): Amount {
+  if (/\b(?:at most|below|less than)\b/u.test(before)) return roundedDown('limit', kind, limit);
+  if (/\b(?:at least|above|reach|more than|longer than)\b/u.test(before)) return roundedUp('limit', kind, limit);
   return exactly('limit', kind, limit);
 }
 

@@ -1,10 +1,10 @@
 import { refuse } from '../../formula/index.js';
 import { notNearSize, strangeDiameter } from '../../pipe/tables/strange-diameter.js';
 import { tinyLoad } from '../../pipe/tables/tiny-load.js';
-import { exactly, type Length, type Line, saidIn, siSymbol } from '../../quantity/index.js';
+import { exactly, type Length, type Line, saidIn } from '../../quantity/index.js';
 import { outsideUsual, slipsInto, withSlips } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
-import type { Unusual } from '../case/check-case.js';
+import { siUnitOf, type Unusual } from '../case/check-case.js';
 import type { DesignOptions } from '../design/design.js';
 import { type Workbook, warn } from './workbook.js';
 
@@ -69,6 +69,11 @@ function say(work: Workbook, field: string, said: Line): void {
 }
 
 function refuseUnusual(parameter: string, kind: Unusual['kind'], value: number, constraint: string): never {
-  const unit = kind === 'number' || kind === 'count' ? '' : siSymbol(kind);
-  refuse({ code: 'invalid-input', parameter, value, unit, constraint: `${constraint} where a case is held strictly` });
+  refuse({
+    code: 'invalid-input',
+    parameter,
+    value,
+    unit: siUnitOf(kind),
+    constraint: `${constraint} where a case is held strictly`,
+  });
 }

@@ -5,11 +5,6 @@ export const open: unique symbol = Symbol('open');
 
 export type Open = typeof open;
 
-/** Whether a part was worked out. */
-export function isKnownPart<T>(part: T | Open): part is T {
-  return part !== open;
-}
-
 /** A part for a stage that can do without it. */
 export function ifKnown<T>(part: T | Open): T | undefined {
   return part === open ? undefined : part;

@@ -88,23 +88,26 @@ export function need(work: Workbook, field: string, why: string, askWhom: string
 
 /** Adds a warning, once with the same amounts. One that bears on the crew goes to its step of the plan: see `warnCrew`. */
 export function warn(work: Workbook, what: string | Warning, clause?: string): void {
-  const said: Warning = typeof what === 'string' ? { text: what } : what;
-  const amounts = JSON.stringify(said.amounts);
-  if (work.warnings.some((each) => each.text === said.text && JSON.stringify(each.amounts) === amounts)) return;
+  const said = typeof what === 'string' ? { text: what } : what;
+  if (work.warnings.some((each) => isAlike(each, said))) return;
   work.warnings.push(clause === undefined ? said : { ...said, clause });
 }
 
+/** The same sentence on another number, or at another step, is another warning. */
+function isAlike(one: Warning, other: Warning): boolean {
+  if (one.text !== other.text || one.step !== other.step) return false;
+  return JSON.stringify(one.amounts) === JSON.stringify(other.amounts);
+}
+
 /** Adds a warning that the crew has to know of, once: the plan says it at that step before anything else. */
-export function warnCrew(work: Workbook, step: StepId, what: string | Line): void {
+export function warnCrew(work: Workbook, step: StepId, what: string | Line, clause?: string): void {
   const said = typeof what === 'string' ? line(what) : what;
-  if (work.warnings.some((each) => each.text === said.text && each.step === step)) return;
-  work.warnings.push({ ...said, step });
+  warn(work, { ...said, step }, clause);
 }
 
 /** Adds a warning that whoever takes the line back has to know of, once: the plan says it at the return to service. */
 export function warnOwner(work: Workbook, what: string | Line, clause?: string): void {
-  const said = typeof what === 'string' ? line(what) : what;
-  warn(work, { ...said, step: 'return' }, clause);
+  warnCrew(work, 'return', what, clause);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { encodeDesign } from '../../src/json/index.js';
-import { designOf } from '../faults/answers.js';
-import { bend, leak, loss, slot } from '../faults/cases.js';
+import { encodeDesign } from '../../../src/json/index.js';
+import { designOf } from '../../faults/answers.js';
+import { bend, leak, loss, slot } from '../../faults/cases.js';
 
 /** Which way a number of an answer is rounded: what is needed or to be reached up, what is resisted or left down. */
 
@@ -9,11 +9,15 @@ const up = [
   ...['thickness', 'laidThickness', 'overlap', 'taper', 'totalLength', 'overallLength', 'tapeLength'],
   ...['mass', 'volume', 'lengthAtEndOfLife', 'designHole', 'hoopStressSound', 'hoopStressThinned'],
   ...['padDiameter', 'forceOnPad', 'fastenerTension', 'torque', 'contactPressure', 'reaction', 'storedEnergy'],
-  ...['wrapTime', 'chargeTime', 'waterToAdd'],
+  ...['wrapTime', 'chargeTime', 'waterToAdd', 'forceOnHole', 'bandLength', 'endLoadNotCarried', 'strapStress'],
+  ...['defectLength', 'insideLength', 'end', 'beforeDefect', 'leastThickness', 'leastOverlap', 'pressurePerKelvin'],
+  ...['duration', 'holdTime', 'axialLength', 'circumferentialWidth', 'holeAtEndOfLife', 'depthAtEndOfLife'],
+  ...['widthAtEndOfLife', 'steelNeeded', 'highestDewPoint', 'earliestStart', 'leastWall'],
 ];
 const down = [
   ...['resistance', 'safePressure', 'highestPressure', 'hoopStrain', 'axialStrain', 'wallAtEndOfLife'],
-  ...['fullCountLength', 'workingTime', 'inspectWithin', 'after', 'wallLasts'],
+  ...['fullCountLength', 'workingTime', 'inspectWithin', 'after', 'wallLasts', 'highestWrinkle', 'margin'],
+  ...['wallToday', 'allowedTime'],
 ];
 
 /** What units do to the last digits. */

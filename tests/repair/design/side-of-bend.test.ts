@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { length } from '../../src/quantity/index.js';
-import { compareAsBuilt, planWork } from '../../src/repair/index.js';
-import { calculationSheet, firstPage, planText, repairDrawing } from '../../src/report/index.js';
-import { caseOf } from '../faults/answers.js';
-import { bend, loss } from '../faults/cases.js';
-import { designed } from './by-use.js';
+import { length } from '../../../src/quantity/index.js';
+import { compareAsBuilt, planWork } from '../../../src/repair/index.js';
+import { calculationSheet, firstPage, planText, repairDrawing } from '../../../src/report/index.js';
+import { caseOf } from '../../faults/answers.js';
+import { bend, loss } from '../../faults/cases.js';
+import { designed } from '../by-use.js';
 
 const onBend = designed(caseOf(bend));
 const flat = (text: string) => text.replaceAll(/\s+/gu, ' ');
@@ -34,6 +34,6 @@ describe('on a bend every length names its side', () => {
     });
     const straight = designed(caseOf(loss));
     for (const text of [firstPage(straight), calculationSheet(straight), planText(planWork(straight))])
-      expect(flat(text)).not.toMatch(/of the bend/);
+      expect(flat(text)).not.toMatch(/along the (?:in|out)side/);
   });
 });
