@@ -103,6 +103,10 @@ export const equivalents: readonly Equivalent[] = [
     ['forceOnPad <= practice.largestJetByHand.value', 'forceOnPad < practice.largestJetByHand.value'],
   ]),
   ...equivalentInRecord,
+  ...alike('src/repair/end-of-life.ts', 'the calculation throws nothing but its own refusal', [
+    ['!isCalculationError(error)', 'false'],
+  ]),
+  ...alike('src/repair/asked/called.ts', 'the word "none" is not above zero', [["stated !== 'none'", 'true']]),
   ...equivalentInCase,
   ...equivalentInFound,
   ...equivalentInLaminate,
