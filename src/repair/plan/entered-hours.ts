@@ -80,17 +80,18 @@ function clockOf(actual: PlanOptions['actual'] = {}, start: ClockTime | undefine
   const hours = Object.entries(actual);
   const [first] = hours;
   if (first === undefined) return undefined;
+  const [id, text] = first;
   if (start === undefined) {
     refuse({
       code: 'invalid-input',
-      parameter: `actual.${first[0]}`,
-      value: first[1],
+      parameter: `actual.${id}`,
+      value: text,
       unit: '',
       constraint: 'needs the start of the job on the clock: crew.start of the case, or the start of the plan',
     });
   }
   const began: Record<string, ClockTime> = {};
-  for (const [id, text] of hours) began[id] = readHour(text, `actual.${id}`);
+  for (const [step, hour] of hours) began[step] = readHour(hour, `actual.${step}`);
   return { start, began };
 }
 
