@@ -2,10 +2,10 @@ import { isCalculationError } from '../formula/index.js';
 import { multiples } from '../numeric/index.js';
 import { inspectionInterval, remainingLife, wallAtEndOfLife } from '../pipe/index.js';
 import { dayAfter } from '../quantity/clock.js';
-import { exactly, type Length, type Line, line, roundedUp, type Time } from '../quantity/index.js';
+import { type CorrosionRate, exactly, type Length, type Line, line, roundedUp, type Time } from '../quantity/index.js';
 import { practice } from '../rules/index.js';
 import type { Designed } from './design/design.js';
-import { growthOf } from './found/growth.js';
+import { type GrowthRates, growthOf } from './found/growth.js';
 import { openWorkbook } from './job/open-workbook.js';
 
 /** One re-inspection: when, and the least wall that the design counts on by then. */
@@ -62,9 +62,10 @@ export function endOfLife(design: Designed): EndOfLife {
   const { found, case: repairCase, options } = design;
   const { life, inspectionInterval: ofOwner } = repairCase.repair;
   const work = openWorkbook(repairCase, { rules: options.rules });
-  const rate = growthOf(work, found.wallToday)?.depth;
+  // Nothing is designed before the growth is known.
+  const { depth: rate } = growthOf(work, found.wallToday) as GrowthRates;
   const until = work.rules.throughWallBelow.value;
-  const wallLasts = lastsFor(found.throughWall, rate ?? 0, found.wallToday, until);
+  const wallLasts = lastsFor(found.throughWall, rate, found.wallToday, until);
   const left = wallLasts.known ? (Math.min(life, wallLasts.time) as Time) : life;
   const within = inspectionInterval({ remainingLife: left, classLimit: ofOwner ?? life });
   const { date: survey } = repairCase;
@@ -84,17 +85,16 @@ export function endOfLife(design: Designed): EndOfLife {
   function inspectionAt(after: Time): ReInspection {
     const at: { -readonly [K in keyof ReInspection]: ReInspection[K] } = { after };
     if (survey !== undefined) at.day = dayAfter(survey, after);
-    if (!found.throughWall && rate !== undefined)
-      at.leastWall = wallAtEndOfLife({ presentWall: found.wallToday, rate, life: after });
+    if (!found.throughWall) at.leastWall = wallAtEndOfLife({ presentWall: found.wallToday, rate, life: after });
     return at;
   }
 }
 
-function lastsFor(throughWall: boolean, rate: number, wallToday: Length, until: Length): EndOfLife['wallLasts'] {
+function lastsFor(throughWall: boolean, rate: CorrosionRate, wallToday: Length, until: Length): EndOfLife['wallLasts'] {
   if (throughWall) return { known: false, because: 'the design counts on no wall at the defect' };
   if (rate === 0) return { known: false, because: 'the case states no further loss' };
   try {
-    const time = remainingLife({ presentWall: wallToday, requiredWall: until, rate: rate as never });
+    const time = remainingLife({ presentWall: wallToday, requiredWall: until, rate });
     return { known: true, time, until };
   } catch (error) {
     if (!isCalculationError(error)) throw error;

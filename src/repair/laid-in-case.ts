@@ -37,12 +37,11 @@ export function laidInCase({ laminate, seal, options }: Designed, repairCase: Re
   const found = stage(work, 'pipe as found', {}, assessPipe);
   const limits = stage(work, 'limits of the repair', { found }, checkLimits);
   const strains = stage(work, 'allowable strain', { limits }, allowStrains);
-  if (found === open || strains === open) return { pressure, reasons: [...work.notCovered, ...work.reasons] };
   const laid = laidThickness({ plies: laminate.plies, plyThickness });
-  const resistance = stage(work, 'rating', {}, () => {
+  const resistance = stage(work, 'rating', { found, strains }, (_, parts) => {
     // The hole and what lies on it are those of the case, not of the design.
-    const footprint = found.throughWall ? footprintUnder(work, found, seal) : undefined;
-    return rateLaid(work, found, strains, { ...laminate, footprint } as LaminateDesign, laid, plyThickness);
+    const footprint = parts.found.throughWall ? footprintUnder(work, parts.found, seal) : undefined;
+    return rateLaid(work, parts.found, parts.strains, { ...laminate, footprint } as LaminateDesign, laid, plyThickness);
   });
   const reasons = [...work.notCovered, ...work.reasons];
   return resistance === open ? { pressure, reasons } : { pressure, resistance, reasons };

@@ -75,6 +75,13 @@ describe('the end of life', () => {
     expect(still.inspections[0]).not.toHaveProperty('day');
   });
 
+  it('looks at edges, wall, pressure and temperature of every repair', () => {
+    const { measure } = endOfLife(designed(partWall));
+    expect(measure.map(({ text }) => text.split(/ |:/u)[0])).toEqual(['Edges', 'Wall', 'Highest']);
+    const { designPressure, designTemperature } = partWall.service;
+    expect(measure[2]?.amounts?.map(({ value }) => value)).toEqual([designPressure, designTemperature]);
+  });
+
   it('counts down to the least wall of the rule set that it was designed by', () => {
     const throughWallBelow = { ...iso24817.throughWallBelow, value: length.mm(2) };
     const design = designRepair(growing, { rules: { ...iso24817, throughWallBelow } });

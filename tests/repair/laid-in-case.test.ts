@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { length } from '../../src/quantity/index.js';
-import { laidInCase, type RepairCase } from '../../src/repair/index.js';
+import { length, temperature } from '../../src/quantity/index.js';
+import { designRepair, laidInCase, type RepairCase } from '../../src/repair/index.js';
+import { iso24817 } from '../../src/rules/index.js';
 import { designed } from './by-use.js';
 import { leaking } from './example-case.js';
 
@@ -16,6 +17,24 @@ describe('a laid laminate', () => {
       pressure: leaking.service.designPressure,
       resistance: design.laminate.resistance,
       reasons: [],
+    });
+  });
+
+  it('resists by the rule set of its design', () => {
+    // Any hole counts as one of 20 mm, in place of 15.
+    const leastDiameter = { ...iso24817.hole.leastDiameter, value: length.mm(20) };
+    const rules = { ...iso24817, hole: { ...iso24817.hole, leastDiameter } };
+    const own = designRepair(leaking, { rules });
+    if (own.verdict !== 'designed') throw new Error(own.verdict);
+    expect(laidInCase(own, leaking).resistance).toEqual(own.laminate.resistance);
+  });
+
+  it('resists nothing that is known where it is too hot, and says so once', () => {
+    const designTemperature = temperature.degC(200);
+    const hot = laidInCase(design, { ...leaking, service: { ...leaking.service, designTemperature } });
+    expect(hot).toEqual({
+      pressure: leaking.service.designPressure,
+      reasons: [expect.objectContaining({ found: expect.objectContaining({ value: designTemperature }) })],
     });
   });
 

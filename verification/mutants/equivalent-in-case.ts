@@ -28,6 +28,7 @@ export const equivalentInCase: readonly Equivalent[] = [
     ['allowableStress !== undefined', 'true'],
     ['lowestTemperature !== undefined', 'true'],
     ['dry !== undefined && wet !== undefined', 'true'],
+    ['dry !== undefined && wet !== undefined', 'dry !== undefined || wet !== undefined'],
     ['dry !== undefined', 'true'],
     ['wet !== undefined', 'true'],
   ]),
@@ -53,6 +54,9 @@ export const equivalentInCase: readonly Equivalent[] = [
   ...alike(at('contradictions-texts'), NONE, [
     ["protection !== 'none'", 'true'],
     ["cracking !== 'none'", 'true'],
+  ]),
+  ...alike(at('place'), 'neither door lets a case in that holds null, and what it fills in is none', [
+    ['value === null', 'false'],
   ]),
   ...alike(at('sized-by-surge'), TIE, [['surge <= designPressure', 'surge < designPressure']]),
 ];

@@ -60,7 +60,17 @@ export const equivalents: readonly Equivalent[] = [
   ]),
   ...alike('src/repair/timeline/cure-law.ts', 'a step waits for a material only where one is laid', [
     ["cure === 'none'", 'false'],
-    ["{ known: false, because: 'nothing of the kind is laid' }", '{}'],
+  ]),
+  ...alike('src/repair/timeline/plan-timeline.ts', 'a step waits for a material only where one is laid', [
+    ["cure === 'none'", 'false'],
+  ]),
+  ...alike(
+    'src/repair/timeline/plan-timeline.ts',
+    'a law that holds at every hour names no temperature: none of the steel lies outside it',
+    [["law.sort !== 'over the history'", 'false']],
+  ),
+  ...alike('src/repair/timeline/timeline.ts', `${KNOWN}: every job has these steps, and it is thrown either way`, [
+    ['step === undefined', 'false'],
   ]),
   ...alike(
     'src/repair/timeline/plan-timeline.ts',
@@ -89,6 +99,10 @@ export const equivalents: readonly Equivalent[] = [
     ['forceOnPad <= practice.largestJetByHand.value', 'forceOnPad < practice.largestJetByHand.value'],
   ]),
   ...equivalentInRecord,
+  ...alike('src/repair/end-of-life.ts', 'the calculation throws nothing but its own refusal', [
+    ['!isCalculationError(error)', 'false'],
+  ]),
+  ...alike('src/repair/asked/called.ts', 'the word "none" is not above zero', [["stated !== 'none'", 'true']]),
   ...equivalentInCase,
   ...equivalentInFound,
   ...equivalentInJob,

@@ -60,8 +60,8 @@ export function boundsInWords({ kind, above, from, below, to }: AmountField): st
 
 /** The fields that must be there; where none must, all. */
 function namesOf(fields: Fields): string {
-  const names = Object.keys(fields);
-  return names.filter((name) => fields[name]?.optional !== true).join(', ') || names.join(', ') || 'nothing else';
+  const needed = Object.entries(fields).flatMap(([name, { optional }]) => (optional === true ? [] : [name]));
+  return needed.join(', ') || Object.keys(fields).join(', ') || 'nothing else';
 }
 
 function quoted(words: readonly (string | number)[]): string {

@@ -89,8 +89,8 @@ const UNWRITTEN =
 const NUMBER = /\p{N}\P{L}*\p{N}|\p{L}\P{L}*\p{N}|\p{N}\P{L}*\p{L}/u;
 
 /** Whether a text names a document that is there: by its number, and with nothing in it of a day to come or of the spoken word. */
-export function namesDocument(text: string | undefined): boolean {
-  if (text === undefined || saysNothing(text)) return false;
+export function namesDocument(text: string): boolean {
+  if (saysNothing(text)) return false;
   const said = plainly(text);
   return NUMBER.test(said) && !UNWRITTEN.test(said);
 }
@@ -118,12 +118,11 @@ function plainly(text: string): string {
 
 /** The first word that mixes letters of two alphabets, by which one word passes for another; none where none does. */
 export function mixedWord(text: string): string | undefined {
-  const words =
-    text
-      .normalize('NFC')
-      .replaceAll(/\p{Cf}/gu, '')
-      .match(/[\p{L}\p{M}]+/gu) ?? [];
-  return words.find((word) => /\p{Script=Latin}/u.test(word) && FOREIGN.test(word) && !UNIT.test(word));
+  const words = text
+    .normalize('NFC')
+    .replaceAll(/\p{Cf}/gu, '')
+    .match(/[\p{L}\p{M}]+/gu);
+  return words?.find((word) => /\p{Script=Latin}/u.test(word) && FOREIGN.test(word) && !UNIT.test(word));
 }
 
 const FOREIGN = /[\p{Script=Cyrillic}\p{Script=Greek}]/u;

@@ -7,7 +7,7 @@ import { openWorkbook } from '../job/open-workbook.js';
 import { steelIsForeseen, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { judgeSite } from '../site/site.js';
 import { type Cures, historyLeft } from '../timeline/cure-law.js';
-import { type Timeline, timeline } from '../timeline/timeline.js';
+import { type Entered, type Timeline, timeline } from '../timeline/timeline.js';
 import { readHour } from './clock.js';
 import type { PlanOptions } from './plan.js';
 
@@ -28,7 +28,7 @@ export function hoursWith(design: Designed, start: string | undefined, options: 
   if (late === 0 && actual === undefined && durations === undefined) return { timeline: planned, site, cures };
   for (const [id, time] of Object.entries(durations ?? {})) nonNegative(time, `durations.${id}`, 's');
   const job = { steps: planned.steps, laws: design.cures, history };
-  const moved = timeline(job, { start: began, began: hoursOf(actual, began), durations });
+  const moved = timeline(job, { clock: clockOf(actual, began), durations });
   checkForeseen(design, moved, actual);
   const gate = judgeSite(openWorkbook(design.case, { rules: design.options.rules }), {
     found: design.found,
@@ -76,24 +76,23 @@ function checkForeseen({ case: { site } }: Designed, { steps }: Timeline, actual
   }
 }
 
-function hoursOf(
-  actual: Readonly<Record<string, string>> | undefined,
-  start: ClockTime | undefined,
-): Record<string, ClockTime> {
-  const hours: Record<string, ClockTime> = {};
-  for (const [id, text] of Object.entries(actual ?? {})) {
-    if (start === undefined) {
-      refuse({
-        code: 'invalid-input',
-        parameter: `actual.${id}`,
-        value: text,
-        unit: '',
-        constraint: 'needs the start of the job on the clock: crew.start of the case, or the start of the plan',
-      });
-    }
-    hours[id] = readHour(text, `actual.${id}`);
+function clockOf(actual: PlanOptions['actual'] = {}, start: ClockTime | undefined): Entered['clock'] {
+  const hours = Object.entries(actual);
+  const [first] = hours;
+  if (first === undefined) return undefined;
+  const [id, text] = first;
+  if (start === undefined) {
+    refuse({
+      code: 'invalid-input',
+      parameter: `actual.${id}`,
+      value: text,
+      unit: '',
+      constraint: 'needs the start of the job on the clock: crew.start of the case, or the start of the plan',
+    });
   }
-  return hours;
+  const began: Record<string, ClockTime> = {};
+  for (const [step, hour] of hours) began[step] = readHour(hour, `actual.${step}`);
+  return { start, began };
 }
 
 function checkNames(

@@ -7,7 +7,7 @@ import {
 } from '../../cure/index.js';
 import { isCalculationError, type Recorder, step } from '../../formula/index.js';
 import type { ActivationEnergy, Temperature, Time } from '../../quantity/index.js';
-import type { CureUse, Duration } from './duration.js';
+import { type CureUse, type Duration, notStated } from './duration.js';
 
 /** How long a material waits, by the hour at which it is laid. */
 export type CureLaw = SteadyCure | CureOverHistory;
@@ -74,7 +74,7 @@ const HISTORY_BEGINS = 'the temperature history begins after it was laid';
 /** The wait of a material that is laid at an hour of the job. */
 export function waitOf({ laws, history }: Cures, use: CureUse, laidAt: Time, recorder?: Recorder): Duration {
   const cure = laws[use];
-  if (cure === 'none') return { known: false, because: 'nothing of the kind is laid' };
+  if (cure === 'none') return notStated;
   const { law } = cure;
   if (law.sort === 'same at every hour') return { known: true, time: law.wait };
   // A page of the plan takes any hour that is entered: a wait from before the history is not known.

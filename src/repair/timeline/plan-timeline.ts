@@ -4,7 +4,6 @@ import {
   type TemperatureStep,
 } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
-import { stretchesFrom } from '../../numeric/stretches.js';
 import { line, roundedUp, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
@@ -20,6 +19,7 @@ import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
 import { coldestWhileCuring, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
 import { stepsOf } from './steps-of.js';
@@ -48,9 +48,11 @@ export function planTimeline(
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
-    warnOfHistory(work, takes.cure, cures[takes.cure], stretchesFrom(history ?? [], startsAt));
+    const cure = cures[takes.cure];
+    if (cure === 'none') continue;
+    warnOfHistory(work, takes.cure, cure, historyLeft(history, startsAt));
     if (!duration.known) {
-      historyTooShort(work, cures[takes.cure]);
+      historyTooShort(work, cure);
       complete = false;
     }
   }
@@ -88,11 +90,10 @@ function placingOf(work: Workbook, { filler: mix }: MixDesigns): Time | 'none' {
 function warnOfHistory(
   work: Workbook,
   use: CureUse,
-  cure: CureDesign | 'none',
+  { material, law }: CureDesign,
   steps: readonly TemperatureStep[],
 ): void {
-  if (cure === 'none' || cure.law.sort !== 'over the history') return;
-  const { material, law } = cure;
+  if (law.sort !== 'over the history') return;
   const input = {
     steps,
     requiredTime: law.requiredTime,
@@ -113,8 +114,7 @@ function warnOfHistory(
   }
 }
 
-function historyTooShort(work: Workbook, cure: CureDesign | 'none'): void {
-  const material = cure === 'none' ? 'the material' : cure.material;
+function historyTooShort(work: Workbook, { material }: CureDesign): void {
   need(
     work,
     'site.history',

@@ -23,22 +23,21 @@ export function stopsOf(steps: readonly TimelineStep[], entered: Entered): Reado
 }
 
 function stopAt(step: TimelineStep, steps: readonly TimelineStep[], { began, passed }: Entered): string | undefined {
-  if (began[step.id] !== undefined) {
-    const before = steps.filter(({ id }) => step.after.includes(id));
-    if (before.some(({ endsAt }) => isEarlierOnClock(step.startsAt, endsAt)))
-      return 'Began before the step in front of it had ended.';
-  }
+  // Only a real hour can lie there: what is planned begins when all that it waits for has ended.
+  const before = steps.filter(({ id }) => step.after.includes(id));
+  if (before.some(({ endsAt }) => isEarlierOnClock(step.startsAt, endsAt)))
+    return 'Began before the step in front of it had ended.';
   if (step.sort !== 'hold point' || passed.includes(step.id)) return undefined;
-  const isPassedOver = waitingFor(step.id, steps).some((id) => began[id] !== undefined || passed.includes(id));
+  const waiting = [...waitingFor(step.id, steps)];
+  const isPassedOver = waiting.some((id) => began[id] !== undefined || passed.includes(id));
   return isPassedOver
     ? 'Hold point passed over: what waits for it has begun, and nobody has marked it as passed.'
     : undefined;
 }
 
 /** Every step that waits for one, directly or through others; steps stand after those that they wait for. */
-function waitingFor(id: string, steps: readonly TimelineStep[]): string[] {
-  const found: string[] = [];
-  for (const step of steps)
-    if (step.after.some((before) => before === id || found.includes(before))) found.push(step.id);
+function waitingFor(id: string, steps: readonly TimelineStep[]): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const step of steps) if (step.after.some((before) => before === id || found.has(before))) found.add(step.id);
   return found;
 }

@@ -80,10 +80,15 @@ export interface Job extends Cures {
 
 /** What is known of a job better than it was planned, by the id of a step. */
 export interface Entered {
-  /** Start of the job on the clock, to which the hours below belong. */
-  readonly start?: ClockTime | undefined;
-  /** When a step really began: it moves what follows. */
-  readonly began?: Readonly<Record<string, ClockTime>> | undefined;
+  /** Hours on the clock. */
+  readonly clock?:
+    | {
+        /** Start of the job, to which the hours belong. */
+        readonly start: ClockTime;
+        /** When a step really began: it moves what follows. */
+        readonly began: Readonly<Record<string, ClockTime>>;
+      }
+    | undefined;
   /** A stated time fills a gap or adds to a wait; it never cuts one short. */
   readonly durations?: Readonly<Record<string, Time>> | undefined;
 }
@@ -100,6 +105,7 @@ export interface Entered {
  */
 export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): Timeline {
   const { steps } = job;
+  const { clock, durations: stated } = entered;
   const timed: ScheduledStep[] = [];
   const links: StepLink[] = [];
   const hours: EnteredHour[] = [];
@@ -107,11 +113,9 @@ export function timeline(job: Job, entered: Entered = {}, recorder?: Recorder): 
   for (const { id, after, takes } of steps) {
     for (const before of after) links.push({ step: id, after: before });
     const rowsUntil = (): readonly Row[] => rowsOf([...timed, { name: id, duration: 0 as Time }], links, hours);
-    const began = entered.began?.[id];
-    if (began !== undefined && entered.start !== undefined) {
-      hours.push({ step: id, at: sinceStart(began, entered.start, startOfLast(rowsUntil())) });
-    }
-    const duration = withStated(takes, durationOf(job, takes, rowsUntil, recorder), entered.durations?.[id]);
+    if (clock?.began[id] !== undefined)
+      hours.push({ step: id, at: sinceStart(clock.began[id], clock.start, startOfLast(rowsUntil())) });
+    const duration = withStated(takes, durationOf(job, takes, rowsUntil, recorder), stated?.[id]);
     durations.push(duration);
     timed.push({ name: id, duration: leastOf(duration) });
   }
@@ -136,7 +140,7 @@ function rowsOf(steps: readonly ScheduledStep[], links: readonly StepLink[], ent
 
 /** When the last step begins, by all that stand before it. */
 function startOfLast(rows: readonly Row[]): Time {
-  return rows.at(-1)?.startsAt ?? (0 as Time);
+  return (rows.at(-1) as Row).startsAt;
 }
 
 /** How long the last step takes; where that hangs on the hour at which it begins, by the rows so far. */
@@ -148,9 +152,10 @@ function durationOf(cures: Cures, takes: JobStep['takes'], rows: () => readonly 
 /** Nothing while what the earlier step left is still good. */
 function renewalAt({ since, goodFor }: Renewal, rows: readonly Row[], recorder?: Recorder): Duration {
   const nothing: Duration = { known: true, time: 0 as Time };
-  const from = rows.find(({ name }) => name === since)?.endsAt;
+  const { endsAt: from } = rows.find(({ name }) => name === since) as Row;
   const to = startOfLast(rows);
-  if (from === undefined || to < from) return nothing;
+  // By the hours that were entered it began before what it renews was there: that stops the work.
+  if (to < from) return nothing;
   return step(recorder, 'site/elapsed-time', elapsedTime, { from, to }, since) > goodFor ? notStated : nothing;
 }
 
@@ -165,10 +170,11 @@ function withStated(takes: JobStep['takes'], own: Duration, stated: Time | undef
 /** Known when every step is; else for each reason the steps that it holds of. */
 function returnAt(end: Time, steps: readonly JobStep[], durations: readonly Duration[]): Duration {
   const open = new Map<string, string[]>();
-  for (const [index, duration] of durations.entries()) {
+  for (const [index, { id }] of steps.entries()) {
+    const duration = durations[index] as Duration;
     if (duration.known) continue;
     const ids = open.get(duration.because) ?? [];
-    ids.push(steps[index]?.id ?? '');
+    ids.push(id);
     open.set(duration.because, ids);
   }
   if (open.size === 0) return { known: true, time: end };

@@ -43,7 +43,7 @@ export function movedPlan(plan: PagePlan, { began, passed }: PageEntries): Moved
     const hour = readClock(text);
     if (hour !== undefined) hours[id] = hour;
   }
-  const moved = timeline(plan, { start, began: hours, durations: plan.stated });
+  const moved = timeline(plan, { clock: { start, began: hours }, durations: plan.stated });
   const stopped = stopsOf(moved.steps, { began: hours, passed });
   const clock = (time: Time): string => onClock(start, time);
   const steps = moved.steps.map((step): MovedStep => {

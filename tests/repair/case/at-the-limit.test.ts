@@ -68,6 +68,17 @@ if (puttyCure?.mechanism !== 'two-part reaction') throw new Error('the example h
 const byWeight = (fabricWeight: number): RepairCase =>
   withPaths(partWall, { 'resin.fabricWeight': fabricWeight, 'resin.fibreMassFraction': 0.5 });
 
+/** A strain of one part in 64 at 16 GPa: 250 MPa. */
+const lasting = withPaths(partWall, {
+  'laminate.hoopModulus': 16e9,
+  'laminate.strainToFailure': 1 / 64,
+  'laminate.longTermStrength': {
+    strength: 1e8,
+    test: '1000 h survival',
+    second: { testTemperature: temperature.degC(60), strength: 1e8 },
+  },
+});
+
 /** A limit that may be met, and the first number beyond it. */
 const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: number, beyond: number])[] = [
   ['the wall left, the wall', partWall, 'defect.remainingWall', wallThickness, above(wallThickness)],
@@ -186,6 +197,14 @@ const mayMeet: readonly (readonly [string, RepairCase, field: string, limit: num
     'laminate.cure.rows.0.workingTime',
     row.cureTime,
     above(row.cureTime),
+  ],
+  ['strength for years, strength', lasting, 'laminate.longTermStrength.strength', 250e6, above(250e6)],
+  [
+    'strength for years at another temperature, strength',
+    lasting,
+    'laminate.longTermStrength.second.strength',
+    250e6,
+    above(250e6),
   ],
   // 0.5 kg/m2 of fabric, half of the mass of 1 mm: 1000 kg/m3.
   ['a ply, the lightest there is', byWeight(0.5), 'laminate.plyThickness', length.mm(1), above(length.mm(1))],

@@ -58,6 +58,11 @@ describe('the typed door', () => {
     expect(refusalOf({ [path]: value })).toMatchObject({ parameter: path, value: shown });
   });
 
+  it('names a row of a list by its place', () => {
+    const profile = [0, 0.06, 0.12].map((position) => ({ position, depth: position === 0.06 ? 'deep' : 0 }));
+    expect(refusalOf({ 'defect.profile': profile })).toMatchObject({ parameter: 'defect.profile[1].depth' });
+  });
+
   it('hands back the field of two that clash, with its value and its unit', () => {
     const { parameter, value, unit } = refusalOf({ 'defect.remainingWall': length.mm(9) });
     expect([parameter, value, unit]).toEqual(['defect.remainingWall', length.mm(9), 'm']);
@@ -98,6 +103,11 @@ describe('the typed door', () => {
     [{ 'service.designPressure': -1 }, /^must be above 0$/u],
     [{ 'site.relativeHumidity': 2 }, /^must be at least 0 and at most 1$/u],
     [{ 'resin.waste': 1 }, /^must be at least 0 and below 1$/u],
+    [{ 'service.designTemperature': -1 }, /^must be above absolute zero$/u],
+    [{ 'service.safetyCritical': 5 }, /^must be true or false$/u],
+    [{ 'loads.axialForce': 'much' }, /^must be a force in N, or "none"$/u],
+    [{ filler: 5 }, /^must be an object with name, .*, or "none"$/u],
+    [{ confirmed: [{ path: 'x', value: '1', by: 'A. B.', edition: '2017' }] }, /^must be a plain number$/u],
     [
       { 'site.wind': 1 },
       'must be left out: no such field is known there, which holds pipeTemperature, airTemperature, relativeHumidity',
@@ -124,6 +134,21 @@ describe('a case that is let in', () => {
   it.each([leak, loss])('is read again from what is written of it: %#', (file) => {
     const read = parseCase(JSON.stringify(file));
     expect(caseOf(encodeCase(read)).laminate).toEqual(read.case.laminate);
+  });
+});
+
+describe('a number at the end of its usual span', () => {
+  it.each<[string, least: number, most: number]>([
+    ['laminate.lapShearStrength', 2e6, 40e6],
+    ['site.surface.salts', 0, 1e-3],
+  ])('is usual, and warned of beyond it: %s', (path, least, most) => {
+    const told = (value: number): boolean =>
+      designRepair(
+        withPaths(partWall, { 'site.surface': { grade: 'Sa 2 1/2', profile: 7e-5 }, [path]: value }),
+      ).warnings.some(({ field }) => field === path);
+    expect([least, most].map(told)).toEqual([false, false]);
+    expect(told(most * 1.001)).toBe(true);
+    if (least > 0) expect(told(least * 0.999)).toBe(true);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CureDesign, designRepair, type MixDesign } from '../../../src/repair/index.js';
-import { caseOf, designOf } from '../../faults/answers.js';
+import type { CureDesign, MixDesign } from '../../../src/repair/index.js';
+import { designOf } from '../../faults/answers.js';
 import { type CaseFile, emptied, leak, loss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
 
 /** What is mixed and how it sets: by the hours that are read and foreseen, wherever in them the worst one stands. */
@@ -290,26 +290,6 @@ describe('what is mixed', () => {
         }),
       ).warnings.filter(({ step, text }) => step === 'cure' && text.includes('heated above its reading')).length;
     expect([toldAt('12 degC'), toldAt('35 degC')]).toEqual([0, 1]);
-  });
-});
-
-describe('a history that ends too soon', () => {
-  it('is asked for, and part of it that is too cold counts for nothing and is told', () => {
-    const history = (...steps: readonly (readonly [string, string])[]): Paths => ({
-      'site.history': steps.map(([duration, degrees]) => ({ duration, temperature: degrees })),
-      'laminate.transitionCuredAt': '5 degC',
-      'site.forecast': undefined,
-    });
-    const asks = (changes: Paths) => {
-      const { missing, timeline } = designRepair(caseOf(withPaths(quietLoss, changes)));
-      return [missing.some(({ field }) => field === 'site.history'), timeline === undefined];
-    };
-    expect(asks(history(['100 h', '23 degC']))).toEqual([false, false]);
-    expect(asks(history(['10 h', '23 degC']))).toEqual([true, true]);
-    const told = (changes: Paths): boolean =>
-      designOf(withPaths(quietLoss, changes)).warnings.some(({ text }) => text.includes('too cold for'));
-    expect(told(history(['100 h', '23 degC']))).toBe(false);
-    expect(told(history(['5 h', '23 degC'], ['5 h', '8 degC'], ['100 h', '23 degC']))).toBe(true);
   });
 });
 
