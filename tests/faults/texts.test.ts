@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asksFor, designOf, newWarnings, refusedFields, verdictOf } from './answers.js';
+import { asksFor, designOf, refusedFields, verdictOf } from './answers.js';
 import { type CaseFile, leak, live, loss, type Paths, proposed, quietLoss, withPaths } from './cases.js';
 
 /** Texts that safety hangs on: one that states nothing, or that says other than the field beside it, passes for nothing. */
@@ -309,31 +309,5 @@ describe('contents', () => {
     expect(asksFor(called(contents, { ...stated, 'service.safetyCritical': true }), 'service.safetyCritical')).toBe(
       false,
     );
-  });
-});
-
-describe('a title or a note', () => {
-  it.each([
-    ['Leak of the firewater main', { 'service.safetyCritical': true }],
-    ['Petrol line P-4', { 'service.hazards': ['flammable'] }],
-    ['Barometric leg of the condenser', { 'loads.externalPressure': '1 bar' }],
-    ['Cracked weld', { 'service.cracking': tested }],
-  ])('that says "%s" is warned of where the case does not state it', (text, stated) => {
-    for (const path of ['title', 'note']) {
-      const told = withPaths(quietLoss, { [path]: text });
-      expect(newWarnings(told, quietLoss), path).toEqual([expect.stringMatching(/^The title or the note says "/u)]);
-      expect(newWarnings(withPaths(told, stated), withPaths(quietLoss, stated))).toEqual([]);
-    }
-  });
-
-  it.each(['Emergency repair of line 4', 'no cracks', 'Crack test of 4 May', 'Line 4 beside the pump'])(
-    'that says "%s" says nothing of the line',
-    (title) => {
-      expect(newWarnings(withPaths(quietLoss, { title }), quietLoss)).toEqual([]);
-    },
-  );
-
-  it('of cast iron is warned of whatever the case states', () => {
-    expect(newWarnings(withPaths(quietLoss, { note: 'a cast iron bend' }), quietLoss)).toHaveLength(1);
   });
 });

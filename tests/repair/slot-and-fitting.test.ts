@@ -13,6 +13,16 @@ const leakOf = (design: ReturnType<typeof madeOf>): number =>
   design.laminate.resistance.candidates.find(({ criterion }) => criterion === 'leak through the slot')?.value ?? 0;
 
 describe('a slot', () => {
+  it('is refused with the ceiling of its strongest bound where no thickness holds the pressure', () => {
+    const at = (energyReleaseRate: string) =>
+      designOf(withPaths(slot, { 'laminate.energyReleaseRate': energyReleaseRate }));
+    const [weak, weaker] = ['0.2 J/m2', '0.05 J/m2'].map((energy) => at(energy).reasons[0]);
+    expect(weak?.text).toContain('no thickness');
+    // A ceiling goes with the root of the energy.
+    expect((weak?.limit?.value ?? 0) / (weaker?.limit?.value ?? 0)).toBeCloseTo(2, 6);
+    expect(weak?.limit?.value).toBeLessThan(weak?.found?.value ?? 0);
+  });
+
   it('is held along the pipe by the modulus along it, the opening grown by both ends and never below 15 mm', () => {
     const design = madeOf(slot);
     const { laminate, found } = design;

@@ -28,4 +28,29 @@ export const equivalentInJob: readonly Equivalent[] = [
     ['confirmed.length === 0', 'false'],
   ]),
   ...alike(at('slips'), 'the word "none" is no number, and so none that is too small', [["value === 'none'", 'false']]),
+  ...alike(at('refusal-line'), 'a limit that is not from above is from below: the formulas know no third', [
+    ['/\\b(?:at least|above|reach|more than|longer than)\\b/u.test(before)', 'true'],
+  ]),
+  ...alike(at('refusal-line'), 'what is called a pressure is in pascals wherever a formula refuses it', [
+    ["unit === 'Pa'", 'true'],
+  ]),
+  ...alike(at('workbook'), 'refusals are read where there is no result', [['[]', '["Stryker was here"]']]),
+  ...alike('src/repair/asked/titled.ts', 'the word "none" is no number, and so none above 0', [
+    ["externalPressure !== 'none'", 'true'],
+  ]),
+  ...alike('src/repair/asked/titled.ts', 'what is not there counts as no', [['() => false', '() => undefined']]),
+  ...alike('src/repair/case/contradictions.ts', 'no temperature reaches one that is not there', [
+    ['one !== undefined && other !== undefined', 'true'],
+    ['one !== undefined && other !== undefined', 'one !== undefined || other !== undefined'],
+    ['one !== undefined', 'true'],
+    ['other !== undefined', 'true'],
+  ]),
+  ...alike(
+    'src/repair/as-built/rating.ts',
+    'a laminate thicker than planned on its whole overlap holds the design pressure',
+    [
+      ['laid.overlap < requiredOverlap', 'true'],
+      ['laid.overlap < requiredOverlap', 'laid.overlap <= requiredOverlap'],
+    ],
+  ),
 ];

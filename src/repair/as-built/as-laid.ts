@@ -22,7 +22,6 @@ export function extentAsLaid(design: Designed, record: AsBuiltRecord): ExtentDes
 
 /** Why the laminate as it was laid lies beyond the equations of a thin one, as no design may. */
 export function tooThick(design: Designed, { thickness = 0 as Length }: AsBuiltRecord): Reason | undefined {
-  if (thickness <= thicknessOf(design, plannedLayers(design))) return undefined;
   const work = workOf(design);
   checkThin(work, design.found.outsideDiameter, thickness);
   return work.reasons[0];

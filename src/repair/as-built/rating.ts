@@ -70,9 +70,8 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
     const [reason = { text: 'the equations do not reach this thickness' }] = [...work.notCovered, ...work.reasons];
     return unrated(reason);
   }
-  const byBond = isShort ? attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap)) : undefined;
-  if (isShort && byBond === undefined) return unrated('the bond on this overlap does not carry the axial force');
-  const bond = byBond ?? (Number.POSITIVE_INFINITY as GaugePressure);
+  const bond = attempt(work, 'bond', () => endLoadOfBond(work, design.found, laid.overlap));
+  if (bond === undefined) return unrated('the bond on this overlap does not carry the axial force');
   const today = resistanceOnDayOfTest(work, { ...design.laminate, laidThickness: counted, resistance: byThickness });
   const tested = testedAsLaid(work, design, record, Math.min(today, bond) as GaugePressure);
   if (tested.pressure === undefined) return tested;

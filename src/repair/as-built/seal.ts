@@ -7,14 +7,15 @@ import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js'
  * Where the design has no seal nobody is asked; what was seen wrong all the same speaks against the repair, and a seal that
  * was made for a leak that nobody designed leaves it open.
  */
-export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }: AsBuiltRecord): AsBuiltPoint[] {
+export function sealPoints({ seal, case: repairCase }: Designed, record: AsBuiltRecord): AsBuiltPoint[] {
+  const seen = record.seal ?? {};
   const points = [
-    seenTrue('seal', seen?.heldDry, {
+    seenTrue('seal', seen.heldDry, {
       open: 'nobody recorded that the seal held the steel dry until the laminate was cured',
       good: 'the seal held dry until the laminate was cured',
       bad: 'the seal wept: what lies on wet steel does not bond',
     }),
-    seenTrue('putty firm', seen?.puttyWasFirm, {
+    seenTrue('putty firm', seen.puttyWasFirm, {
       open: 'nobody recorded that the putty took no print',
       good: 'the putty took no print',
       bad: 'the putty still took a print when work went on over it',
@@ -22,7 +23,7 @@ export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }:
   ];
   if (repairCase.seal?.bands !== 'left')
     points.push(
-      seenTrue('bands', seen?.bandsWereRemoved, {
+      seenTrue('bands', seen.bandsWereRemoved, {
         open: 'nobody recorded that the bands were taken off before the wrap',
         good: 'the bands were taken off before the wrap',
         bad: 'the bands lie under the wrap: the laminate was designed to bond where they are',
@@ -30,9 +31,9 @@ export function sealPoints({ seal, case: repairCase }: Designed, { seal: seen }:
     );
   if (seal !== 'none') return points;
   const bad = points.filter(({ verdict }) => verdict === 'does not meet');
-  const isMade = (seen?.heldDry ?? seen?.puttyWasFirm) !== undefined;
+  const isMade = (seen.heldDry ?? seen.puttyWasFirm) !== undefined;
   // One that wept is among the bad.
-  return isMade && seen?.heldDry !== false ? [notShown('seal', UNDESIGNED), ...bad] : bad;
+  return isMade && seen.heldDry !== false ? [notShown('seal', UNDESIGNED), ...bad] : bad;
 }
 
 const UNDESIGNED =

@@ -28,22 +28,21 @@ export function askForCracks(work: Workbook): void {
 }
 
 function askForCrackTest(work: Workbook, { test }: Cracking): void {
-  const method = test?.method ?? '';
-  if (saysNothing(method)) {
+  if (test === undefined || saysNothing(test.method)) {
     need(
       work,
       'service.cracking.test',
       'the service cracks steel: a test of the whole area under the wrap that found no crack, with its method and day',
       'the inspector',
     );
-  } else if (!CRACK_METHODS.test(spelt(method))) {
+  } else if (!CRACK_METHODS.test(spelt(test.method))) {
     need(
       work,
       'service.cracking.test',
       'the service cracks steel, and the test names no method that finds cracks: magnetic particles, penetrant, eddy current or ultrasound, over the whole area under the wrap',
       'the inspector',
     );
-  } else if (isOld(work.case.date, test?.date)) {
+  } else if (isOld(work.case.date, test.date)) {
     need(
       work,
       'service.cracking.test',
@@ -53,7 +52,7 @@ function askForCrackTest(work: Workbook, { test }: Cracking): void {
   }
 }
 
-function isOld(survey: string | undefined, test = ''): boolean {
+function isOld(survey: string | undefined, test: string): boolean {
   const age = fromDayToDay(test, survey);
   return age === undefined || age > practice.crackTestAge.value;
 }

@@ -29,7 +29,8 @@ const TOLD: readonly Told[] = [
   {
     words: /(?<!\bno )\bcrack(?:s|ed|ing)?\b(?! (?:tests?|was|were|found))/i,
     means: 'a crack',
-    isStated: ({ defect, service }) => defect.kind === 'crack' || service.cracking !== 'none',
+    // A crack that is the defect is not covered, and is asked for nothing.
+    isStated: ({ service }) => service.cracking !== 'none',
   },
   {
     words: /\b(?:(?:cast|ductile|gr[ae]y|nodular) iron|gusseisen|grauguss|fonte|ghisa)\b/i,

@@ -26,6 +26,14 @@ describe('the record of a wrap', () => {
   });
 });
 
+describe('the limit of a thin laminate', () => {
+  it('is asked for again where the passes lay more than the criteria ask for, and only there', () => {
+    const asked = (changes: Paths) =>
+      recordedOf(withPaths(evenLoss, changes)).filter((entry) => entry === 'laminate/thin-laminate-limit').length;
+    expect([asked(sheet('2 m')), asked({ 'wrap.overlap': '80 %' })]).toEqual([1, 2]);
+  });
+});
+
 describe('the lap of a turn of sheet', () => {
   it('is the longer of what is stated and what the bond takes for the force of a ply', () => {
     // l = 3 E eps t/tau, round the pipe: 24 GPa, 0.8 mm, 8 MPa.
