@@ -1,6 +1,6 @@
 import { fromDayToDay } from '../../quantity/clock.js';
 import { practice } from '../../rules/index.js';
-import type { Cracking } from '../case/case.js';
+import type { Cracking, CrackTest } from '../case/case.js';
 import { saysNothing } from '../case/says-nothing.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { CRACK_METHODS, SOUR_WORDS } from './contents-words.js';
@@ -28,21 +28,22 @@ export function askForCracks(work: Workbook): void {
 }
 
 function askForCrackTest(work: Workbook, { test }: Cracking): void {
-  if (test === undefined || saysNothing(test.method)) {
+  const { method = '', date = '' }: Partial<CrackTest> = test ?? {};
+  if (saysNothing(method)) {
     need(
       work,
       'service.cracking.test',
       'the service cracks steel: a test of the whole area under the wrap that found no crack, with its method and day',
       'the inspector',
     );
-  } else if (!CRACK_METHODS.test(spelt(test.method))) {
+  } else if (!CRACK_METHODS.test(spelt(method))) {
     need(
       work,
       'service.cracking.test',
       'the service cracks steel, and the test names no method that finds cracks: magnetic particles, penetrant, eddy current or ultrasound, over the whole area under the wrap',
       'the inspector',
     );
-  } else if (isOld(work.case.date, test.date)) {
+  } else if (isOld(work.case.date, date)) {
     need(
       work,
       'service.cracking.test',
