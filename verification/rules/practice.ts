@@ -12,7 +12,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['poissonRatioOfSteel', '0.3', 'practice', 'nu 0.3 in the comparison with closed ends'],
   ['expansionOfSteel', '12 /MK', 'practice', customary],
   ['coldestUnasked', '0 degC', 'chosen', none],
-  ['hottestByHand', '60 degC', 'chosen', none],
+  ['hottestByHand', '48 degC', 'chosen', none],
   ['hottestBondAsTested', '40 degC', 'chosen', none],
   ['hottestUnasked', '60 degC', 'chosen', none],
   ['highestPressureByHand', '0.7 MPa', 'chosen', none],

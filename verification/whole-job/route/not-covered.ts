@@ -59,7 +59,7 @@ export function notCovered(job: Job, parts: Parts): string[] {
   if (found.holeToday !== undefined && pressure > 0 && seal !== undefined) {
     const hole = found.holeToday;
     say(service.phase !== 'liquid' || service.hazards.length > 0, 'by hand: contents');
-    say(Math.max(job.site.pipeTemperature, 0) > 333.15, 'by hand: hot');
+    say(Math.max(job.site.pipeTemperature, 0) > 321.15, 'by hand: hot');
     say(pressure > 7e5, 'by hand: pressure');
     say((2 * pressure * Math.PI * hole * hole) / 4 > 200, 'by hand: jet');
   }
