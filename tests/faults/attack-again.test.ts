@@ -80,11 +80,11 @@ describe('a cure on heated steel', () => {
     'laminate.transitionCuredAt': '28 degC',
   };
 
-  it('is told to the crew, with the coldest that the steel may get', () => {
-    const { does } = stepOf(planOf(withPaths(emptyLeak, heated)), 'cure');
+  it('is told to the crew that waits for the first resin, with the coldest that the steel may get', () => {
+    const { does } = stepOf(planOf(withPaths(emptyLeak, heated)), 'filler-wait');
     const told = does.find(({ text }) => text.includes('heated above its forecast'));
     expect(told?.amounts?.[0]?.value).toBeCloseTo(303.15, 6);
-    const plain = stepOf(planOf(emptyLeak), 'cure').does;
+    const plain = planOf(emptyLeak).steps.flatMap(({ does }) => does);
     expect(plain.some(({ text }) => text.includes('heated above its forecast'))).toBe(false);
   });
 });

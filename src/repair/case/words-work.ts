@@ -31,7 +31,7 @@ export const workWords = {
   'site.surface.qualified.profile': ['Profile as qualified', 'Profile of that surface', '60 um'],
   'site.history': [
     'Steel temperature over the cure',
-    'Temperature of the steel from the moment the filler is laid, over the cure of the filler and then of the laminate; left out, the pipe temperature is taken as constant',
+    'Temperature of the steel from the start of the job on, over the cure of putty, filler and laminate; left out, the pipe temperature is taken as constant',
   ],
   'site.history[].duration': ['Duration', 'Length of this step', '72 h'],
   'site.history[].temperature': ['Temperature', 'Temperature of the steel in this step', '18 degC'],

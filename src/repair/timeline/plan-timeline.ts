@@ -23,7 +23,7 @@ import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
 import { stepsOf } from './steps-of.js';
-import { type Timeline, timeline } from './timeline.js';
+import { type StepId, type Timeline, timeline } from './timeline.js';
 
 /** What the earlier stages say about the hours of the work. */
 export interface TimelineDemand {
@@ -44,7 +44,10 @@ export function planTimeline(
   const steps = jobSteps({ seal, cures, rolls, acceptance, placing });
   const history = steelOverTime(work.case.site, work.recorder);
   const hours = timeline({ steps, laws: cures, history }, {}, work.recorder);
-  warnOfHeating(work);
+  const [first = 'cure'] = hours.steps.flatMap(({ takes }) =>
+    'cure' in takes && cures[takes.cure] !== 'none' ? [stepsOf[takes.cure].wait] : [],
+  );
+  warnOfHeating(work, first);
   let complete = true;
   for (const { takes, startsAt, duration } of hours.steps) {
     if (!('cure' in takes)) continue;
@@ -59,17 +62,20 @@ export function planTimeline(
   return complete ? hours : open;
 }
 
-/** Steel that is foreseen warmer than it is forecast, or read where there is no forecast, is heated: without that there is no such cure. */
-function warnOfHeating(work: Workbook): void {
+/**
+ * Steel that is foreseen warmer than it is forecast, or read where there is no forecast, is heated: without that there is no
+ * such cure. Whoever waits for the first resin is told.
+ */
+function warnOfHeating(work: Workbook, step: StepId): void {
   const { site } = work.case;
   if (site.history === undefined) return;
   const coldest = coldestWhileCuring(site);
   if (coldest <= coldestWhileCuring({ ...site, history: undefined })) return;
   warnCrew(
     work,
-    'cure',
+    step,
     line(
-      `The hours of this cure rest on steel that is heated above its ${site.forecast === undefined ? 'reading' : 'forecast'}: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.`,
+      `The hours of each cure rest on steel that is heated above its ${site.forecast === undefined ? 'reading' : 'forecast'}: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.`,
       roundedUp('coldest heated steel', 'temperature', coldest),
     ),
   );

@@ -31,7 +31,7 @@ export const hours: readonly Hazard[] = [
   {
     could: 'The hours of the cure count on a heating that nobody told the crew of.',
     would: 'A cold laminate would be taken for a cured one.',
-    guards: ['timeline/plan-timeline.ts: warnCrew The hours of this cure rest on steel that is heated'],
+    guards: ['timeline/plan-timeline.ts: warnCrew The hours of each cure rest on steel that is heated'],
     tests: cure('on steel that is heated above its forecast'),
   },
   {

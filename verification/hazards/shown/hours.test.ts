@@ -51,7 +51,7 @@ describe('a cure', () => {
     with: { 'site.history': day('30 degC'), 'laminate.transitionCuredAt': '28 degC' },
     verdict: 'designed',
     says: /heated above its forecast/,
-    step: 'cure',
+    step: 'filler-wait',
   });
   show('that no forecast reaches', {
     from: withPaths(emptyLeak, { 'site.history': day('20 degC'), 'site.forecast': undefined }),
