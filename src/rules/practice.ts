@@ -85,7 +85,8 @@ export const practice = /* @__PURE__ */ frozen({
     kind: 'temperature',
     value: 321.15 as Temperature,
     tag: 'chosen',
-    because: 'what runs under a glove for some minutes burns from there on (ISO 13732-1, from memory); at 60 degC it takes seconds',
+    because:
+      'what runs under a glove for some minutes burns from there on (ISO 13732-1, from memory); at 60 degC it takes seconds',
   },
   hottestBondAsTested: {
     name: 'highest temperature at which a lap shear strength counts as tested without a word',
@@ -99,8 +100,7 @@ export const practice = /* @__PURE__ */ frozen({
     kind: 'temperature',
     value: 333.15 as Temperature,
     tag: 'chosen',
-    because:
-      'hotter water burns the skin in seconds, and whoever prepares the steel or seals the leak may meet it',
+    because: 'hotter water burns the skin in seconds, and whoever prepares the steel or seals the leak may meet it',
   },
   highestPressureByHand: {
     name: 'highest pressure of a live leak that is sealed by hand',

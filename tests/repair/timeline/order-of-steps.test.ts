@@ -52,7 +52,9 @@ describe('steel that is heated', () => {
     const design = designRepair(
       withPaths(onSite, { 'site.forecast.1.pipeTemperature': 283.65, 'site.history': history }),
     );
-    return design.warnings.filter(({ step, text }) => step === 'filler-wait' && text.includes('heated above its forecast'));
+    return design.warnings.filter(
+      ({ step, text }) => step === 'filler-wait' && text.includes('heated above its forecast'),
+    );
   };
 
   it('is warned of where it is warmer than the coldest of its forecast, with what it has to be kept at', () => {
