@@ -10,7 +10,7 @@ import { coldestSteel, thermometerErrorOf } from '../mix-and-cure/steel-temperat
 import { type Against, byAcceptance, pointBy } from './against.js';
 import { moistureCurePoint } from './moisture-cure.js';
 import { notShown, reaching } from './points.js';
-import { beyondTest, coolingOfOther } from './pressure-test.js';
+import { beyondTest, coolingOfOther, fallUnsaid } from './pressure-test.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 import { seenTrue } from './seal.js';
 
@@ -95,6 +95,7 @@ export function acceptancePoints(
     ...against('pressure test'),
     ...beyondTest(design, record),
     ...coolingOfOther(design, record),
+    ...fallUnsaid(record),
     ...(test.medium === 'not stated' ? [notStated()] : []),
   ];
   return [...seen, pointBy('pressure test', tested, isAsked ? 'pressure test: nothing against it' : NOT_ASKED)];

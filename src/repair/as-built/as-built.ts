@@ -86,9 +86,11 @@ function checkRecord({
   pressureTest,
   line,
   laidOn,
+  inspection,
 }: AsBuiltRecord): void {
   if (line !== undefined) nonNegative(line.highestPressure, 'line.highestPressure', 'Pa');
   checkDay(laidOn, 'laidOn');
+  if (inspection !== undefined && !Array.isArray(inspection.findings)) refuseFindings(inspection.findings);
   if (layers !== undefined) wholeNumber(layers, 1, 'layers');
   if (thickness !== undefined) positive(thickness, 'thickness', 'm');
   if (length !== undefined) positive(length, 'length', 'm');
@@ -118,6 +120,11 @@ function checkRecord({
     checkDay(useBefore, `batches[${index}].useBefore`);
     checkDay(mixedOn, `batches[${index}].mixedOn`);
   });
+}
+
+function refuseFindings(value: unknown): never {
+  const constraint = 'must be a list: an empty one where nothing was found';
+  refuse({ code: 'invalid-input', parameter: 'inspection.findings', value: String(value), unit: '', constraint });
 }
 
 /** Days are compared as text, which orders them only in this form. */

@@ -1,5 +1,7 @@
+import { testPressure } from '../../acceptance/index.js';
 import { missingTo, reaches } from '../../numeric/index.js';
 import { exactly, type GaugePressure, line, roundedDown } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
 import { limitsOfTest } from '../acceptance/limits-of-test.js';
 import type { Designed } from '../design/design.js';
 import type { Against } from './against.js';
@@ -39,4 +41,18 @@ export function coolingOfOther(design: Designed, { pressureTest: made }: AsBuilt
   const text =
     'The fall was put down to cooling, and that is known of fresh water only: hold until the temperature stands still.';
   return [{ verdict: 'not shown', says: { text } }];
+}
+
+/** What lost more than a test may be over its pressure has fallen, whatever the record says of it. */
+export function fallUnsaid({ pressureTest: made }: AsBuiltRecord): Against[] {
+  if (made?.fall !== 'none' || made.highestPressure === undefined) return [];
+  const { lowestPressure, highestPressure } = made;
+  const most = testPressure({ pressure: lowestPressure, factor: practice.highestTestPressure.value });
+  if (reaches(most, highestPressure)) return [];
+  const says = line(
+    'The test went to {0} and down to {1}, and the record says that nothing fell: what has fallen is a leak until its cause is found.',
+    exactly('highest test pressure', 'gauge pressure', highestPressure),
+    exactly('lowest test pressure', 'gauge pressure', lowestPressure),
+  );
+  return [{ verdict: 'not shown', says }];
 }

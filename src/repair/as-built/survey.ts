@@ -2,6 +2,7 @@ import { missingTo, reaches } from '../../numeric/index.js';
 import type { Amount, Length } from '../../quantity/index.js';
 import type { Slot } from '../case/case.js';
 import type { Designed } from '../design/design.js';
+import { isFarBeyond } from './far-beyond.js';
 import { notShown, reaching } from './points.js';
 import type { AsBuiltPoint, AsBuiltRecord } from './record.js';
 
@@ -10,6 +11,12 @@ export function wallPoint({ case: { defect, pipe } }: Designed, { survey }: AsBu
   if (survey === undefined) return notShown('wall', 'nobody measured the wall after the steel was prepared');
   if (!reaches(pipe.wallThickness, survey.leastWall))
     return notShown('wall', 'the reading is more than the wall that the pipe was made with: measure again');
+  const [designed, found] = [defect.remainingWall, survey.leastWall].map((wall) => missingTo(wall, pipe.wallThickness));
+  if (isFarBeyond(designed ?? 0, found ?? 0))
+    return notShown(
+      'wall',
+      'the prepared steel has lost less than half of what the repair is designed for: see that this is the place, and measure again',
+    );
   // Both readings may be off by as much, so that one is held to the other as it was read.
   return reaching('wall', { name: 'wall', kind: 'length', value: survey.leastWall }, defect.remainingWall);
 }

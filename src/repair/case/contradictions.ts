@@ -91,7 +91,7 @@ function inService({ service, date, loads: { cycles }, line: atWork }: RepairCas
   if (date !== undefined && !isDay(date))
     note({ path: 'date', must: line('be the day of the survey, written as 2026-03-14') });
   inRecentPressure(service, date, note);
-  inCrackTest(service, note);
+  inCrackTest(service, date, note);
 }
 
 /** A pressure that lifts a limit has to be one that the line has carried: on a day, before the survey. */
@@ -108,11 +108,13 @@ const FINDING =
   /(?<!\bfor )\bcracks\b|\bcrack(?:s|ed)? (?:was |were )?(?:found|seen|present|indicated)|\bfail(?:ed|s|ure)?\b|\bindications?\b/iu;
 
 /** The test that clears cracking service: a method by its name, on a day. */
-function inCrackTest({ cracking }: Service, note: Note): void {
+function inCrackTest({ cracking }: Service, survey: string | undefined, note: Note): void {
   if (cracking === undefined || cracking === 'none' || cracking.test === undefined) return;
   const { method, date } = cracking.test;
   const path = 'service.cracking.test';
   if (!isDay(date)) note({ path: `${path}.date`, must: line('be the day of the test, written as 2026-03-12') });
+  else if (survey !== undefined && date > survey)
+    note({ path: `${path}.date`, must: line('be no later than the survey, or it is no test'), limit: 'date' });
   if (!FINDING.test(method)) return;
   const must = 'name the method and nothing that it found: a crack that was found is a defect of kind "crack"';
   note({ path: `${path}.method`, must: line(must) });

@@ -78,6 +78,15 @@ export const asBuiltRecord: readonly Hazard[] = [
     tests: comparison('by a name that nobody knows'),
   },
   {
+    could: 'An inspection is recorded without what it found.',
+    would: 'It would look as if nothing had been found.',
+    guards: [
+      'as-built/as-built.ts: refuseFindings inspection.findings',
+      'as-built/as-built.ts: refuse inspection.findings',
+    ],
+    tests: comparison('by an inspection without its findings'),
+  },
+  {
     could: 'A record says in words what has to be yes or no: `no` for a seal that wept.',
     would: 'Every word would count as yes.',
     guards: [

@@ -27,6 +27,12 @@ export const asBuilt: readonly Hazard[] = [
     ],
   },
   {
+    could: 'The steel was prepared, and is wrapped, beside the defect.',
+    would: 'The wrap would lie over sound pipe, and the defect beside it.',
+    guards: ['as-built/survey.ts: notShown the prepared steel has lost less than half of what the repai'],
+    tests: survey('of a wall that is nearly whole'),
+  },
+  {
     could: 'Preparation uncovers less wall, or a larger hole, than the repair was designed for.',
     would: 'The repair would stand on metal that is not there.',
     guards: [
@@ -320,8 +326,10 @@ export const asBuilt: readonly Hazard[] = [
       'as-built/pressure-test.ts: beyondTest: does not meet',
       'as-built/pressure-test.ts: beyondTest: not shown',
       'as-built/pressure-test.ts: coolingOfOther: not shown',
+      'as-built/pressure-test.ts: fallUnsaid: not shown',
     ],
     tests: finished(
+      'that fell under test, and nobody says so',
       'tested above its plan',
       'tested above the rating of a valve within its length',
       'tested to a height that nobody recorded',

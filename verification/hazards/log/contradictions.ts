@@ -149,8 +149,12 @@ export const contradictions: readonly Hazard[] = [
   {
     could: 'The test that clears a service of cracks tells of cracks, or was made on no day.',
     would: 'A crack that was seen would be wrapped over.',
-    guards: ['case/contradictions.ts: note <path>.date', 'case/contradictions.ts: note <path>.method'],
-    tests: by('a crack test on no day', 'a crack test whose method tells of cracks'),
+    guards: [
+      'case/contradictions.ts: note <path>.date',
+      'case/contradictions.ts: note <path>.date (2)',
+      'case/contradictions.ts: note <path>.method',
+    ],
+    tests: by('a crack test after the survey', 'a crack test on no day', 'a crack test whose method tells of cracks'),
   },
   {
     could: 'A word mixes letters of two alphabets that look alike.',

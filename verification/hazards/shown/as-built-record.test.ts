@@ -62,6 +62,11 @@ describe('a comparison', () => {
       expect(refused).toEqual([field, field]);
     });
 
+  it('by an inspection without its findings', () => {
+    expect(refusedOf(design, withPaths(good, { 'inspection.findings': undefined }))).toBe('inspection.findings');
+    expect(refusedOf(design, withPaths(good, { 'inspection.findings': 'none' }))).toBe('inspection.findings');
+  });
+
   it('by a name that nobody knows', () => {
     const named = { ...good, steel: { ...good.steel, salt: [1] }, hardnes: { readings: [20] } };
     expect([refusedOf(design, { ...good, ...{ hardnes: 20 } }), refusedOf(design, named as AsBuiltRecord)]).toEqual([

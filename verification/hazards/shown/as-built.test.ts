@@ -52,6 +52,11 @@ describe('the survey after the steel was prepared', () => {
     verdict: 'does not meet',
     short: 0.1e-3,
   });
+  // 8.18 mm of wall, 3.1 mm of it left.
+  held('of a wall that is nearly whole', 'wall', {
+    with: { 'survey.leastWall': length.mm(5.7) },
+    verdict: 'not shown',
+  });
   held('of a wall that no such pipe has', 'wall', { with: { 'survey.leastWall': length.m(1) }, verdict: 'not shown' });
   for (const [path, point, way] of [
     ['survey.axialLength', 'loss length', 'along'],
@@ -386,6 +391,11 @@ describe('the finished repair', () => {
     with: { 'pressureTest.highestPressure': 6.9e5 },
     verdict: 'does not meet',
     short: 0.1e5,
+  });
+  held('that fell under test, and nobody says so', 'pressure test', {
+    of: withPaths(leak, { 'acceptance.pressureTest': 'none' }),
+    with: { 'pressureTest.lowestPressure': 1e5 },
+    verdict: 'not shown',
   });
   held('tested to a height that nobody recorded', 'pressure test', {
     with: { 'pressureTest.highestPressure': undefined },

@@ -173,6 +173,18 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
   ],
   ['work above the design pressure', loss, { 'line.pressure': '600 psi' }, 'line.pressure'],
   ['a static head of gas', loss, { 'service.phase': 'gas', 'line.state': 'static head' }, 'line.state'],
+  [
+    'a crack test after the survey',
+    loss,
+    {
+      date: '2026-05-06',
+      'service.cracking': {
+        environment: 'sour',
+        test: { method: 'wet MPI', result: 'no crack found', date: '2026-05-07' },
+      },
+    },
+    'service.cracking.test.date',
+  ],
   ['a survey on no day', loss, { date: '11.03.2026' }, 'date'],
   [
     'a crack test on no day',
