@@ -62,7 +62,10 @@ const SPOILT: Readonly<Record<string, (design: Designed) => Paths>> = {
   'a test at three times its pressure': ({ acceptance: { pressureTest } }) =>
     pressureTest.medium === 'none' || pressureTest.medium === 'not stated'
       ? {}
-      : { 'pressureTest.highestPressure': pressureTest.pressure * 3 },
+      : {
+          'pressureTest.lowestPressure': pressureTest.pressure * 3,
+          'pressureTest.highestPressure': pressureTest.pressure * 3,
+        },
 };
 
 const mixes = (design: Designed): boolean => design.mixes.filler !== 'none' || design.mixes.laminateResin !== 'none';
