@@ -163,6 +163,13 @@ describe('the crack test', () => {
     expect(verdictOf(found(test))).toBe('designed');
   });
 
+  it('is of a day, up to that of the survey, whether one is stated or not', () => {
+    const on = (date: string, survey: string | undefined) => withPaths(found({ ...test, date }), { date: survey });
+    expect(verdictOf(on('2026-05-06', '2026-05-06'))).toBe('designed');
+    expect(refusedFields(on('2026-05-07', '2026-05-06'))).toEqual(['service.cracking.test.date']);
+    expect(refusedFields(on('lately', undefined))).toEqual(['service.cracking.test.date']);
+  });
+
   it.each([
     ['MPI: three cracks found, 2026-05-04', 'service.cracking.test'],
     [{ ...test, result: 'cracks present' }, 'service.cracking.test.result'],

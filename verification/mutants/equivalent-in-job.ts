@@ -53,4 +53,15 @@ export const equivalentInJob: readonly Equivalent[] = [
       ['laid.overlap < requiredOverlap', 'laid.overlap <= requiredOverlap'],
     ],
   ),
+  ...alike(
+    'src/repair/as-built/pressure-test.ts',
+    'a test whose highest pressure nobody recorded is not shown already',
+    [['made.highestPressure === undefined', 'false']],
+  ),
+  ...alike('src/repair/case/contradictions.ts', 'no day is later than one that is not there', [
+    ['survey !== undefined', 'true'],
+  ]),
+  ...alike('src/repair/timeline/plan-timeline.ts', 'a step waits for a material only where one is laid', [
+    ["cures[takes.cure] !== 'none'", 'true'],
+  ]),
 ];

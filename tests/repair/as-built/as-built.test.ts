@@ -465,6 +465,18 @@ describe('what a thin or short repair is good for', () => {
     expect(pressure(needed + 0.05, full)).toBeCloseTo(enough, 6);
   });
 
+  it('gives no credit on a short overlap for layers beyond the plan', () => {
+    const design = strong();
+    const { plies, laidThickness } = design.laminate;
+    const on = (more: number) =>
+      rated(
+        { leastOverlap: 0.06, length: undefined, layers: plies + more, thickness: laidThickness + more * 0.8e-3 },
+        design,
+      )?.pressure ?? Number.NaN;
+    expect(on(0)).toBeGreaterThan(0);
+    expect(on(2)).toBeLessThanOrEqual(on(0));
+  });
+
   it('falls with the overlap to the least of which anything is known, and ends there', () => {
     const at = (leastOverlap: number) => rated({ leastOverlap, length: undefined });
     expect(at(0.025)?.pressure).toBeGreaterThan(0);
@@ -509,6 +521,13 @@ describe('what a thin or short repair is good for', () => {
     expect(byStrain?.pressure).toBeUndefined();
     expect(byStrain?.because.text).toMatch(/^rating: external force is \{0\}/u);
     expect(byStrain?.because.amounts?.[0]?.value).toBe(30e3);
+  });
+});
+
+describe('the wall as the prepared steel shows it', () => {
+  it('is never more than the pipe was made with', () => {
+    const { wallThickness } = quiet().case.pipe;
+    expect(pointIn(quiet(), 'wall', { 'survey.leastWall': wallThickness * 1.01 })?.text).toContain('was made with');
   });
 });
 
