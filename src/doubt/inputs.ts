@@ -95,9 +95,9 @@ export function withInputs(
   return changed as RepairCase;
 }
 
-function put(held: unknown, [key, ...rest]: readonly string[], value: number): unknown {
+function put(held: unknown, [key, ...rest]: readonly (string | number)[], value: number): unknown {
   if (key === undefined) return value;
-  if (Array.isArray(held)) return held.map((row, index) => (String(index) === key ? put(row, rest, value) : row));
+  if (Array.isArray(held)) return held.map((row, index) => (index === key ? put(row, rest, value) : row));
   const holder = held as Readonly<Record<string, unknown>>;
   return { ...holder, [key]: put(holder[key], rest, value) };
 }

@@ -12,9 +12,9 @@ export function writtenPlace(place: Place | undefined): string {
   return before === '' ? place.key : `${before}.${place.key}`;
 }
 
-/** The keys of a written place, in order; that of a row is its figures. */
-export function keysOf(path: string): string[] {
-  return [...path.matchAll(/[^.[\]]+/gu)].map(([key]) => key);
+/** The keys of a written place, in order: a number for a row of a list. */
+export function keysOf(path: string): (string | number)[] {
+  return [...path.matchAll(/\[(\d+)\]|[^.[\]]+/gu)].map(([key, index]) => (index === undefined ? key : Number(index)));
 }
 
 /** What stands at a written place of a case or of a document. */
