@@ -35,7 +35,7 @@ export const equivalentInJob: readonly Equivalent[] = [
     ["unit === 'Pa'", 'true'],
   ]),
   ...alike(at('workbook'), 'refusals are read where there is no result', [['[]', '["Stryker was here"]']]),
-  ...alike('src/repair/asked/titled.ts', 'the word "none" is no number, and so none above 0', [
+  ...alike('src/repair/asked/called.ts', 'the word "none" is no number, and so none above 0', [
     ["externalPressure !== 'none'", 'true'],
   ]),
   ...alike('src/repair/asked/titled.ts', 'what is not there counts as no', [['() => false', '() => undefined']]),

@@ -102,7 +102,6 @@ export const equivalents: readonly Equivalent[] = [
   ...alike('src/repair/end-of-life.ts', 'the calculation throws nothing but its own refusal', [
     ['!isCalculationError(error)', 'false'],
   ]),
-  ...alike('src/repair/asked/called.ts', 'the word "none" is not above zero', [["stated !== 'none'", 'true']]),
   ...equivalentInCase,
   ...equivalentInFound,
   ...equivalentInJob,

@@ -23,6 +23,12 @@ import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
 import { testedAsLaid } from './tested-as-laid.js';
 import { unrated } from './unrated.js';
 
+/** What a rating may not go above, and what sets that. */
+interface Bound {
+  readonly pressure: GaugePressure;
+  readonly because: string;
+}
+
 /** A laminate as it was made. */
 interface Laid {
   readonly thickness: Length;
@@ -87,8 +93,8 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
 }
 
 /** The first of the least. */
-function leastOf<T extends { readonly pressure: GaugePressure }>(all: readonly [T, ...T[]]): T {
-  return all.reduce((least, each) => (each.pressure < least.pressure ? each : least));
+function leastOf(bounds: readonly Bound[]): Bound {
+  return bounds.reduce((least, each) => (each.pressure < least.pressure ? each : least));
 }
 
 /** What lies on the pipe, on the safe side: the lesser of what was measured and of the layers that were counted. */

@@ -11,8 +11,8 @@ export function wallPoint({ case: { defect, pipe } }: Designed, { survey }: AsBu
   if (survey === undefined) return notShown('wall', 'nobody measured the wall after the steel was prepared');
   if (!reaches(pipe.wallThickness, survey.leastWall))
     return notShown('wall', 'the reading is more than the wall that the pipe was made with: measure again');
-  const [designed, found] = [defect.remainingWall, survey.leastWall].map((wall) => missingTo(wall, pipe.wallThickness));
-  if (isFarBeyond(designed ?? 0, found ?? 0))
+  const lostAt = (wall: Length): number => missingTo(wall, pipe.wallThickness);
+  if (isFarBeyond(lostAt(defect.remainingWall), lostAt(survey.leastWall)))
     return notShown(
       'wall',
       'the prepared steel has lost less than half of what the repair is designed for: see that this is the place, and measure again',

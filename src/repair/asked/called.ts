@@ -1,3 +1,4 @@
+import type { RepairCase } from '../case/case.js';
 import { need, type Workbook } from '../job/workbook.js';
 import { GAS_WORDS, LIQUEFIED_WORDS, SAFETY_WORDS, VACUUM_WORDS } from './contents-words.js';
 import { spelt } from './hazards.js';
@@ -31,13 +32,16 @@ function askWhetherLivesHangOn(work: Workbook, name: string): void {
 
 function askWhetherSucked(work: Workbook, name: string): void {
   const { service, loads } = work.case;
-  const { externalPressure: stated } = loads;
-  const isPressed = stated !== 'none' && stated > 0;
-  if (isPressed || !VACUUM_WORDS.test(name)) return;
+  if (isPressed(loads) || !VACUUM_WORDS.test(name)) return;
   need(
     work,
     'loads.externalPressure',
     `the contents are called "${service.contents}", which stands for vacuum, and the case says that nothing presses from outside: state by how much the pressure inside may fall below that of the air (1.013 bar for all of it), or call the contents what they are`,
     'the process engineer of the line',
   );
+}
+
+/** Whether the case states that anything presses from outside. */
+export function isPressed({ externalPressure }: RepairCase['loads']): boolean {
+  return externalPressure !== 'none' && externalPressure > 0;
 }

@@ -1,5 +1,6 @@
 import type { RepairCase } from '../case/case.js';
 import { type Workbook, warn } from '../job/workbook.js';
+import { isPressed } from './called.js';
 import { contentsWords, SAFETY_WORDS, VACUUM_WORDS } from './contents-words.js';
 import { spelt } from './hazards.js';
 
@@ -24,7 +25,7 @@ const TOLD: readonly Told[] = [
   {
     words: VACUUM_WORDS,
     means: 'pressure from outside',
-    isStated: ({ loads: { externalPressure } }) => externalPressure !== 'none' && externalPressure > 0,
+    isStated: ({ loads }) => isPressed(loads),
   },
   {
     words: /(?<!\bno )\bcrack(?:s|ed|ing)?\b(?! (?:tests?|was|were|found))/i,

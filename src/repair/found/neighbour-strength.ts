@@ -25,8 +25,8 @@ const WHAT = 'neighbouring loss';
 export function lowestBeside(work: Workbook, found: AsFound, atDefect: PressureLimit): PressureLimit {
   const neighbours = neighboursOf(work.case.defect);
   if (neighbours.length === 0) return atDefect;
-  // The limit at the defect rests on it too.
-  const factor = factorAtWork(work) as number;
+  const factor = factorAtWork(work);
+  if (factor === undefined) throw new Error('a limit at the defect stands on no factor: a fault of this library');
   let lowest = atDefect;
   for (const neighbour of neighbours) {
     const highestPressure = safePressureOf(work, found, asItIs(work, neighbour), factor);

@@ -171,6 +171,17 @@ describe('a repair that counts as high risk', () => {
     return /\((.*?)\)/u.exec(warning ?? '')?.[1]?.split(', ');
   };
 
+  it('is one with a hole that either row of the screening calls a large one', () => {
+    // 0.225 of the diameter, where both rows say 0.25.
+    const hole = { 'defect.holeDiameter': '45 mm' };
+    const by = (units: string): Paths => ({
+      ...hole,
+      confirmed: [{ path: `highRisk.${units}.holeOverDiameter`, value: 0.2, by: 'A. Reader', edition: '2022' }],
+    });
+    for (const units of ['si', 'us']) expect(risks(leaking, by(units))).toContain('size of the hole');
+    expect(risks(leaking, hole) ?? []).not.toContain('size of the hole');
+  });
+
   it('is none of low pressure, cool, harmless and with its wall', () => {
     expect(said(plain, {}).verdict).toBe('designed');
     expect(risks(plain)).toBeUndefined();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { designRepair } from '../../../src/repair/index.js';
 import { designOf } from '../../faults/answers.js';
-import { type CaseFile, emptyLeak, evenLoss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
+import { type CaseFile, evenLoss, type Paths, quietLoss, withPaths } from '../../faults/cases.js';
 import { leaking } from '../example-case.js';
 import { recordedOf } from '../recorded.js';
 
@@ -18,24 +18,6 @@ describe('the owner of the line is warned', () => {
     const qualified = { 'laminate.lowestTemperature': '-10 degC' };
     expect(warned(evenLoss, { ...qualified, [field]: at }, words)).toBe(false);
     expect(warned(evenLoss, { ...qualified, [field]: beyond }, words)).toBe(true);
-  });
-
-  it('of a hole that either row of the screening calls a large one', () => {
-    const large = 'size of the hole';
-    const by = (units: string): Paths => ({
-      basis: 'ASME PCC-2',
-      'repair.class': 3,
-      'pipe.size': undefined,
-      'pipe.outsideDiameter': '200 mm',
-      'pipe.wallThickness': '8 mm',
-      'service.designPressure': '1 bar',
-      'defect.growth.length': '0 mm/year',
-      'defect.holeDiameter': '45 mm',
-      confirmed: [{ path: `highRisk.${units}.holeOverDiameter`, value: 0.2, by: 'A. Reader', edition: '2022' }],
-    });
-    // 0.225 of the diameter, where both rows say 0.25.
-    expect(['si', 'us'].map((units) => warned(emptyLeak, by(units), large))).toEqual([true, true]);
-    expect(warned(emptyLeak, { ...by('si'), confirmed: undefined }, large)).toBe(false);
   });
 });
 
