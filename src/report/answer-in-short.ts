@@ -36,7 +36,7 @@ export function answerInShort(design: RepairDesign, options: ChosenOptions): Sho
 }
 
 function laminateRows(
-  { laminate, extent, case: { service } }: RepairDesign,
+  { laminate, extent, wrap, case: { service } }: RepairDesign,
   show: Show,
   options: ChosenOptions,
 ): ShortRow[] {
@@ -62,10 +62,11 @@ function laminateRows(
       insideLength === undefined
         ? ''
         : `along the outside, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
+    const asWound = wrap !== undefined && wrap.layers > plies ? ` of ${wrap.layers} layers` : '';
     rows.push([
       'Length',
       show('length', 'totalLength', totalLength),
-      `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper`,
+      `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper${asWound}`,
       { formula: 'laminate/axial-extent' },
     ]);
   }

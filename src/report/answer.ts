@@ -163,9 +163,10 @@ function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show
   ];
 }
 
-function extentRows(extent: ExtentDesign, show: Show): Row[] {
+function extentRows(extent: ExtentDesign, wrap: RepairDesign['wrap'], show: Show): Row[] {
   const { overlap, taper, defectLength, totalLength, insideLength } = extent;
   const { inside, outside } = sidesOfBend(extent);
+  const asWound = wrap?.form === 'tape' ? `of the ${wrap.layers} layers that the passes lay` : '';
   return [
     [
       'Axial length',
@@ -177,7 +178,7 @@ function extentRows(extent: ExtentDesign, show: Show): Row[] {
       show('length', 'overlap', overlap.value),
       `${inside === '' ? '' : `${inside.trim()}, `}governed by ${overlap.governing}`,
     ],
-    ['Taper, each end', show('length', 'taper', taper), inside.trim()],
+    ['Taper, each end', show('length', 'taper', taper), [inside.trim(), asWound].filter(Boolean).join(', ')],
   ];
 }
 
@@ -281,7 +282,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
           shownValue('length', 'plyThickness', design.case.laminate.plyThickness, options, false),
           show,
         )),
-    ...(extent === undefined ? [] : extentRows(extent, show)),
+    ...(extent === undefined ? [] : extentRows(extent, wrap, show)),
     ...(wrap === undefined ? [] : wrapRows(wrap, extent, show)),
     ...mixRows('Filler', mixes?.filler, show),
     ...mixRows('Resin', mixes?.laminateResin, show),

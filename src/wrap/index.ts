@@ -4,6 +4,7 @@ export * from './bend/index.js';
 export * from './final-lap.js';
 export * from './finished-diameter.js';
 export * from './helix-length.js';
+export * from './layers-of-passes.js';
 export * from './laying/index.js';
 export * from './lead-angle.js';
 export * from './least-overlap.js';

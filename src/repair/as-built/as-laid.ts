@@ -32,6 +32,11 @@ export function plannedLayers({ laminate, wrap }: Designed): number {
   return Math.max(laminate.plies, wrap.layers);
 }
 
+/** Thickness of what the plan lays. */
+export function plannedThickness(design: Designed): Length {
+  return thicknessOf(design, plannedLayers(design));
+}
+
 /** Layers that ask for more length and resin than planned: fewer are a fault by themselves, far more a slip of the count. */
 export function layersThatCount(design: Designed, { layers }: AsBuiltRecord): number {
   const planned = plannedLayers(design);

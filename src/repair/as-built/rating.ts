@@ -18,7 +18,7 @@ import { attempt, type Workbook } from '../job/workbook.js';
 import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
-import { extentAsLaid, tooThick } from './as-laid.js';
+import { extentAsLaid, plannedThickness, tooThick } from './as-laid.js';
 import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
 import { testedAsLaid } from './tested-as-laid.js';
 import { unrated } from './unrated.js';
@@ -66,7 +66,7 @@ export function rateAsBuilt(design: Designed, record: AsBuiltRecord, against: re
   const requiredOverlap = extent.overlap.value;
   const isShort = laid.overlap < requiredOverlap;
   const counted = thicknessAtShortOverlap({
-    thickness: isShort ? (Math.min(laid.thickness, design.laminate.laidThickness) as Length) : laid.thickness,
+    thickness: isShort ? (Math.min(laid.thickness, plannedThickness(design)) as Length) : laid.thickness,
     overlap: laid.overlap,
     requiredOverlap,
     exponent: work.rules.components.overlayExponent.value,

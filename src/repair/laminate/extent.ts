@@ -1,7 +1,13 @@
 import { heading, step } from '../../formula/index.js';
-import { axialExtent, governingOverlap, type OverlapCriterion, taperLength } from '../../laminate/index.js';
+import {
+  axialExtent,
+  governingOverlap,
+  laidThickness,
+  type OverlapCriterion,
+  taperLength,
+} from '../../laminate/index.js';
 import type { Length } from '../../quantity/index.js';
-import { type BendLine, bendLineRadius, lengthOnBend } from '../../wrap/index.js';
+import { type BendLine, bendLineRadius, layersOfPasses, lengthOnBend } from '../../wrap/index.js';
 import type { AsFound, Candidate, ExtentDesign, Footprint, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
@@ -18,7 +24,19 @@ interface Parts {
  */
 export function planExtent(work: Workbook, { found, laminate }: Parts): ExtentDesign | Open {
   heading(work.recorder, 'Axial extent');
-  return extentOf(work, found, laminate.laidThickness, laminate.footprint);
+  return extentOf(work, found, thicknessAsWrapped(work, laminate), laminate.footprint);
+}
+
+/** Whole passes of tape may lay more layers than the criteria ask for: each pulls on the bond, and has to run out in the taper. */
+function thicknessAsWrapped({ recorder, case: repairCase }: Workbook, laminate: LaminateDesign): Length {
+  const { wrap } = repairCase;
+  const { plies: requiredLayers, laidThickness: asAsked } = laminate;
+  if (wrap.form !== 'tape') return asAsked;
+  const passes = { requiredLayers, overlap: wrap.overlap };
+  const plies = step(recorder, 'wrap/layers-of-passes', layersOfPasses, passes);
+  if (plies === requiredLayers) return asAsked;
+  const { plyThickness } = repairCase.laminate;
+  return step(recorder, 'laminate/laid-thickness', laidThickness, { plies, plyThickness }, 'as the passes lay it');
 }
 
 /** The extent of so thick a laminate. */

@@ -59,11 +59,23 @@ function rollsFor(length: number, waste: number, roll: number): { readonly rolls
   return { rolls, left: rolls * roll - needed };
 }
 
+/** A pass winds all of its layers, whether the count asks for the last of them or not. */
+function woundIn(overlap: number, plies: number): { readonly layersPerPass: number; readonly passes: number } {
+  const layersPerPass = Math.floor(1 / (1 - overlap) + 1e-9);
+  return { layersPerPass, passes: Math.ceil(plies / layersPerPass - 1e-9) };
+}
+
+/** Layers as they lie: those of whole passes, or those of the sheet. */
+export function layersOf({ wrap }: Job, plies: number): number {
+  if (wrap.form !== 'tape') return plies;
+  const { layersPerPass, passes } = woundIn(wrap.overlap, plies);
+  return layersPerPass * passes;
+}
+
 export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number): Tape {
   const { wrap, laminate } = job;
   if (wrap.form !== 'tape') throw new Error('no tape');
-  const layersPerPass = Math.floor(1 / (1 - wrap.overlap) + 1e-9);
-  const passes = Math.ceil(plies / layersPerPass - 1e-9);
+  const { layersPerPass, passes } = woundIn(wrap.overlap, plies);
   const first = passOf(wrap.width, wrap.overlap, wrapped + laminate.plyThickness, 1);
   // The full count over defect and overlaps; and the whole wrap no shorter than with its tapers.
   const fullCountLength = extent.totalLength - 2 * Math.min(extent.taper, first.band);
