@@ -1,16 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { time } from '../../../src/quantity/index.js';
-import { designRepair, type PlanOptions, planWork } from '../../../src/repair/index.js';
-import { caseOf, designOf, stepOf } from '../../faults/answers.js';
-import { quietLoss, withPaths } from '../../faults/cases.js';
+import { type Designed, designRepair, type PlanOptions, planWork } from '../../../src/repair/index.js';
+import { caseOf, designOf, madeOf, stepOf } from '../../faults/answers.js';
+import { loss, quietLoss, withPaths } from '../../faults/cases.js';
 
 /** Hours that were entered too early, and hours that stand on no clock. */
 
 /** Steel that stays as it is read, no filler, starting at 08:00: two hours of preparing, then the gate. */
 const file = withPaths(quietLoss, { 'site.forecast': undefined, 'site.history': undefined });
 const durations = { surface: time.hour(2) };
-const design = designOf(file);
-const holds = planWork(design).steps.flatMap(({ id, sort }) => (sort === 'hold point' ? [id] : []));
+const design = madeOf(file);
+const holdsOf = (made: Designed) => planWork(made).steps.flatMap(({ id, sort }) => (sort === 'hold point' ? [id] : []));
+const holds = holdsOf(design);
 const planned = (options: PlanOptions) => planWork(design, { start: '08:00', durations, passed: holds, ...options });
 const stopsOf = (options: PlanOptions) =>
   planned(options).steps.flatMap(({ id, stop }) => (stop === undefined ? [] : [[id, stop]]));
@@ -35,6 +36,58 @@ describe('a step that began before what it waits for had ended', () => {
     expect(stepOf(plan, 'surface-again').startsAt).toBe(3600);
     expect(stepOf(plan, 'surface').endsAt).toBe(2 * 3600);
     expect(stepOf(plan, 'surface-again').duration).toEqual({ known: true, time: 0 });
+  });
+});
+
+describe('resin on steel that had stood bare for too long', () => {
+  const OLD = 'Began on steel that had stood bare for too long: take it off, and prepare the steel again.';
+  // Without filler: prepared by 10:00, and the trade gives it four hours. Seen with a filler: by that hour too.
+  const filled = madeOf(withPaths(loss, { 'site.forecast': undefined, 'site.history': undefined }));
+  const stopsAt = (made: Designed, options: PlanOptions) =>
+    planWork(made, { start: '08:00', durations, passed: holdsOf(made), ...options }).steps.flatMap(({ id, stop }) =>
+      stop === undefined ? [] : [[id, stop]],
+    );
+  const late = (hours: number) => ({ durations: { ...durations, 'surface-again': time.hour(hours) } });
+
+  it.each<[string, Designed, PlanOptions, string[]]>([
+    ['wrapped four hours after it was prepared', design, { actual: { wrap: '14:00' } }, []],
+    ['wrapped some minutes later than that', design, { actual: { wrap: '14:05' } }, ['wrap']],
+    ['wrapped fourteen hours after', design, { actual: { wrap: '2 00:00' } }, ['wrap']],
+    [
+      'prepared again at 22:00, wrapped an hour after that',
+      design,
+      { actual: { 'surface-again': '22:00', wrap: '2 00:00' }, ...late(1) },
+      [],
+    ],
+    [
+      'prepared again, and wrapped too late after that',
+      design,
+      { actual: { 'surface-again': '15:00', wrap: '20:05' }, ...late(1) },
+      ['wrap'],
+    ],
+    ['filled four hours after it was prepared', filled, { actual: { filler: '14:00' } }, []],
+    ['filled some minutes later than that', filled, { actual: { filler: '14:05' } }, ['filler']],
+    ['filled too late, and the rest prepared again', filled, { actual: { filler: '22:00' }, ...late(1) }, ['filler']],
+    ['prepared for nobody knows how long', design, { durations: {}, actual: { wrap: '19:00' } }, []],
+    [
+      'so too, and wrapped six hours after the gate',
+      design,
+      { durations: {}, actual: { gate: '11:00', wrap: '17:00' } },
+      ['wrap'],
+    ],
+    [
+      'so too, and wrapped an hour after the gate',
+      design,
+      { durations: {}, actual: { gate: '16:00', wrap: '17:00' } },
+      [],
+    ],
+  ])('stops the work there: %s', (_, made, options, at) => {
+    expect(stopsAt(made, options)).toEqual(at.map((id) => [id, OLD]));
+  });
+
+  it('leaves the return unknown', () => {
+    const { earliestReturn } = planned({ actual: { wrap: '22:00' }, durations: { ...durations, ...allKnown } });
+    expect(earliestReturn).toMatchObject({ known: false, because: 'stopped at wrap' });
   });
 });
 
