@@ -3,6 +3,7 @@ import { isDay } from '../../quantity/clock.js';
 import type { Designed, RepairDesign } from '../design/design.js';
 import { acceptancePoints, curePoint, firmPoint } from './acceptance.js';
 import { batchPoint } from './batches.js';
+import { crackTestPoint } from './crack-test.js';
 import { fillerAgePoint } from './filler-age.js';
 import { checkKeys } from './known-keys.js';
 import { linePoint } from './line.js';
@@ -33,6 +34,7 @@ export function compareAsBuilt(design: RepairDesign, record: AsBuiltRecord): AsB
   const points = [
     linePoint(design, record),
     wallPoint(design, record),
+    ...crackTestPoint(design, record),
     ...lossPoints(design, record),
     ...openingPoints(design, record),
     ...sealPoints(design, record),

@@ -160,6 +160,7 @@ export type AsBuiltVerdict = 'meets' | 'not shown' | 'does not meet';
 export type AsBuiltPointName =
   | 'line pressure'
   | 'wall'
+  | 'crack test'
   | 'loss length'
   | 'loss width'
   | 'hole'

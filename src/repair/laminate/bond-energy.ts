@@ -1,7 +1,7 @@
 import { decide } from '../../formula/index.js';
-import type { EnergyReleaseRate } from '../../quantity/index.js';
+import { type EnergyReleaseRate, exactly, line } from '../../quantity/index.js';
 import type { Footprint } from '../design/design.js';
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
 import { energyToSteel } from './energy-to-steel.js';
 
 /** The energy release rate that the laminate over the leak counts on, and what it was found on. */
@@ -25,6 +25,8 @@ export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): 
         'energy release rate found over a seal',
         'the footprint is at most as large as the one it was found over',
       );
+      if (toSteel !== undefined && overSeal.energyReleaseRate > toSteel)
+        warnOfTougher(work, overSeal.energyReleaseRate, toSteel);
       return { energy: overSeal.energyReleaseRate, foundOver: 'seal', toSteel };
     }
     if (toSteel !== undefined && overSeal.energyReleaseRate < toSteel) {
@@ -44,6 +46,18 @@ export function bondEnergyOf(work: Workbook, footprint: Footprint | undefined): 
     'laminate.energyReleaseRate',
     'the resistance of the laminate over a hole rests on the energy release rate of its bond, lower confidence limit',
     'the maker of the repair system: leak tests of the qualification',
+  );
+}
+
+/** Less conservative than the bond to bare steel, and as easily a slip of a digit. */
+function warnOfTougher(work: Workbook, overSeal: EnergyReleaseRate, toSteel: EnergyReleaseRate): void {
+  warn(
+    work,
+    line(
+      'The bond that was found over a seal, {0}, is tougher than that to bare steel, {1}, and the laminate over the leak is thinner for it: rest on it only where the tests were made over this putty, pad and sheet.',
+      exactly('found over a seal', 'energy release rate', overSeal),
+      exactly('bond to steel', 'energy release rate', toSteel),
+    ),
   );
 }
 

@@ -8,6 +8,7 @@ const climate = shownIn(`${file}: the climate`);
 const batch = shownIn(`${file}: a batch`);
 const line = shownIn(`${file}: the line`);
 const filled = shownIn(`${file}: filler under the wrap`);
+const cracking = shownIn(`${file}: steel that cracks`);
 const dimension = shownIn(`${file}: a dimension`);
 const cure = shownIn(`${file}: the cure`);
 const finished = shownIn(`${file}: the finished repair`);
@@ -153,6 +154,15 @@ export const asBuilt: readonly Hazard[] = [
     would: 'The plies that it wetted would carry nothing.',
     guards: ['as-built/witness.ts: notShown', 'as-built/witness.ts: reaching witness'],
     tests: batch('whose witness nobody measured', 'whose witness stayed soft'),
+  },
+  {
+    could: 'A repair of a line that cracks is laid long after the test that found no crack.',
+    would: 'It would be wrapped over the cracks that have grown since.',
+    guards: [
+      'as-built/crack-test.ts: notShown nobody recorded the day on which',
+      'as-built/crack-test.ts: crackTestPoint: does not meet',
+    ],
+    tests: cracking('wrapped nobody knows when', 'wrapped a year after its test'),
   },
   {
     could: 'Filler lies open for weeks before it is wrapped.',

@@ -25,6 +25,12 @@ export const laminate: readonly Hazard[] = [
     tests: overLeak('of a bond that nobody tested', 'of a shear modulus that nobody stated'),
   },
   {
+    could: 'The bond over a seal is stated tougher than that to bare steel, by a slip or by tests over another seal.',
+    would: 'A third of the plies would lie over the leak, and they would peel.',
+    guards: ['laminate/bond-energy.ts: warn The bond that was found over a seal, {0}, is tougher than that t'],
+    tests: overLeak('held by a bond that a seal makes tougher than steel'),
+  },
+  {
     could:
       'The laminate lies on pad, sheet, collar and bands, to which it does not bond, and is sized for the bare hole.',
     would: 'It would start to peel at a rim far wider than the hole.',

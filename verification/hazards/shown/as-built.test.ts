@@ -171,6 +171,26 @@ describe('the line', () => {
   });
 });
 
+describe('steel that cracks', () => {
+  const tested = withPaths(leak, {
+    date: '2026-05-20',
+    'service.cracking': {
+      environment: 'stress corrosion',
+      test: { method: 'wet fluorescent magnetic particles', result: 'no crack found', date: '2026-05-12' },
+    },
+  });
+  held('wrapped nobody knows when', 'crack test', {
+    of: withPaths(tested, { resin: 'none' }),
+    with: { laidOn: undefined },
+    verdict: 'not shown',
+  });
+  held('wrapped a year after its test', 'crack test', {
+    of: withPaths(tested, { resin: 'none', filler: 'none' }),
+    with: { laidOn: '2027-05-12' },
+    verdict: 'does not meet',
+  });
+});
+
 describe('filler under the wrap', () => {
   held('laid nobody knows when', 'filler age', {
     both: { 'batches.0.mixedOn': '2026-06-01' },

@@ -66,6 +66,14 @@ describe('a laminate over a leak', () => {
     verdict: 'designed',
     says: /three laminate thicknesses wide/,
   });
+  show('held by a bond that a seal makes tougher than steel', {
+    from: withPaths(leak, {
+      'laminate.energyReleaseRateOverSeal': { energyReleaseRate: '180 J/m2', footprint: '150 mm' },
+    }),
+    with: { 'laminate.energyReleaseRateOverSeal': { energyReleaseRate: '1800 J/m2', footprint: '150 mm' } },
+    verdict: 'designed',
+    says: /tougher than that to bare steel/,
+  });
   show('by the less conservative leak factor', {
     from: withPaths(emptyLeak, { 'repair.class': 3 }),
     with: { 'repair.leakFactorByFormula': true },
