@@ -95,7 +95,13 @@ export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPo
   const { length: totalLength = 0 as Length, leastOverlap = 0 as Length } = record;
   // Where the length falls short that decides.
   if (point.verdict !== 'meets' || !reaches(totalLength, laid.totalLength)) return point;
-  const most = overlapLeft({ totalLength, defectLength: laid.defectLength, taperLength: laid.taper });
+  const { defectLength, taper: taperLength } = laid;
+  if (reaches(leastOverlap, overlapLeft({ totalLength, defectLength, taperLength: 0 as Length })))
+    return notShown(
+      'overlap',
+      'the overlap leaves no taper on the length that was measured: ends without one peel, or one of these readings is wrong, measure again',
+    );
+  const most = overlapLeft({ totalLength, defectLength, taperLength });
   if (leastOverlap <= most || agreeWithin(leastOverlap, most, practice.layerReadingsApart.value)) return point;
   return notShown(
     'overlap',

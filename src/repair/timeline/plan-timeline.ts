@@ -4,7 +4,8 @@ import {
   type TemperatureStep,
 } from '../../cure/index.js';
 import { heading, step } from '../../formula/index.js';
-import { line, roundedUp, type Time } from '../../quantity/index.js';
+import { reaches } from '../../numeric/index.js';
+import { exactly, line, roundedUp, type Time } from '../../quantity/index.js';
 import { placingTime } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type {
@@ -18,7 +19,7 @@ import type {
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
-import { coldestWhileCuring, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import { coldestWhileCuring, steelIsForeseen, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
@@ -68,6 +69,7 @@ export function planTimeline(
  */
 function warnOfHeating(work: Workbook, step: StepId): void {
   const { site } = work.case;
+  if (!steelIsForeseen(site)) warnOfCoolAir(work, step);
   if (site.history === undefined) return;
   const coldest = coldestWhileCuring(site);
   if (coldest <= coldestWhileCuring({ ...site, history: undefined })) return;
@@ -77,6 +79,21 @@ function warnOfHeating(work: Workbook, step: StepId): void {
     line(
       `The hours of each cure rest on steel that is heated above its ${site.forecast === undefined ? 'reading' : 'forecast'}: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.`,
       roundedUp('coldest heated steel', 'temperature', coldest),
+    ),
+  );
+}
+
+/** Steel that nobody foresees is taken to stay as it is read, and colder air draws its heat. */
+function warnOfCoolAir(work: Workbook, step: StepId): void {
+  const { pipeTemperature, airTemperature } = work.case.site;
+  if (reaches(airTemperature, pipeTemperature)) return;
+  warnCrew(
+    work,
+    step,
+    line(
+      'The case foresees no hours of the steel: every cure takes it to stay as it is read, {0}, and the air is colder, {1}. Read the steel every hour; colder, the hours of this plan do not hold.',
+      roundedUp('steel as read', 'temperature', pipeTemperature),
+      exactly('air', 'temperature', airTemperature),
     ),
   );
 }

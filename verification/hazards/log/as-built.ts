@@ -257,8 +257,13 @@ export const asBuilt: readonly Hazard[] = [
     guards: [
       'as-built/points.ts: thicknessPoint: does not meet (2)',
       'as-built/points.ts: notShown the overlap does not fit into the length that was measured: one',
+      'as-built/points.ts: notShown the overlap leaves no taper on the length that was measured: end',
     ],
-    tests: dimension('that is resin in part: thickness', 'that does not fit into the length: overlap'),
+    tests: dimension(
+      'that is resin in part: thickness',
+      'that does not fit into the length: overlap',
+      'that leaves no taper: overlap',
+    ),
   },
   {
     could: 'The laminate has fewer layers, is thinner or shorter than designed, or nobody measured it.',

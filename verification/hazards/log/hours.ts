@@ -35,6 +35,12 @@ export const hours: readonly Hazard[] = [
     tests: cure('on steel that is heated above its forecast'),
   },
   {
+    could: 'Nobody foresees the steel over the hours of the cure, and the air is colder than it.',
+    would: 'It would cool while the plan counts it as warm, and the laminate would stay soft.',
+    guards: ['timeline/plan-timeline.ts: warnCrew The case foresees no hours of the steel: every cure takes it'],
+    tests: cure('in air that is colder than steel that nobody foresees'),
+  },
+  {
     could: 'The forecast ends before the laminate has cured.',
     would: 'A wait that nobody can tell would count as nothing.',
     guards: ['timeline/plan-timeline.ts: need site.history'],

@@ -53,6 +53,13 @@ describe('a cure', () => {
     says: /heated above its forecast/,
     step: 'filler-wait',
   });
+  show('in air that is colder than steel that nobody foresees', {
+    from: withPaths(steady, { 'site.pipeTemperature': '20 degC', 'site.airTemperature': '20 degC' }),
+    with: { 'site.airTemperature': '19 degC' },
+    verdict: 'designed',
+    says: /the air is colder/,
+    step: 'cure',
+  });
   show('that no forecast reaches', {
     from: withPaths(emptyLeak, { 'site.history': day('20 degC'), 'site.forecast': undefined }),
     with: { 'site.history': [{ duration: '20 h', temperature: '20 degC' }] },
