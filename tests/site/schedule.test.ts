@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../src/formula/index.js';
 import type { Temperature, TemperatureDifference, Time } from '../../src/quantity/index.js';
-import { elapsedTime, leastSteelReading, type ScheduleInput, schedule } from '../../src/site/index.js';
+import { elapsedTime, hoursToTry, leastSteelReading, type ScheduleInput, schedule } from '../../src/site/index.js';
 
 const time = (value: number): Time => value as Time;
 const work: ScheduleInput = {
@@ -52,6 +52,45 @@ describe('the hours of the work', () => {
     expect(end).toBe(11_200);
   });
 
+  const step = (name: string, seconds: number) => ({ name, duration: time(seconds) });
+
+  it('hold a step that really began at its hour, though the work could wait longer for it', () => {
+    // The coat stands at 1000 s; without it the primer could wait until 4900 s.
+    const { rows } = schedule({
+      steps: [step('primer', 600), step('coat', 100), step('cure', 5000)],
+      links: [{ step: 'coat', after: 'primer' }],
+      entered: [{ step: 'coat', at: time(1000) }],
+    });
+    expect(rows.map(({ slack }) => slack)).toEqual([400, 3900, 0]);
+  });
+
+  it.each([
+    ['whichever is named first', [step('a', 300), step('b', 600), step('c', 100)], ['a', 'b'], ['b', 'c']],
+    [
+      'the one that is named first of two that end together',
+      [step('a', 600), step('b', 600), step('c', 100)],
+      ['b', 'a'],
+      ['b', 'c'],
+    ],
+    ['one that takes no time', [step('a', 0), step('c', 100)], ['a'], ['a', 'c']],
+  ])('go back along what ended last, %s', (_, steps, after, chain) => {
+    const { rows } = schedule({ steps, links: after.map((each) => ({ step: 'c', after: each })) });
+    expect(rows.filter(({ critical }) => critical).map(({ name }) => name)).toEqual(chain);
+  });
+
+  it('leave no slack in a chain, however its times add up', () => {
+    for (let chain = 1; chain < 40; chain++) {
+      const steps = Array.from({ length: 12 }, (_, at) => step(`${at}`, ((chain * (at + 7)) % 13) / 10 + chain / 7));
+      const links = steps.slice(1).map(({ name }, at) => ({ step: name, after: `${at}` }));
+      for (const { slack } of schedule({ steps, links }).rows) expect(slack).toBe(0);
+    }
+  });
+
+  it('name the steps that there are where one is not', () => {
+    const lost = () => schedule({ ...work, links: [{ step: 'lunch', after: 'permit' }] });
+    expect(lost).toThrow('must be one of permit, stock, steel, wrap');
+  });
+
   it.each([
     ['no steps', { steps: [] }, 'steps'],
     ['a negative time', { steps: [{ name: 'permit', duration: time(-1) }], links: [] }, 'steps[0].duration'],
@@ -61,11 +100,23 @@ describe('the hours of the work', () => {
       'steps[1].name',
     ],
     ['a step that is not there', { links: [{ step: 'lunch', after: 'permit' }] }, 'links[0].step'],
+    ['a step that waits for itself', { links: [{ step: 'steel', after: 'steel' }] }, 'links[0].after'],
     ['a step that waits for a later one', { links: [{ step: 'permit', after: 'wrap' }] }, 'links[0].after'],
     ['an hour of no step', { entered: [{ step: 'lunch', at: time(0) }] }, 'entered[0].step'],
     ['an hour that is none', { entered: [{ step: 'wrap', at: time(Number.NaN) }] }, 'entered[0].at'],
   ])('are refused for %s', (_, change, parameter) => {
     expect(refusedFor(change)).toBe(parameter);
+  });
+});
+
+describe('the hours at which a job may start', () => {
+  it('are those that the forecast begins, one at least, and a year of them at most', () => {
+    expect([0, 1, 3600, 3601, 36_000].map((seconds) => hoursToTry(time(seconds)))).toEqual([1, 1, 1, 2, 10]);
+    const year = 366 * 24;
+    expect(hoursToTry(time(year * 3600))).toBe(year);
+    expect(() => hoursToTry(time((year + 1) * 3600))).toThrow(
+      expect.objectContaining({ code: 'invalid-input', parameter: 'site.forecast', value: year + 1, limit: year }),
+    );
   });
 });
 

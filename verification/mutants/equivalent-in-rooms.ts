@@ -82,22 +82,4 @@ export const equivalentInRooms: readonly Equivalent[] = [
   ...alike('src/seal/band/pipe-under-band.ts', `${TIE}: both govern alike`, [
     ['buckling <= yielding', 'buckling < yielding'],
   ]),
-  ...alike('src/site/air/magnus-set.ts', SLACK, [['t <= set.to + 1e-9', 't < set.to + 1e-9']]),
-  ...alike('src/site/gate/judged-climates.ts', 'it only spares judging a climate twice', [
-    ['before !== undefined', 'false'],
-  ]),
-  ...alike('src/site/gate/weather-gate.ts', `${KNOWN}: there is at least the reading of now`, [
-    ['looks.at(-1)?.time', 'looks.at(-1).time'],
-  ]),
-  ...alike('src/site/hours/schedule.ts', `${TIE}, or a hair of rounding that is no slack`, [
-    ['free > ROUNDING * end', 'free >= ROUNDING * end'],
-  ]),
-  ...alike('src/wrap/laying/rolls-along-tape.ts', `${KNOWN}: the tape of all passes is spent at the last of them`, [
-    ['index < passes.length - 1', 'true'],
-    ['index < passes.length - 1', 'index <= passes.length - 1'],
-    ['passes.length - 1', 'passes.length + 1'],
-  ]),
-  ...alike('src/site/gate/weather-check.ts', 'the humidity is of exponentials: none is that limit to the last digit', [
-    ['reading > 0.05', 'reading >= 0.05'],
-  ]),
 ];

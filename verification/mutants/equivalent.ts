@@ -6,6 +6,8 @@ import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
+import { equivalentInSite } from './equivalent-in-site.js';
+import { equivalentInWrap } from './equivalent-in-wrap.js';
 import type { Mutant } from './instrument.js';
 
 /** Changes that no admissible case can tell from the original, each with its reason. */
@@ -108,6 +110,8 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInLaminate,
   ...equivalentInPlan,
   ...equivalentInRooms,
+  ...equivalentInSite,
+  ...equivalentInWrap,
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

@@ -89,9 +89,7 @@ export const magnusSets: readonly MagnusSet[] = [
 /** The coefficients over water by name. */
 export function magnusSet(name: MagnusSetName): MagnusSet {
   oneOf(name, ['sonntag', 'alduchov-eskridge', 'bolton', 'tetens'], 'set');
-  const found = magnusSets.find((set) => set.name === name);
-  if (found === undefined) throw new RangeError(`magnusSets lacks ${name}`);
-  return found;
+  return magnusSets.find((set) => set.name === name) as MagnusSet;
 }
 
 /** Sonntag's coefficients over ice. */
@@ -121,8 +119,9 @@ export function saturation({ atZero, b, c }: MagnusSet, celsius: number): number
 
 /** Temperature [K] at which a vapour of e_0 exp(g) is saturated; refuses what lies outside the span of the set. */
 export function saturatedAt(set: MagnusSet, g: number, parameter: string): Temperature {
+  // From b on there is no such temperature: the quotient is endless, or lies below -c.
   const t = (set.c * g) / (set.b - g);
-  if (!(t >= set.from - 1e-9 && t <= set.to + 1e-9 && g < set.b)) {
+  if (!(t >= set.from - 1e-9 && t <= set.to + 1e-9)) {
     refuse({
       code: 'outside-validity',
       parameter,

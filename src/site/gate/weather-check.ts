@@ -140,7 +140,7 @@ function warmOrDry(steelNeeded: Temperature, dry: number | undefined): Line {
 /** The reading of the hygrometer at which a dew point is no higher than this; none where drying cannot do it. */
 function dryEnough(point: number, { airTemperature }: Climate, limits: WeatherLimits): number | undefined {
   const air = airTemperature + (limits.temperatureError ?? 0.5);
-  if (!(point < air && point > 273.15 && air < 333.15)) return undefined;
+  if (!(point < air && point > 273.15)) return undefined;
   const reading =
     relativeHumidity({ temperature: air as Temperature, dewPoint: point as Temperature }) -
     (limits.humidityError ?? 0.03);

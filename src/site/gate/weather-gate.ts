@@ -115,24 +115,21 @@ function firstToHold<H extends Hour>(
     const first = hours[start];
     if (first === undefined) return undefined;
     last = closing(hours, Math.max(last, start), first.time + holdTime);
-    if (start <= index && index >= last && start < starts) return first.time;
+    if (index >= last) return first.time;
   }
   return undefined;
 }
 
 /** For each check the hour at which it comes nearest to failing, or fails by most. */
-function worstChecks(window: readonly JudgedHour[]): { readonly worst: HourCheck; readonly time: number }[] {
-  const count = window[0]?.checks.length ?? 0;
-  return Array.from({ length: count }, (_, index) => {
-    let found: { worst: HourCheck; time: number } | undefined;
-    for (const { checks, time } of window) {
-      const check = checks[index];
-      if (check !== undefined && (found === undefined || check.excess > found.worst.excess)) {
-        found = { worst: check, time };
-      }
+function worstChecks(window: readonly JudgedHour[]): readonly { readonly worst: HourCheck; readonly time: number }[] {
+  const found: { worst: HourCheck; time: number }[] = [];
+  for (const { checks, time } of window) {
+    for (const [index, check] of checks.entries()) {
+      const before = found[index];
+      if (before === undefined || check.excess > before.worst.excess) found[index] = { worst: check, time };
     }
-    return found;
-  }).filter((entry) => entry !== undefined);
+  }
+  return found;
 }
 
 function fromNow(time: number): Line {
@@ -140,7 +137,6 @@ function fromNow(time: number): Line {
 }
 
 function orLater(earliest: number): Line {
-  if (earliest === 0) return { text: 'or start now, when every check holds' };
   return line('or start in {0}, when every check holds', roundedUp('time from now', 'time', earliest));
 }
 

@@ -1,6 +1,6 @@
 import { formula } from '../../formula/index.js';
 import type { Time } from '../../quantity/index.js';
-import { linksByStep, type ScheduleInput } from './step-links.js';
+import { linksByStep, type ScheduledStep, type ScheduleInput } from './step-links.js';
 
 /** A step in its place. */
 export interface StepTimes {
@@ -35,28 +35,28 @@ export interface Schedule {
  *   no more, so what stands before it has slack up to that hour. Slack below a billionth of the end is rounding.
  */
 export function schedule(input: ScheduleInput): Schedule {
-  const { steps, entered = [] } = input;
-  const before = linksByStep(input);
-  const starts: number[] = [];
-  const ends: number[] = [];
-  const fixed: boolean[] = [];
-  let end = 0;
-  for (const [index, { name, duration }] of steps.entries()) {
-    const hour = entered.find(({ step }) => step === name);
-    let start = 0;
-    for (const at of before[index] ?? []) start = Math.max(start, ends[at] ?? 0);
-    starts.push(hour === undefined ? start : hour.at);
-    ends.push((starts[index] ?? 0) + duration);
-    fixed.push(hour !== undefined);
-    end = Math.max(end, ends[index] ?? 0);
+  const { steps, entered } = input;
+  const placed: Placed[] = [];
+  for (const [index, waitsFor] of linksByStep(input).entries()) {
+    const { name, duration } = steps[index] as ScheduledStep;
+    const hour = entered?.find(({ step }) => step === name);
+    const after = waitsFor.map((at) => placed[at] as Placed);
+    const start = hour === undefined ? lastEnd(after) : hour.at;
+    placed.push({ name, after, start, end: start + duration, isFixed: hour !== undefined, latest: Infinity });
   }
-  const latest = latestEnds({ before, starts, ends, fixed, end });
-  const critical = criticalChain(before, ends);
-  const rows = steps.map(({ name }, index) => {
-    const [startsAt, endsAt] = [starts[index] ?? 0, ends[index] ?? 0];
-    const free = (latest[index] ?? end) - endsAt;
+  const end = lastEnd(placed);
+  setLatest(placed, end);
+  const critical = criticalChain(placed.at(-1));
+  const rows = placed.map((step) => {
+    const free = step.latest - step.end;
     const slack = free > ROUNDING * end ? free : 0;
-    return { name, startsAt, endsAt, slack, critical: critical.has(index) } as StepTimes;
+    return {
+      name: step.name,
+      startsAt: step.start,
+      endsAt: step.end,
+      slack,
+      critical: critical.has(step),
+    } as StepTimes;
   });
   return { end: end as Time, rows };
 }
@@ -65,34 +65,37 @@ export function schedule(input: ScheduleInput): Schedule {
 const ROUNDING = 1e-9;
 
 interface Placed {
-  readonly before: readonly (readonly number[])[];
-  readonly starts: readonly number[];
-  readonly ends: readonly number[];
-  readonly fixed: readonly boolean[];
+  readonly name: string;
+  readonly after: readonly Placed[];
+  readonly start: number;
   readonly end: number;
+  readonly isFixed: boolean;
+  /** Latest end that moves nothing behind it. */
+  latest: number;
 }
 
-/** The latest end of each step that moves nothing after it. */
-function latestEnds({ before, starts, ends, fixed, end }: Placed): readonly number[] {
-  const latest = ends.map(() => end);
-  for (let index = ends.length - 1; index >= 0; index--) {
-    const [start = 0, own = 0] = [starts[index], ends[index]];
-    const begins = fixed[index] === true ? start : (latest[index] ?? end) - (own - start);
-    for (const at of before[index] ?? []) latest[at] = Math.min(latest[at] ?? end, begins);
+function lastEnd(steps: readonly Placed[]): number {
+  let last = 0;
+  for (const { end } of steps) last = Math.max(last, end);
+  return last;
+}
+
+/** From the last step back: each is to end before any that waits for it has to begin. */
+function setLatest(placed: readonly Placed[], end: number): void {
+  for (const step of placed.toReversed()) {
+    step.latest = Math.min(step.latest, end);
+    const begins = step.isFixed ? step.start : step.latest - (step.end - step.start);
+    for (const each of step.after) each.latest = Math.min(each.latest, begins);
   }
-  return latest;
 }
 
-/** From the last step back along what ended last. */
-function criticalChain(before: readonly (readonly number[])[], ends: readonly number[]): ReadonlySet<number> {
-  const chain = new Set<number>();
-  let at: number | undefined = ends.length - 1;
-  while (at !== undefined) {
+/** From a step back along what ended last. */
+function criticalChain(from: Placed | undefined): ReadonlySet<Placed> {
+  const chain = new Set<Placed>();
+  for (let at = from; at !== undefined; ) {
     chain.add(at);
-    let last: number | undefined;
-    for (const each of before[at] ?? []) {
-      if (last === undefined || (ends[each] ?? 0) > (ends[last] ?? 0)) last = each;
-    }
+    let last: Placed | undefined;
+    for (const each of at.after) if (last === undefined || each.end > last.end) last = each;
     at = last;
   }
   return chain;

@@ -47,7 +47,7 @@ export function linksByStep({ steps, links, entered = [] }: ScheduleInput): read
   for (const [index, { step, after }] of links.entries()) {
     const [at, on] = [placeOf(places, step, `links[${index}].step`), placeOf(places, after, `links[${index}].after`)];
     if (on >= at) bad(`links[${index}].after`, after, `must stand before ${step} in the list of steps`);
-    before[at]?.push(on);
+    (before[at] as number[]).push(on);
   }
   for (const [index, { step, at }] of entered.entries()) {
     placeOf(places, step, `entered[${index}].step`);

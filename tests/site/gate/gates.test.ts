@@ -262,7 +262,8 @@ describe('limits to choose from', () => {
   it('hand tools leave no profile, and a grade that is not known meets nothing', () => {
     for (const { method, leavesProfile } of site.surfaceGrades)
       if (method === 'hand or power tool') expect(leavesProfile).toBe(false);
-    for (const bare of ['Sa 2 1/2', 'Sa 3', 'SP 11'] as const)
+    expect(site.surfaceGrade('Sa 1')?.leavesProfile).toBe(false);
+    for (const bare of ['Sa 2', 'Sa 2 1/2', 'Sa 3', 'SP 11', 'SP 15'] as const)
       expect(site.surfaceGrade(bare)?.leavesProfile).toBe(true);
     expect(site.surfaceGrade('St 3')?.method).toBe('hand or power tool');
     expect(site.surfaceGradeMeets('Sa 9' as never, 'Sa 2')).toBe(false);

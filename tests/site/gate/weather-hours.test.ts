@@ -60,6 +60,12 @@ describe('the hours at which a gate looks at a forecast', () => {
     );
   });
 
+  it('go over to the next stretch at the very second where the first one ends', () => {
+    const list = [10, 20].map((degrees) => ({ duration: 3600 as Time, ...climate(degrees) }));
+    const steelAt = (from: number) => weatherHours(now, list, from as Time)[0]?.steelTemperature;
+    expect([3599, 3600].map(steelAt)).toEqual([temperature.degC(0), temperature.degC(20)]);
+  });
+
   it('begin at a later gate with the climate that is foreseen for it, and leave out what is past', () => {
     fc.assert(
       fc.property(stretches, fc.integer({ min: 0, max: 300_000 }), (list, from) => {
