@@ -71,13 +71,21 @@ describe('a helical tape', () => {
     }
   });
 
+  it('is refused with the circumference, which its uncovered width may not even reach', () => {
+    const laid = (uncovered: number, D: number) => () =>
+      leadAngle({ tapeWidth: uncovered as Length, overlap: ratio.fraction(0), meanDiameter: D as Length });
+    expect(laid(Math.PI, 1)).toThrow(expect.objectContaining({ parameter: 'tapeWidth', limit: Math.PI }));
+    expect(laid(1, 0.25)).toThrow(expect.objectContaining({ parameter: 'tapeWidth', limit: Math.PI / 4 }));
+    expect(laid(1, 1e308)).toThrow(expect.objectContaining({ parameter: 'circumference' }));
+  });
+
   it.each([1, 1.2])('is refused at an overlap of %s', (overlap) => {
     expect(() =>
       leadAngle({ tapeWidth: length.mm(100), overlap: overlap as Ratio, meanDiameter: length.mm(169) }),
     ).toThrow(CalculationError);
   });
 
-  it('is noted as steep from 10 deg', () => {
+  it('is noted as steep beyond 10 deg', () => {
     const at = (overlap: number) =>
       leadAngleSteep({
         tapeWidth: length.mm(100),
@@ -85,6 +93,11 @@ describe('a helical tape', () => {
         meanDiameter: length.mm(100 / (Math.PI * Math.sin(Math.PI / 18))),
       });
     expect(at(0.01)).toBe(false);
+    const tenDegrees = Array.from({ length: 30 }, (_, at) => 0.1 + at / 100)
+      .map((D) => ({ tapeWidth: Math.PI * D * Math.sin(Math.PI / 18), overlap: 0, meanDiameter: D }) as never)
+      .filter((helix) => leadAngle(helix) === Math.PI / 18);
+    expect(tenDegrees.length).toBeGreaterThan(0);
+    for (const helix of tenDegrees) expect(leadAngleSteep(helix)).toBe(false);
     expect(
       leadAngleSteep({ tapeWidth: length.mm(100), overlap: ratio.fraction(0), meanDiameter: length.mm(180) }),
     ).toBe(true);

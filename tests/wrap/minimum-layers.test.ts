@@ -62,6 +62,8 @@ describe('the layer count of overlapped tape', () => {
   });
 
   it('is noted as without margin within 1 % of the tape width of losing a layer', () => {
+    expect(minimumLayersWithoutMargin({ overlap: 0.00999 as Ratio })).toBe(true);
+    expect(minimumLayersWithoutMargin({ overlap: 0.01 as Ratio })).toBe(false);
     expect(minimumLayersWithoutMargin({ overlap: ratio.percent(50) })).toBe(true);
     expect(minimumLayersWithoutMargin({ overlap: ratio.percent(50.9) })).toBe(true);
     expect(minimumLayersWithoutMargin({ overlap: ratio.percent(51.1) })).toBe(false);

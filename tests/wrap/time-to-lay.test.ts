@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { highestReading, warmestBehindReading } from '../../src/cure/index.js';
 import type { Ratio, Temperature, TemperatureDifference, Time } from '../../src/quantity/index.js';
-import { timeToLay } from '../../src/wrap/index.js';
+import { longestCharge, timeToLay } from '../../src/wrap/index.js';
 
 const seeded = { seed: 20261125, numRuns: 200 };
 
@@ -13,6 +13,15 @@ describe('the time from the first contact of resin and hardener to the last turn
 
   it.each([0, 1.01, Number.NaN])('refuses a share of %d', (share) => {
     expect(() => timeToLay({ workingTime: 1800 as Time, share: share as Ratio })).toThrow(/share/);
+  });
+});
+
+describe('the longest charge', () => {
+  it('is refused where mixing and soaking take all of the working time', () => {
+    const charge = (workingTime: number) => () =>
+      longestCharge({ workingTime, mixingTime: 300, soakTime: 120, layingSpeed: 0.05, crews: 1 } as never);
+    expect(charge(420)).toThrow(expect.objectContaining({ code: 'no-solution', parameter: 'workingTime', limit: 420 }));
+    expect(charge(421)()).toBeGreaterThan(0);
   });
 });
 

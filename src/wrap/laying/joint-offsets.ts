@@ -13,7 +13,7 @@ export interface JointOffsets {
  * turn, and layers that lie on each other have their joints far apart.
  */
 export function placeOfLayer(layer: number, places: number): number {
-  let step = Math.max(1, Math.round(0.382 * places));
+  let step = Math.round(0.382 * places);
   while (commonDivisor(step, places) !== 1) step++;
   return ((layer - 1) * step) % places;
 }
@@ -24,10 +24,9 @@ function commonDivisor(a: number, b: number): number {
 
 /** The most layers with a joint in a window of twice the reach, its ends included, over a pattern that goes on along the pipe. */
 function layersLost(plies: number, places: number, pitch: number, reach: number): number {
-  const inWindow = countDown((2 * reach * places) / pitch) + 1;
   // A window as long as the pitch meets every layer.
-  if (inWindow > places || 2 * reach >= pitch) return plies;
-  const layers = new Array<number>(places).fill(0);
+  const inWindow = Math.min(places, countDown((2 * reach * places) / pitch) + 1);
+  const layers: number[] = [];
   for (let layer = 1; layer <= plies; layer++) {
     const place = placeOfLayer(layer, places);
     layers[place] = (layers[place] ?? 0) + 1;

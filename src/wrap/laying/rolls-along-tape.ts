@@ -73,13 +73,14 @@ export function rollsAlongTape(input: RollsAlongTapeInput): RollsAlongTape {
 }
 
 /** The leading edge after so much tape of a pass: a hoop turn, the helix, a hoop turn. */
-function edgeAfter({ from, to, tapeLength, meanDiameter, axialWidth }: StaggeredPass, laid: number): number {
+function edgeAfter(pass: StaggeredPass, laid: number): number {
+  const { direction, from, to, tapeLength, meanDiameter, axialWidth } = pass;
   const closing = Math.PI * meanDiameter;
   const helix = tapeLength - 2 * closing;
   const travel = Math.abs(to - from) - axialWidth;
   const share = helix > 0 ? Math.min(1, Math.max(0, (laid - closing) / helix)) : 1;
   const way = axialWidth + share * travel;
-  return to > from ? from + way : from - way;
+  return direction === 'forward' ? from + way : from - way;
 }
 
 export const rollsAlongTapeFormula = /* @__PURE__ */ formula<RollsAlongTapeInput, RollsAlongTape>({

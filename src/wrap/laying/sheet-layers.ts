@@ -75,8 +75,8 @@ export function sheetLayers(input: SheetLayersInput): SheetLayers {
   nonNegative(finalLap, 'finalLap', 'm');
   wholeNumber(places, 1, 'places');
   nonNegative(stagger, 'stagger', 'm');
-  if (n > 1)
-    below(stagger, Lx / 2 / (n - 1), 'half of the length to cover over the steps of all layers', 'stagger', 'm');
+  // One layer has no step: its limit is endless.
+  below(stagger, Lx / 2 / (n - 1), 'half of the length to cover over the steps of all layers', 'stagger', 'm');
   const pitch = w - s;
   atMost((n * (Lx + w)) / pitch, 10_000, 'the most that are laid out one by one', 'bands', '');
   const rows: SheetPiece[] = [];

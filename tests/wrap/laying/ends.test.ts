@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { isCalculationError } from '../../../src/formula/index.js';
-import { length, ratio } from '../../../src/quantity/index.js';
+import { type Length, length, ratio } from '../../../src/quantity/index.js';
 import {
+  axialTapeWidth,
   chargeLength,
   freeTaper,
   fullCountLength,
@@ -81,6 +82,32 @@ describe('the passes and the rolls', () => {
   it('are refused where a step leaves the last pass no room for its tape', () => {
     expect(codeOf(() => staggeredPasses({ ...winding, stagger: length.mm(116) }))).toBeUndefined();
     expect(codeOf(() => staggeredPasses({ ...winding, stagger: length.mm(117) }))).toBe('invalid-input');
+  });
+
+  it('need room for the width of their tape, which then closes on itself without a helix', () => {
+    const meanDiameter = layerDiameter({
+      outsideDiameter: tape.outsideDiameter,
+      layerThickness: length.mm(1.6),
+      layer: 1,
+    });
+    const overallLength = axialTapeWidth({ ...tape, meanDiameter });
+    const one = { ...winding, passes: 1, overallLength };
+    const { tapeLength } = staggeredPasses(one);
+    expect(tapeLength / (2 * Math.PI * meanDiameter)).toBeCloseTo(1, 12);
+    for (const share of [1, 2]) {
+      for (const { endsAt } of rollsAlongTape({ ...one, rollLength: (tapeLength / share) as typeof tapeLength }).rows) {
+        expect(endsAt).toBeCloseTo(overallLength / 2, 12);
+      }
+    }
+    const tooLong = () => staggeredPasses({ ...winding, stagger: length.mm(117) });
+    // 800 mm less three steps at either end.
+    expect(tooLong).toThrow(expect.objectContaining({ parameter: 'overallLength', value: expect.closeTo(0.098, 12) }));
+  });
+
+  it('end with a roll that holds just one of them', () => {
+    const [first] = staggeredPasses(winding).rows;
+    const [roll] = rollsAlongTape({ ...winding, rollLength: first?.tapeLength as Length }).rows;
+    expect(roll).toMatchObject({ endsInPass: 1, endsAt: expect.closeTo(0.4, 12) });
   });
 
   it('have every roll whole but the last', () => {
