@@ -48,7 +48,6 @@ export const noWonders: readonly NoWonder[] = [
   { of: 'api579-shell', constant: '0.9', sort: 'default', because: 'held against 1 only; each formula brings its own' },
   { of: 'pipe/axial-failure-stress', constant: 'Math.PI', sort: 'default', because: unreached },
   { of: 'clock', constant: '1e-6', sort: 'unit', because: 'slack for rounding of a sum of seconds' },
-  { of: 'weather-check', constant: '333.15', sort: 'limit', because: unreached },
   { of: 'wrap/free-taper', constant: '2', sort: 'limit', because: overflow },
   { of: 'lead-sine', constant: 'Math.PI', sort: 'limit', because: overflow },
   { of: 'laminate/energy-at-rim', constant: '1', sort: 'coefficient', because: bounded },
