@@ -100,11 +100,14 @@ describe('a temperature that meets its limit in another unit', () => {
     expect(temperature.degF(140) - temperature.degC(60)).toBeLessThan(1e-12);
   });
 
-  it.each(limits)('is taken as the same, and a thousandth of a degree beyond is not: %s', (_, file, field, ...at) => {
-    const [limit, same, beyond] = at.map((each) => answerOf(file, { [field]: each }));
-    expect(same).toEqual(limit);
-    expect(beyond).not.toEqual(limit);
-  });
+  it.each(limits)(
+    'is taken as the same, and a thousandth of a degree beyond is not: %s',
+    (_, file, field, limit, same, beyond) => {
+      const at = (value: string): unknown => answerOf(file, { [field]: value });
+      expect(at(same)).toEqual(at(limit));
+      expect(at(beyond)).not.toEqual(at(limit));
+    },
+  );
 
   it('does not pass where a class has to be stayed below, whichever way it was rounded', () => {
     const hot = { 'repair.class': 2, 'laminate.glassTransition': '150 degC', 'service.hazards': ['hot'] };
