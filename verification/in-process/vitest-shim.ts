@@ -158,6 +158,7 @@ function isMessage(error: unknown, wanted: unknown): boolean {
   if (error === undefined) return false;
   const message = error instanceof Error ? error.message : String(error);
   if (wanted === undefined) return true;
+  if (wanted instanceof Like) return wanted.fits(error);
   if (wanted instanceof RegExp) return wanted.test(message);
   if (typeof wanted === 'string') return message.includes(wanted);
   return typeof wanted === 'function' && error instanceof wanted;
