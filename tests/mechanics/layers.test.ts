@@ -91,3 +91,31 @@ describe('a wrap as stiff round as through that is held unlike along itself', ()
     expect((2 * here.wrapHoop) / (below.wrapHoop + above.wrapHoop)).toBeCloseTo(1, 5);
   });
 });
+
+describe('a wrap of the metal of its pipe', () => {
+  it('is one thick cylinder with it, to the last digits', () => {
+    const metal = { hoopModulus: 2e11, axialModulus: 2e11, radialModulus: 2e11 };
+    const ratios = { hoopToAxial: 0.3, hoopToRadial: 0.3, axialToRadial: 0.3 };
+    const found = of(cylinder, { ...wrapped, ...metal, ...ratios }) as { boreHoop: number; interfacePressure: number };
+    // P (ro^2 + ri^2)/(ro^2 - ri^2) at the bore, P ri^2 (ro^2/rm^2 - 1)/(ro^2 - ri^2) between the two.
+    const [ri, rm, ro] = [0.08 ** 2, 0.085 ** 2, 0.1 ** 2];
+    expect(found.boreHoop / ((1e6 * (ro + ri)) / (ro - ri))).toBeCloseTo(1, 11);
+    expect(found.interfacePressure / ((1e6 * ri * (ro / rm - 1)) / (ro - ri))).toBeCloseTo(1, 11);
+  });
+});
+
+describe('a pressure whose stress is beyond any number', () => {
+  it.each([
+    ['the bore', { hoopModulus: 2e10 }],
+    ['a wrap far stiffer than the pipe', { hoopModulus: 4e12, hoopToAxial: 0, hoopToRadial: 0 }],
+  ])('is refused for %s', (_, change) => {
+    const pressure = 5e307;
+    const within = of(cylinder, { ...wrapped, ...change }) as { boreHoop: number; wrapHoop: number };
+    const [more, less] = [within.boreHoop, within.wrapHoop].toSorted((a, b) => b - a) as [number, number];
+    // Over 1 MPa: one of the two leaves what a number holds at this pressure, the other does not.
+    expect([more > 3.6e6, less < 3.5e6]).toEqual([true, true]);
+    expect(() => of(cylinder, { ...wrapped, ...change, pressure })).toThrow(
+      expect.objectContaining({ code: 'invalid-input', parameter: 'stress' }),
+    );
+  });
+});

@@ -76,7 +76,8 @@ function longestOfHarsher(rows: readonly MakersRow[]): Float64Array {
 /** For each row its place from 1, the dampest first; rows as damp as each other share the place of the last of them. */
 function placesFrom(dampestFirst: readonly number[], rows: readonly MakersRow[]): Uint32Array {
   const place = new Uint32Array(rows.length);
-  let [shared, drier] = [0, Number.NaN];
+  let shared = 0;
+  let drier = Number.NaN;
   for (let at = dampestFirst.length - 1; at >= 0; at--) {
     const index = dampestFirst[at] as number;
     const { humidity } = rows[index] as MakersRow;

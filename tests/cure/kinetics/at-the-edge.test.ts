@@ -86,10 +86,15 @@ describe('a law of cure at the edge of its span', () => {
     [0.01, 1 - 2 ** -40],
     [1e-100, 1 - 2 ** -40],
   ])('is summed to all digits from %d to %d, and followed there', (startConversion, conversion) => {
-    const law = { rateConstant: k, m: 0.75, startConversion: r(startConversion) };
+    const law = { rateConstant: k, m: 1, startConversion: r(startConversion) };
     const time = cure.autocatalyticTimeClosed({ ...law, conversion: r(conversion) });
-    near(cure.autocatalyticTime({ ...law, n: 1.25, conversion: r(conversion) }), time, 1e-11);
-    near(1 - cure.autocatalyticConversion({ ...law, n: 1.25, time }), 1 - conversion, 1e-4);
+    near(cure.autocatalyticTime({ ...law, n: 1, conversion: r(conversion) }), time, 1e-11);
+    near(1 - cure.autocatalyticConversion({ ...law, n: 1, time }), 1 - conversion, 1e-4);
+  });
+
+  it('of the fifth order is summed to all digits too', () => {
+    const law = { rateConstant: k, m: 0, n: 5, startConversion: r(0.5), conversion: r(0.999) };
+    near(cure.autocatalyticTime(law), (0.001 ** -4 - 0.5 ** -4) / 4, 1e-11);
   });
 
   it('is followed through the end of each part that it is summed in, and is complete once 2e-16 is left', () => {

@@ -74,8 +74,8 @@ describe('a line through measured rates', () => {
     [
       'an energy beyond any number',
       [
-        [1e308, 1],
-        [0.5e308, 1e-304],
+        [1e305, 1],
+        [0.5e305, 1e-304],
       ],
       'rows',
     ],
