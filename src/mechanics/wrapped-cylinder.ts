@@ -82,8 +82,7 @@ export function wrappedCylinder(input: WrappedCylinderInput): WrappedCylinder {
   });
   const thin = rm / (rm - ri + (Ec / Es) * (ro - rm));
   const [bore, wrap] = [stresses.boreHoop / thin - 1, stresses.wrapHoop / (thin * (Ec / Es)) - 1];
-  for (const value of [stresses.boreHoop * P, stresses.wrapHoop * P, stresses.interfacePressure * P, bore, wrap])
-    finite(value, 'stress', 'Pa');
+  for (const value of [stresses.boreHoop * P, stresses.wrapHoop * P, bore, wrap]) finite(value, 'stress', 'Pa');
   return {
     boreHoop: (stresses.boreHoop * P) as Stress,
     wrapHoop: (stresses.wrapHoop * P) as Stress,

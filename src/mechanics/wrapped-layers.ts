@@ -81,9 +81,12 @@ function pipeStiffness(nu: number, planeStress: boolean): Stiffness {
 
 /** Powers of r in the displacement of a layer, and what the axial strain adds to it, for each of it, times r. */
 function solutionOf({ rr, tt, rz, tz }: Stiffness): { readonly k: number; readonly along: number } {
-  const k = Math.sqrt(tt / rr);
+  const [apart, pull] = [(rr - tt) / rr, (tz - rz) / rr];
+  if (Math.abs(apart) > 1e-6) return { k: Math.sqrt(tt / rr), along: pull / apart };
   // Alike round and through, the two differences vanish together and the axial strain enters by rz alone.
-  return { k, along: Math.abs(tt - rr) < 1e-9 * rr ? 0 : (tz - rz) / (rr - tt) };
+  if (Math.abs(pull) < 1e-9) return { k: Math.sqrt(tt / rr), along: 0 };
+  // As stiff round as through, yet held unlike along: r ln r belongs here, which the powers a millionth beside it come to.
+  return { k: Math.sqrt(1 - 1e-6), along: pull / 1e-6 };
 }
 
 /** Stresses of pipe and wrap under pressure in the bore, bonded all over, far from the ends. */

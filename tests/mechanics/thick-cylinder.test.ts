@@ -92,6 +92,7 @@ describe('thick cylinder', () => {
     expect(() => thickCylinderHoopStress({ ...c, radius: length.m(0.029) })).toThrow('must be from 0.03 to 0.05');
     expect(() => thickCylinderRadialStress({ ...c, radius: length.m(0.051) })).toThrow('must be from 0.03 to 0.05');
     expect(() => thickCylinderHoopStress({ ...c, innerRadius: length.m(0.05) })).toThrow('outerRadius - innerRadius');
+    expect(() => thickCylinderRadialStress({ ...c, innerRadius: length.m(0.05) })).toThrow('outerRadius - innerRadius');
     expect(() => thickCylinderAxialStress({ ...c, outerRadius: length.m(0.02), ends: 'closed' })).toThrow(
       'outerRadius',
     );

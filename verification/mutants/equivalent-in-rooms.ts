@@ -3,15 +3,11 @@ import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
 /** Changes of the formulas that nothing can tell from the original. */
 
 const QUICK = 'the quick look only spares the full one, which refuses the same and nothing else';
-const SLACK = 'a slack for the last digits of a unit: no number that anyone writes lies at its very edge';
 const GUESS = 'where the search begins; it ends within its tolerance at the same number';
 
 export const equivalentInRooms: readonly Equivalent[] = [
   ...alike('src/acceptance/pressure-test/pressure-fall.ts', `${TIE}: the turn is then looked at twice`, [
     ['low < turn', 'low <= turn'],
-  ]),
-  ...alike('src/acceptance/pressure-test/water-volume-factor.ts', SLACK, [
-    ['fahrenheit < 35 - 1e-9', 'fahrenheit <= 35 - 1e-9'],
   ]),
   ...alike('src/cure/kinetics/nth-order-conversion.ts', 'at 1 the logarithm of nothing left comes to a cure of 1 too', [
     ['spent >= 1', 'spent > 1'],
@@ -20,9 +16,6 @@ export const equivalentInRooms: readonly Equivalent[] = [
     ["law.law === 'two-branch'", 'true'],
   ]),
   ...alike('src/cure/kinetics/programme.ts', GUESS, [['1 / 64', '1 * 64']]),
-  ...alike('src/cure/kinetics/programme.ts', `${KNOWN}: no rate is below 0, so that no step goes back`, [
-    ['fine >= v', 'true'],
-  ]),
   ...alike(
     'src/cure/kinetics/programme.ts',
     'one step more or less, or an error at its very bound, before it is the same',

@@ -1,6 +1,8 @@
 import { alike, type Equivalent, KNOWN, neither, TIE } from './alike.js';
+import { equivalentInAcceptance } from './equivalent-in-acceptance.js';
 import { equivalentInRecord } from './equivalent-in-as-built.js';
 import { equivalentInCase } from './equivalent-in-case.js';
+import { equivalentInCure } from './equivalent-in-cure.js';
 import { equivalentInFound } from './equivalent-in-found.js';
 import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
@@ -112,6 +114,8 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInRooms,
   ...equivalentInSite,
   ...equivalentInWrap,
+  ...equivalentInAcceptance,
+  ...equivalentInCure,
 ];
 
 const spaced = (text: string): string => text.replaceAll(/\s+/gu, ' ').trim();

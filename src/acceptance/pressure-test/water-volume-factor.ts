@@ -39,10 +39,9 @@ export function waterVolumeFactor(input: WaterVolumeFactorInput): Ratio {
   // Slack of a billionth: 35 degF in kelvin may round to just below 35 when it is read back.
   const fahrenheit = (T * 9) / 5 - 459.67;
   const next = rows.findIndex(([end]) => fahrenheit <= end + 1e-9);
-  const [to, above] = rows[next] ?? [];
-  const [from, under] = rows[next - 1] ?? rows[next] ?? [];
-  const isBelow = next === 0 && fahrenheit < 35 - 1e-9;
-  if (to === undefined || above === undefined || from === undefined || under === undefined || isBelow) outside(T);
+  const [to, above] = rows[next] ?? outside(T);
+  const [from, under] = rows[next - 1] ?? [to, above];
+  if (fahrenheit < from - 1e-9) outside(T);
   if (to === from) return above as Ratio;
   return (under + ((fahrenheit - from) / (to - from)) * (above - under)) as Ratio;
 }

@@ -1,7 +1,7 @@
 import { finite, formula, listOfRows, oneOf, positive, refuse, within } from '../../formula/index.js';
 import type { Ratio } from '../../quantity/index.js';
 import { startFromNothing } from './conversions.js';
-import { type KineticLaw, type KineticSetName, kineticSets } from './kinetic-law.js';
+import { type KineticLaw, type KineticSet, type KineticSetName, kineticSets } from './kinetic-law.js';
 import { march, type ProgrammePoint } from './programme.js';
 
 export interface DegreeOfCureInput {
@@ -31,9 +31,8 @@ export function degreeOfCure(input: DegreeOfCureInput): Ratio {
     ['two-branch epoxy', 'glass-polyester', 'two-part polyurethane', 'diffusion-limited epoxy'],
     'parameterSet',
   );
-  const set = kineticSets.find(({ name }) => name === parameterSet);
-  if (set === undefined) throw new RangeError(`kineticSets lacks ${parameterSet}`);
-  return degreeOfCureByLaw(set.law, programme, startConversion);
+  const { law } = kineticSets.find(({ name }) => name === parameterSet) as KineticSet;
+  return degreeOfCureByLaw(law, programme, startConversion);
 }
 
 /**

@@ -74,7 +74,6 @@ export function conversionAfter(rate: RateLaw, start: number, time: number): num
     const panel = panelTime(rate, scale, place, place + PANEL);
     if (clock + panel >= time) {
       const [from, missing] = [place, time - clock];
-      if (!(missing > 0)) return scale.conversion(from);
       const found = bisect((to) => panelTime(rate, scale, from, to) - missing, from, from + PANEL);
       return scale.conversion(found?.root ?? from + PANEL);
     }

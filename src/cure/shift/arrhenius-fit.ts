@@ -46,8 +46,8 @@ export interface ArrheniusFit {
 export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
   const { rows, gasConstant: R = molarGasConstant } = input;
   positive(R, 'gasConstant', 'J/(mol K)');
-  const [first] = checkRates(rows);
-  const { temperature: T1, rate: k1 } = first;
+  checkRates(rows);
+  const { temperature: T1, rate: k1 } = rows[0] as MeasuredRate;
   // Against the first row, so that logarithms are taken of plain ratios.
   const x = rows.map(({ temperature }) => T1 / temperature - 1);
   const y = rows.map(({ rate }) => Math.log(rate / k1));
@@ -65,7 +65,6 @@ export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
   const frequencyFactor = k1 * Math.exp(ym - slope * (xm + 1));
   const determination = (sxy * sxy) / (sxx * syy);
   finite(frequencyFactor, 'rows', '1/s');
-  finite(slope * T1, 'rows', 'K');
   finite(slope * T1 * R, 'rows', 'J/mol');
   finite(determination, 'rows', '');
   return {
@@ -76,17 +75,14 @@ export function arrheniusFit(input: ArrheniusFitInput): ArrheniusFit {
   };
 }
 
-function checkRates(rows: readonly MeasuredRate[]): readonly [MeasuredRate] {
+function checkRates(rows: readonly MeasuredRate[]): void {
   listOfRows(rows, 'rows');
-  const [first] = rows;
-  if (first === undefined || rows.length < 2) return refuseRows(`${rows.length} long`, 'must hold at least two rows');
+  if (rows.length < 2) refuseRows(`${rows.length} long`, 'must hold at least two rows');
   rows.forEach(({ temperature, rate }, index) => {
     positive(temperature, `rows[${index}].temperature`, 'K');
     positive(rate, `rows[${index}].rate`, '1/s');
-    finite(rate / first.rate, `rows[${index}].rate`, '1/s');
-    positive(rate / first.rate, `rows[${index}].rate`, '1/s');
+    positive(rate / (rows[0] as MeasuredRate).rate, `rows[${index}].rate`, '1/s');
   });
-  return [first];
 }
 
 function refuseRows(value: unknown, constraint: string): never {

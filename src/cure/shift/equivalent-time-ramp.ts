@@ -62,7 +62,7 @@ export function equivalentTimeRamp(input: EquivalentTimeRampInput): EquivalentTi
   const tolerance = 1e-13 * factor(hot);
   // By symmetry in time a fall counts as the rise from its end. x runs over the ramp from its cold end.
   const from = coldShare(cold, hot, minimumTemperature);
-  const whole = from < 1 ? integrate((x) => factor(cold + x * (hot - cold)), from, 1, tolerance) : 0;
+  const whole = integrate((x) => factor(cold + x * (hot - cold)), from, 1, tolerance);
   finite(duration * whole, 'duration', 's');
   return {
     equivalentTime: (duration * whole) as Time,

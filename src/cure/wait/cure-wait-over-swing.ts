@@ -67,12 +67,12 @@ export function cureWaitOverSwing(input: CureWaitOverSwingInput): CureWaitOverSw
     const aDay = credit(period).equivalent;
     if (!(aDay > 0)) tooCold(spanOfSwing(input)[1], minimumTemperature);
     const days = Math.floor(requiredTime / aDay);
-    finite(days * period, 'requiredTime', 's');
     const missing = (clock: number): number => credit(clock).equivalent - requiredTime;
     // One period more on either side: the quotient may be rounded across a whole number.
-    return bisect(missing, Math.max(0, days - 1) * period, (days + 2) * period)?.root ?? Number.NaN;
+    const wait = bisect(missing, Math.max(0, days - 1) * period, (days + 2) * period)?.root ?? Number.POSITIVE_INFINITY;
+    finite(wait, 'requiredTime', 's');
+    return wait;
   });
-  finite(longest, 'requiredTime', 's');
   return { wait: longest as Time, governingEnergy: longestBy as ActivationEnergy, shortest: shortest as Time };
 }
 

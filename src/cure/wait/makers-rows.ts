@@ -36,7 +36,7 @@ export function checkRows(rows: readonly MakersRow[]): void {
   refuse({
     code: 'invalid-input',
     parameter: `rows[${j}].time`,
-    value: rows[j]?.time,
+    value: (rows[j] as MakersRow).time,
     unit: 's',
     constraint: `must not exceed that of rows[${i}], which is no warmer and no damper: a row between such two cannot be chosen safely`,
   });
@@ -76,9 +76,12 @@ function longestOfHarsher(rows: readonly MakersRow[]): Float64Array {
 /** For each row its place from 1, the dampest first; rows as damp as each other share the place of the last of them. */
 function placesFrom(dampestFirst: readonly number[], rows: readonly MakersRow[]): Uint32Array {
   const place = new Uint32Array(rows.length);
-  for (let at = dampestFirst.length - 1, shared = at + 1; at >= 0; at--) {
-    const [index, before] = [dampestFirst[at] as number, dampestFirst[at + 1]];
-    if (before !== undefined && rows[index]?.humidity !== rows[before]?.humidity) shared = at + 1;
+  let shared = 0;
+  let drier = Number.NaN;
+  for (let at = dampestFirst.length - 1; at >= 0; at--) {
+    const index = dampestFirst[at] as number;
+    const { humidity } = rows[index] as MakersRow;
+    if (humidity !== drier) [shared, drier] = [at + 1, humidity];
     place[index] = shared;
   }
   return place;

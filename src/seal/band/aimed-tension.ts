@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive, properFraction } from '../../formula/index.js';
+import { finite, formula, nonNegative, properFraction } from '../../formula/index.js';
 import type { Force, Ratio } from '../../quantity/index.js';
 
 export interface AimedTensionInput {
@@ -22,7 +22,7 @@ export function aimedTension(input: AimedTensionInput): Force {
   nonNegative(Tl, 'neededTension', 'N');
   properFraction(s, 'scatter');
   const T = Tl / (1 - s);
-  if (Tl > 0) positive(T, 'aimed tension', 'N');
+  finite(T, 'aimed tension', 'N');
   return T as Force;
 }
 
