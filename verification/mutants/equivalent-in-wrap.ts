@@ -6,14 +6,6 @@ export const equivalentInWrap: readonly Equivalent[] = [
   ...alike('src/wrap/laying/joint-offsets.ts', 'the pattern goes on: a window behind its end is its first one again', [
     ['first < places', 'first <= places'],
   ]),
-  ...alike(
-    'src/wrap/laying/plies-with-joints.ts',
-    'it only spares trying every number of plies where each loses all of them; that ends in the same refusal',
-    [
-      ['nr === 0 || 2 * reach < pitch', 'true'],
-      ['2 * reach < pitch', '2 * reach <= pitch'],
-    ],
-  ),
   ...alike('src/wrap/laying/rolls-along-tape.ts', `${KNOWN}: the tape of all passes is spent at the last of them`, [
     ['index < passes.length - 1', 'true'],
     ['index < passes.length - 1', 'index <= passes.length - 1'],
