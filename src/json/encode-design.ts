@@ -131,6 +131,7 @@ const designKinds: KindsOf<DesignParts> = {
     thickOverThin: { pipe: 'ratio', laminate: 'ratio' },
   },
   extent: {
+    meanThickness: 'length',
     overlap: { candidates: { value: 'length' }, value: 'length' },
     defectLength: 'length',
     taper: 'length',

@@ -36,7 +36,7 @@ export function answerInShort(design: RepairDesign, options: ChosenOptions): Sho
 }
 
 function laminateRows(
-  { laminate, extent, wrap, case: { service } }: RepairDesign,
+  { laminate, extent, case: { service } }: RepairDesign,
   show: Show,
   options: ChosenOptions,
 ): ShortRow[] {
@@ -57,16 +57,16 @@ function laminateRows(
     ],
   ];
   if (extent !== undefined) {
-    const { totalLength, insideLength, overlap, taper } = extent;
+    const { meanThickness, totalLength, insideLength, overlap, taper } = extent;
     const onBend =
       insideLength === undefined
         ? ''
         : `along the outside, ${show('length', 'insideLength', insideLength)} along the inside; along the inside too, `;
-    const asWound = wrap !== undefined && wrap.layers > plies ? ` of ${wrap.layers} layers` : '';
+    const asLaid = meanThickness > laidThickness ? ` of ${show('length', 'meanThickness', meanThickness)}` : '';
     rows.push([
       'Length',
       show('length', 'totalLength', totalLength),
-      `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper${asWound}`,
+      `${onBend}each end ${show('length', 'overlap', overlap.value)} overlap, by ${overlap.governing}, and ${show('length', 'taper', taper)} taper${asLaid}`,
       { formula: 'laminate/axial-extent' },
     ]);
   }

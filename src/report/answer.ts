@@ -163,10 +163,10 @@ function footprintRow({ under, diameter, length, bonded }: Footprint, show: Show
   ];
 }
 
-function extentRows(extent: ExtentDesign, wrap: RepairDesign['wrap'], show: Show): Row[] {
-  const { overlap, taper, defectLength, totalLength, insideLength } = extent;
+function extentRows(extent: ExtentDesign, show: Show): Row[] {
+  const { meanThickness, overlap, taper, defectLength, totalLength, insideLength } = extent;
   const { inside, outside } = sidesOfBend(extent);
-  const asWound = wrap?.form === 'tape' ? `of the ${wrap.layers} layers that the passes lay` : '';
+  const asLaid = `of the ${show('length', 'meanThickness', meanThickness)} that lie there on average`;
   return [
     [
       'Axial length',
@@ -178,7 +178,7 @@ function extentRows(extent: ExtentDesign, wrap: RepairDesign['wrap'], show: Show
       show('length', 'overlap', overlap.value),
       `${inside === '' ? '' : `${inside.trim()}, `}governed by ${overlap.governing}`,
     ],
-    ['Taper, each end', show('length', 'taper', taper), [inside.trim(), asWound].filter(Boolean).join(', ')],
+    ['Taper, each end', show('length', 'taper', taper), [inside.trim(), asLaid].filter(Boolean).join(', ')],
   ];
 }
 
@@ -282,7 +282,7 @@ export function answerBlocks(design: RepairDesign, options: ChosenOptions): Bloc
           shownValue('length', 'plyThickness', design.case.laminate.plyThickness, options, false),
           show,
         )),
-    ...(extent === undefined ? [] : extentRows(extent, wrap, show)),
+    ...(extent === undefined ? [] : extentRows(extent, show)),
     ...(wrap === undefined ? [] : wrapRows(wrap, extent, show)),
     ...mixRows('Filler', mixes?.filler, show),
     ...mixRows('Resin', mixes?.laminateResin, show),

@@ -1,8 +1,8 @@
 import { atMost, formula, positive, properFraction, wholeNumber } from '../formula/index.js';
 import type { Angle, Length, Ratio } from '../quantity/index.js';
 import { axialTapeWidth } from './axial-tape-width.js';
-import { layersOfPasses } from './layers-of-passes.js';
 import { advanceAt, axialWidthAt, leadCosine, leadSine, turnLengthAt } from './lead-sine.js';
+import { minimumLayers } from './minimum-layers.js';
 import { passes } from './passes.js';
 
 /** One pass of a tape wrap. */
@@ -92,7 +92,7 @@ export function tapePlan(input: TapePlanInput): TapePlan {
   positive(tapeLength, 'tapeLength', 'm');
   return {
     passes: N,
-    layers: layersOfPasses({ requiredLayers: nR, overlap: o }),
+    layers: N * minimumLayers({ overlap: o }),
     overallLength: overallLength as Length,
     tapeLength: tapeLength as Length,
     finalDiameter: (D0 + N * growth) as Length,

@@ -339,7 +339,7 @@ export const directions: Readonly<Record<string, string>> = {
   'wrap/minimum-layers': 'overlap+',
   'wrap/netting-angle': 'hoopToAxial+',
   'wrap/overlap-for-next-layer': 'overlap+',
-  'wrap/layers-of-passes': 'requiredLayers+ overlap~',
+  'wrap/mean-thickness': 'thickness+ width- sideLap+',
   'wrap/passes': 'requiredLayers+ overlap-',
   'wrap/plies-with-joints': 'leastPlies+ carryingPlies+ sheetWidth- sideLap+ reach+',
   'wrap/rolls': 'length+ rollLength- waste+',

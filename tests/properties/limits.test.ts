@@ -134,7 +134,7 @@ const edges: readonly EdgeCase[] = [
   // The wrap and the mix.
   { formula: 'wrap/mean-layers', at: 'no overlap', set: { overlap: 0 }, gives: one },
   { formula: 'wrap/minimum-layers', at: 'no overlap', set: { overlap: 0 }, gives: one },
-  { formula: 'wrap/layers-of-passes', at: 'no overlap', set: { overlap: 0 }, gives: given('requiredLayers') },
+  { formula: 'wrap/mean-thickness', at: 'no lap', set: { sideLap: 0 }, gives: given('thickness') },
   { formula: 'wrap/passes', at: 'no overlap', set: { overlap: 0 }, gives: given('requiredLayers') },
   {
     formula: 'wrap/helix-length',

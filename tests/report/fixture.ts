@@ -227,6 +227,7 @@ export function inventedDesign(): Designed {
       },
     },
     extent: {
+      meanThickness: length.mm(4),
       overlap: {
         candidates: [
           { criterion: 'geometry', value: length.mm(104.2) },

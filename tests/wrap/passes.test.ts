@@ -2,36 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/formula/index.js';
 import { type Ratio, ratio } from '../../src/quantity/index.js';
-import {
-  layersOfPasses,
-  leastOverlap,
-  minimumLayers,
-  passes,
-  passesSavedBySlightlyMoreOverlap,
-} from '../../src/wrap/index.js';
+import { leastOverlap, minimumLayers, passes, passesSavedBySlightlyMoreOverlap } from '../../src/wrap/index.js';
 import { span } from '../properties/spans.js';
 
 const run = <T>(property: fc.IProperty<T>) => fc.assert(property, { seed: 20261125, numRuns: 300 });
 const layers = fc.integer({ min: 1, max: 60 });
-
-describe('layers of whole passes', () => {
-  it('are the least count of whole passes that is not below the required', () => {
-    run(
-      fc.property(layers, span(0, 0.9), (requiredLayers, o) => {
-        const overlap = o as Ratio;
-        const perPass = minimumLayers({ overlap });
-        const laid = layersOfPasses({ requiredLayers, overlap });
-        expect(laid % perPass).toBe(0);
-        expect(laid).toBeGreaterThanOrEqual(requiredLayers);
-        expect(laid - perPass).toBeLessThan(requiredLayers);
-      }),
-    );
-  });
-
-  it.each([0, -1, 1.5, Number.NaN])('are refused for %s layers', (requiredLayers) => {
-    expect(() => layersOfPasses({ requiredLayers, overlap: ratio.percent(50) })).toThrow(CalculationError);
-  });
-});
 
 describe('passes of tape', () => {
   it('lay the required layers, and one pass fewer does not', () => {

@@ -15,7 +15,8 @@ import type { AsBuiltRecord } from './record.js';
 export function extentAsLaid(design: Designed, record: AsBuiltRecord): ExtentDesign {
   const layers = layersThatCount(design, record);
   if (layers <= plannedLayers(design)) return design.extent;
-  const extent = extentOf(workOf(design), design.found, thicknessOf(design, layers), design.laminate.footprint);
+  const thickness = Math.max(thicknessOf(design, layers), design.extent.meanThickness) as Length;
+  const extent = extentOf(workOf(design), design.found, thickness, design.laminate.footprint);
   if (extent === open) throw new Error('a design that was made has no extent: a fault of this library');
   return extent;
 }

@@ -216,6 +216,11 @@ export interface LaminateDesign {
 
 /** On a bend overlap, taper and defect are those along its inside, where they are shortest. */
 export interface ExtentDesign {
+  /**
+   * Mean thickness of all that lies there, with the laps of turns and bands: overlap and taper are those of it. At least that
+   * of the plies; on a bend along its inside, where the turns close up.
+   */
+  readonly meanThickness: Length;
   /** Length of sound pipe that the laminate has to lie on at full thickness, on each side of the defect. */
   readonly overlap: Governed<Length, OverlapCriterion>;
   /** Length on each side over which the thickness runs out, beyond the overlap. */

@@ -11,6 +11,7 @@ const SIDES: Readonly<Record<Side, readonly string[]>> = {
       'thickness',
       'laidThickness',
       'laid thickness',
+      'meanThickness',
       'overlap',
       'taper',
       'totalLength',

@@ -6,8 +6,19 @@ import {
   type OverlapCriterion,
   taperLength,
 } from '../../laminate/index.js';
-import type { Length } from '../../quantity/index.js';
-import { type BendLine, bendLineRadius, layersOfPasses, lengthOnBend } from '../../wrap/index.js';
+import { reaches } from '../../numeric/index.js';
+import { outsideRadius } from '../../pipe/index.js';
+import type { Length, Ratio } from '../../quantity/index.js';
+import { practice } from '../../rules/index.js';
+import {
+  type BendLine,
+  bendLineRadius,
+  lengthOnBend,
+  meanThickness,
+  overlapOnBend,
+  passes,
+  sideLap,
+} from '../../wrap/index.js';
 import type { AsFound, Candidate, ExtentDesign, Footprint, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
@@ -24,19 +35,49 @@ interface Parts {
  */
 export function planExtent(work: Workbook, { found, laminate }: Parts): ExtentDesign | Open {
   heading(work.recorder, 'Axial extent');
-  return extentOf(work, found, thicknessAsWrapped(work, laminate), laminate.footprint);
+  return extentOf(work, found, thicknessAsLaid(work, laminate), laminate.footprint);
 }
 
-/** Whole passes of tape may lay more layers than the criteria ask for: each pulls on the bond, and has to run out in the taper. */
-function thicknessAsWrapped({ recorder, case: repairCase }: Workbook, laminate: LaminateDesign): Length {
-  const { wrap } = repairCase;
-  const { plies: requiredLayers, laidThickness: asAsked } = laminate;
-  if (wrap.form !== 'tape') return asAsked;
-  const passes = { requiredLayers, overlap: wrap.overlap };
-  const plies = step(recorder, 'wrap/layers-of-passes', layersOfPasses, passes);
-  if (plies === requiredLayers) return asAsked;
-  const { plyThickness } = repairCase.laminate;
-  return step(recorder, 'laminate/laid-thickness', laidThickness, { plies, plyThickness }, 'as the passes lay it');
+/**
+ * What lies there on average, with the laps of turns and bands: more than the criteria ask for, and all of it pulls on the bond
+ * and has to run out in the taper. On a bend along its inside, where turns close up.
+ */
+function thicknessAsLaid(
+  work: Workbook,
+  { wrappedDiameter, plies, laidThickness: asAsked, joints }: LaminateDesign,
+): Length {
+  const { recorder, case: repairCase } = work;
+  const { wrap, laminate } = repairCase;
+  if (wrap.form === 'sheet') {
+    if (joints === undefined) return asAsked;
+    const bands = { thickness: asAsked, width: wrap.width, sideLap: practice.sideLap.value };
+    return step(recorder, 'wrap/mean-thickness', meanThickness, bands);
+  }
+  const { width, overlap } = wrap;
+  const once = step(recorder, 'wrap/passes', passes, { requiredLayers: plies, overlap });
+  const input = { plies: once, plyThickness: laminate.plyThickness };
+  const thickness = step(
+    recorder,
+    'laminate/laid-thickness',
+    laidThickness,
+    input,
+    'of the passes, without their laps',
+  );
+  const turns = { overlap: overlapAlongInside(work, overlap, wrappedDiameter), tapeWidth: width };
+  const lap = step(recorder, 'wrap/side-lap', sideLap, turns, 'of neighbouring turns');
+  const mean = step(recorder, 'wrap/mean-thickness', meanThickness, { thickness, width, sideLap: lap });
+  return reaches(asAsked, mean) ? asAsked : mean;
+}
+
+/** A bend that is tighter than the laminate on it is wide is refused with the wrap. */
+function overlapAlongInside({ recorder, case: { fitting } }: Workbook, overlap: Ratio, outsideDiameter: Length): Ratio {
+  if (fitting === 'none' || fitting.bendRadius === undefined) return overlap;
+  const { bendRadius } = fitting;
+  if (bendRadius <= outsideRadius({ outsideDiameter })) return overlap;
+  const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
+  const lineRadius = step(recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
+  const turns = { overlap, bendRadius, outsideDiameter, lineRadius };
+  return step(recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
 }
 
 /** The extent of so thick a laminate. */
@@ -71,16 +112,16 @@ export function extentOf(
   ) as Length;
   const reach = { overlap, defectLength, taperLength: taper };
   const totalLength = step(recorder, 'laminate/axial-extent', axialExtent, reach);
-  const extent = { overlap: { candidates, governing, value: overlap }, taper, defectLength, totalLength };
-  const outside = alongOutside(work, found, totalLength);
-  if (outside === undefined) return extent;
-  return {
-    overlap: extent.overlap,
+  const extent = {
+    meanThickness: laminateThickness,
+    overlap: { candidates, governing, value: overlap },
     taper,
     defectLength,
-    totalLength: outside,
-    insideLength: totalLength,
+    totalLength,
   };
+  const outside = alongOutside(work, found, totalLength);
+  if (outside === undefined) return extent;
+  return { ...extent, totalLength: outside, insideLength: totalLength };
 }
 
 /** On a bend the laminate has to be long enough along the inside, and is measured along the outside, where it is longer. */

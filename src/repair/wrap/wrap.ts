@@ -1,5 +1,4 @@
 import { heading, step } from '../../formula/index.js';
-import { laidThickness } from '../../laminate/index.js';
 import { type Length, roundedUp } from '../../quantity/index.js';
 import { wrapEnds } from '../../wrap/index.js';
 import type { AsFound, ExtentDesign, LaminateDesign, SheetDesign, TapeDesign } from '../design/design.js';
@@ -21,7 +20,7 @@ export function planWrap(
   heading(work.recorder, 'Wrap');
   const { wrap } = work.case;
   const plan = wrap.form === 'tape' ? planTape(work, wrap, laminate, extent) : planSheet(work, wrap, laminate, extent);
-  if (plan.layers > laminate.plies) checkPasses(work, found, plan.layers);
+  if (extent.meanThickness > laminate.laidThickness) checkLaps(work, found, extent);
   const laid = Math.max(laidLength(plan, extent), extent.totalLength) as Length;
   checkRoom(work, extent, laid);
   checkAttachment(work, laid);
@@ -34,14 +33,12 @@ export function laidLength(wrap: TapeDesign | SheetDesign, { totalLength }: Exte
   return wrap.form === 'tape' ? wrap.overallLength : totalLength;
 }
 
-/** Passes that lay more layers than the criteria ask for make a laminate that may be no thin one any more. */
-function checkPasses(work: Workbook, { outsideDiameter }: AsFound, plies: number): void {
-  const { plyThickness } = work.case.laminate;
-  const thickness = step(work.recorder, 'laminate/laid-thickness', laidThickness, { plies, plyThickness }, 'as laid');
-  const beyond = beyondThin(work, outsideDiameter, thickness);
+/** With the laps of its turns or bands a wrap may be no thin laminate any more. */
+function checkLaps(work: Workbook, { outsideDiameter }: AsFound, { meanThickness }: ExtentDesign): void {
+  const beyond = beyondThin(work, outsideDiameter, meanThickness);
   if (beyond === undefined) return;
   work.reasons.push({
-    text: 'the passes of the tape lay more layers than the criteria ask for, too many for the equations of a thin laminate: a smaller overlap lays fewer at a time',
+    text: 'with the laps of its turns or bands the wrap lies thicker than the criteria ask for, too thick for the equations of a thin laminate: tape that laps by a whole part of its width, as a half, or by less, or a wider sheet lies thinner',
     ...beyond,
   });
 }

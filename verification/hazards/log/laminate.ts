@@ -99,7 +99,7 @@ export const laminate: readonly Hazard[] = [
     would: 'The inner plies would carry more than the equations say.',
     guards: [
       'laminate/validity.ts: reasons the laminate would be too thick for the equations of a thin one',
-      'wrap/wrap.ts: reasons the passes of the tape lay more layers',
+      'wrap/wrap.ts: reasons with the laps of its turns or bands the wrap',
     ],
     tests: thickness('beyond that of a thin laminate', 'beyond that of a thin laminate by what the passes lay besides'),
   },

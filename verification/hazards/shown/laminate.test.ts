@@ -139,7 +139,7 @@ describe('a thickness', () => {
     from: withPaths(quietLoss, { 'pipe.outsideDiameter': '60.3 mm', 'service.designPressure': '68 bar' }),
     with: { 'wrap.overlap': '75 %' },
     verdict: 'not repairable',
-    says: /smaller overlap lays fewer at a time/,
+    says: /the wrap lies thicker than the criteria ask for/,
   });
 });
 

@@ -95,7 +95,7 @@ export const ofLaminate: readonly Fault[] = [
     did: 'sheet in bands ended all its plies at one joint across the defect',
     changes: [change('repair/laminate/laminate', 'joinBands(work, found, byCriteria, footprint, onPipe)', 'undefined')],
     law: HELD,
-    says: /no joint is counted/u,
+    says: /no joint is counted|what lies there/u,
   },
   {
     did: 'a steep tape kept its full stiffness round the pipe',

@@ -68,10 +68,10 @@ export const ofLeak: readonly Fault[] = [
     says: /bonded nowhere/u,
   },
   {
-    did: 'overlap and taper were those of the plies asked for, where the passes of the tape lay more',
-    changes: [change('repair/laminate/extent', 'thicknessAsWrapped(work, laminate)', 'laminate.laidThickness')],
+    did: 'overlap and taper were those of the plies asked for, where passes and laps lay more',
+    changes: [change('repair/laminate/extent', 'thicknessAsLaid(work, laminate)', 'laminate.laidThickness')],
     law: HELD,
-    says: /all layers that lie there/u,
+    says: /what lies there/u,
   },
   {
     did: 'the overlap began at the defect, under the sheet',

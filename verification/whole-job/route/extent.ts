@@ -5,6 +5,7 @@ import type { Job } from './read-job.js';
 import { bondStrains, ruleOf } from './rules.js';
 
 export interface Extent {
+  readonly meanThickness: number;
   readonly overlap: {
     readonly candidates: readonly { readonly criterion: string; readonly value: number }[];
     readonly governing: string;
@@ -53,6 +54,7 @@ export function extentOf(job: Job, found: Found, where: Unbonded | undefined, la
   const length = defectLength + 2 * longest.value + 2 * taper;
   const shorter = insideOverOutside(job, found.outsideDiameter);
   return {
+    meanThickness: laid,
     overlap: { candidates, governing: longest.criterion, value: longest.value },
     taper,
     defectLength,

@@ -49,13 +49,13 @@ export function notRepairable(job: Job, parts: Parts): string[] {
   const { laidThickness } = parts.laminate;
   say(laidThickness !== undefined && bendTooTight(job, found.outsideDiameter, laidThickness), 'tight bend');
   say(isWrapped(job, parts) && openAtItsEdges(job), 'tape that hardly laps');
-  // What the passes lay beyond the plies that are asked for makes the laminate no thinner either.
-  const asWound = (parts.wrap?.layers ?? 0) * job.laminate.plyThickness;
+  // What laps beyond the plies that are asked for makes the laminate no thinner either.
+  const asWound = parts.extent?.meanThickness ?? 0;
   say(
     isWrapped(job, parts) &&
       asWound > (laidThickness ?? 0) * (1 + 1e-9) &&
       isThick(job, { laidThickness: asWound }, found),
-    'thick passes',
+    'thick laps',
   );
   const available = repair.availableOverlap;
   if (judged && available !== undefined && parts.extent !== undefined) {

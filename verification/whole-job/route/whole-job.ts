@@ -21,7 +21,7 @@ import type { Strength } from './remaining-strength.js';
 import { scheduleOf } from './schedule.js';
 import { strengthOf } from './strength-found.js';
 import { verdictOf } from './verdict.js';
-import { finalLapOf, layersOf, sheetOf, tapeOf } from './wrap.js';
+import { finalLapOf, sheetOf, spreadThickness, tapeOf } from './wrap.js';
 
 /** What presses on the pipe from outside, where anything does. */
 function pressedFromOutside(job: Job, found: Found): Record<string, number> {
@@ -77,8 +77,9 @@ function everyPart(job: Job, readings: Readings): Record<string, unknown> {
   Object.assign(answer, verdictOf(job, { ...base, mixing: working }));
   if ('none' in laminate) return answer;
   answer['laminate'] = laminate;
-  // Overlap and taper are those of all layers that lie there.
-  const extent = extentOf(job, found, where, layersOf(job, laminate.plies) * job.laminate.plyThickness);
+  // Overlap and taper are those of all that lies there.
+  const spread = spreadThickness(job, laminate.wrappedDiameter, laminate.plies, laminate.joints !== undefined);
+  const extent = extentOf(job, found, where, spread);
   if (extent === undefined) return answer;
   Object.assign(answer, verdictOf(job, { ...base, mixing: working, extent }));
   answer['extent'] = extent;

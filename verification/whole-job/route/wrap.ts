@@ -59,17 +59,21 @@ function rollsFor(length: number, waste: number, roll: number): { readonly rolls
   return { rolls, left: rolls * roll - needed };
 }
 
-/** A pass winds all of its layers, whether the count asks for the last of them or not. */
+/** Lap of neighbouring sheets, which nobody states. */
+const SIDE_LAP = 0.025;
+
+/** Passes of tape that lay so many plies everywhere: each lays whole layers. */
 function woundIn(overlap: number, plies: number): { readonly layersPerPass: number; readonly passes: number } {
   const layersPerPass = Math.floor(1 / (1 - overlap) + 1e-9);
   return { layersPerPass, passes: Math.ceil(plies / layersPerPass - 1e-9) };
 }
 
-/** Layers as they lie: those of whole passes, or those of the sheet. */
-export function layersOf({ wrap }: Job, plies: number): number {
-  if (wrap.form !== 'tape') return plies;
-  const { layersPerPass, passes } = woundIn(wrap.overlap, plies);
-  return layersPerPass * passes;
+/** What lies on the pipe, spread over it: turns and bands lap, and close up along the inside of a bend. */
+export function spreadThickness(job: Job, wrapped: number, plies: number, inBands: boolean): number {
+  const { wrap, laminate } = job;
+  if (wrap.form !== 'tape') return (plies * laminate.plyThickness) / (inBands ? 1 - SIDE_LAP / wrap.width : 1);
+  const advance = (1 - wrap.overlap) * (insideOverOutside(job, wrapped) ?? 1);
+  return (woundIn(wrap.overlap, plies).passes * laminate.plyThickness) / advance;
 }
 
 export function tapeOf(job: Job, extent: Extent, wrapped: number, plies: number): Tape {
