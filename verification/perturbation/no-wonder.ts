@@ -43,7 +43,6 @@ export const noWonders: readonly NoWonder[] = [
     because: 'a point inside a panel that lies on one side of the minimum',
   },
   { of: 'daily-swing', constant: '1', sort: 'limit', because: 'a panel may end anywhere: the sum is the same' },
-  { of: 'cure/equivalent-time-ramp', constant: '1', sort: 'limit', because: 'nothing lies above the whole ramp' },
   { of: 'cure/cure-wait-over-swing', constant: '86400', sort: 'default', because: bracket },
   { of: 'api579-shell', constant: '0.9', sort: 'default', because: 'held against 1 only; each formula brings its own' },
   { of: 'pipe/axial-failure-stress', constant: 'Math.PI', sort: 'default', because: unreached },
