@@ -25,6 +25,9 @@ describe('a law of cure at the edge of its span', () => {
     const first = cure.nthOrderConversion({ rateConstant: k, order: 1, time });
     near(cure.autocatalyticConversion({ rateConstant: k, m: 0, n: 1, startConversion: r(0), time }), first);
     near(cure.degreeOfCureByLaw({ law: 'autocatalytic', ...steady, m: 0, n: 1 }, held(300, 0.7), r(0)), first);
+    // Of a (1 - a) the odds grow by e in each second.
+    const logistic = { law: 'autocatalytic', ...steady, m: 1, n: 1 } as const;
+    near(cure.degreeOfCureByLaw(logistic, held(300, Math.log(9)), r(0.1)), 0.5);
     const kamal = { firstRate: rateConstant.perS(0), secondRate: k, m: 1, n: 1, conversion: r(0.5) };
     expect(() => cure.kamalTime({ ...kamal, startConversion: r(0) })).toThrow(/never starts by itself/u);
     near(cure.kamalTime({ ...kamal, startConversion: r(0.1) }), Math.log(9));
