@@ -7,6 +7,7 @@ import {
   governingThickness,
   holeResistance,
   hygrothermalResultants,
+  orientationFactor,
   pressureLongTerm,
   pressureSharingBiaxial,
   taperedEndShear,
@@ -40,7 +41,7 @@ const bond = {
   energyReleaseRate: 9,
   serviceFactor: 1,
 };
-const fibres = { fibreStrength: 2e9, fibreModulus: 7e10, matrixModulus: 3e9, fibreVolumeFraction: 0.5 };
+const fibres = { fibreStrength: 2e9, fibreModulus: 7e10, matrixModulus: 3e9, fibreVolumeFraction: 0.75 };
 const ply = { alongModulus: 4e10, acrossModulus: 1e10, shearModulus: 4e9, poissonRatio: 0.25 };
 const warm = { transitionTemperature: 300 };
 const fitting = { thickness: 0.01 };
@@ -92,8 +93,8 @@ describe('at a limit of the laminate', () => {
     [
       'no room for resin',
       'along-strength',
-      { ...fibres, voidFraction: 0.5 },
-      { voidFraction: 0.75 },
+      { ...fibres, voidFraction: 0.25 },
+      { voidFraction: 0.5 },
       invalid,
       'fibreVolumeFraction + voidFraction',
     ],
@@ -264,7 +265,11 @@ describe('of equal ones', () => {
     const plies = [0, 0, 0, 0].map((angle) => ({ ...ply, ...strengths, thickness: 2 ** -10, angle }));
     const failure = firstPlyFailure({ plies, loadX: 2 ** 10, loadY: 0, shearFlow: 0 } as never);
     expect(failure.ply).toBe(1);
-    expect(failure.byStrain * 2 ** 10).toBeCloseTo(1e9 * 2 ** -8, 0);
+    // Of one direction pulled along: strength times thickness over load.
+    const ratio = (1e9 * 2 ** -8) / 2 ** 10;
+    expect(failure.byStrain / ratio).toBeCloseTo(1, 12);
+    expect(failure.byTsaiWu / ratio).toBeCloseTo(1, 12);
+    expect(failure.strainX / (1e9 / 4e10)).toBeCloseTo(1, 12);
   });
 });
 
@@ -307,11 +312,13 @@ describe('where a form would lose its digits', () => {
   const toBe = (found: number, expected: number) => expect(Math.abs(found / expected - 1)).toBeLessThanOrEqual(far);
 
   it.each([
-    ['along, tension far below', { alongStress: 1e6, alongTension: 2e6, alongCompression: 2e12 }],
-    ['along, compression far below', { alongStress: -1e6, alongTension: 2e12, alongCompression: 2e6 }],
-  ])('Tsai and Wu under one stress is its strength over it: %s', (_, given) => {
+    [2, { alongStress: 1e6, alongTension: 2e6, alongCompression: 2e12 }],
+    [2, { alongStress: -1e6, alongTension: 2e12, alongCompression: 2e6 }],
+    [2e6, { alongStress: 1e6, alongTension: 2e12, alongCompression: 2e6 }],
+    [2e6, { alongStress: -1e6, alongTension: 2e6, alongCompression: 2e12 }],
+  ])('Tsai and Wu under one stress is its strength over it: %s', (ratio, given) => {
     const rest = { acrossStress: 0, shearStress: 0, acrossTension: 3e7, acrossCompression: 1e8, shearStrength: 6e7 };
-    toBe(tsaiWuRatio({ ...rest, ...given } as never), 2);
+    toBe(tsaiWuRatio({ ...rest, ...given } as never), ratio);
   });
 
   it.each([
@@ -362,6 +369,11 @@ describe('where a form would lose its digits', () => {
     } as never);
     expect(Math.abs((shear * lag) / (1e-3 * 1e12) / (1 + (step * step) / 8) - 1)).toBeLessThanOrEqual(1e-8);
   });
+});
+
+it('fibres count by their share of the whole, whatever the whole is', () => {
+  const directions = [0, Math.PI / 2].map((angle, across) => ({ angle, share: across === 0 ? 3 : 1 }));
+  expect(orientationFactor({ directions } as never)).toBeCloseTo(0.75, 12);
 });
 
 it('moisture loads a laminate as warmth does, and both add up', () => {
