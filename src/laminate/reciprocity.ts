@@ -9,6 +9,7 @@ export function checkReciprocity(poissonRatio: number, hoopModulus: number, axia
     parameter: 'poissonRatio',
     value: poissonRatio,
     unit: '',
-    constraint: `must be below ${Math.sqrt(hoopModulus / axialModulus)} with these moduli`,
+    constraint: 'must be below {limit} with these moduli',
+    limit: Math.sqrt(hoopModulus / axialModulus),
   });
 }

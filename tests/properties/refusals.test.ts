@@ -5,7 +5,10 @@ import { formulas } from '../../src/registry/index.js';
 import { seeded } from '../../verification/oracles/random.js';
 import { drawnInputs, type Inputs } from './draws.js';
 
-/** What a refusal says would pass does pass, and hardly more than that is refused: the number in the sentence is the limit. */
+/**
+ * A refusal of numbers says what is wrong, in numbers. What it says would pass does pass, and hardly more than that is refused: the
+ * number in the sentence is the limit.
+ */
 
 const DRAWS = 20;
 
@@ -49,7 +52,7 @@ function refusalOf(formula: AnyFormula, input: Inputs): CalculationError | undef
 const which = ({ parameter, constraint, limit, unit }: CalculationError): string =>
   `${parameter} ${constraint.replace(inWords(limit, unit), '{limit}')}`;
 
-/** Every refusal with a limit to which draws lead in which one number is spoilt, with the input that it is about. */
+/** Every refusal to which draws lead in which one number is spoilt, with the input that it is about. */
 function* refusals(formula: AnyFormula): Generator<readonly [CalculationError, Inputs]> {
   const random = seeded(`spoilt ${formula.id}`);
   for (let draw = 0; draw < DRAWS; draw++) {
@@ -57,7 +60,7 @@ function* refusals(formula: AnyFormula): Generator<readonly [CalculationError, I
     for (const [name, value] of Object.entries(input)) {
       const spoilt = { ...input, [name]: typeof value === 'number' ? value * 10 ** (8 * random() - 4) : value };
       const refusal = refusalOf(formula, spoilt);
-      if (refusal?.limit !== undefined && typeof spoilt[refusal.parameter] === 'number') yield [refusal, spoilt];
+      if (refusal !== undefined) yield [refusal, spoilt];
     }
   }
 }
@@ -68,7 +71,9 @@ describe('the limit of a refusal', () => {
 
   it.each(formulas.map((formula) => [formula.id, formula] as const))('is where it says: %s', (_, formula) => {
     for (const [refusal, input] of refusals(formula)) {
-      const { parameter, constraint, limit = Number.NaN } = refusal;
+      expect(refusal.message, JSON.stringify(input)).not.toMatch(/NaN|undefined/u);
+      if (refusal.limit === undefined || typeof input[refusal.parameter] !== 'number') continue;
+      const { parameter, constraint, limit } = refusal;
       const toward = UPPER.test(constraint) ? -1 : LOWER.test(constraint) ? 1 : 0;
       if (toward === 0) continue;
       const words = WORDS.exec(which(refusal).slice(parameter.length + 1))?.[1] ?? '';

@@ -37,9 +37,6 @@ export const equivalentInRooms: readonly Equivalent[] = [
   ...alike('src/cure/wait/makers-rows.ts', 'what is written beyond the end of the list is dropped', [
     ['at < tree.length', 'at <= tree.length'],
   ]),
-  ...alike('src/laminate/thickness/thickness-ignored-axial.ts', `${TIE}: nothing`, [
-    ['pull <= relief', 'pull < relief'],
-  ]),
   ...alike('src/pipe/api579/assess-api579.ts', 'a distance that is not there is the same as none', [
     ['distanceToDiscontinuity === undefined', 'false'],
   ]),

@@ -42,8 +42,9 @@ export function orientationFactor({ directions }: OrientationFactorInput): numbe
       unit: '',
       constraint: 'must have shares above 0',
     });
-  finite(sum / whole, 'orientation factor', '');
-  return sum / whole;
+  const factor = sum / whole;
+  finite(factor, 'orientation factor', '');
+  return factor;
 }
 
 export const orientationFactorFormula = /* @__PURE__ */ formula<OrientationFactorInput, number>({

@@ -1,4 +1,4 @@
-import { finite, formula, nonNegative, positive, refuse } from '../../formula/index.js';
+import { atLeast, finite, formula, nonNegative } from '../../formula/index.js';
 import type { Length } from '../../quantity/index.js';
 
 export interface ThicknessOnFittingInput {
@@ -20,16 +20,7 @@ export interface ThicknessOnFittingInput {
 export function thicknessOnFitting(input: ThicknessOnFittingInput): Length {
   const { thickness: t, stressFactor: ks = 1 } = input;
   nonNegative(t, 'thickness', 'm');
-  positive(ks, 'stressFactor', '');
-  if (ks < 1) {
-    refuse({
-      code: 'invalid-input',
-      parameter: 'stressFactor',
-      value: ks,
-      unit: '',
-      constraint: 'must be at least 1: a fitting never asks for less than straight pipe',
-    });
-  }
+  atLeast(ks, 1, 'that of straight pipe', 'stressFactor', '');
   const thickness = t * ks;
   finite(thickness, 'thickness', 'm');
   return thickness as Length;

@@ -78,9 +78,9 @@ export function energyFromTests(input: EnergyFromTestsInput): EnergyFromTests {
   const scatter = Math.sqrt(off / (tests.length - 2));
   const quantile = studentQuantile(confidence, tests.length - 2) ?? Number.NaN;
   finite(quantile, 'confidence', '');
+  const mean = root * root;
+  finite(mean, 'energy release rate', 'J/m2');
   const lower = root - (quantile * scatter) / Math.sqrt(squares);
-  finite(lower * lower, 'energy release rate', 'J/m2');
-  finite(root * root, 'energy release rate', 'J/m2');
   if (!(lower > 0))
     refuse({
       code: 'no-solution',
@@ -92,7 +92,7 @@ export function energyFromTests(input: EnergyFromTestsInput): EnergyFromTests {
     });
   return {
     lowerLimit: (lower * lower) as EnergyReleaseRate,
-    mean: (root * root) as EnergyReleaseRate,
+    mean: mean as EnergyReleaseRate,
     scatter: scatter as GaugePressure,
     quantile,
   };

@@ -1,4 +1,4 @@
-import { formula, nonNegative, positive, refuse } from '../../formula/index.js';
+import { atMost, formula, nonNegative, positive, refuse } from '../../formula/index.js';
 import type { Time } from '../../quantity/index.js';
 
 export interface LeakServiceFactorInput {
@@ -33,9 +33,7 @@ export function leakServiceFactor(input: LeakServiceFactorInput): number {
   nonNegative(k, 'decay', '');
   positive(L1, 'coefficientUnit', 's');
   positive(longestLife, 'longestLife', 's');
-  if (f1 > 1) {
-    refuse({ code: 'invalid-input', parameter: 'firstYear', value: f1, unit: '', constraint: 'must be at most 1' });
-  }
+  atMost(f1, 1, 'the whole resistance', 'firstYear', '');
   if (L > longestLife) {
     refuse({
       code: 'outside-validity',

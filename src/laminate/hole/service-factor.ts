@@ -1,4 +1,4 @@
-import { formula, refuse } from '../../formula/index.js';
+import { atMost, formula, positive } from '../../formula/index.js';
 
 export interface ServiceFactorInput {
   readonly leakFactor: number;
@@ -29,9 +29,8 @@ export function serviceFactor(input: ServiceFactorInput): number {
 }
 
 function factor(value: number, parameter: string): void {
-  if (!(Number.isFinite(value) && value > 0 && value <= 1)) {
-    refuse({ code: 'invalid-input', parameter, value, unit: '', constraint: 'must be above 0 and at most 1' });
-  }
+  positive(value, parameter, '');
+  atMost(value, 1, 'the whole resistance', parameter, '');
 }
 
 export const serviceFactorFormula = /* @__PURE__ */ formula<ServiceFactorInput, number>({

@@ -65,7 +65,8 @@ export function thicknessHole(input: ThicknessHoleInput): Length {
       parameter: 'pressure',
       value: P,
       unit: 'Pa',
-      constraint: `must be below ${f * Math.sqrt((Math.PI * gamma * Ep) / (h * d))} Pa, the ceiling for this bond over a hole of ${d} m: no thickness holds more`,
+      constraint: `must be below {limit}, the ceiling for this bond over a hole of ${d} m: no thickness holds more`,
+      limit: f * Math.sqrt((Math.PI * gamma * Ep) / (h * d)),
       source: 'after ISO 24817:2017, 7.5.7, as recalled',
     });
   }

@@ -2,7 +2,7 @@ import { finite, formula, refuse } from '../../formula/index.js';
 import type { LineLoad, Ratio, Strain, TemperatureDifference, ThermalExpansion } from '../../quantity/index.js';
 import { loadX, loadY, shearFlow } from './loads.js';
 import { plateOf, respond } from './plate.js';
-import { checkPlies, type Ply } from './ply.js';
+import { allFinite, checkPlies, type Ply } from './ply.js';
 import { type PlyState, statesOf } from './ply-states.js';
 import { checkStrengths, type PlyStrengths, shareOf } from './strengths.js';
 import { tsaiWuUse } from './tsai-wu.js';
@@ -37,7 +37,7 @@ export interface FirstPlyFailure {
  * @param input.loadX      N_x [N/m], of either sign
  * @param input.loadY      N_y [N/m], of either sign
  * @param input.shearFlow  N_xy [N/m], of either sign
- * @returns ratio by maximum strain, the ply that is first by it, strains of the mid-plane at that load, ratio by Tsai and Wu
+ * @returns ratio by maximum strain, the ply that is first by it and of equal ones the lowest, strains of the mid-plane at that load, ratio by Tsai and Wu
  * @throws CalculationError `invalid-input`
  * @remarks For information: without stresses of cure, and a laminate carries on beyond its first crack across the fibres. A
  *   repair is held to the strains of the rule set.
@@ -70,15 +70,15 @@ export function firstPlyFailure(input: FirstPlyFailureInput): FirstPlyFailure {
     byTsaiWu = Math.max(byTsaiWu, tsaiWuUse(state, ply));
   }
   const [e] = respond(plateOf(plies), loads, [0, 0, 0]);
-  for (const value of [1 / byStrain, 1 / byTsaiWu, e[0] / byStrain, e[1] / byStrain])
-    finite(value, 'strength ratio', '');
-  return {
+  const failure = {
     byStrain: 1 / byStrain,
     ply: first,
     strainX: (e[0] / byStrain) as Strain,
     strainY: (e[1] / byStrain) as Strain,
     byTsaiWu: 1 / byTsaiWu,
   };
+  allFinite(Object.values(failure), 'strength ratio', '');
+  return failure;
 }
 
 const noGrowth = { temperatureChange: 0 as TemperatureDifference, moistureChange: 0 as Ratio };

@@ -39,8 +39,9 @@ export function maximumStressRatio(input: MaximumStressRatioInput): number {
     shareOf(input.acrossStress, input.acrossTension, input.acrossCompression),
     Math.abs(input.shearStress) / input.shearStrength,
   );
-  finite(1 / used, 'strength ratio', '');
-  return 1 / used;
+  const ratio = 1 / used;
+  finite(ratio, 'strength ratio', '');
+  return ratio;
 }
 
 export const maximumStressRatioFormula = /* @__PURE__ */ formula<MaximumStressRatioInput, number>({

@@ -31,8 +31,9 @@ export interface ReducedStiffness {
 export function reducedStiffness(input: ReducedStiffnessInput): ReducedStiffness {
   checkPly(input);
   const [q11, q12, q22, q66] = reducedOf(input);
-  allFinite([q11, q12, q22], 'stiffness', 'Pa');
-  return { q11: q11 as Modulus, q12: q12 as Modulus, q22: q22 as Modulus, q66: q66 as Modulus };
+  const stiffness = { q11: q11 as Modulus, q12: q12 as Modulus, q22: q22 as Modulus, q66: q66 as Modulus };
+  allFinite(Object.values(stiffness), 'stiffness', 'Pa');
+  return stiffness;
 }
 
 export const reducedStiffnessFormula = /* @__PURE__ */ formula<ReducedStiffnessInput, ReducedStiffness>({

@@ -38,8 +38,7 @@ export function turnedStiffness(input: TurnedStiffnessInput): TurnedStiffness {
   checkPly(input);
   checkAngle(input.angle, 'angle');
   const [q11, q12, q22, q16, q26, q66] = turnedOf(reducedOf(input), input.angle);
-  allFinite([q11, q12, q22, q16, q26, q66], 'stiffness', 'Pa');
-  return {
+  const stiffness = {
     q11: q11 as Modulus,
     q12: q12 as Modulus,
     q22: q22 as Modulus,
@@ -47,6 +46,8 @@ export function turnedStiffness(input: TurnedStiffnessInput): TurnedStiffness {
     q26: q26 as Modulus,
     q66: q66 as Modulus,
   };
+  allFinite(Object.values(stiffness), 'stiffness', 'Pa');
+  return stiffness;
 }
 
 export const turnedStiffnessFormula = /* @__PURE__ */ formula<TurnedStiffnessInput, TurnedStiffness>({

@@ -39,13 +39,15 @@ export function pressureIgnoredAxial(input: PressureIgnoredAxialInput): GaugePre
   positive(eps, 'allowableStrain', '');
   nonNegative(F, 'externalForce', 'N');
   if (!pressureIgnoredAxialHasLimit(input)) {
-    const constraint = `must be below ${Ec / (2 * Ea)}: above it the hoop load shortens the pipe more than the end load lengthens it, and no pressure reaches the axial strain`;
-    refuse({ code: 'no-solution', parameter: 'poissonRatio', value: nu, unit: '', constraint });
+    const constraint =
+      'must be below {limit}: above it the hoop load shortens the pipe more than the end load lengthens it, and no pressure reaches the axial strain';
+    refuse({ code: 'no-solution', parameter: 'poissonRatio', value: nu, unit: '', constraint, limit: Ec / (2 * Ea) });
   }
   const left = eps * t - F / (Math.PI * D * Ea);
   if (!(left >= 0)) {
-    const constraint = `must be at most ${eps * t * Math.PI * D * Ea} N, which takes all of the axial strain`;
-    refuse({ code: 'no-solution', parameter: 'externalForce', value: F, unit: 'N', constraint });
+    const constraint = 'must be at most {limit}, which takes all of the axial strain';
+    const limit = eps * t * Math.PI * D * Ea;
+    refuse({ code: 'no-solution', parameter: 'externalForce', value: F, unit: 'N', constraint, limit });
   }
   const P = left / (D * (1 / (4 * Ea) - nu / (2 * Ec)));
   finite(P, 'pressure', 'Pa');

@@ -24,8 +24,8 @@ export function pressureOfEndForce(input: PressureOfEndForceInput): GaugePressur
   positive(D, 'outsideDiameter', 'm');
   nonNegative(Fax, 'externalForce', 'N');
   if (Fax > F) {
-    const constraint = `must be at most the force that is held, ${F} N`;
-    refuse({ code: 'no-solution', parameter: 'externalForce', value: Fax, unit: 'N', constraint });
+    const constraint = 'must be at most the force that is held, {limit}';
+    refuse({ code: 'no-solution', parameter: 'externalForce', value: Fax, unit: 'N', constraint, limit: F });
   }
   const P = (4 * (F - Fax)) / (Math.PI * D * D);
   finite(P, 'pressure', 'Pa');

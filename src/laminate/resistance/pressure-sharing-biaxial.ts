@@ -67,12 +67,13 @@ export function pressureSharingBiaxial(input: PressureSharingBiaxialInput): Gaug
       const [none, each] = responseOf(stiffness, bound, 0, force / (Math.PI * D));
       const byPressure = (unitNone + unitEach * t) / determinant;
       const byForce = (none + each * t) / determinant;
-      if (byPressure > 0) least = Math.min(least, (bound.limit - byForce) / byPressure);
+      const left = bound.limit - byForce;
+      if (left < 0) {
+        const constraint = 'must leave something of both stresses of the pipe and both strains for the pressure';
+        refuse({ code: 'no-solution', parameter: 'externalForce', value: externalForce, unit: 'N', constraint });
+      }
+      if (byPressure > 0) least = Math.min(least, left / byPressure);
     }
-  }
-  if (least < 0) {
-    const constraint = 'must leave something of both stresses of the pipe and both strains for the pressure';
-    refuse({ code: 'no-solution', parameter: 'externalForce', value: externalForce, unit: 'N', constraint });
   }
   finite(least, 'pressure', 'Pa');
   return least as GaugePressure;

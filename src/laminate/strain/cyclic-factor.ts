@@ -1,4 +1,4 @@
-import { formula, positive, refuse, wholeNumber, within } from '../../formula/index.js';
+import { finite, formula, positive, refuse, wholeNumber, within } from '../../formula/index.js';
 
 export interface CyclicFactorInput {
   readonly cycles: number;
@@ -49,13 +49,15 @@ export function cyclicFactor(input: CyclicFactorInput): number {
   }
   if (N <= N1) return 1;
   const bracket = a * Math.log10(N) - b;
-  if (!(bracket > 0 && bracket < Number.POSITIVE_INFINITY)) {
+  finite(bracket, 'bracket under the root', '');
+  if (!(bracket > 0)) {
     refuse({
       code: 'outside-validity',
       parameter: 'cycles',
       value: N,
       unit: '',
-      constraint: `must be above ${10 ** (b / a)}, where the form with these constants begins`,
+      constraint: 'must be above {limit}, where the form with these constants begins',
+      limit: 10 ** (b / a),
     });
   }
   const raw = Math.sqrt(R * R + (1 - R * R) / bracket);
