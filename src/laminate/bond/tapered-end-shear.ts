@@ -62,15 +62,10 @@ export function taperedEndShear(input: TaperedEndShearInput): Stress {
   }
   // No shear at the far end: the last two forces are alike.
   let force = rest / (1 - share);
-  let most = 0;
-  for (let i = passed.length - 1; i >= 0; i--) {
-    const [part, left] = passed[i] as readonly [number, number];
-    const here = part * force + left;
-    most = Math.max(most, (force - here) / dx);
-    force = here;
-  }
-  // At the tip itself the shear is that of the first half step and the slope of the shear there.
-  const stress = Math.max(most, force / dx + (eps * dx) / (2 * give));
+  for (const [part, left] of passed.toReversed()) force = part * force + left;
+  // The outer layer grows from its tip on, and its force lags behind: the shear is greatest at the tip, where it is that of
+  // the first half step and the slope of the shear there.
+  const stress = force / dx + (eps * dx) / (2 * give);
   finite(stress, 'shear stress', 'Pa');
   return stress as Stress;
 }

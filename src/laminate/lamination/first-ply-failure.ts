@@ -70,15 +70,15 @@ export function firstPlyFailure(input: FirstPlyFailureInput): FirstPlyFailure {
     byTsaiWu = Math.max(byTsaiWu, tsaiWuUse(state, ply));
   }
   const [e] = respond(plateOf(plies), loads, [0, 0, 0]);
-  for (const value of [1 / byStrain, 1 / byTsaiWu, e[0] / byStrain, e[1] / byStrain])
-    finite(value, 'strength ratio', '');
-  return {
+  const found = {
     byStrain: 1 / byStrain,
     ply: first,
     strainX: (e[0] / byStrain) as Strain,
     strainY: (e[1] / byStrain) as Strain,
     byTsaiWu: 1 / byTsaiWu,
   };
+  for (const value of Object.values(found)) finite(value, 'strength ratio', '');
+  return found;
 }
 
 const noGrowth = { temperatureChange: 0 as TemperatureDifference, moistureChange: 0 as Ratio };
