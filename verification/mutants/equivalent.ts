@@ -6,6 +6,8 @@ import { equivalentInCure } from './equivalent-in-cure.js';
 import { equivalentInFound } from './equivalent-in-found.js';
 import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
+import { equivalentInLaminateRoom } from './equivalent-in-laminate-room.js';
+import { equivalentInPipe } from './equivalent-in-pipe.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
 import { equivalentInSite } from './equivalent-in-site.js';
@@ -110,6 +112,8 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInFound,
   ...equivalentInJob,
   ...equivalentInLaminate,
+  ...equivalentInLaminateRoom,
+  ...equivalentInPipe,
   ...equivalentInPlan,
   ...equivalentInRooms,
   ...equivalentInSite,
