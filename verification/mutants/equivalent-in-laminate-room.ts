@@ -55,6 +55,14 @@ export const equivalentInLaminateRoom: readonly Equivalent[] = [
     'pressure adds nothing only along a pipe without end load, where the force is a push or none: no bound either way',
     [['byPressure > 0', 'byPressure >= 0']],
   ),
+  ...alike(
+    at('resistance/pressure-sharing-biaxial'),
+    'what a force leaves holds pi: none leaves nothing to the last digit',
+    [['least < 0', 'least <= 0']],
+  ),
+  ...alike(at('thickness/thickness-sharing-biaxial'), 'a limit that is touched in one root holds at any thickness', [
+    ['inside < 0', 'inside <= 0'],
+  ]),
   ...alike(at('strain/default-strains'), ROW, [['candidate.life < row.life', 'candidate.life <= row.life']]),
   ...alike(at('strain/performance-factor'), ROW, [['candidate.life < row.life', 'candidate.life <= row.life']]),
   ...alike(at('strain/default-strains'), 'a quotient less 1 is never the number that 0.05 is, to the last digit', [

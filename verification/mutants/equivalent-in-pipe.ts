@@ -161,7 +161,7 @@ export const equivalentInPipe: readonly Equivalent[] = [
       ['1 - BOUND_SLACK', '1 + BOUND_SLACK'],
     ],
   ),
-  ...alike(WEAKEST, `${MORE}: the block with the last point is never passed over`, [['i < n - 1', 'i <= n - 1']]),
+  ...alike(WEAKEST, `${MORE}: the block with the last point is never passed over`, [['n - 2', 'n + 2']]),
   ...alike(WEAKEST, DROPPED, [
     ['i < level.length', 'i <= level.length'],
     ['cell < bounds.length', 'cell <= bounds.length'],

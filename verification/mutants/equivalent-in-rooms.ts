@@ -1,4 +1,4 @@
-import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { alike, type Equivalent, TIE } from './alike.js';
 
 /** Changes of the formulas that nothing can tell from the original. */
 

@@ -136,7 +136,7 @@ function canHoldWeaker(
 function steepestOf(positions: Float64Array, loss: Float64Array): Float64Array[] {
   const n = positions.length;
   const steps = new Float64Array(n);
-  for (let i = 0; i < n - 1; i++) {
+  for (let i = n - 2; i >= 0; i--) {
     const width = (positions[i + 1] as number) - (positions[i] as number);
     steps[i] = ((loss[i + 1] as number) - (loss[i] as number)) / width;
   }
