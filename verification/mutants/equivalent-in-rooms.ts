@@ -1,4 +1,4 @@
-import { alike, type Equivalent, KNOWN, TIE } from './alike.js';
+import { alike, type Equivalent, TIE } from './alike.js';
 
 /** Changes of the formulas that nothing can tell from the original. */
 
@@ -37,30 +37,6 @@ export const equivalentInRooms: readonly Equivalent[] = [
   ...alike('src/cure/wait/makers-rows.ts', 'what is written beyond the end of the list is dropped', [
     ['at < tree.length', 'at <= tree.length'],
   ]),
-  ...alike('src/pipe/api579/assess-api579.ts', 'a distance that is not there is the same as none', [
-    ['distanceToDiscontinuity === undefined', 'false'],
-  ]),
-  ...alike('src/pipe/pressure-design/mawp-all.ts', 'no wall stands behind the last: the loop ends there too', [
-    ['row < rows', 'row <= rows'],
-  ]),
-  ...alike(
-    'src/pipe/remaining-strength/assess-by-method.ts',
-    `${KNOWN}: what is wrong in itself is refused before any method`,
-    [["!isCalculationError(error) || error.code === 'invalid-input'", 'false']],
-  ),
-  ...alike('src/pipe/remaining-strength/depth-profile.ts', QUICK, [
-    ['!(Number.isFinite(position) && position > previous)', 'true'],
-  ]),
-  ...alike(
-    'src/pipe/remaining-strength/weakest-sub-length.ts',
-    'what is looked at first, and in blocks of what size, spares time: the same sub-lengths are bounded or looked at',
-    [
-      ['n / FIRST_LOOK', 'n * FIRST_LOOK'],
-      ['stride > 1', 'stride <= 1'],
-      ['i + stride', 'i - stride'],
-      ['power <= SMALLEST', 'true'],
-    ],
-  ),
   ...alike(
     'src/resin/ply/burn-off.ts',
     'parts of one whole: their sum leaves what a number holds only where one of them does',

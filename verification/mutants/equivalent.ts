@@ -7,6 +7,7 @@ import { equivalentInFound } from './equivalent-in-found.js';
 import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInLaminateRoom } from './equivalent-in-laminate-room.js';
+import { equivalentInPipe } from './equivalent-in-pipe.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
 import { equivalentInSite } from './equivalent-in-site.js';
@@ -112,6 +113,7 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInJob,
   ...equivalentInLaminate,
   ...equivalentInLaminateRoom,
+  ...equivalentInPipe,
   ...equivalentInPlan,
   ...equivalentInRooms,
   ...equivalentInSite,

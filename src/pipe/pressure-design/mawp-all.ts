@@ -47,7 +47,7 @@ export function mawpAll(input: MawpAllInput, out: Float64Array): Float64Array {
   const thickest = D / 6;
   const row =
     tsl === 0 ? fillPlain(wallThickness, out, 2 * S * E, D, 2 * Y) : fill(wallThickness, out, 2 * S * E, D, 2 * Y, tsl);
-  if (row < rows) refuseRow(wallThickness[row] as number, row, tsl, thickest);
+  if (row !== rows) refuseRow(wallThickness[row] as number, row, tsl, thickest);
   return out;
 }
 

@@ -32,9 +32,11 @@ function byChoice({ input, recorder }: RemainingStrengthJob, choice: FlowStressC
 }
 
 function known(tensileStrength: Stress | undefined): Stress {
-  if (tensileStrength !== undefined) return tensileStrength;
   const constraint = 'must be given for a flow stress between yield and tensile strength';
-  return refuse({ code: 'outside-validity', parameter: 'tensileStrength', value: 'missing', unit: '', constraint });
+  return (
+    tensileStrength ??
+    refuse({ code: 'outside-validity', parameter: 'tensileStrength', value: 'missing', unit: '', constraint })
+  );
 }
 
 /** What the choice of the flow stress warns of. */

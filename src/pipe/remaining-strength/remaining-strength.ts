@@ -92,8 +92,8 @@ function leastFailure(
     if (least === undefined || result.failurePressure < least) least = result.failurePressure;
   }
   // The axial direction alone says nothing of the hoop one.
-  if (least === undefined || across.failurePressure === undefined) return undefined;
-  return across.failurePressure < least ? across.failurePressure : least;
+  const along = across.failurePressure;
+  return least !== undefined && along !== undefined && along < least ? along : least;
 }
 
 function lowest(methods: readonly MethodResult[]): MethodInside {
@@ -129,7 +129,7 @@ function explain(
   if (recorder === undefined) return;
   for (const result of methods) if (!result.inside) decide(recorder, `${result.method} left out`, result.because);
   const because =
-    asked === undefined || chosen.method !== asked
+    chosen.method !== asked
       ? 'lowest safe pressure of what counts here'
       : 'named by the case, and not above what the pipe carries along itself';
   decide(recorder, `Remaining strength by ${chosen.method}`, because);

@@ -62,7 +62,7 @@ export function weakestSubLength(
     steepest: steepestOf(positions, loss),
     least: Number.POSITIVE_INFINITY,
     from: 0,
-    to: n - 1,
+    to: 0,
   };
   // What is nearly the least, before blocks are bounded by it; few points have no use for it.
   const stride = Math.ceil(n / FIRST_LOOK);
@@ -127,7 +127,7 @@ function canHoldWeaker(
   const slope = Math.max(slopes[start >> power] as number, slopes[end >> power] as number);
   const share = Math.max(between / inner, (between + slope * (outer - inner)) / outer) / wall;
   // Without a loss the ratio is 1, which is never below what has been found.
-  if (share <= 0) return least > 1;
+  if (share <= 0) return false;
   const M = highest[Math.trunc(outer * perCell)] as number;
   return !((1 - share) * M * (1 - BOUND_SLACK) >= least * (M - share));
 }
@@ -136,7 +136,7 @@ function canHoldWeaker(
 function steepestOf(positions: Float64Array, loss: Float64Array): Float64Array[] {
   const n = positions.length;
   const steps = new Float64Array(n);
-  for (let i = 0; i < n - 1; i++) {
+  for (let i = n - 2; i >= 0; i--) {
     const width = (positions[i + 1] as number) - (positions[i] as number);
     steps[i] = ((loss[i + 1] as number) - (loss[i] as number)) / width;
   }

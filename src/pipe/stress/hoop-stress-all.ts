@@ -38,7 +38,7 @@ export function hoopStressAll(input: HoopStressAllInput, out: Float64Array): Flo
     if (!(t > floor && t < half)) break;
     out[row] = load / (2 * t);
   }
-  if (row < rows) refuseRow(wallThickness[row] as number, row, half);
+  if (row !== rows) refuseRow(wallThickness[row] as number, row, half);
   return out;
 }
 
