@@ -26,11 +26,20 @@ export const equivalentInCure: readonly Equivalent[] = [
     ['1e-9 * (1 + fine)', '1e-9 / (1 + fine)'],
   ]),
   ...alike(kinetics('programme'), 'how far the next step reaches is tried anew by its two halves', [
-    ['error < 1e-11', 'true'],
     ['error < 1e-11', 'error <= 1e-11'],
-    ['error < 1e-11', 'error >= 1e-11'],
     ['Math.min(1, 2 * by)', 'Math.max(1, 2 * by)'],
     ['2 * by', '2 / by'],
+  ]),
+  ...alike(
+    kinetics('programme'),
+    'a last resort: what stalls goes back, and what is too large ends in a step of nothing',
+    [
+      ['steps > 1e5', 'false'],
+      ['steps++', 'steps--'],
+    ],
+  ),
+  ...alike(kinetics('programme'), 'what no step is short enough for then ends by the number of steps', [
+    ['by === 0', 'false'],
   ]),
   ...alike(kinetics('programme'), `${KNOWN}: the switch lies between the ends of the step`, [
     [

@@ -55,10 +55,11 @@ export function march(law: KineticLaw, from: ProgrammePoint, to: ProgrammePoint,
     single(at + by / 2, single(at, value, by / 2), by / 2);
   for (let steps = 0; x < 1 && v < COMPLETE; steps++) {
     const by = Math.min(h, 1 - x);
+    // A law that goes back has stalled; a rate for which no step is short enough is too large.
+    if (slope(x, v) < 0 || by === 0 || steps > 1e5) tooHard(v);
     const [rough, fine] = [single(x, v, by), double(x, v, by)];
     const error = Math.abs(fine - rough);
     const isGood = Number.isFinite(fine) && fine >= v && error <= 1e-9 * (1 + fine);
-    if (steps > 1e5) tooHard(v);
     if (!isGood) {
       h = by / 2;
       continue;

@@ -118,6 +118,15 @@ describe('a law of cure at the edge of its span', () => {
     near(left, 1 / (1 + 1e9), 1e-5);
   });
 
+  it('stays where it is in no time, and where it is too cold for any rate', () => {
+    const first = { law: 'n-th order', ...steady, n: 1 } as const;
+    const corner = (time: number, kelvin: number) => ({ time: time as Time, temperature: kelvin as Temperature });
+    const jump = [corner(0, 300), corner(0.35, 300), corner(0.35, 400), corner(0.7, 400)];
+    near(cure.degreeOfCureByLaw(first, jump, r(0)), -Math.expm1(-0.7));
+    const asleep = { ...first, activationEnergy: 1e6 as ActivationEnergy };
+    near(cure.degreeOfCureByLaw(asleep, held(1, 1e6), r(0.25)), 0.25, 1e-15);
+  });
+
   it('whose rate is beyond any number is refused, not done in no time', () => {
     const beyond = Number.MAX_VALUE as RateConstant;
     const law = { firstRate: beyond, secondRate: beyond, m: 0, n: 1, startConversion: r(0.1), conversion: r(0.5) };
