@@ -151,7 +151,7 @@ describe('the laminate is refused', () => {
     const before = refusal('cyclicFactor', { ...cycles, slope: 2, intercept: 10 });
     expect(before.code).toBe('outside-validity');
     expect(numberIn(before)).toBeCloseTo(1e5, 6);
-    expect(refusal('cyclicFactor', { ...cycles, slope: 1e308, intercept: 4 }).parameter).toBe('cycles');
+    expect(refusal('cyclicFactor', { ...cycles, slope: 1e308, intercept: 4 }).parameter).toBe('bracket under the root');
   });
 
   it('where the default strain is too near to where it breaks, and not at that number', () => {
