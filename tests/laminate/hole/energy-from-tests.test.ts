@@ -27,11 +27,6 @@ describe('the energy of a bond from tests', () => {
     });
   });
 
-  it('takes as few as three tests where the case says so', () => {
-    expect(of({ tests: tests([10, 20, 30], () => 4e6), leastTests: 3, confidence: 0.5 })).toBeUndefined();
-    expect(of({ tests: tests([10, 20, 30], () => 4e6), leastTests: 2 })?.parameter).toBe('leastTests');
-  });
-
   it('takes no confidence of one', () => {
     const given = { tests: tests([10, 20, 30, 10, 20, 30, 10, 20, 30], () => 4e6), confidence: 1 };
     expect(of(given)).toMatchObject({ parameter: 'confidence', constraint: 'must be above 0 and below 1' });

@@ -68,3 +68,18 @@ it('a force that takes all of the strain leaves no pressure', () => {
     /no pressure reaches/,
   );
 });
+
+it('no pressure reaches the axial strain above half the ratio of the moduli, which the refusal names', () => {
+  const common = {
+    laminateThickness: length.mm(10),
+    outsideDiameter: length.mm(200),
+    hoopModulus: modulus.GPa(16),
+    axialModulus: modulus.GPa(20),
+    allowableStrain: strain.percent(0.25),
+    externalForce: 0 as Force,
+  };
+  expect(() => pressureIgnoredAxial({ ...common, poissonRatio: 0.401 })).toThrow(
+    expect.objectContaining({ code: 'no-solution', parameter: 'poissonRatio', limit: 0.4 }),
+  );
+  expect(pressureIgnoredAxial({ ...common, poissonRatio: 0.399 })).toBeGreaterThan(0);
+});
