@@ -179,10 +179,26 @@ describe('at a limit of the laminate', () => {
     expect(compute(id, given)).toBe(0);
   });
 
-  it('the cycles begin at ten to the intercept over the slope', () => {
-    expect(() => compute('cyclic-factor', { ...cyclic, slope: 2, intercept: 6, cycles: 2 })).toThrow(
-      expect.objectContaining({ limit: 1000 }),
-    );
+  const laid = { ...none, ...wall, ...moduli, laminateThickness: 0.01, poissonRatio: 0.2 };
+
+  it.each<readonly [string, string, Given, number]>([
+    [
+      'cycles, ten to the intercept over the slope',
+      'cyclic-factor',
+      { ...cyclic, slope: 2, intercept: 6, cycles: 2 },
+      1e3,
+    ],
+    [
+      'half of E_c/E_a',
+      'pressure-ignored-axial',
+      { ...laid, hoopModulus: 1e10, axialModulus: 2e10, poissonRatio: 0.3 },
+      0.25,
+    ],
+    ['eps t pi D E_a', 'pressure-ignored-axial', { ...laid, externalForce: 1e6 }, 1e5 * Math.PI],
+    ['8 F/(pi D^2)', 'pressure-of-equivalent', { ...shear, equivalentPressure: 0, shearForce: 1e5 * Math.PI }, 3.2e6],
+    ['the ceiling of the bond', 'thickness-wide-slot', { ...wideSlot, pressure: 1e9 }, ceiling],
+  ])('a refusal names the limit that is %s: %s', (_, id, given, limit) => {
+    expect(() => compute(id, given)).toThrow(expect.objectContaining({ limit: expect.closeTo(limit, 6) }));
   });
 
   it('a force that alone is too much has no pressure, also where pressure would relieve it', () => {
