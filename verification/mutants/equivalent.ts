@@ -4,6 +4,7 @@ import { equivalentInCase } from './equivalent-in-case.js';
 import { equivalentInFound } from './equivalent-in-found.js';
 import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
+import { equivalentInPipeRest } from './equivalent-in-pipe-rest.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
 import type { Mutant } from './instrument.js';
@@ -106,6 +107,7 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInFound,
   ...equivalentInJob,
   ...equivalentInLaminate,
+  ...equivalentInPipeRest,
   ...equivalentInPlan,
   ...equivalentInRooms,
 ];
