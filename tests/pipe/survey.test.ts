@@ -25,7 +25,11 @@ describe('hoop stress of a survey', () => {
   it('names the first bad reading', () => {
     for (const bad of [0, -0.001, Number.NaN, Number.POSITIVE_INFINITY, 0.254, 1e-320]) {
       const wallThickness = Float64Array.of(0.01, 0.009, bad, -1);
-      expect(() => hoopStressAll({ ...line, wallThickness }, new Float64Array(4))).toThrow('wallThickness[2] is');
+      for (const pressure of [line.pressure, gauge.MPa(0)])
+        if (bad !== 1e-320 || pressure > 0)
+          expect(() => hoopStressAll({ ...line, pressure, wallThickness }, new Float64Array(4))).toThrow(
+            'wallThickness[2] is',
+          );
     }
   });
 
@@ -57,14 +61,18 @@ describe('maximum allowable working pressure of a survey', () => {
   });
 
   it('names the first bad reading and what is wrong with it', () => {
-    const refusal = (bad: number) => {
-      const wallThickness = Float64Array.of(0.01, bad, -1);
-      return () => mawpAll({ ...vessel, supplementalThickness: length.mm(2), wallThickness }, new Float64Array(3));
-    };
-    expect(refusal(Number.NaN)).toThrow('wallThickness[1] is NaN m; must be a finite number above 0');
-    expect(refusal(-0.001)).toThrow('wallThickness[1] is -0.001 m; must be a finite number above 0');
-    expect(refusal(0.002)).toThrow('wallThickness[1] is 0.002 m; must be above the supplemental thickness');
-    expect(refusal(0.09)).toThrow('wallThickness[1] is 0.09 m; must be below D/6');
+    const sixth = vessel.outsideDiameter / 6;
+    for (const supplementalThickness of [length.mm(0), length.mm(2)]) {
+      const refusal = (bad: number) => {
+        const wallThickness = Float64Array.of(0.01, bad, -1);
+        return () => mawpAll({ ...vessel, supplementalThickness, wallThickness }, new Float64Array(3));
+      };
+      for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, 0, -0.001])
+        expect(refusal(bad)).toThrow(`wallThickness[1] is ${bad} m; must be a finite number above 0`);
+      for (const bad of [sixth, 0.09]) expect(refusal(bad)).toThrow('m; must be below D/6');
+      if (supplementalThickness > 0)
+        expect(refusal(0.002)).toThrow('wallThickness[1] is 0.002 m; must be above the supplemental thickness');
+    }
   });
 
   it('refuses an array of another length', () => {

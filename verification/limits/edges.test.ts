@@ -115,13 +115,14 @@ describe('forms that end', () => {
   });
 
   it('a survey may be as strong as a number can hold', () => {
-    const at = (allowableStress: number) =>
+    const at = (allowableStress: number, jointFactor = 1) =>
       mawpAll(
-        si({ outsideDiameter: 0.5, allowableStress, jointFactor: 1, wallThickness: Float64Array.of(0.01) }),
+        si({ outsideDiameter: 0.5, allowableStress, jointFactor, wallThickness: Float64Array.of(0.01) }),
         new Float64Array(1),
       );
     const most = Number.MAX_VALUE / 4;
     expect(() => at(most * (1 - 1e-9))).not.toThrow();
+    expect(() => at(most * (1 - 1e-9), 0.5)).not.toThrow();
     expect(() => at(most * (1 + 1e-9))).toThrow('4 allowableStress');
   });
 

@@ -50,9 +50,8 @@ export function nearestDiscontinuity(insideDiameter: number, correctedWall: numb
 export function checkThinnestPoint(shell: Api579Shell, measured: number, parameter: string): void {
   const { correctedWall, futureAllowance = 0, leastWall = 0.0013 } = shell;
   const left = measured - futureAllowance;
-  if (!(left >= 0.2 * correctedWall)) {
-    outside(parameter, measured, `must leave at least 0.2 of the corrected wall, ${0.2 * correctedWall} m`);
-  }
+  const fifth = 0.2 * correctedWall;
+  if (!(left >= fifth)) outside(parameter, measured, `must leave at least 0.2 of the corrected wall, ${fifth} m`);
   if (left < leastWall) outside(parameter, measured, `must leave at least ${leastWall} m of wall`);
 }
 

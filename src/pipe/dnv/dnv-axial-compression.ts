@@ -24,8 +24,8 @@ export interface DnvAxialCompressionInput extends PartWallDefect {
  * @param input.tensileStrength  s_u [Pa], > 0
  * @param input.axialStress      sigma_L, axial plus bending from outside loads on the full section [Pa], compression negative
  * @returns factor on the failure pressure, above 0 and at most 1
- * @throws CalculationError `invalid-input`; `outside-validity` for a depth over 0.85 of the wall, or where the form breaks down;
- *   `no-solution` when the compression alone uses up the section
+ * @throws CalculationError `invalid-input`; `outside-validity` for a depth over 0.85 of the wall; `no-solution` when the
+ *   compression alone uses up the section
  * @remarks The axial stress of the closed ends under pressure is not counted.
  * @see DNV-RP-F101 (2004), 8.3, as recalled
  */
@@ -39,19 +39,15 @@ export function dnvAxialCompression(input: DnvAxialCompressionInput): number {
   finite(sigma, 'axialStress', 'Pa');
   const x = d / t;
   const hoopShare = (1 - x) / (1 - x / Math.sqrt(1 + 0.31 * ((L / D) * (L / t))));
-  if (sigma >= -0.5 * S * hoopShare) return 1;
   const Ar = 1 - x * (c / (Math.PI * D));
   const numerator = 1 + sigma / (S * Ar);
   const denominator = 1 - hoopShare / (2 * Ar);
   if (!(numerator > 0)) {
-    const constraint = `must stay above ${-S * Ar} Pa, where the compression alone uses up the section at the defect`;
-    refuse({ code: 'no-solution', parameter: 'axialStress', value: sigma, unit: 'Pa', constraint });
+    const constraint = 'must be above {limit}, where the compression alone uses up the section at the defect';
+    refuse({ code: 'no-solution', parameter: 'axialStress', value: sigma, unit: 'Pa', constraint, limit: -S * Ar });
   }
-  if (!(denominator > 0)) {
-    const constraint = 'must be narrower: the correction for axial compression has no meaning for this depth and width';
-    refuse({ code: 'outside-validity', parameter: 'defectWidth', value: c, unit: 'm', constraint });
-  }
-  return Math.min(1, numerator / denominator);
+  // A denominator of 0 or less lies below the numerator: such a section never needs the reduction before it is used up.
+  return numerator < denominator ? numerator / denominator : 1;
 }
 
 export const dnvAxialCompressionFormula = /* @__PURE__ */ formula<DnvAxialCompressionInput, number>({

@@ -26,8 +26,9 @@ export function joinedExtent(input: JoinedExtentInput): Length {
   nonNegative(e, 'extent', 'm');
   nonNegative(r1, 'farthest', 'm');
   nonNegative(r2, 'second', 'm');
-  finite(e + r1 + r2, 'joined extent', 'm');
-  return (e + r1 + r2) as Length;
+  const joined = e + r1 + r2;
+  finite(joined, 'joined extent', 'm');
+  return joined as Length;
 }
 
 export const joinedExtentFormula = /* @__PURE__ */ formula<JoinedExtentInput, Length>({

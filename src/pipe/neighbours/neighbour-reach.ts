@@ -21,8 +21,9 @@ export function neighbourReach(input: NeighbourReachInput): Length {
   const { gap: g, extent: e } = input;
   nonNegative(g, 'gap', 'm');
   nonNegative(e, 'extent', 'm');
-  finite(g + e, 'reach', 'm');
-  return (g + e) as Length;
+  const reach = g + e;
+  finite(reach, 'reach', 'm');
+  return reach as Length;
 }
 
 export const neighbourReachFormula = /* @__PURE__ */ formula<NeighbourReachInput, Length>({

@@ -34,8 +34,9 @@ export function criticalThroughWallLength(input: CriticalThroughWallLengthInput)
   positive(P, 'pressure', 'Pa');
   const M = ((2 * t) / D) * (S / P);
   if (!(M > 1)) {
-    const constraint = `must be below ${((2 * t) / D) * S} Pa, where the hoop stress reaches the flow stress`;
-    refuse({ code: 'no-solution', parameter: 'pressure', value: P, unit: 'Pa', constraint });
+    const constraint = 'must be below {limit}, where the hoop stress reaches the flow stress';
+    const limit = ((2 * t) / D) * S;
+    refuse({ code: 'no-solution', parameter: 'pressure', value: P, unit: 'Pa', constraint, limit });
   }
   const length = Math.sqrt(lengthParameter(M)) * (Math.sqrt(D) * Math.sqrt(t));
   finite(length, 'critical length', 'm');
