@@ -8,7 +8,6 @@ import { equivalentInJob } from './equivalent-in-job.js';
 import { equivalentInLaminate } from './equivalent-in-laminate.js';
 import { equivalentInLaminateRoom } from './equivalent-in-laminate-room.js';
 import { equivalentInPipe } from './equivalent-in-pipe.js';
-import { equivalentInPipeRest } from './equivalent-in-pipe-rest.js';
 import { equivalentInPlan } from './equivalent-in-plan.js';
 import { equivalentInRooms } from './equivalent-in-rooms.js';
 import { equivalentInSite } from './equivalent-in-site.js';
@@ -115,7 +114,6 @@ export const equivalents: readonly Equivalent[] = [
   ...equivalentInLaminate,
   ...equivalentInLaminateRoom,
   ...equivalentInPipe,
-  ...equivalentInPipeRest,
   ...equivalentInPlan,
   ...equivalentInRooms,
   ...equivalentInSite,
