@@ -1,7 +1,7 @@
 import { refuse } from '../../formula/index.js';
 import { notNearSize, strangeDiameter } from '../../pipe/tables/strange-diameter.js';
 import { tinyLoad } from '../../pipe/tables/tiny-load.js';
-import { exactly, type Length, type Line, saidIn } from '../../quantity/index.js';
+import { exactly, type Length, type Line, line, saidIn } from '../../quantity/index.js';
 import { outsideUsual, slipsInto, withSlips } from '../../quantity/slips.js';
 import { practice } from '../../rules/index.js';
 import { siUnitOf, type Unusual } from '../case/check-case.js';
@@ -18,6 +18,37 @@ export function warnOfSlips(work: Workbook, unusual: readonly Unusual[], { stric
   const path = work.case.pipe.outsideDiameter === undefined ? 'pipe.circumference' : 'pipe.outsideDiameter';
   if (!unusual.some((each) => each.path === path)) warnOfDiameter(work, path, strict === true);
   warnOfTinyLoads(work, strict === true);
+  warnOfSwaps(work, strict === true);
+}
+
+/** Two numbers that stand beside each other, and are more often swapped than right. */
+function warnOfSwaps(work: Workbook, strict: boolean): void {
+  const { resin, filler, loads } = work.case;
+  for (const [path, mixed] of [
+    ['resin.parts.hardener', resin],
+    ['filler.parts.hardener', filler],
+  ] as const) {
+    if (mixed === 'none') continue;
+    const { base, hardener } = mixed.parts;
+    warnOfSwap(work, strict, path, ['number', hardener, base], 'more hardener than base');
+  }
+  const { soil } = loads;
+  if (soil === 'none' || soil.waterAbove === 'none') return;
+  const deep = ['length', soil.waterAbove, soil.cover] as const;
+  warnOfSwap(work, strict, 'loads.soil.waterAbove', deep, 'water above the surface of the soil');
+}
+
+function warnOfSwap(
+  work: Workbook,
+  strict: boolean,
+  path: string,
+  [kind, value, other]: readonly [kind: 'number' | 'length', value: number, other: number],
+  means: string,
+): void {
+  if (value <= other) return;
+  if (strict) refuseUnusual(path, kind, value, `must be at most ${other}, or there is ${means}`);
+  const amounts = [exactly(path, kind, value), exactly('the other', kind, other)] as const;
+  say(work, path, line(`${path} is {0} and the other {1}, which is ${means}: they may be swapped`, ...amounts));
 }
 
 /** A load far below the scale of the pipe is more often written in a unit a thousand times too small. */

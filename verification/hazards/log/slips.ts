@@ -10,6 +10,8 @@ const slips = [
   'a diameter for a circumference',
   'newton metre for kilonewton metre',
   'newton for kilonewton',
+  'hardener for base',
+  'hardener for base of the filler',
 ];
 
 /** What one field shows by itself. */

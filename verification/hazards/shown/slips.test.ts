@@ -27,6 +27,8 @@ const slips: readonly (readonly [what: string, field: string, changes: Paths, va
   ],
   ['newton metre for kilonewton metre', 'loads.bendingMoment', { 'loads.bendingMoment': '18 N m' }, 18],
   ['newton for kilonewton', 'loads.axialForce', { 'loads.axialForce': '40 N' }, 40],
+  ['hardener for base', 'resin.parts.hardener', { 'resin.parts': { base: 30, hardener: 100 } }, 100],
+  ['hardener for base of the filler', 'filler.parts.hardener', { 'filler.parts': { base: 25, hardener: 100 } }, 100],
 ];
 
 /** The field that a case is refused for; nothing where it is let in. */
