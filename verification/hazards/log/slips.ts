@@ -10,6 +10,7 @@ const slips = [
   'a diameter for a circumference',
   'newton metre for kilonewton metre',
   'newton for kilonewton',
+  'ground water for cover',
   'hardener for base',
   'hardener for base of the filler',
 ];

@@ -28,6 +28,15 @@ const slips: readonly (readonly [what: string, field: string, changes: Paths, va
   ['newton metre for kilonewton metre', 'loads.bendingMoment', { 'loads.bendingMoment': '18 N m' }, 18],
   ['newton for kilonewton', 'loads.axialForce', { 'loads.axialForce': '40 N' }, 40],
   ['hardener for base', 'resin.parts.hardener', { 'resin.parts': { base: 30, hardener: 100 } }, 100],
+  [
+    'ground water for cover',
+    'loads.soil.waterAbove',
+    {
+      'loads.soil': { cover: '0.4 m', density: '2000 kg/m3', waterAbove: '1.4 m', traffic: 'none' },
+      'pipe.cathodicProtection': 'none',
+    },
+    1.4,
+  ],
   ['hardener for base of the filler', 'filler.parts.hardener', { 'filler.parts': { base: 25, hardener: 100 } }, 100],
 ];
 
