@@ -354,6 +354,13 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'chosen',
     because: 'laying by hand spreads a ply by some tenths of its thickness; beyond it one of the readings is wrong',
   },
+  taperMayLack: {
+    name: 'share of the designed taper that a record may lack',
+    kind: 'ratio',
+    value: 0.5 as Ratio,
+    tag: 'chosen',
+    because: 'nobody finds a feathered edge to the centimetre; less than half a taper is nearer to a blunt end',
+  },
   wallReadingsApart: {
     name: 'how far two readings of one wall may lie apart',
     kind: 'length',

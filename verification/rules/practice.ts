@@ -51,6 +51,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['leastSafetyFactor', '1.25', 'chosen', '1.25 is the recalled least of B31G-2009'],
   ['neighbourCollapseFactor', '3', 'chosen', 'as the laminate: factor 3 on ring buckling'],
   ['layerReadingsApart', '25 %', 'chosen', none],
+  ['taperMayLack', '50 %', 'chosen', none],
   ['wallReadingsApart', '0.1 mm', 'chosen', none],
   ['steepestTape', '15 deg', 'chosen', none],
   ['pipeSizeTolerance', '1.5 %', 'chosen', none],

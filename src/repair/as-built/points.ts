@@ -11,6 +11,7 @@ import { thermometerErrorOf } from '../mix-and-cure/steel-temperatures.js';
 import { coldestForCure, hottestForCure } from '../site/span-of-cure.js';
 import { laidLength } from '../wrap/wrap.js';
 import { extentAsLaid, tooThick } from './as-laid.js';
+import { countedAsLaid, fibreThickness } from './counted.js';
 import { isFarBeyond } from './far-beyond.js';
 import type { AsBuiltPoint, AsBuiltPointName, AsBuiltRecord } from './record.js';
 
@@ -56,8 +57,7 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
     const text = 'the laminate is too thick for the equations of a thin one, beyond which nothing is designed';
     return { point: 'thickness', verdict: 'does not meet', text, ...(found && { found }), ...(limit && { limit }) };
   }
-  const { resinRichThickness: rich = 0 as Length } = record.inspection ?? {};
-  const fibre = missingTo(rich, thickness);
+  const fibre = fibreThickness(record) ?? thickness;
   if (!reaches(fibre, least))
     return {
       point: 'thickness',
@@ -66,17 +66,26 @@ export function thicknessPoint(design: Designed, record: AsBuiltRecord): AsBuilt
       found: { name: 'thickness without the resin-rich layer', kind: 'length', value: fibre },
       limit: { name: 'least thickness', kind: 'length', value: least, toward: 'up' },
     };
-  // Where layers are missing that decides, and the rating counts the lesser of the two readings.
+  // Where layers are missing that decides.
   if (layers === undefined || layers < laminate.plies) return point;
   const asCounted = laidThickness({ plies: layers, plyThickness });
-  if (agreeWithin(thickness, asCounted, practice.layerReadingsApart.value)) return point;
+  if (!agreeWithin(thickness, asCounted, practice.layerReadingsApart.value))
+    return {
+      ...notShown(
+        'thickness',
+        'the thickness contradicts the layers that were counted at the thickness of a ply: one of these readings is wrong, count and measure again',
+      ),
+      found: { name: 'thickness', kind: 'length', value: thickness },
+      limit: { name: 'thickness of the layers counted', kind: 'length', value: asCounted },
+    };
+  const counted = countedAsLaid(design, record) ?? fibre;
+  if (reaches(counted, laminate.thickness.value)) return point;
   return {
-    ...notShown(
-      'thickness',
-      'the thickness contradicts the layers that were counted at the thickness of a ply: one of these readings is wrong, count and measure again',
-    ),
-    found: { name: 'thickness', kind: 'length', value: thickness },
-    limit: { name: 'thickness of the layers counted', kind: 'length', value: asCounted },
+    point: 'thickness',
+    verdict: 'does not meet',
+    text: 'the layers that were counted fall short at the thickness of a ply: whatever else was measured is resin',
+    found: { name: 'thickness of the layers counted', kind: 'length', value: counted },
+    limit: { name: 'least thickness', kind: 'length', value: laminate.thickness.value, toward: 'up' },
   };
 }
 
@@ -96,11 +105,14 @@ export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPo
   // Where the length falls short that decides.
   if (point.verdict !== 'meets' || !reaches(totalLength, laid.totalLength)) return point;
   const { defectLength, taper: taperLength } = laid;
-  if (reaches(leastOverlap, overlapLeft({ totalLength, defectLength, taperLength: 0 as Length })))
-    return notShown(
-      'overlap',
-      'the overlap leaves no taper on the length that was measured: ends without one peel, or one of these readings is wrong, measure again',
-    );
+  // Overlap and taper share what lies beside the defect: without the one the length leaves the other.
+  const left = overlapLeft({ totalLength, defectLength, taperLength: leastOverlap });
+  if (!agreeWithin(Math.min(left, taperLength), taperLength, practice.taperMayLack.value))
+    return {
+      ...notShown('overlap', STEEP),
+      found: { name: 'taper left', kind: 'length', value: left },
+      limit: { name: 'taper as designed', kind: 'length', value: taperLength },
+    };
   const most = overlapLeft({ totalLength, defectLength, taperLength });
   if (leastOverlap <= most || agreeWithin(leastOverlap, most, practice.layerReadingsApart.value)) return point;
   return notShown(
@@ -108,6 +120,9 @@ export function overlapPoint(design: Designed, record: AsBuiltRecord): AsBuiltPo
     'the overlap does not fit into the length that was measured: one of these readings is wrong, measure again',
   );
 }
+
+const STEEP =
+  'the overlap leaves too little of the designed taper on the length that was measured: steep ends peel, or one of these readings is wrong, measure again';
 
 function measured(
   point: 'thickness' | 'length' | 'overlap',

@@ -1,6 +1,5 @@
 import {
   bondForce,
-  countedThickness,
   laidThickness,
   overlapLeft,
   pressureOfEndForce,
@@ -19,6 +18,7 @@ import { rateLaid } from '../laminate/rate-laid.js';
 import { checkLimits } from '../limits/limits.js';
 import { allowStrains } from '../limits/strains.js';
 import { extentAsLaid, plannedThickness, tooThick } from './as-laid.js';
+import { countedAsLaid } from './counted.js';
 import type { AsBuiltPoint, AsBuiltRating, AsBuiltRecord } from './record.js';
 import { testedAsLaid } from './tested-as-laid.js';
 import { unrated } from './unrated.js';
@@ -97,19 +97,15 @@ function leastOf(bounds: readonly Bound[]): Bound {
   return bounds.reduce((least, each) => (each.pressure < least.pressure ? each : least));
 }
 
-/** What lies on the pipe, on the safe side: the lesser of what was measured and of the layers that were counted. */
+/** What lies on the pipe, on the safe side. */
 function laidBy(design: Designed, record: AsBuiltRecord, extent: ExtentDesign): Laid | undefined {
-  const { layers, thickness, length, leastOverlap } = record;
-  if (layers === undefined || thickness === undefined || leastOverlap === undefined) return undefined;
-  const { plyThickness: systemPly } = design.case.laminate;
-  const { plyThickness = systemPly } = record;
+  const { length, leastOverlap } = record;
+  const thickness = countedAsLaid(design, record);
+  if (thickness === undefined || leastOverlap === undefined) return undefined;
   const { defectLength, taper: taperLength } = extent;
   const byLength =
     length === undefined ? leastOverlap : overlapLeft({ totalLength: length, defectLength, taperLength });
-  return {
-    thickness: countedThickness({ plies: layers, measuredThickness: thickness, plyThickness, systemPly }),
-    overlap: Math.min(byLength, leastOverlap) as Length,
-  };
+  return { thickness, overlap: Math.min(byLength, leastOverlap) as Length };
 }
 
 function tooLittle({ laminate }: Designed, { rules }: Workbook, laid: Laid, plyThickness: Length): string | undefined {

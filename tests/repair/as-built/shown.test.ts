@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { length, temperature, time } from '../../../src/quantity/index.js';
 import { type AsBuiltPointName, compareAsBuilt, type Designed } from '../../../src/repair/index.js';
 import { madeOf } from '../../faults/answers.js';
-import { bend, loss, type Paths, quietLoss, slot, withPaths } from '../../faults/cases.js';
+import { bend, leak, loss, type Paths, quietLoss, slot, withPaths } from '../../faults/cases.js';
 import { compared, goodRecord, pointOf } from '../../faults/records.js';
 import { designed } from '../by-use.js';
 import { waterTape } from '../plan-cases.js';
@@ -37,6 +37,15 @@ describe('the numbers of a point', () => {
       thickness.value,
     ],
     [
+      'layers that are thinner on their witness',
+      wallLoss,
+      'thickness',
+      { plyThickness: 0.7e-3 },
+      11 * 0.7e-3,
+      thickness.value,
+    ],
+    ['an overlap that runs into the taper', wallLoss, 'overlap', { leastOverlap: 0.249 }, 0.0006, 0.048],
+    [
       'a thickness that contradicts the layers',
       wallLoss,
       'thickness',
@@ -58,6 +67,38 @@ describe('the numbers of a point', () => {
     expect(point?.found?.value).toBeCloseTo(found, 9);
     if (limit === undefined) expect(point?.limit).toBeUndefined();
     else expect(point?.limit?.value).toBeCloseTo(limit, 9);
+  });
+});
+
+describe('the thickness that counts as laid', () => {
+  it.each([
+    ['a wall loss', wallLoss],
+    ['a leak', madeOf(leak)],
+  ])('is that of the layers at the ply of their witness, where that is less: %s', (_, design) => {
+    const { plies, thickness: needed } = design.laminate;
+    const at = (each: number) => pointsIn(design, { plyThickness: each / plies }, 'thickness')[0]?.verdict;
+    expect([at(needed.value * 1.001), at(needed.value * 0.999)]).toEqual(['meets', 'does not meet']);
+  });
+
+  it('is rated without its resin-rich layer, as so much less of a reading', () => {
+    const untested = madeOf(withPaths(loss, { 'acceptance.pressureTest': 'none' }));
+    const rated = (changes: Paths) => compared(untested, { pressureTest: undefined, ...changes }).goodFor;
+    for (const rich of [0.8e-3, 3e-3]) {
+      const { pressure } = rated({ 'inspection.resinRichThickness': rich }) ?? {};
+      expect(pressure).toBeLessThan(untested.case.service.designPressure);
+      expect(pressure).toBe(rated({ thickness: laidThickness - rich })?.pressure);
+    }
+    for (const rich of [8.7e-3, laidThickness, 1])
+      expect(rated({ 'inspection.resinRichThickness': rich })).toEqual({
+        because: { text: 'the laminate is thinner than the fewest plies that may be laid' },
+      });
+  });
+
+  it('is what its test may not have gone above', () => {
+    // The test of the whole would have strained what is left of it.
+    expect(compared(wallLoss, { 'inspection.resinRichThickness': 3e-3 }).goodFor?.because.text).toMatch(
+      /the test went to/u,
+    );
   });
 });
 
@@ -111,6 +152,20 @@ describe('the overlap of a record', () => {
     // Half as much again at either end.
     expect(point(overlap.value, totalLength + overlap.value)?.verdict).toBe('meets');
     expect(point(overlap.value, undefined)?.verdict).toBe('meets');
+  });
+
+  it('leaves half of the designed taper at least, of a longer laminate as well', () => {
+    // 48 mm of it.
+    const { taper } = wallLoss.extent;
+    expect(taper).toBeCloseTo(0.048, 9);
+    for (const longer of [0, 0.02]) {
+      const at = (share: number) =>
+        point(overlap.value + longer / 2 + (1 - share) * taper, totalLength + longer)?.verdict;
+      expect([at(1), at(0.51), at(0.49), at(0.01), at(0)]).toEqual([
+        ...['meets', 'meets'],
+        ...['not shown', 'not shown', 'not shown'],
+      ]);
+    }
   });
 
   it('of more than twice the design is a slip, whatever the length leaves', () => {

@@ -108,6 +108,7 @@ export const asBuiltRecord: readonly Hazard[] = [
       'of a repair with something else against it',
       'of a repair that nobody measured',
       'of a repair below the fewest plies',
+      'of a repair that is resin on a tenth of a millimetre',
       'of a repair on hardly any overlap',
       'of a repair whose strain the pull uses up',
       'of a repair whose bond does not carry the pull',

@@ -252,17 +252,26 @@ export const asBuilt: readonly Hazard[] = [
     ),
   },
   {
-    could: 'Resin without fibre is measured as laminate, or an overlap that does not fit into the length.',
-    would: 'The laminate would be thinner, or its bond shorter, than the record says.',
+    could:
+      'Resin without fibre is measured as laminate, or plies are thinner on their witness than those of the system.',
+    would: 'The laminate would hold less than its thickness says.',
     guards: [
       'as-built/points.ts: thicknessPoint: does not meet (2)',
+      'as-built/points.ts: thicknessPoint: does not meet (3)',
+    ],
+    tests: dimension('that is resin in part: thickness', 'of plies that are thinner on their witness: thickness'),
+  },
+  {
+    could: 'An overlap is recorded that does not fit into the length, or leaves hardly any taper on it.',
+    would: 'The bond would be shorter than the record says, or peel from a blunt end.',
+    guards: [
       'as-built/points.ts: notShown the overlap does not fit into the length that was measured: one',
-      'as-built/points.ts: notShown the overlap leaves no taper on the length that was measured: end',
+      'as-built/points.ts: notShown STEEP',
     ],
     tests: dimension(
-      'that is resin in part: thickness',
       'that does not fit into the length: overlap',
       'that leaves no taper: overlap',
+      'that leaves less than half of the taper: overlap',
     ),
   },
   {

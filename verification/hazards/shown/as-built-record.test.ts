@@ -96,6 +96,7 @@ describe('a rating', () => {
     ['of a repair with something else against it', leak, fewer, { fillerWasFirm: false }],
     ['of a repair that nobody measured', leak, fewer, { thickness: undefined }],
     ['of a repair below the fewest plies', leak, fewer, { layers: 1 }],
+    ['of a repair that is resin on a tenth of a millimetre', leak, fewer, { 'inspection.resinRichThickness': 4.7e-3 }],
     ['of a repair on hardly any overlap', leak, fewer, { leastOverlap: length.mm(10) }],
     [
       'of a short repair that was tested as if it were whole',

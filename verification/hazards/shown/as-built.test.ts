@@ -313,15 +313,24 @@ describe('a dimension', () => {
     with: { 'inspection.resinRichThickness': length.mm(5) },
     verdict: 'does not meet',
   });
-  // By the bond an overlap of 21 laminate thicknesses, or of 18.7 by a better one; the taper has five of them.
+  held('of plies that are thinner on their witness: thickness', 'thickness', {
+    with: { plyThickness: length.mm(0.66) },
+    verdict: 'does not meet',
+  });
+  // By the bond an overlap of 21 laminate thicknesses, or of 8.4 by a better one; the taper has five of them.
   held('that does not fit into the length: overlap', 'overlap', {
-    of: withPaths(quietLoss, { 'laminate.lapShearStrength': '9 MPa' }),
+    of: withPaths(quietLoss, { 'laminate.lapShearStrength': '20 MPa' }),
     with: ({ leastOverlap = 0 as never }) => ({ leastOverlap: leastOverlap * 1.26 }),
     verdict: 'not shown',
   });
   held('that leaves no taper: overlap', 'overlap', {
     of: quietLoss,
     with: ({ leastOverlap = 0 as never }) => ({ leastOverlap: leastOverlap * 1.24 }),
+    verdict: 'not shown',
+  });
+  held('that leaves less than half of the taper: overlap', 'overlap', {
+    of: quietLoss,
+    with: ({ leastOverlap = 0 as never }) => ({ leastOverlap: leastOverlap * 1.13 }),
     verdict: 'not shown',
   });
   held('that is beyond the equations of a thin laminate', 'thickness', {

@@ -17,8 +17,13 @@ export function unfounded(
   const met = (name: string): boolean => points.find(({ point }) => point === name)?.verdict === 'meets';
   const ply = record.plyThickness ?? stated.laminate.plyThickness;
   const least = Math.max(laminate.thickness.value, laminate.leastPlies * ply);
+  const inLayers = (record.layers ?? Number.POSITIVE_INFINITY) * ply;
+  const inFibre = (record.thickness ?? 0) - (record.inspection?.resinRichThickness ?? 0);
   if (met('thickness') && !reaches((record.thickness ?? 0) * (1 + 1e-9), least))
     return 'a thickness below the least meets';
+  if (met('thickness') && !reaches(inFibre * (1 + 1e-9), least)) return 'a thickness of resin meets';
+  if (met('layers') && met('thickness') && !reaches(inLayers * (1 + 1e-9), laminate.thickness.value))
+    return 'a thickness meets that the layers do not have';
   if (met('layers') && (record.layers ?? 0) < laminate.plies) return 'fewer layers than planned meet';
   if (met('length') && !reaches(record.length ?? 0, extent.totalLength)) return 'a shorter laminate meets';
   if (met('overlap') && !reaches(record.leastOverlap ?? 0, extent.overlap.value)) return 'a shorter overlap meets';
@@ -73,6 +78,18 @@ const mixes = (design: Designed): boolean => design.mixes.filler !== 'none' || d
 function tiny(design: Designed): Paths {
   const { batches = [] } = goodRecord(design);
   return { batches: batches.map((batch) => ({ ...batch, base: batch.base / 100, hardener: batch.hardener / 100 })) };
+}
+
+/** Resin without fibre takes from a rating what it takes from the thickness. */
+export function resinThatHolds(design: Designed, record: AsBuiltRecord): string | undefined {
+  const { thickness = 0, inspection } = record;
+  const { resinRichThickness: rich = 0 } = inspection ?? {};
+  const rated = compareAsBuilt(design, record).goodFor?.pressure;
+  if (rated === undefined || rich === 0) return undefined;
+  const fibre = thickness - rich;
+  const without = { thickness: fibre, 'inspection.resinRichThickness': undefined };
+  const least = fibre > 0 ? (compareAsBuilt(design, withPaths(record, without)).goodFor?.pressure ?? 0) : 0;
+  return rated > least * (1 + 1e-9) ? `resin without fibre holds: ${rated} Pa for ${least}` : undefined;
 }
 
 /** Tested at a share of the pressure that it was tested at: what is thinner or shorter does not bear the whole of it. */

@@ -2,7 +2,7 @@ import type { Length, Ratio, Temperature, Time } from '../../../src/quantity/ind
 import { type AsBuiltRecord, type AsBuiltVerdict, compareAsBuilt, type Designed } from '../../../src/repair/index.js';
 import { goodRecord } from '../../../tests/faults/records.js';
 import type { Random } from '../../oracles/random.js';
-import { spoiltRecords, testedAt, unfounded } from './claims.js';
+import { resinThatHolds, spoiltRecords, testedAt, unfounded } from './claims.js';
 
 /** Records of the finished repair, and ways in which one gets worse by a factor above 1. */
 
@@ -32,6 +32,19 @@ const worse: Readonly<Record<string, Worse>> = {
   'a wider loss': larger('circumferentialWidth'),
   'fewer layers': (r, f) => ({ ...r, layers: Math.max(1, Math.floor((r.layers ?? 1) / f)) }),
   thinner: (r, f) => ({ ...r, thickness: shrink(r.thickness, f) }),
+  'more of it resin without fibre': (r, f) => {
+    const { inspection } = r;
+    if (inspection === undefined) return r;
+    const { resinRichThickness: rich = 0 } = inspection;
+    return { ...r, inspection: { ...inspection, resinRichThickness: (rich + 1e-2 * (f - 1)) as Length } };
+  },
+  // Not so thin that it contradicts what was measured of the whole, nor where it explains why that is thin.
+  'a thinner ply on its witness': (r, f) => {
+    const { plyThickness: ply, thickness, layers } = r;
+    if (ply === undefined || thickness === undefined || layers === undefined || thickness < 0.9 * layers * ply)
+      return r;
+    return { ...r, plyThickness: Math.min(ply, Math.max(ply / f, thickness / (1.2 * layers))) as Length };
+  },
   shorter: (r, f) => ({ ...r, length: shrink(r.length, f) }),
   'less overlap': (r, f) => ({ ...r, leastOverlap: shrink(r.leastOverlap, f) }),
   'a shorter cure': (r, f) => ({ ...r, cure: r.cure?.map((c) => ({ ...c, duration: (c.duration / f) as Time })) }),
@@ -82,7 +95,7 @@ const RANK: Readonly<Record<AsBuiltVerdict, number>> = { meets: 0, 'not shown': 
 
 /** In what a worse record does better against its design; nothing where it does not. Both stand on a record drawn before. */
 export function betterAsBuilt(design: Designed, random: Random): { readonly by: string; readonly what?: string } {
-  const good = goodRecord(design);
+  const good = { ...goodRecord(design), plyThickness: design.case.laminate.plyThickness };
   let record = random() < 0.5 ? good : testedAt(good, random());
   const pick = (): string => asBuiltWorsenings[Math.floor(random() * asBuiltWorsenings.length)] ?? '';
   const apply = (name: string): AsBuiltRecord => worse[name]?.(record, 1 + 0.5 * random() ** 2) ?? record;
@@ -95,8 +108,8 @@ export function betterAsBuilt(design: Designed, random: Random): { readonly by: 
     return { by, what: `verdict: ${before.verdict} to ${after.verdict}` };
   for (const { point, verdict } of before.points) {
     const now = after.points.find((each) => each.point === point);
-    // It takes two readings to contradict each other: where layers are missing the layers say so, and the whole record does.
-    if (point === 'thickness' && /layers/u.test(by) && verdict === 'not shown') continue;
+    // The thickness is held to the layers only where none is missing: else the layers say so, and the whole record does.
+    if (point === 'thickness' && /layers/u.test(by)) continue;
     if (now !== undefined && rankOf(now.verdict) < rankOf(verdict))
       return { by, what: `${point}: ${verdict} to ${now.verdict}` };
   }
@@ -104,6 +117,6 @@ export function betterAsBuilt(design: Designed, random: Random): { readonly by: 
   if (was !== undefined && is !== undefined && is > was * (1 + 1e-9)) return { by, what: `pressure: ${was} to ${is}` };
   if (before.goodFor !== undefined && was === undefined && is !== undefined)
     return { by, what: `pressure: not known to ${is}` };
-  const what = unfounded(design, changed, after) ?? spoiltRecords(design, random());
+  const what = unfounded(design, changed, after) ?? resinThatHolds(design, changed) ?? spoiltRecords(design, random());
   return what === undefined ? { by } : { by, what };
 }

@@ -21,19 +21,37 @@ export const ofAsBuilt: readonly Fault[] = [
     did: 'a thickness that nobody measured counted as full',
     changes: [
       change(
-        'repair/as-built/rating',
-        'layers === undefined || thickness === undefined || leastOverlap === undefined',
-        'layers === undefined || leastOverlap === undefined',
+        'repair/as-built/counted',
+        'plies === undefined || measuredThickness === undefined',
+        'plies === undefined',
       ),
       change(
-        'repair/as-built/rating',
-        'countedThickness({ plies: layers, measuredThickness: thickness, plyThickness, systemPly })',
-        'countedThickness({ plies: layers, measuredThickness: (thickness ?? layers * plyThickness) as Length, plyThickness, systemPly })',
+        'repair/as-built/counted',
+        'countedThickness({ plies, measuredThickness, plyThickness, systemPly })',
+        'countedThickness({ plies, measuredThickness: (measuredThickness ?? plies * plyThickness) as Length, plyThickness, systemPly })',
       ),
       change('repair/as-built/rating', 'against.length > 0', "against.some(({ point }) => point !== 'thickness')"),
     ],
     law: LAW,
     says: /nobody measured is good for|pressure/u,
+  },
+  {
+    did: 'resin without fibre counted in the rating of a laminate that it had left too thin',
+    changes: [
+      change(
+        'repair/as-built/rating',
+        'countedAsLaid(design, record)',
+        'countedAsLaid(design, { ...record, inspection: undefined })',
+      ),
+    ],
+    law: LAW,
+    says: /resin without fibre holds/u,
+  },
+  {
+    did: 'a thickness met whose layers were too thin on their witness',
+    changes: [change('repair/as-built/points', 'reaches(counted, laminate.thickness.value)', 'true')],
+    law: LAW,
+    says: /that the layers do not have/u,
   },
   {
     did: 'a loss longer or wider than designed for met',
