@@ -312,6 +312,13 @@ export const practice = /* @__PURE__ */ frozen({
     tag: 'practice',
     because: 'what a checked contact thermometer reaches',
   },
+  steelOverAir: {
+    name: 'greatest excess of unheated steel over the air',
+    kind: 'temperature difference',
+    value: 10 as TemperatureDifference,
+    tag: 'chosen',
+    because: 'a pipe keeps a few kelvin of the day at night; more is heating, warm contents or the sun on it',
+  },
   leastSealFactor: {
     name: 'least factor of a leak seal that passes without a word',
     kind: 'number',

@@ -45,6 +45,7 @@ export const practiceList: readonly PracticeRow[] = [
   ['highestSalts', '20 mg/m2', 'practice', '20 offshore, 50 ship ballast tanks'],
   ['leastProfile', '60 um', 'practice', 'Rz >= 60 um'],
   ['thermometerError', '0.5 K', 'practice', '0.5 K in the band of the dew point'],
+  ['steelOverAir', '10 K', 'chosen', none],
   ['leastSealFactor', '1.25', 'chosen', 'as the damaged pipe'],
   ['deepestProfile', '0.25 mm', 'chosen', none],
   ['leastPadMargin', '10 mm', 'chosen', 'the trade takes 25 mm'],

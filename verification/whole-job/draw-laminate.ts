@@ -55,22 +55,22 @@ export function drawLaminate(
       : {}),
     ...(chance(0.98) ? { lapShearStrength: chance(0.97) ? as(5, 12, 'MPa', 3) : as(3, 5, 'MPa', 3) } : {}),
     ...(chance(method === 'long-term strength' ? 0.95 : 0.4)
-      ? {
-          longTermStrength: {
-            strength: as(60, 140, 'MPa', 3),
-            test: one('1000 h survival', 'design life regression'),
-            testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
-            ...(chance(0.4)
-              ? {
-                  second: {
-                    testTemperature: `${figure(hot - between(20.5, 40), 4)} degC`,
-                    strength: as(60, 140, 'MPa', 3),
-                  },
-                }
-              : {}),
-          },
-        }
+      ? { longTermStrength: drawLongTermStrength(draw, hot) }
       : {}),
     cure: drawCure(draw, [12, 30], [25, 90]),
   };
+}
+
+/** Of two series the colder holds more. */
+function drawLongTermStrength({ chance, one, between, as }: Draw, hot: number): Record<string, unknown> {
+  const series = {
+    strength: as(60, 140, 'MPa', 3),
+    test: one('1000 h survival', 'design life regression'),
+    testTemperature: `${figure(hot + (chance(0.9) ? between(0, 20) : -between(0, 20)), 4)} degC`,
+  };
+  if (!chance(0.4)) return series;
+  const testTemperature = `${figure(hot - between(20.5, 40), 4)} degC`;
+  const drawn = as(60, 140, 'MPa', 3);
+  const [strength, colder] = [series.strength, drawn].sort((a, b) => Number.parseFloat(a) - Number.parseFloat(b));
+  return { ...series, strength, second: { testTemperature, strength: colder } };
 }

@@ -1,4 +1,4 @@
-import { need, type Workbook } from '../job/workbook.js';
+import { need, type Workbook, warn } from '../job/workbook.js';
 
 /** Heat lengthens a free line and pushes a held one: nobody sees which it is from the pipe at the defect. */
 export function askForHeldLine(work: Workbook): void {
@@ -16,5 +16,10 @@ export function askForHeldLine(work: Workbook): void {
       'service.lowestTemperature',
       'a line that is held along itself pulls most when it is coldest: the lowest temperature that its steel reaches in service, in winter and with the line shut in',
       'whoever operates the line',
+    );
+  if (loads.heldLine === 'none' && loads.soil !== 'none')
+    warn(
+      work,
+      'The case says that the line is free to move along itself, and it lies in soil, which holds a line over its length: then heat makes it push and cold pull. Have it shown that it moves, or state loads.heldLine with the temperature at which it was tied in.',
     );
 }

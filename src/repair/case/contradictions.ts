@@ -2,7 +2,15 @@ import { breakingStress, poissonRatioLimit } from '../../laminate/index.js';
 import { reaches } from '../../numeric/index.js';
 import { circumference, outsideRadius } from '../../pipe/index.js';
 import { isDay } from '../../quantity/clock.js';
-import { type Length, line, roundedDown, roundedUp, type Time } from '../../quantity/index.js';
+import {
+  type Length,
+  line,
+  roundedDown,
+  roundedUp,
+  type Stress,
+  type Temperature,
+  type Time,
+} from '../../quantity/index.js';
 import { plyDensity } from '../../resin/index.js';
 import { practice } from '../../rules/index.js';
 import type { CureSheet, LaminateSystem, PipeAsBuilt, RepairCase, Service } from './case.js';
@@ -151,16 +159,37 @@ function inLongTermStrength({ hoopModulus, strainToFailure, longTermStrength }: 
   if (longTermStrength === undefined) return;
   const { strength, testTemperature, second } = longTermStrength;
   const path = 'laminate.longTermStrength';
-  const [one, other] = [testTemperature, second?.testTemperature];
-  if (one !== undefined && other !== undefined && reaches(one, other) && reaches(other, one)) {
-    const must = line('be another temperature: of two series at one and the same the lower strength alone counts');
-    note({ path: `${path}.second.testTemperature`, must, limit: `${path}.testTemperature` });
+  if (testTemperature !== undefined && second !== undefined) {
+    inTwoSeries({ strength, testTemperature }, second, note);
   }
   if (strainToFailure === undefined) return;
   const breaks = breakingStress({ modulus: hoopModulus, failureStrain: strainToFailure });
   const limit = ['what the laminate breaks at, its hoop modulus by its strain to failure', 'stress', breaks] as const;
   if (strength > breaks) atMost(note, `${path}.strength`, limit);
   if (second !== undefined && second.strength > breaks) atMost(note, `${path}.second.strength`, limit);
+}
+
+/** A series of long-term tests. */
+interface Series {
+  readonly strength: Stress;
+  readonly testTemperature: Temperature;
+}
+
+/** Warmth weakens a laminate: what rises with it is a slip of a digit, or two series that were exchanged. */
+function inTwoSeries(one: Series, other: Series, note: Note): void {
+  const [path, second] = ['laminate.longTermStrength', 'laminate.longTermStrength.second'];
+  const { testTemperature: first } = one;
+  const { testTemperature: then } = other;
+  if (reaches(first, then) && reaches(then, first)) {
+    const must = line('be another temperature: of two series at one and the same the lower strength alone counts');
+    note({ path: `${second}.testTemperature`, must, limit: `${path}.testTemperature` });
+  }
+  const colder = 'the strength of the colder tests';
+  const because = ', since warmth weakens a laminate';
+  if (!reaches(then, first) && one.strength > other.strength)
+    atMost(note, `${path}.strength`, [colder, 'stress', other.strength, `${second}.strength`], because);
+  if (!reaches(first, then) && other.strength > one.strength)
+    atMost(note, `${second}.strength`, [colder, 'stress', one.strength, `${path}.strength`], because);
 }
 
 /** Fabric, share of fibre and thickness of a ply are of one laminate: a thin fabric in a thick ply would be missed in every ply. */

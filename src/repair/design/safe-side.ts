@@ -26,12 +26,13 @@ const SIDES: Readonly<Record<Side, readonly string[]>> = {
     ...['contactPressure', 'bandLength', 'endLoadNotCarried', 'reaction', 'energy', 'pressurePerKelvin', 'humidity'],
     ...['leastThickness', 'leastOverlap', 'storedEnergy', 'tntEquivalent', 'distance', 'duration', 'earliestReturn'],
     ...['holdTime', 'wrapTime', 'chargeTime', 'waterToAdd', 'depthAtEndOfLife', 'widthAtEndOfLife', 'highestDewPoint'],
-    ...['steelNeeded', 'earliestStart', 'leastWall'],
+    ...['steelNeeded', 'earliestStart', 'leastWall', 'startsAt', 'endsAt'],
   ],
   down: [
     ...['resistance', 'safePressure', 'safe pressure', 'highestPressure', 'hoopStrain', 'axialStrain', 'margin'],
     ...['allowable hoop strain', 'wallAtEndOfLife', 'fullCountLength', 'rollLength', 'workingTime', 'coolerThan'],
     ...['highestWrinkle', 'inspectWithin', 'after', 'wallLasts', 'longestCharge', 'wallToday', 'allowedTime'],
+    'start',
   ],
 };
 

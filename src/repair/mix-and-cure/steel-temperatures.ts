@@ -5,6 +5,7 @@ import {
   warmestBehindReading,
 } from '../../cure/index.js';
 import { type Recorder, step } from '../../formula/index.js';
+import { agree } from '../../numeric/index.js';
 import type { Temperature, TemperatureDifference } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
 import type { Site } from '../case/case.js';
@@ -57,6 +58,28 @@ export function warmestSteel({ pipeTemperature, history = [], forecast = [] }: S
   for (const { temperature } of history) warmest = Math.max(warmest, temperature);
   for (const hours of forecast) warmest = Math.max(warmest, hours.pipeTemperature);
   return warmest as Temperature;
+}
+
+/** Steel and the air beside it. */
+export interface SteelInAir {
+  readonly steel: Temperature;
+  readonly air: Temperature;
+}
+
+/**
+ * Foreseen steel that is warmer than the air by more than the day leaves in it. The hours of a history are not those of a forecast:
+ * its coldest counts beside the coldest air, its warmest beside the warmest.
+ */
+export function warmerThanAir({ history, forecast, airTemperature }: Site): SteelInAir | undefined {
+  const isKeptWarm = ({ steel, air }: SteelInAir): boolean =>
+    steel > air && !agree(steel, air, practice.steelOverAir.value);
+  const foreseen = forecast?.map(({ pipeTemperature: steel, airTemperature: air }) => ({ steel, air }));
+  if (history === undefined) return foreseen?.find(isKeptWarm);
+  const steel = history.map(({ temperature }) => temperature);
+  const air = foreseen?.map((hours) => hours.air) ?? [airTemperature];
+  return [Math.min, Math.max]
+    .map((of) => ({ steel: of(...steel) as Temperature, air: of(...air) as Temperature }))
+    .find(isKeptWarm);
 }
 
 /** The warmest that a resin may meet, on the steel or in the air, behind readings that have their error. */

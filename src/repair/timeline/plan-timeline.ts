@@ -19,7 +19,12 @@ import type {
 import { type Open, open } from '../job/stage.js';
 import { need, type Workbook, warnCrew } from '../job/workbook.js';
 import { outsideTestedSpan } from '../mix-and-cure/cure-warnings.js';
-import { coldestWhileCuring, steelIsForeseen, steelOverTime } from '../mix-and-cure/steel-temperatures.js';
+import {
+  coldestWhileCuring,
+  steelIsForeseen,
+  steelOverTime,
+  warmerThanAir,
+} from '../mix-and-cure/steel-temperatures.js';
 import { historyLeft } from './cure-law.js';
 import type { CureUse } from './duration.js';
 import { jobSteps } from './job-steps.js';
@@ -70,15 +75,32 @@ export function planTimeline(
 function warnOfHeating(work: Workbook, step: StepId): void {
   const { site } = work.case;
   if (!steelIsForeseen(site)) warnOfCoolAir(work, step);
-  if (site.history === undefined) return;
   const coldest = coldestWhileCuring(site);
-  if (coldest <= coldestWhileCuring({ ...site, history: undefined })) return;
+  if (coldest <= coldestWhileCuring({ ...site, history: undefined })) {
+    warnOfWarmSteel(work, step);
+    return;
+  }
   warnCrew(
     work,
     step,
     line(
       `The hours of each cure rest on steel that is heated above its ${site.forecast === undefined ? 'reading' : 'forecast'}: keep it at {0} or more from the first resin to the hardness, read it every hour. Colder, the hours and the transition of this plan do not hold.`,
       roundedUp('coldest heated steel', 'temperature', coldest),
+    ),
+  );
+}
+
+/** Steel does not stay warmer than the air by itself, whatever the case foresees. */
+function warnOfWarmSteel(work: Workbook, step: StepId): void {
+  const warm = warmerThanAir(work.case.site);
+  if (warm === undefined) return;
+  warnCrew(
+    work,
+    step,
+    line(
+      'The hours of each cure count on steel of {0} in air of {1}: it stays so only where it is heated, carries warm contents or lies in the sun. Read it every hour; colder, the hours of this plan do not hold.',
+      roundedUp('steel as foreseen', 'temperature', warm.steel),
+      exactly('air', 'temperature', warm.air),
     ),
   );
 }

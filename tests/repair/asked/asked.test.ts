@@ -31,6 +31,18 @@ describe('a held line', () => {
   });
 });
 
+describe('a line in soil that is called free to move', () => {
+  it('is warned of, since soil holds it', () => {
+    const soil = { cover: '1 m', density: '2000 kg/m3', waterAbove: 'none', traffic: 'none' };
+    const told = (changes: Paths) =>
+      designOf(withPaths(quietLoss, { 'pipe.cathodicProtection': 'none', ...changes })).warnings.filter(({ text }) =>
+        text.includes('free to move along itself, and it lies in soil'),
+      ).length;
+    const held = { 'loads.heldLine': { tieInTemperature: '25 degC' }, 'service.lowestTemperature': '0 degC' };
+    expect([told({}), told({ 'loads.soil': soil }), told({ 'loads.soil': soil, ...held })]).toEqual([0, 1, 0]);
+  });
+});
+
 describe('service that cracks steel', () => {
   it.each([
     [undefined, /with its method and day$/u],

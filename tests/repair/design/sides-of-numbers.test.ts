@@ -12,13 +12,23 @@ const up = [
   ...['wrapTime', 'chargeTime', 'waterToAdd', 'forceOnHole', 'bandLength', 'endLoadNotCarried', 'strapStress'],
   ...['defectLength', 'insideLength', 'end', 'beforeDefect', 'leastThickness', 'leastOverlap', 'pressurePerKelvin'],
   ...['duration', 'holdTime', 'axialLength', 'circumferentialWidth', 'holeAtEndOfLife', 'depthAtEndOfLife'],
-  ...['widthAtEndOfLife', 'steelNeeded', 'highestDewPoint', 'earliestStart', 'leastWall'],
+  ...['widthAtEndOfLife', 'steelNeeded', 'highestDewPoint', 'earliestStart', 'leastWall', 'startsAt', 'endsAt'],
 ];
 const down = [
   ...['resistance', 'safePressure', 'highestPressure', 'hoopStrain', 'axialStrain', 'wallAtEndOfLife'],
   ...['fullCountLength', 'workingTime', 'inspectWithin', 'after', 'wallLasts', 'highestWrinkle', 'margin'],
-  ...['wallToday', 'allowedTime'],
+  ...['wallToday', 'allowedTime', 'start'],
 ];
+
+/** The reasons of a site as they are written out. */
+interface EncodedSite {
+  readonly site: {
+    readonly reasons: readonly {
+      readonly found?: { readonly name: string; readonly value: number };
+      readonly because: { readonly amounts?: readonly { readonly value: number }[] };
+    }[];
+  };
+}
 
 /** What units do to the last digits. */
 const LAST_DIGIT = 1e-12;
@@ -52,5 +62,14 @@ describe('a design that is written with few digits', () => {
     const of = (names: readonly string[]) => names.map((name) => [name, ...(ways.get(name) ?? [])]);
     expect(of(up)).toEqual(up.map((name) => [name, 'up']));
     expect(of(down)).toEqual(down.map((name) => [name, 'down']));
+  });
+
+  it('has the numbers of a reason of the site on the side on which its words have them', () => {
+    const { site } = encodeDesign(designOf(leak), { units: 'si', digits: 2 }) as unknown as EncodedSite;
+    const judged = site.reasons.flatMap(({ found, because: { amounts = [] } }) =>
+      found === undefined ? [] : [{ found, said: amounts.map(({ value }) => value) }],
+    );
+    expect(judged.length).toBeGreaterThan(3);
+    for (const { found, said } of judged) expect(said, found.name).toContain(found.value);
   });
 });

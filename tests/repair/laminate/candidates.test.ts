@@ -117,7 +117,9 @@ describe('two series of long-term tests', () => {
       [second],
       [second],
     ]);
-    expect(['24 degC', '26 degC'].map((degrees) => refusedFields(at(degrees)))).toEqual([[], []]);
+    // Warmth weakens: 60 MPa at 25 degC beside 40 MPa at 24 degC is a slip too, of the first.
+    const first = 'laminate.longTermStrength.strength';
+    expect(['24 degC', '26 degC'].map((degrees) => refusedFields(at(degrees)))).toEqual([[first], []]);
   });
 });
 

@@ -66,6 +66,38 @@ describe('steel that stays as it is read', () => {
   });
 });
 
+describe('steel that is foreseen far warmer than the air', () => {
+  const read = (celsius: number): Paths => ({ 'site.airTemperature': `${celsius} degC` });
+  const forecast = (...rows: readonly (readonly [steel: number, air: number])[]): Paths => ({
+    'site.history': undefined,
+    'site.forecast': rows.map(([steel, air]) => ({
+      duration: '100 h',
+      pipeTemperature: `${steel} degC`,
+      airTemperature: `${air} degC`,
+      relativeHumidity: '50 %',
+    })),
+  });
+
+  it.each<[string, Paths, number[]]>([
+    ['a history ten kelvin above the air', { ...history([200, 18]), ...read(8.1) }, []],
+    ['more', { ...history([200, 18]), ...read(7.9) }, [18, 7.9]],
+    ['a history of day and night', { ...history([10, 20], [14, 13], [200, 20]), ...read(11) }, []],
+    ['one that is heated after its first hour', { ...history([1, 12], [200, 25]), ...read(11) }, [25, 11]],
+    ['a night that the pipe keeps warm', forecast([18, 17], [13, 9]), []],
+    ['a night that is said to leave the steel as it was', forecast([18, 17], [18, 7]), [18, 7]],
+    [
+      'heated steel, of which another warning tells',
+      { ...forecast([18, 7]), 'site.history': history([200, 30])['site.history'] },
+      [],
+    ],
+  ])('is said once, with both temperatures: %s', (_, changes, celsius) => {
+    const { warnings } = designOf(withPaths(quietLoss, changes));
+    const told = warnings.filter(({ text }) => text.includes('count on steel of {0} in air of {1}'));
+    const values = told.flatMap(({ amounts = [] }) => amounts.map(({ value }) => value - 273.15));
+    expect(values).toEqual(celsius.map((each) => expect.closeTo(each, 9)));
+  });
+});
+
 describe('a warning of the cure', () => {
   /** Putty that cures down to 5 degC, filler and laminate down to 10. */
   it.each([

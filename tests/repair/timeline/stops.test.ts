@@ -43,6 +43,10 @@ describe('resin on steel that had stood bare for too long', () => {
   const OLD = 'Began on steel that had stood bare for too long: take it off, and prepare the steel again.';
   // Without filler: prepared by 10:00, and the trade gives it four hours. Seen with a filler: by that hour too.
   const filled = madeOf(withPaths(loss, { 'site.forecast': undefined, 'site.history': undefined }));
+  // The filler is firm in less than three hours.
+  const warm = madeOf(
+    withPaths(loss, { 'site.forecast': undefined, 'site.history': undefined, 'site.pipeTemperature': '30 degC' }),
+  );
   const stopsAt = (made: Designed, options: PlanOptions) =>
     planWork(made, { start: '08:00', durations, passed: holdsOf(made), ...options }).steps.flatMap(({ id, stop }) =>
       stop === undefined ? [] : [[id, stop]],
@@ -68,9 +72,8 @@ describe('resin on steel that had stood bare for too long', () => {
     ['filled four hours after it was prepared', filled, { actual: { filler: '14:00' } }, []],
     ['filled some minutes later than that', filled, { actual: { filler: '14:05' } }, ['filler']],
     ['filled too late, and the rest prepared again', filled, { actual: { filler: '22:00' }, ...late(1) }, ['filler']],
-    ['prepared for nobody knows how long', design, { durations: {}, actual: { wrap: '19:00' } }, []],
     [
-      'so too, and wrapped six hours after the gate',
+      'prepared for nobody knows how long, and wrapped six hours after the gate',
       design,
       { durations: {}, actual: { gate: '11:00', wrap: '17:00' } },
       ['wrap'],
@@ -81,8 +84,38 @@ describe('resin on steel that had stood bare for too long', () => {
       { durations: {}, actual: { gate: '16:00', wrap: '17:00' } },
       [],
     ],
+    [
+      'so too, and filled more than four hours before the wrap',
+      warm,
+      { durations: {}, actual: { filler: '08:25', wrap: '12:30' } },
+      ['wrap'],
+    ],
   ])('stops the work there: %s', (_, made, options, at) => {
     expect(stopsAt(made, options)).toEqual(at.map((id) => [id, OLD]));
+  });
+
+  const MAYBE =
+    'Nobody entered when the steel was ready, and it may have stood bare for too long: enter the hour of the gate.';
+  const AGAIN =
+    'Nobody entered when the steel was ready again, and it may have stood bare for too long: enter the hour at which it was prepared again.';
+
+  it.each<[string, Designed, PlanOptions['actual'], [string, string][]]>([
+    ['nothing was entered', design, {}, []],
+    ['wrapped four hours after preparing began', design, { surface: '08:00', wrap: '12:00' }, []],
+    ['wrapped some minutes later than that', design, { surface: '08:00', wrap: '12:05' }, [['wrap', MAYBE]]],
+    ['wrapped by an hour alone', design, { wrap: '19:00' }, [['wrap', MAYBE]]],
+    ['wrapped the next day', design, { surface: '08:20', wrap: '2 07:30' }, [['wrap', MAYBE]]],
+    ['filled the next day', filled, { surface: '08:20', filler: '2 08:00' }, [['filler', MAYBE]]],
+    ['so too, with the hour of the gate', filled, { surface: '08:20', gate: '2 07:30', filler: '2 08:00' }, []],
+    [
+      'prepared again, and wrapped sixteen hours after that began',
+      filled,
+      { filler: '09:00', 'surface-again': '16:00', wrap: '2 08:00' },
+      [['wrap', AGAIN]],
+    ],
+    ['so too, three hours after', filled, { filler: '09:00', 'surface-again': '16:00', wrap: '19:00' }, []],
+  ])('stops the work where nobody knows how long preparing took, and it may have: %s', (_, made, actual, at) => {
+    expect(stopsAt(made, { durations: {}, actual })).toEqual(at);
   });
 
   it('leaves the return unknown', () => {

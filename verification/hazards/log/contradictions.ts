@@ -119,8 +119,14 @@ export const contradictions: readonly Hazard[] = [
   {
     could: 'Two series of long-term tests are of one temperature, and say two strengths.',
     would: 'The laminate would count on the higher of them, where the lower was found too.',
-    guards: ['case/contradictions.ts: note <path>.second.testTemperature'],
+    guards: ['case/contradictions.ts: note <second>.testTemperature'],
     tests: by('two long-term strengths at one temperature'),
+  },
+  {
+    could: 'A long-term strength rises with the temperature of its tests.',
+    would: 'The laminate would be thinner than its hot strength asks for.',
+    guards: ['case/contradictions.ts: atMost <path>.strength (2)', 'case/contradictions.ts: atMost <second>.strength'],
+    tests: by('a long-term strength above that of colder tests', 'a second one above that of colder tests'),
   },
   {
     could: 'Pressures or temperatures of the service contradict the design values.',

@@ -41,6 +41,12 @@ export const hours: readonly Hazard[] = [
     tests: cure('in air that is colder than steel that nobody foresees'),
   },
   {
+    could: 'A history or a forecast keeps the steel warmer than the air that draws its heat.',
+    would: 'It would cool while the plan counts it as warm, and the laminate would stay soft.',
+    guards: ['timeline/plan-timeline.ts: warnCrew The hours of each cure count on steel of {0} in air of {1}'],
+    tests: cure('on a history far above the air', 'on a forecast far above its own air'),
+  },
+  {
     could: 'The forecast ends before the laminate has cured.',
     would: 'A wait that nobody can tell would count as nothing.',
     guards: ['timeline/plan-timeline.ts: need site.history'],

@@ -40,6 +40,12 @@ export const otherLoads: readonly Hazard[] = [
     tests: outside('of soil that lies there for years', 'of soil that comes back before the laminate is hard'),
   },
   {
+    could: 'A line in soil is called free to move along itself.',
+    would: 'The push of heat or the pull of cold would be missing in every line along the pipe.',
+    guards: ['asked/held-line.ts: warn The case says that the line is free to move along itself, and it'],
+    tests: outside('of soil that holds a line along itself'),
+  },
+  {
     could: 'The laminate that was laid is thinner than the one that keeps the pipe round.',
     would: 'The empty pipe would fold under the wrap, at no pressure inside.',
     guards: ['laminate/outside.ts: reasons the laid thickness does not keep the pipe round under the pressu'],

@@ -158,6 +158,32 @@ const rows: readonly (readonly [what: string, base: CaseFile, changes: Paths, fi
     },
     'laminate.longTermStrength.second.testTemperature',
   ],
+  [
+    'a long-term strength above that of colder tests',
+    loss,
+    {
+      'laminate.longTermStrength': {
+        strength: '160 MPa',
+        test: '1000 h survival',
+        testTemperature: '80 degC',
+        second: { testTemperature: '23 degC', strength: '60 MPa' },
+      },
+    },
+    'laminate.longTermStrength.strength',
+  ],
+  [
+    'a second one above that of colder tests',
+    loss,
+    {
+      'laminate.longTermStrength': {
+        strength: '60 MPa',
+        test: '1000 h survival',
+        testTemperature: '23 degC',
+        second: { testTemperature: '80 degC', strength: '160 MPa' },
+      },
+    },
+    'laminate.longTermStrength.second.strength',
+  ],
   ['a coldest steel above the hottest', loss, { 'service.lowestTemperature': '150 degF' }, 'service.lowestTemperature'],
   [
     'a pressure cycle upside down',

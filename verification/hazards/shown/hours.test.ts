@@ -7,6 +7,10 @@ import { show } from './judged.js';
 const steady: CaseFile = withPaths(quietLoss, { 'site.history': undefined, 'site.forecast': undefined });
 const day = (temperature: string) => [{ duration: '200 h', temperature }];
 
+const hours = (airTemperature: string) => [
+  { duration: '200 h', pipeTemperature: '18 degC', airTemperature, relativeHumidity: '50 %' },
+];
+
 describe('a cure', () => {
   show('on steel that is too cold for it', {
     from: steady,
@@ -58,6 +62,20 @@ describe('a cure', () => {
     with: { 'site.airTemperature': '19 degC' },
     verdict: 'designed',
     says: /the air is colder/,
+    step: 'cure',
+  });
+  show('on a history far above the air', {
+    from: withPaths(steady, { 'site.history': day('18 degC'), 'site.airTemperature': '10 degC' }),
+    with: { 'site.airTemperature': '2 degC' },
+    verdict: 'designed',
+    says: /count on steel of .* in air of/,
+    step: 'cure',
+  });
+  show('on a forecast far above its own air', {
+    from: withPaths(steady, { 'site.forecast': hours('10 degC') }),
+    with: { 'site.forecast': hours('2 degC') },
+    verdict: 'designed',
+    says: /count on steel of .* in air of/,
     step: 'cure',
   });
   show('that no forecast reaches', {

@@ -59,6 +59,13 @@ describe('a pipe under pressure from outside', () => {
     step: 'return',
   });
 
+  show('of soil that holds a line along itself', {
+    from: quietLoss,
+    with: { 'loads.soil': soil, 'pipe.cathodicProtection': 'none' },
+    verdict: 'designed',
+    says: /free to move along itself, and it lies in soil/,
+  });
+
   it('and a laminate that was laid too thin for it', () => {
     const design = madeOf(
       withPaths(quietLoss, { 'loads.externalPressure': '60 bar', 'service.designPressure': '10 bar' }),
