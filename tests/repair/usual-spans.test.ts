@@ -122,7 +122,9 @@ describe('a case inside the usual spans', () => {
   it('has no warning by a field for one number drawn from its span', () => {
     const sizes = ['1/2', '2', '6', '12', '24', '48'].map((nps) => pipeSize({ nps, schedule: 'STD' }).outsideDiameter);
     const [[, repairCase] = []] = fullCases();
-    const amounts = amountsIn(whole, repairCase).filter(({ path }) => writtenPath(path) !== 'pipe.outsideDiameter');
+    // The size has its own draw, and two numbers that may be swapped are taken note of beside each other.
+    const others = /^pipe\.outsideDiameter$|\.parts\.(?:base|hardener)$|^loads\.soil\.(?:cover|waterAbove)$/;
+    const amounts = amountsIn(whole, repairCase).filter(({ path }) => !others.test(writtenPath(path)));
     let designs = 0;
     fc.assert(
       fc.property(

@@ -39,12 +39,6 @@ export const equivalentInJob: readonly Equivalent[] = [
     ["externalPressure !== 'none'", 'true'],
   ]),
   ...alike('src/repair/asked/titled.ts', 'what is not there counts as no', [['() => false', '() => undefined']]),
-  ...alike('src/repair/case/contradictions.ts', 'no temperature reaches one that is not there', [
-    ['one !== undefined && other !== undefined', 'true'],
-    ['one !== undefined && other !== undefined', 'one !== undefined || other !== undefined'],
-    ['one !== undefined', 'true'],
-    ['other !== undefined', 'true'],
-  ]),
   ...alike(
     'src/repair/as-built/rating.ts',
     'a laminate thicker than planned on its whole overlap holds the design pressure',

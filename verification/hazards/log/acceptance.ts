@@ -14,12 +14,10 @@ export const acceptance: readonly Hazard[] = [
       'acceptance/lowest-rating.ts: reasons the pressure test would overload a flange, valve or hose within',
       'acceptance/pressure-test.ts: warnCrew The test pressure {0} lies above what the laid laminate resists',
       'acceptance/pressure-test.ts: reasons the pressure test would make the sound pipe yield',
-      'acceptance/day-of-test.ts: reasons reason',
     ],
     tests: test(
       'above the rating of a valve within its length',
       'above what the laminate resists on its day',
-      'on a day on which the laminate does not hold the torsion alone',
       'at which the sound pipe yields',
     ),
   },

@@ -31,25 +31,6 @@ describe('the pressure test', () => {
     says: /lies above what the laid laminate resists/,
     step: 'pressure-test',
   });
-  show('on a day on which the laminate does not hold the torsion alone', {
-    // Colder in service than on the day.
-    from: withPaths(quietLoss, {
-      'service.designTemperature': '15 degC',
-      'site.pipeTemperature': '25 degC',
-      'service.designPressure': '2 bar',
-      'loads.torsion': '3 kN m',
-      'repair.method': 'long-term strength',
-      'laminate.longTermStrength': {
-        strength: '120 MPa',
-        test: '1000 h survival',
-        testTemperature: '15 degC',
-        second: { strength: '100 MPa', testTemperature: '26 degC' },
-      },
-    }),
-    with: { 'laminate.longTermStrength.second.strength': '10 MPa' },
-    verdict: 'not repairable',
-    says: /which shear force and torque ask for without any pressure/,
-  });
   show('at which the sound pipe yields', {
     from: weak,
     with: { 'pipe.material.yieldStrength': '50 MPa' },
