@@ -13,9 +13,9 @@ export interface OpenException {
   readonly onlyIf: (before: RepairDesign, after: RepairDesign, what: string) => boolean;
 }
 
-/** What a laminate pulls on its bond at one strain, per length of circumference: E_a t. */
-function pullOf({ case: { laminate: system }, laminate }: RepairDesign): number {
-  return (laminate?.laidThickness ?? Number.NaN) * system.axialModulus;
+/** What a laminate pulls on its bond at one strain, per length of circumference: E_a t, with all that lies there. */
+function pullOf({ case: { laminate: system }, extent }: RepairDesign): number {
+  return (extent?.meanThickness ?? Number.NaN) * system.axialModulus;
 }
 
 const pullsLess: OpenException['onlyIf'] = (before, after) => pullOf(after) < pullOf(before);

@@ -40,9 +40,9 @@ const worse: Readonly<Record<string, Worse>> = {
   },
   // Not so thin that it contradicts what was measured of the whole, nor where it explains why that is thin.
   'a thinner ply on its witness': (r, f) => {
-    const { plyThickness: ply, thickness, layers } = r;
-    if (ply === undefined || thickness === undefined || layers === undefined || thickness < 0.9 * layers * ply)
-      return r;
+    const { plyThickness: ply, thickness, layers, inspection } = r;
+    if (ply === undefined || thickness === undefined || layers === undefined) return r;
+    if (thickness - (inspection?.resinRichThickness ?? 0) < (1 - 1e-9) * layers * ply) return r;
     return { ...r, plyThickness: Math.min(ply, Math.max(ply / f, thickness / (1.2 * layers))) as Length };
   },
   shorter: (r, f) => ({ ...r, length: shrink(r.length, f) }),

@@ -33,9 +33,10 @@ export function bears(job: Job, found: Found, loss: Loss, life: number, factor: 
   return remainingStrength(job, thinned, factor, asked, yieldShare).safePressure;
 }
 
-/** Whether the laid length reaches a loss that lies apart. */
+/** Whether the laid length reaches a loss that lies apart, by the gap that both leave as they grow towards each other. */
 export function liesUnder(job: Job, loss: Loss, extent: Extent, wrapLength: number | undefined): boolean {
-  return loss.along.from - job.reach < ((wrapLength ?? extent.totalLength) - job.defect.axialLength) / 2;
+  const gap = loss.along.from - job.reach - 2 * (job.defect.growth?.length ?? 0) * job.repair.life;
+  return gap < ((wrapLength ?? extent.totalLength) - job.defect.axialLength) / 2;
 }
 
 /** On the buckling pressure of a ring of the least wall, as a laminate is asked for (docs/how-it-designs.md). */
