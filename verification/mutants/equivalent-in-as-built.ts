@@ -65,6 +65,24 @@ export const equivalentInRecord: readonly Equivalent[] = [
   ...alike('src/repair/as-built/tested-as-laid.ts', `${KNOWN}: the points of the acceptance hold the pressure test`, [
     ['point?.verdict', 'point.verdict'],
   ]),
+  ...alike(
+    'src/repair/as-built/crack-test.ts',
+    `${KNOWN}: what is asked before signing is stated where a design is made`,
+    [
+      ['cracking === undefined', 'false'],
+      ['cracking.test === undefined', 'false'],
+      [
+        "cracking === undefined || cracking === 'none' || cracking.test === undefined",
+        "(cracking === undefined || cracking === 'none') && cracking.test === undefined",
+      ],
+      ["cracking === undefined || cracking === 'none'", "cracking === undefined && cracking === 'none'"],
+    ],
+  ),
+  ...alike(
+    'src/repair/acceptance/day-of-test.ts',
+    `${KNOWN}: what leaves no pressure on the day leaves none at the hottest steel, and no design is made`,
+    [['shown.reasons.length > 0', 'false']],
+  ),
   ...alike('src/repair/as-built/signatures.ts', 'a word among the signatures names no hold point', [['[]', EMPTY]]),
   ...alike('src/repair/as-built/witness.ts', 'a word among the batches has no use', [['[]', EMPTY]]),
   ...alike('src/repair/as-built/rating.ts', TIE, [

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { force, type Length, length, mass, moment } from '../../../src/quantity/index.js';
 import { designRepair, type RepairCase } from '../../../src/repair/index.js';
+import { designOf } from '../../faults/answers.js';
+import { type CaseFile, loss, quietLoss, withPaths } from '../../faults/cases.js';
 import { partWall } from '../example-case.js';
 
 /** What is more often a slip than meant: warned of by its field with the number and what bounds it, refused where the case is held strictly. */
@@ -149,5 +151,34 @@ describe('a load far below what the pipe bears', () => {
   it('is none of a load that is none, nor of one that the pipe feels', () => {
     expect(warnedOf(partWall)).toEqual([]);
     expect(warnedOf(loaded({ axialForce: force.kN(10), torsion: moment.kNm(1) }))).toEqual([]);
+  });
+});
+
+describe('two numbers that may be swapped', () => {
+  const soil = { cover: '1.4 m', density: '2000 kg/m3', waterAbove: '1 m', traffic: 'none' };
+  const buried = { 'loads.soil': soil, 'pipe.cathodicProtection': 'none' };
+  const warnedBy = (file: CaseFile, field: string) =>
+    designOf(file).warnings.flatMap(({ field: of, text, amounts = [] }) =>
+      of === field ? [{ text, values: amounts.map(({ value }) => value) }] : [],
+    );
+
+  it.each([
+    ['resin.parts.hardener', 'resin.parts', loss, { base: 30, hardener: 100 }, [100, 30]],
+    ['filler.parts.hardener', 'filler.parts', loss, { base: 25, hardener: 100 }, [100, 25]],
+    ['loads.soil.waterAbove', 'loads.soil', withPaths(loss, buried), { ...soil, waterAbove: '1.5 m' }, [1.5, 1.4]],
+  ])('are warned of with both: %s', (field, path, file, swapped, values) => {
+    expect(warnedBy(file, field)).toEqual([]);
+    expect(warnedBy(withPaths(file, { [path]: swapped }), field)).toEqual([
+      { text: expect.stringContaining('they may be swapped'), values },
+    ]);
+  });
+
+  it.each([
+    ['one to one', loss, { 'resin.parts': { base: 50, hardener: 50 } }, 'resin.parts.hardener'],
+    ['a line without filler or resin', quietLoss, { resin: 'none' }, 'resin.parts.hardener'],
+    ['water to the surface', withPaths(loss, buried), { 'loads.soil.waterAbove': '1.4 m' }, 'loads.soil.waterAbove'],
+    ['no ground water', withPaths(loss, buried), { 'loads.soil.waterAbove': 'none' }, 'loads.soil.waterAbove'],
+  ])('are no slip: %s', (_, file, changes, field) => {
+    expect(warnedBy(withPaths(file, changes), field)).toEqual([]);
   });
 });

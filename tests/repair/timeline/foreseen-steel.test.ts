@@ -125,3 +125,35 @@ describe('a warning of the cure', () => {
     expect(told(untested)).toEqual(steps);
   });
 });
+
+describe('air that is colder than the steel that a plan counts on', () => {
+  const kelvin = (celsius: number) => celsius + 273.15;
+  const told = (changes: Paths) =>
+    designOf(
+      withPaths(quietLoss, { 'site.history': undefined, 'site.forecast': undefined, ...changes }),
+    ).warnings.flatMap(({ text, step, amounts = [] }) =>
+      /the air is colder|in air of/.test(text) ? [{ step, values: amounts.map(({ value }) => value) }] : [],
+    );
+  const read = (steel: number, air: number): Paths => ({
+    'site.pipeTemperature': `${steel} degC`,
+    'site.airTemperature': `${air} degC`,
+  });
+  const hours = (steel: number, air: number) => ({
+    'site.forecast': [
+      { duration: '200 h', pipeTemperature: `${steel} degC`, airTemperature: `${air} degC`, relativeHumidity: '50 %' },
+    ],
+  });
+
+  it.each<[string, Paths, number[]]>([
+    ['nobody foresees it, and it is read warmer', read(20, 19), [20, 19]],
+    ['nobody foresees it, and it is as warm', read(20, 20), []],
+    ['a forecast keeps it warm', { ...read(20, 20), ...hours(25, 12) }, [25, 12]],
+    ['a forecast has it ten kelvin above the air', { ...read(20, 20), ...hours(22, 12) }, []],
+    ['a forecast has it colder than the air', { ...read(20, 20), ...hours(12, 25) }, []],
+    ['a history keeps it warm', { ...read(18, 2), ...history([200, 18]), 'site.forecast': undefined }, [18, 2]],
+    ['a history follows the air', { ...read(18, 10), ...history([200, 18]), 'site.forecast': undefined }, []],
+  ])('is told at the first wait, with both: %s', (_, changes, celsius) => {
+    const found = celsius.length === 0 ? [] : [{ step: 'cure', values: celsius.map(kelvin) }];
+    expect(told(changes)).toEqual(found);
+  });
+});
