@@ -10,18 +10,11 @@ import { reaches } from '../../numeric/index.js';
 import { outsideRadius } from '../../pipe/index.js';
 import type { Length, Ratio } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import {
-  type BendLine,
-  bendLineRadius,
-  lengthOnBend,
-  meanThickness,
-  overlapOnBend,
-  passes,
-  sideLap,
-} from '../../wrap/index.js';
+import { type BendLine, bendLineRadius, lengthOnBend, meanThickness, passes, sideLap } from '../../wrap/index.js';
 import type { AsFound, Candidate, ExtentDesign, Footprint, LaminateDesign } from '../design/design.js';
 import { type Open, open } from '../job/stage.js';
 import { use, type Workbook } from '../job/workbook.js';
+import { overlapAlongInside } from './inside-of-bend.js';
 import { overlapOfBond, overlapOfGeometry, overlapOfHole } from './overlap.js';
 
 interface Parts {
@@ -63,21 +56,19 @@ function thicknessAsLaid(
     input,
     'of the passes, without their laps',
   );
-  const turns = { overlap: overlapAlongInside(work, overlap, wrappedDiameter), tapeWidth: width };
+  const turns = { overlap: largestOverlap(work, overlap, wrappedDiameter), tapeWidth: width };
   const lap = step(recorder, 'wrap/side-lap', sideLap, turns, 'of neighbouring turns');
   const mean = step(recorder, 'wrap/mean-thickness', meanThickness, { thickness, width, sideLap: lap });
   return reaches(asAsked, mean) ? asAsked : mean;
 }
 
 /** A bend that is tighter than the laminate on it is wide is refused with the wrap. */
-function overlapAlongInside({ recorder, case: { fitting } }: Workbook, overlap: Ratio, outsideDiameter: Length): Ratio {
+function largestOverlap(work: Workbook, overlap: Ratio, outsideDiameter: Length): Ratio {
+  const { fitting } = work.case;
   if (fitting === 'none' || fitting.bendRadius === undefined) return overlap;
   const { bendRadius } = fitting;
   if (bendRadius <= outsideRadius({ outsideDiameter })) return overlap;
-  const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
-  const lineRadius = step(recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
-  const turns = { overlap, bendRadius, outsideDiameter, lineRadius };
-  return step(recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
+  return overlapAlongInside(work, overlap, { bendRadius, outsideDiameter });
 }
 
 /** The extent of so thick a laminate. */

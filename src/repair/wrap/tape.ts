@@ -2,19 +2,11 @@ import { step } from '../../formula/index.js';
 import { outsideRadius } from '../../pipe/index.js';
 import { exactly, type Length, type Ratio, roundedDown, roundedUp } from '../../quantity/index.js';
 import { practice } from '../../rules/index.js';
-import {
-  axialTapeWidth,
-  bendLineRadius,
-  fullCountLength,
-  layerDiameter,
-  minimumLayers,
-  overlapOnBend,
-  rolls,
-  tapePlan,
-} from '../../wrap/index.js';
+import { axialTapeWidth, fullCountLength, layerDiameter, minimumLayers, rolls, tapePlan } from '../../wrap/index.js';
 import type { TapeStock } from '../case/case.js';
 import type { ExtentDesign, LaminateDesign, TapeDesign } from '../design/design.js';
 import { assume, type Workbook } from '../job/workbook.js';
+import { overlapAlongInside } from '../laminate/inside-of-bend.js';
 import { checkTapeLap } from './tape-lap.js';
 import { warnOfTape } from './tape-warnings.js';
 
@@ -92,10 +84,7 @@ function overlapInside(work: Workbook, { overlap }: TapeStock, outsideDiameter: 
     });
     return undefined;
   }
-  const inside = { bendRadius, outsideDiameter, line: 'inside' as const };
-  const lineRadius = step(work.recorder, 'wrap/bend-line-radius', bendLineRadius, inside, 'inside');
-  const turns = { overlap, bendRadius, outsideDiameter, lineRadius };
-  const onInside = step(work.recorder, 'wrap/overlap-on-bend', overlapOnBend, turns, 'along the inside of the bend');
+  const onInside = overlapAlongInside(work, overlap, { bendRadius, outsideDiameter });
   if (onInside > practice.mostInsideOverlap.value) {
     work.reasons.push({
       text: 'the bend is so tight that the turns pile up along its inside: less overlap, or cut out the bend',

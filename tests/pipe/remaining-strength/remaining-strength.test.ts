@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createRecorder, isCalculationError } from '../../../src/formula/index.js';
+import { createRecorder } from '../../../src/formula/index.js';
 import {
   axialFailureStress,
   axialLossPressure,
@@ -16,6 +16,7 @@ import {
 } from '../../../src/pipe/index.js';
 import { type Force, gauge, length, stress } from '../../../src/quantity/index.js';
 import { formulaById } from '../../../src/registry/index.js';
+import { refusalOf } from './refusal-of.js';
 
 const pipe = { outsideDiameter: length.mm(508), wallThickness: length.mm(9.53) };
 const base: RemainingStrengthInput = {
@@ -32,16 +33,6 @@ const profile: readonly DepthPoint[] = [0, 1, 3, 2, 2, 6, 6, 3, 1, 1, 0].map((de
   position: length.mm(25 * k),
   depth: length.mm(depth),
 }));
-
-const refusalOf = (input: RemainingStrengthInput) => {
-  try {
-    remainingStrength(input);
-  } catch (error) {
-    if (isCalculationError(error)) return error;
-    throw error;
-  }
-  throw new Error('was not refused');
-};
 
 describe('the choice of a remaining-strength method', () => {
   it('reports every method, each with its pressure or the reason why it is out', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { isCalculationError } from '../../../src/formula/index.js';
 import { type RemainingStrengthInput, remainingStrength } from '../../../src/pipe/index.js';
 import { type Force, gauge, length, stress } from '../../../src/quantity/index.js';
+import { refusalOf } from './refusal-of.js';
 
 /** A loss of 250 by 60 mm, 6 mm deep, in 9.53 mm. */
 const base: RemainingStrengthInput = {
@@ -19,15 +19,6 @@ const deep = { ...base, defectDepth: length.mm(0.82 * 9.53) };
 const pulled = { ...base, defectLength: length.mm(20), axialForce: 8e6 as Force };
 const { defectWidth: _, ...unmeasured } = base;
 
-const refusalOf = (input: RemainingStrengthInput) => {
-  try {
-    remainingStrength(input);
-  } catch (error) {
-    if (isCalculationError(error)) return error;
-    throw error;
-  }
-  throw new Error('was not refused');
-};
 const failureBy = (input: RemainingStrengthInput, method: string): number => {
   const found = remainingStrength(input).methods.find((each) => each.method === method);
   return found?.inside === true ? (found.failurePressure ?? Number.NaN) : Number.NaN;
